@@ -1,0 +1,27 @@
+import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
+import { INCHES_RESULT } from "../../shared/result";
+import { defineFunction, required } from "../../shared/spec";
+import { feetToInches } from "../../shared/units";
+import { courses } from "./courses";
+
+/** Inches of the last course that show. */
+export const topCourse = (slopeLengthFt: number, exposureIn: number): number =>
+  feetToInches(slopeLengthFt) - Math.max(0, courses(slopeLengthFt, exposureIn) - 1) * exposureIn;
+
+export const topCourseSpec = defineFunction({
+  id: "TOPCOURSE",
+  concept: "courses",
+  summary: "Inches of the last course that show below the ridge.",
+  parameters: [
+    required("slopeLengthFt", lengthInFeet(), "Up the slope, from the eave to the ridge."),
+    required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
+  ],
+  result: INCHES_RESULT,
+  formula: "slope length − (courses − 1) × exposure",
+  source: "common practice, no published source",
+  examples: [
+    { args: [20, 12], result: 12, from: "twenty whole courses" },
+    { args: [`18' 6"`, 12], result: 6, from: "222 in − 18 × 12 in" },
+  ],
+  calculate: topCourse,
+});

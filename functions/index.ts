@@ -1,0 +1,63 @@
+import type { FunctionSpec } from "../shared/spec";
+import { courseLineSpec } from "./courses/courseLine";
+import { coursesSpec } from "./courses/courses";
+import { topCourseSpec } from "./courses/topCourse";
+import { outlineSpec } from "./layout/outline";
+import { outlineAreaSpec } from "./layout/outlineArea";
+import { feetSpec } from "./measure/feet";
+import { inchesSpec } from "./measure/inches";
+import { tapeSpec } from "./measure/tape";
+import { packsSpec } from "./orders/packs";
+import { squaresSpec } from "./orders/squares";
+import { anglePitchSpec } from "./slope/anglePitch";
+import { bendAngleSpec } from "./slope/bendAngle";
+import { faceAngleSpec } from "./slope/faceAngle";
+import { hipFactorSpec } from "./slope/hipFactor";
+import { hipLengthSpec } from "./slope/hipLength";
+import { pitchAngleSpec } from "./slope/pitchAngle";
+import { rafterFactorSpec } from "./slope/rafterFactor";
+import { rafterLengthSpec } from "./slope/rafterLength";
+import { slopeAreaSpec } from "./slope/slopeArea";
+import { slopeCheckSpec } from "./slope/slopeCheck";
+import { staggerOffsetSpec } from "./stagger/staggerOffset";
+import { starterBlankSpec } from "./stagger/starterBlank";
+import { starterCoverSpec } from "./stagger/starterCover";
+import { starterListSpec } from "./stagger/starterList";
+import { starterSetsSpec } from "./stagger/starterSets";
+import { clipCountSpec } from "./trim/clipCount";
+import { nailCountSpec } from "./trim/nailCount";
+import { trimFeetSpec } from "./trim/trimFeet";
+import { trimPiecesSpec } from "./trim/trimPieces";
+
+/** Every function, in the order of the concepts. Hosts, help, metadata and tests all derive from this list. */
+export const catalogue: readonly FunctionSpec[] = [
+  feetSpec,
+  inchesSpec,
+  tapeSpec,
+  pitchAngleSpec,
+  anglePitchSpec,
+  rafterFactorSpec,
+  hipFactorSpec,
+  rafterLengthSpec,
+  hipLengthSpec,
+  slopeAreaSpec,
+  slopeCheckSpec,
+  bendAngleSpec,
+  faceAngleSpec,
+  coursesSpec,
+  courseLineSpec,
+  topCourseSpec,
+  staggerOffsetSpec,
+  starterCoverSpec,
+  starterBlankSpec,
+  starterSetsSpec,
+  starterListSpec,
+  outlineSpec,
+  outlineAreaSpec,
+  trimFeetSpec,
+  trimPiecesSpec,
+  clipCountSpec,
+  nailCountSpec,
+  squaresSpec,
+  packsSpec,
+];

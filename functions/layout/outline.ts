@@ -1,0 +1,90 @@
+import { InputError } from "../../shared/inputError";
+import { choice } from "../../shared/kinds/choice";
+import { lengthInFeet, signedLengthInFeet } from "../../shared/kinds/length";
+import { FEET_RESULT } from "../../shared/result";
+import { defineTable, omittable, required } from "../../shared/spec";
+import type { Outline } from "../../shared/outline";
+
+const SHAPES = ["rectangle", "triangle", "trapezoid", "parallelogram"] as const;
+type Shape = (typeof SHAPES)[number];
+
+/** The length of the face's top edge; only a trapezoid has one of its own. */
+const topOf = (shape: Shape, eaveFt: number, topFt: number | undefined): number => {
+  if (shape === "trapezoid") {
+    if (topFt === undefined)
+      throw new InputError("top is missing: a trapezoid takes the length of its top edge in ft");
+    return topFt;
+  }
+  const ownTopFt = shape === "triangle" ? 0 : eaveFt;
+  if (topFt !== undefined && topFt !== ownTopFt)
+    throw new InputError(`top must be left out for a ${shape}, or be ${ownTopFt} ft, got ${topFt}`);
+  return ownTopFt;
+};
+
+/** How far the top edge's left end stands to the right of the eave's. */
+const leanOf = (shape: Shape, eaveFt: number, topFt: number, leanFt: number | undefined): number => {
+  if (shape === "rectangle" && leanFt !== undefined && leanFt !== 0)
+    throw new InputError(`lean must be left out for a rectangle, got ${leanFt}; a parallelogram leans`);
+  if (shape === "parallelogram" && leanFt === undefined)
+    throw new InputError(
+      "lean is missing: a parallelogram takes the ft by which its top stands to the right of its eave",
+    );
+  return leanFt ?? (eaveFt - topFt) / 2;
+};
+
+/** The corners of a common face, anticlockwise from the eave's left end, the eave along y = 0. */
+export const outline = (
+  shape: Shape,
+  eaveFt: number,
+  slopeLengthFt: number,
+  topFt?: number,
+  leanFt?: number,
+): Outline => {
+  const ownTopFt = topOf(shape, eaveFt, topFt);
+  const ownLeanFt = leanOf(shape, eaveFt, ownTopFt, leanFt);
+  const eave = [
+    { x: 0, y: 0 },
+    { x: eaveFt, y: 0 },
+  ];
+  const topLeft = { x: ownLeanFt, y: slopeLengthFt };
+  return ownTopFt === 0
+    ? [...eave, topLeft]
+    : [...eave, { x: ownLeanFt + ownTopFt, y: slopeLengthFt }, topLeft];
+};
+
+export const outlineSpec = defineTable({
+  id: "OUTLINE",
+  concept: "layout",
+  summary: "The corners of a common roof face, in feet on the slope, the eave along y = 0.",
+  parameters: [
+    required("shape", choice(SHAPES), "rectangle, triangle, trapezoid or parallelogram."),
+    required("eaveFt", lengthInFeet({ moreThan: 0 }), "Along the eave."),
+    required("slopeLengthFt", lengthInFeet({ moreThan: 0 }), "Up the slope, square to the eave."),
+    omittable("topFt", lengthInFeet(), "Along the top edge; a trapezoid needs it."),
+    omittable(
+      "leanFt",
+      signedLengthInFeet,
+      "From above the eave's left end to the top's left end, to the right; centred if left out.",
+    ),
+  ],
+  columns: [
+    { heading: "x (ft)", result: FEET_RESULT },
+    { heading: "y (ft)", result: FEET_RESULT },
+  ],
+  formula: "corners anticlockwise from the eave's left end",
+  source: "Plane geometry",
+  examples: [
+    {
+      args: ["trapezoid", 40, 15, 16],
+      result: [
+        ["x (ft)", "y (ft)"],
+        [0, 0],
+        [40, 0],
+        [28, 15],
+        [12, 15],
+      ],
+      from: "the top centred: (40 − 16) ÷ 2 = 12",
+    },
+  ],
+  calculate: (...values) => outline(...values).map(({ x, y }) => [x, y]),
+});

@@ -1,0 +1,25 @@
+import { quantity } from "../../shared/kinds/number";
+import { countOf } from "../../shared/result";
+import { wholeCount } from "../../shared/rounding";
+import { defineFunction, required } from "../../shared/spec";
+
+/** Whole packs that hold a quantity. */
+export const packs = (needed: number, perPack: number): number => wholeCount(needed / perPack);
+
+export const packsSpec = defineFunction({
+  id: "PACKS",
+  concept: "orders",
+  summary: "Whole packs to order for a quantity.",
+  parameters: [
+    required("quantity", quantity(""), "What is needed, in any unit."),
+    required("perPack", quantity("", { moreThan: 0 }), "What one pack holds, in the same unit."),
+  ],
+  result: countOf("packs"),
+  formula: "quantity ÷ per pack, rounded up",
+  source: "Navy NAVEDTRA 14044 (Builder 3&2 vol. 2): 42 1/3 squares in bundles of 1/3 square",
+  examples: [
+    { args: ["42 1/3", "1/3"], result: 127, from: "three bundles to the square: 127 bundles exactly" },
+    { args: [101, 25], result: 5, from: "four packs hold 100" },
+  ],
+  calculate: packs,
+});

@@ -1,0 +1,37 @@
+import { pitch } from "../../shared/kinds/pitch";
+import { pitchInWords } from "../../shared/pitchText";
+import { TEXT_RESULT } from "../../shared/result";
+import { defineFunction, required } from "../../shared/spec";
+
+/** A roof steeper than this is "steep" in 29 CFR 1926.500(b). */
+const STEEP_ABOVE = 4;
+
+/** Whether a pitch may take the shingle at all, and whether the roof counts as steep for those who work on it. */
+export const slopeCheck = (rise: number, minimumRise: number): string => {
+  const allowed = rise < minimumRise ? "below the minimum of" : "at or above the minimum of";
+  const steep = rise > STEEP_ABOVE ? `; steep: over ${pitchInWords(STEEP_ABOVE)} (OSHA 1926.500(b))` : "";
+  return `${allowed} ${pitchInWords(minimumRise)}${steep}`;
+};
+
+export const slopeCheckSpec = defineFunction({
+  id: "SLOPECHECK",
+  concept: "slope",
+  summary: "Whether a pitch is below the shingle's minimum, and whether the roof is steep to work on.",
+  parameters: [
+    required("pitch", pitch(), "Rise on 12."),
+    required("minimum", pitch(), "Least pitch that the maker allows."),
+  ],
+  result: TEXT_RESULT,
+  formula: "pitch < minimum; pitch > 4 in 12",
+  source: "29 CFR 1926.500(b), low slope and steep roofs; the minimum is the maker's",
+  examples: [
+    { args: [2, 3], result: "below the minimum of 3 in 12", from: "2 < 3" },
+    { args: [4, 3], result: "at or above the minimum of 3 in 12", from: "4 in 12 is not over 4 in 12" },
+    {
+      args: [6, 3],
+      result: "at or above the minimum of 3 in 12; steep: over 4 in 12 (OSHA 1926.500(b))",
+      from: "29 CFR 1926.500(b)",
+    },
+  ],
+  calculate: slopeCheck,
+});

@@ -1,0 +1,39 @@
+import { lengthInInches } from "../../shared/kinds/length";
+import { count } from "../../shared/kinds/number";
+import { DEFAULT_PATTERN, staggerPattern } from "../../shared/kinds/staggerPattern";
+import { INCHES_RESULT } from "../../shared/result";
+import { defineFunction, optional, required } from "../../shared/spec";
+
+/** The fraction of a panel with which a course starts. */
+export const startFraction = (course: number, pattern: readonly number[]): number =>
+  pattern[(course - 1) % pattern.length] as number;
+
+/** Inches from the roof's edge to a course's first joint, before setback and fold. */
+export const staggerOffset = (course: number, panelWidthIn: number, pattern: readonly number[]): number =>
+  startFraction(course, pattern) * panelWidthIn;
+
+export const staggerOffsetSpec = defineFunction({
+  id: "STAGGEROFFSET",
+  concept: "stagger",
+  summary: "Inches from the roof's edge to the first joint of a course.",
+  parameters: [
+    required("course", count(), "1 is the course at the eave."),
+    required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
+    optional(
+      "pattern",
+      staggerPattern,
+      "Fractions of a panel, from the eave up; then they repeat.",
+      DEFAULT_PATTERN,
+    ),
+  ],
+  result: INCHES_RESULT,
+  formula: "fraction of the course × panel width",
+  source: "common practice, no published source",
+  examples: [
+    { args: [1, 24], result: 24, from: "full" },
+    { args: [2, 24], result: 12, from: "half" },
+    { args: [7, 24], result: 18, from: "the third of the second four: three-quarter" },
+    { args: [2, 24, "1, 1/3, 2/3"], result: 8, from: "24 in ÷ 3" },
+  ],
+  calculate: staggerOffset,
+});

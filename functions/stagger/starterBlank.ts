@@ -1,0 +1,45 @@
+import { lengthInInches } from "../../shared/kinds/length";
+import { count } from "../../shared/kinds/number";
+import { DEFAULT_PATTERN, staggerPattern } from "../../shared/kinds/staggerPattern";
+import { INCHES_RESULT } from "../../shared/result";
+import { defineFunction, optional, required } from "../../shared/spec";
+import { starterCover } from "./starterCover";
+
+/** Inches of panel that are cut for a starter, before its fold is bent up. */
+export const starterBlank = (
+  course: number,
+  panelWidthIn: number,
+  setbackIn: number,
+  foldIn: number,
+  pattern: readonly number[],
+): number => starterCover(course, panelWidthIn, setbackIn, pattern) + foldIn;
+
+export const starterBlankSpec = defineFunction({
+  id: "STARTERBLANK",
+  concept: "stagger",
+  summary: "Inches to cut for the starter of a course, before its fold is bent.",
+  parameters: [
+    required("course", count(), "1 is the course at the eave."),
+    required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
+    required("setbackIn", lengthInInches(), "The starter stops short of the roof's edge by this."),
+    required("foldIn", lengthInInches(), "Bent up at the gable."),
+    optional(
+      "pattern",
+      staggerPattern,
+      "Fractions of a panel, from the eave up; then they repeat.",
+      DEFAULT_PATTERN,
+    ),
+  ],
+  result: INCHES_RESULT,
+  formula: "fraction of the course × panel width − setback + fold",
+  source: "common practice, no published source",
+  examples: [
+    {
+      args: [1, 24, 1.5, 2.5],
+      result: 25,
+      from: "24 − 1 1/2 + 2 1/2: the panel with its side lock opened flat",
+    },
+    { args: [3, 24, 1.5, 2.5], result: 19, from: "18 − 1 1/2 + 2 1/2" },
+  ],
+  calculate: starterBlank,
+});

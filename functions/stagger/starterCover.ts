@@ -1,0 +1,47 @@
+import { InputError } from "../../shared/inputError";
+import { lengthInInches } from "../../shared/kinds/length";
+import { count } from "../../shared/kinds/number";
+import { DEFAULT_PATTERN, staggerPattern } from "../../shared/kinds/staggerPattern";
+import { INCHES_RESULT } from "../../shared/result";
+import { defineFunction, optional, required } from "../../shared/spec";
+import { staggerOffset } from "./staggerOffset";
+
+/** Inches that a course's starter covers: its share of a panel, less the setback from the gable's edge. */
+export const starterCover = (
+  course: number,
+  panelWidthIn: number,
+  setbackIn: number,
+  pattern: readonly number[],
+): number => {
+  const offsetIn = staggerOffset(course, panelWidthIn, pattern);
+  if (!(setbackIn < offsetIn))
+    throw new InputError(
+      `setback must be less than the starter of course ${course}, ${offsetIn} in, got ${setbackIn}`,
+    );
+  return offsetIn - setbackIn;
+};
+
+export const starterCoverSpec = defineFunction({
+  id: "STARTERCOVER",
+  concept: "stagger",
+  summary: "Inches that the starter of a course covers at a gable.",
+  parameters: [
+    required("course", count(), "1 is the course at the eave."),
+    required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
+    required("setbackIn", lengthInInches(), "The starter stops short of the roof's edge by this."),
+    optional(
+      "pattern",
+      staggerPattern,
+      "Fractions of a panel, from the eave up; then they repeat.",
+      DEFAULT_PATTERN,
+    ),
+  ],
+  result: INCHES_RESULT,
+  formula: "fraction of the course × panel width − setback",
+  source: "common practice, no published source",
+  examples: [
+    { args: [1, 24, 1.5], result: 22.5, from: "24 − 1 1/2" },
+    { args: [3, 24, 1.5], result: 16.5, from: "18 − 1 1/2" },
+  ],
+  calculate: starterCover,
+});

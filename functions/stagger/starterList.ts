@@ -1,0 +1,88 @@
+import type { Cell } from "../../shared/cell";
+import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
+import { DEFAULT_PATTERN, staggerPattern } from "../../shared/kinds/staggerPattern";
+import { countOf, INCHES_RESULT, RATIO_RESULT } from "../../shared/result";
+import { wholeCount } from "../../shared/rounding";
+import { defineTable, optional, required } from "../../shared/spec";
+import { courses } from "../courses/courses";
+import { startFraction } from "./staggerOffset";
+import { starterBlank } from "./starterBlank";
+import { starterCover } from "./starterCover";
+
+/** How many of `courseCount` courses take the starter of step `step` (counted from 1) of a repeat. */
+const piecesOfStep = (step: number, courseCount: number, repeat: number): number =>
+  Math.max(0, wholeCount((courseCount - step + 1) / repeat));
+
+/** One row for each step of the stagger: what to cut, where to bend, how many. */
+export const starterList = (
+  slopeLengthFt: number,
+  exposureIn: number,
+  panelWidthIn: number,
+  setbackIn: number,
+  foldIn: number,
+  pattern: readonly number[],
+): Cell[][] => {
+  const courseCount = courses(slopeLengthFt, exposureIn);
+  return pattern.map((_, index) => {
+    const step = index + 1;
+    return [
+      step,
+      startFraction(step, pattern),
+      starterCover(step, panelWidthIn, setbackIn, pattern),
+      foldIn,
+      starterBlank(step, panelWidthIn, setbackIn, foldIn, pattern),
+      piecesOfStep(step, courseCount, pattern.length),
+    ];
+  });
+};
+
+export const starterListSpec = defineTable({
+  id: "STARTERLIST",
+  concept: "stagger",
+  summary:
+    "The starters of one gable edge: what one person can cut and bend on the ground before anyone climbs.",
+  parameters: [
+    required("slopeLengthFt", lengthInFeet(), "Up the gable edge, from the eave to the ridge."),
+    required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
+    required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
+    required("setbackIn", lengthInInches(), "The starter stops short of the roof's edge by this."),
+    required("foldIn", lengthInInches(), "Bent up at the gable; the bend mark stands this far from the cut."),
+    optional(
+      "pattern",
+      staggerPattern,
+      "Fractions of a panel, from the eave up; then they repeat.",
+      DEFAULT_PATTERN,
+    ),
+  ],
+  columns: [
+    { heading: "first course", result: countOf("course") },
+    { heading: "fraction of a panel", result: RATIO_RESULT },
+    { heading: "cover (in)", result: INCHES_RESULT },
+    { heading: "bend mark from cut (in)", result: INCHES_RESULT },
+    { heading: "blank to cut (in)", result: INCHES_RESULT },
+    { heading: "pieces", result: countOf("pieces") },
+  ],
+  formula: "for each step of the pattern: cover, fold, blank = cover + fold; pieces = courses that start so",
+  source: "common practice, no published source",
+  examples: [
+    {
+      args: [20, 12, 24, 1.5, 2.5],
+      result: [
+        [
+          "first course",
+          "fraction of a panel",
+          "cover (in)",
+          "bend mark from cut (in)",
+          "blank to cut (in)",
+          "pieces",
+        ],
+        [1, 1, 22.5, 2.5, 25, 5],
+        [2, 0.5, 10.5, 2.5, 13, 5],
+        [3, 0.75, 16.5, 2.5, 19, 5],
+        [4, 0.25, 4.5, 2.5, 7, 5],
+      ],
+      from: "a 20 ft gable at 12 in exposure: five sets",
+    },
+  ],
+  calculate: starterList,
+});

@@ -1,0 +1,34 @@
+import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
+import { DEFAULT_PATTERN, staggerPattern } from "../../shared/kinds/staggerPattern";
+import { countOf } from "../../shared/result";
+import { wholeCount } from "../../shared/rounding";
+import { defineFunction, optional, required } from "../../shared/spec";
+import { courses } from "../courses/courses";
+
+/** Whole sets of starters, one of each width in the pattern, for one gable edge. */
+export const starterSets = (slopeLengthFt: number, exposureIn: number, pattern: readonly number[]): number =>
+  wholeCount(courses(slopeLengthFt, exposureIn) / pattern.length);
+
+export const starterSetsSpec = defineFunction({
+  id: "STARTERSETS",
+  concept: "stagger",
+  summary: "Whole sets of starters for one gable edge.",
+  parameters: [
+    required("slopeLengthFt", lengthInFeet(), "Up the gable edge, from the eave to the ridge."),
+    required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
+    optional(
+      "pattern",
+      staggerPattern,
+      "Fractions of a panel, from the eave up; then they repeat.",
+      DEFAULT_PATTERN,
+    ),
+  ],
+  result: countOf("sets"),
+  formula: "courses ÷ courses in the repeat, rounded up",
+  source: "common practice, no published source",
+  examples: [
+    { args: [20, 12], result: 5, from: "20 courses ÷ 4" },
+    { args: [21, 12], result: 6, from: "21 courses begin a sixth set" },
+  ],
+  calculate: starterSets,
+});

@@ -1,0 +1,29 @@
+import { numberChoice } from "../../shared/kinds/choice";
+import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
+import { countOf } from "../../shared/result";
+import { defineFunction, optional, required } from "../../shared/spec";
+import { spacesAlong } from "./spaces";
+
+/** Clips along a run on a spacing: one between each two spaces, and one at each end that is clipped. */
+export const clipCount = (lengthFt: number, spacingIn: number, ends: number): number =>
+  lengthFt === 0 ? 0 : spacesAlong(lengthFt, spacingIn) - 1 + ends;
+
+export const clipCountSpec = defineFunction({
+  id: "CLIPCOUNT",
+  concept: "trim",
+  summary: "Clips along a run of trim, on a spacing.",
+  parameters: [
+    required("lengthFt", lengthInFeet(), "Length of the run."),
+    required("spacingIn", lengthInInches({ moreThan: 0 }), "On centre, at most."),
+    optional("ends", numberChoice([0, 1, 2]), "Ends of the run that take a clip of their own.", 2),
+  ],
+  result: countOf("clips"),
+  formula: "length ÷ spacing, rounded up, − 1 + ends; 0 for no length",
+  source: "common practice, no published source",
+  examples: [
+    { args: [20, 12], result: 21, from: "20 spaces of 12 in have 21 ends" },
+    { args: [20, 12, 0], result: 19, from: "20 spaces, only the joints between them" },
+    { args: [20.25, 12], result: 22, from: "21 spaces, none over 12 in" },
+  ],
+  calculate: clipCount,
+});

@@ -1,0 +1,28 @@
+import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
+import { count } from "../../shared/kinds/number";
+import { countOf } from "../../shared/result";
+import { defineFunction, optional, required } from "../../shared/spec";
+import { spacesAlong } from "./spaces";
+
+/** Nails along a run on a spacing, both ends nailed, in one or more rows. */
+export const nailCount = (lengthFt: number, spacingIn: number, rows: number): number =>
+  lengthFt === 0 ? 0 : rows * (spacesAlong(lengthFt, spacingIn) + 1);
+
+export const nailCountSpec = defineFunction({
+  id: "NAILCOUNT",
+  concept: "trim",
+  summary: "Nails along a run, on a spacing, both ends nailed.",
+  parameters: [
+    required("lengthFt", lengthInFeet(), "Length of the run."),
+    required("spacingIn", lengthInInches({ moreThan: 0 }), "On centre, at most."),
+    optional("rows", count(), "Rows of nails side by side.", 1),
+  ],
+  result: countOf("nails"),
+  formula: "rows × (length ÷ spacing, rounded up, + 1); 0 for no length",
+  source: "common practice, no published source",
+  examples: [
+    { args: [20, 12], result: 21, from: "20 spaces of 12 in have 21 ends" },
+    { args: [20, 6, 2], result: 82, from: "2 rows × (40 + 1)" },
+  ],
+  calculate: nailCount,
+});

@@ -1,0 +1,34 @@
+import { InputError } from "../../shared/inputError";
+import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
+import { countOf } from "../../shared/result";
+import { wholeCount } from "../../shared/rounding";
+import { defineFunction, optional, required } from "../../shared/spec";
+import { feetToInches } from "../../shared/units";
+
+/** Stock lengths that one run takes, where each piece after the first gives up a lap. */
+export const trimPieces = (lengthFt: number, stockIn: number, lapIn: number): number => {
+  if (!(lapIn < stockIn))
+    throw new InputError(`lap must be less than the stock's ${stockIn} in, got ${lapIn}`);
+  if (lengthFt === 0) return 0;
+  return Math.max(1, wholeCount((feetToInches(lengthFt) - lapIn) / (stockIn - lapIn)));
+};
+
+export const trimPiecesSpec = defineFunction({
+  id: "TRIMPIECES",
+  concept: "trim",
+  summary: "Pieces of trim stock for one run, each lapped over the one before.",
+  parameters: [
+    required("lengthFt", lengthInFeet(), "Length of the run."),
+    required("stockIn", lengthInInches({ moreThan: 0 }), "Length of a piece as it is bought."),
+    optional("lapIn", lengthInInches(), "Where two pieces meet.", 0),
+  ],
+  result: countOf("pieces"),
+  formula: "(length − lap) ÷ (stock − lap), rounded up; 0 for no length",
+  source: "common practice, no published source",
+  examples: [
+    { args: [40, 120], result: 4, from: "480 in ÷ 120 in, no lap" },
+    { args: [40, 120, 2], result: 5, from: "four pieces reach only 4 × 120 − 3 × 2 = 474 in" },
+    { args: [`39' 6"`, 120, 2], result: 4, from: "474 in, exactly four pieces less three laps" },
+  ],
+  calculate: trimPieces,
+});

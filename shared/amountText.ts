@@ -1,0 +1,39 @@
+/** No measurement is longer than this; a longer text is refused before any pattern reads it. */
+const LONGEST_TEXT = 64;
+
+const VULGAR_FRACTIONS: Readonly<Record<string, string>> = {
+  "½": "1/2", "¼": "1/4", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
+}; // prettier-ignore
+
+/** One spelling for the many ways in which keyboards write primes, quotes, minus signs and fractions. */
+export const tidyText = (text: string): string =>
+  text.length > LONGEST_TEXT
+    ? ""
+    : text
+        .replace(/[½¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR_FRACTIONS[sign]}`)
+        .replace(/[′’‘ʹ]/g, "'")
+        .replace(/[″”“ʺ]|''/g, '"')
+        .replace(/[−–]/g, "-")
+        .replace(/\s+/g, " ")
+        .trim()
+        .toLowerCase();
+
+/** A plain decimal: `6`, `6.5`, `.5`. */
+export const readDecimal = (text: string): number | undefined =>
+  /^(?:\d+(?:\.\d*)?|\.\d+)$/.test(text) ? Number(text) : undefined;
+
+/** An amount as a tape gives it: a decimal, or a whole number and a fraction (`6 1/2`, `6-1/2`, `1/2`). */
+export const readAmount = (text: string): number | undefined => {
+  const decimal = readDecimal(text);
+  if (decimal !== undefined) return decimal;
+  const mixed = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(text);
+  if (!mixed) return undefined;
+  const [, whole = "0", numerator, denominator] = mixed;
+  return Number(denominator) > 0 ? Number(whole) + Number(numerator) / Number(denominator) : undefined;
+};
+
+/** Like `readAmount`, with a minus sign allowed, so that a bound can say what is wrong with it. */
+export const readSignedAmount = (text: string): number | undefined => {
+  const amount = readAmount(text.replace(/^[+-] ?/, ""));
+  return amount !== undefined && text.startsWith("-") ? -amount : amount;
+};

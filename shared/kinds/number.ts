@@ -1,0 +1,70 @@
+import { readDecimal, readSignedAmount, tidyText } from "../amountText";
+import { InputError } from "../inputError";
+import { describeCell } from "../describe";
+import { notTaken, withinBounds, type Bounds } from "./bounds";
+import type { CellKind } from "./kind";
+
+const numberKind = (
+  takes: string,
+  unit: string,
+  bounds: Bounds,
+  readText: (text: string) => number | undefined,
+): CellKind<number> => ({
+  shape: "cell",
+  takes,
+  read: (cell, label) => {
+    const value = typeof cell === "string" ? readText(cell) : cell;
+    if (typeof value !== "number") throw notTaken(label, takes, cell);
+    return withinBounds(value, bounds, label, unit, cell);
+  },
+});
+
+/** Far above any job, far below where whole numbers stop being exact. */
+const LARGEST_QUANTITY = 1e9;
+
+/** A quantity with a unit of its own, such as an area in sq ft. */
+export const quantity = (unit: string, bounds: Bounds = { atLeast: 0 }): CellKind<number> =>
+  numberKind(
+    unit === "" ? "a number" : `a number of ${unit}`,
+    unit,
+    { atMost: LARGEST_QUANTITY, ...bounds },
+    (text) => readSignedAmount(tidyText(text)),
+  );
+
+/** An angle in degrees; the sign or word may follow it. */
+export const degrees = (bounds: Bounds): CellKind<number> =>
+  numberKind("an angle in degrees such as 26.57", "degrees", bounds, (text) =>
+    readSignedAmount(tidyText(text).replace(/ ?(?:°|degrees|deg\.?)$/, "")),
+  );
+
+/** A share of 1: `0.1`, `10%` or `1/2`. */
+export const fraction = (bounds: Bounds = { atLeast: 0, atMost: 1 }): CellKind<number> =>
+  numberKind("a fraction such as 0.1, 10% or 1/2", "", bounds, (text) => {
+    const tidy = tidyText(text);
+    const percent = /^(\S+?) ?%$/.exec(tidy);
+    if (!percent) return readSignedAmount(tidy);
+    const amount = readDecimal(percent[1] ?? "");
+    return amount === undefined ? undefined : amount / 100;
+  });
+
+/** An amount of money, with or without a dollar sign and thousands commas. */
+export const money = (bounds: Bounds = { atLeast: 0 }): CellKind<number> =>
+  numberKind("an amount of money such as 12.50", "", { atMost: LARGEST_QUANTITY, ...bounds }, (text) => {
+    const plain = /^\$? ?(\d{1,3}(?:,\d{3})+(?:\.\d*)?|[\d.]+)$/.exec(tidyText(text));
+    return plain ? readDecimal((plain[1] ?? "").replaceAll(",", "")) : undefined;
+  });
+
+/** A whole number of things. */
+export const count = (bounds: Bounds = { atLeast: 1 }): CellKind<number> => {
+  const number = quantity("", bounds);
+  return {
+    ...number,
+    takes: "a whole number",
+    read: (cell, label) => {
+      const value = number.read(cell, label);
+      if (!Number.isInteger(value))
+        throw new InputError(`${label} must be a whole number, got ${describeCell(cell)}`);
+      return value;
+    },
+  };
+};

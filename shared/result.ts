@@ -1,0 +1,17 @@
+/** What a function's answer is: for help, and for the number format of the cell that it goes into. */
+export interface ResultKind {
+  readonly unit: string;
+  readonly numberFormat: string;
+}
+
+const result = (unit: string, numberFormat: string): ResultKind => ({ unit, numberFormat });
+
+export const countOf = (things: string): ResultKind => result(things, "#,##0");
+export const FEET_RESULT = result("ft", "#,##0.00");
+export const INCHES_RESULT = result("in", "0.00");
+export const DEGREES_RESULT = result("degrees", "0.00");
+export const RISE_RESULT = result("in 12", "0.00");
+export const RATIO_RESULT = result("ratio", "0.0000");
+export const SQ_FT_RESULT = result("sq ft", "#,##0.0");
+export const SQUARES_RESULT = result("squares", "#,##0.00");
+export const TEXT_RESULT = result("text", "@");

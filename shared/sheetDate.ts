@@ -1,0 +1,33 @@
+const MS_PER_DAY = 86_400_000;
+const MINUTES_PER_DAY = 1440;
+/** Day 0 of a spreadsheet's calendar. (The 1904 calendar of old workbooks isn't supported.) */
+const DAY_ZERO = Date.UTC(1899, 11, 30);
+
+/** Dates that a spreadsheet makes out of something typed: the years 1990 to 2099. No roof length comes near. */
+export const FIRST_DATE_SERIAL = 32_874;
+const LAST_DATE_SERIAL = 73_050;
+
+export const isDateSerial = (value: number): boolean =>
+  value >= FIRST_DATE_SERIAL && value < LAST_DATE_SERIAL + 1;
+
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+
+/** Day and month of a date serial. */
+export const dayAndMonth = (serial: number): { day: number; month: number } => {
+  const date = new Date(DAY_ZERO + Math.floor(serial) * MS_PER_DAY);
+  return { day: date.getUTCDate(), month: date.getUTCMonth() + 1 };
+};
+
+/** `6 Dec`, for a sentence. */
+export const dateInWords = (serial: number): string => {
+  const { day, month } = dayAndMonth(serial);
+  return `${day} ${MONTHS[month - 1]}`;
+};
+
+/** Hours and minutes of a number that is a whole number of minutes as a time of day; undefined for another. */
+export const timeOfDay = (value: number): { hours: number; minutes: number } | undefined => {
+  const minutes = value * MINUTES_PER_DAY;
+  const whole = Math.round(minutes);
+  if (Math.abs(minutes - whole) > 1e-6) return undefined;
+  return { hours: Math.floor(whole / 60), minutes: whole % 60 };
+};

@@ -1,0 +1,116 @@
+import type { Argument, Answer, Cell } from "./cell";
+import { flag } from "./kinds/flag";
+import type { Kind } from "./kinds/kind";
+import type { ResultKind } from "./result";
+
+/** The folders of `functions/`, in the order in which a person would look for them. */
+export const CONCEPTS = ["measure", "slope", "courses", "stagger", "layout", "trim", "orders"] as const;
+export type Concept = (typeof CONCEPTS)[number];
+
+export interface Parameter<T> {
+  /** Ends in the unit of a bare number: `slopeLengthFt`, `exposureIn`. */
+  readonly name: string;
+  readonly kind: Kind<T>;
+  readonly summary: string;
+  readonly optional: boolean;
+  /** What a person would type for what holds when it is left out; null: nothing, the function copes. */
+  readonly default: Cell;
+}
+
+/** A parameter that must be given. */
+export const required = <T>(name: string, kind: Kind<T>, summary: string): Parameter<T> => ({
+  name,
+  kind,
+  summary,
+  optional: false,
+  default: null,
+});
+
+/** A parameter with a default, written as a person would type it. */
+export const optional = <T>(
+  name: string,
+  kind: Kind<T>,
+  summary: string,
+  standard: Exclude<Cell, null>,
+): Parameter<T> => ({
+  name,
+  kind,
+  summary,
+  optional: true,
+  default: standard,
+});
+
+/** A parameter that may be left out and then is undefined. */
+export const omittable = <T>(name: string, kind: Kind<T>, summary: string): Parameter<T | undefined> => ({
+  name,
+  kind,
+  summary,
+  optional: true,
+  default: null,
+});
+
+/** A worked example: shown in help, and run as a test. */
+export interface Example {
+  readonly args: readonly Argument[];
+  readonly result: Answer;
+  /** Where the result comes from, other than from this code. */
+  readonly from: string;
+}
+
+interface Description {
+  readonly id: string;
+  readonly concept: Concept;
+  readonly summary: string;
+  /** In words and signs, for help. */
+  readonly formula: string;
+  readonly source: string;
+  readonly examples: readonly Example[];
+}
+
+/** A function as every host sees it. */
+export interface FunctionSpec extends Description {
+  readonly parameters: readonly Parameter<unknown>[];
+  readonly result: ResultKind;
+  /** Present for a function that answers with a table; one column a heading. */
+  readonly columns?: readonly TableColumn[];
+  /** Takes the parameters' values in order, already read and checked. */
+  readonly calculate: (...values: never[]) => Answer;
+}
+
+export interface TableColumn {
+  readonly heading: string;
+  readonly result: ResultKind;
+}
+
+type ValuesOf<P extends readonly Parameter<unknown>[]> = {
+  [K in keyof P]: P[K] extends Parameter<infer T> ? T : never;
+};
+
+/** Describes a function that answers with one value. The compiler checks it against its parameters. */
+export const defineFunction = <const P extends readonly Parameter<unknown>[]>(
+  spec: Description & {
+    readonly parameters: P;
+    readonly result: ResultKind;
+    readonly calculate: (...values: ValuesOf<P>) => Exclude<Cell, null>;
+  },
+): FunctionSpec => ({ ...spec, calculate: spec.calculate as unknown as FunctionSpec["calculate"] });
+
+const HEADINGS = optional("headings", flag, "FALSE leaves out the heading row.", true);
+
+/** Describes a function that spills a table; adds the last parameter, `headings`. */
+export const defineTable = <const P extends readonly Parameter<unknown>[]>(
+  spec: Description & {
+    readonly parameters: P;
+    readonly columns: readonly TableColumn[];
+    readonly calculate: (...values: ValuesOf<P>) => readonly (readonly Cell[])[];
+  },
+): FunctionSpec => ({
+  ...spec,
+  parameters: [...spec.parameters, HEADINGS],
+  result: { unit: "table", numberFormat: "General" },
+  calculate: (...valuesAndHeadings: unknown[]) => {
+    const withHeadings = valuesAndHeadings[spec.parameters.length] as boolean;
+    const rows = spec.calculate(...(valuesAndHeadings.slice(0, spec.parameters.length) as ValuesOf<P>));
+    return withHeadings ? [spec.columns.map((column) => column.heading), ...rows] : rows;
+  },
+});

@@ -1,0 +1,112 @@
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
+import { isMatrix, type Answer } from "../../shared/cell";
+import { runFunction } from "../../shared/runner";
+import { CONCEPTS, type FunctionSpec } from "../../shared/spec";
+import { catalogue } from "../../functions/index";
+
+const FUNCTIONS = join(__dirname, "../../functions");
+
+/** Numbers of an example are published to about seven digits; text and shape are exact. */
+const expectAnswer = (answer: Answer, expected: Answer): void => {
+  if (isMatrix(expected)) {
+    expect(isMatrix(answer) && answer.map((row) => row.length)).toEqual(expected.map((row) => row.length));
+    expected.forEach((row, r) => {
+      row.forEach((cell, c) => {
+        expectAnswer((answer as typeof expected)[r]?.[c] ?? null, cell);
+      });
+    });
+  } else if (typeof expected === "number") {
+    expect(typeof answer).toBe("number");
+    expect(Math.abs((answer as number) - expected)).toBeLessThanOrEqual(
+      1e-9 * Math.max(1, Math.abs(expected)),
+    );
+  } else {
+    expect(answer).toEqual(expected);
+  }
+};
+
+describe("every example in the catalogue is true", () => {
+  for (const spec of catalogue)
+    for (const { args, result, from } of spec.examples)
+      it(`${spec.id}(${args.map((each) => JSON.stringify(each)).join(", ")}): ${from}`, () => {
+        expectAnswer(runFunction(spec, args), result);
+      });
+});
+
+/** Old macro functions and references that a function's name must not look like. */
+const LOOKS_LIKE_A_CELL = /^(?:[A-Z]{1,3}\d+|R\d*C\d*|[RC]\d*)$/;
+const OLD_MACRO_NAMES = [
+  "ABSREF",
+  "ALERT",
+  "CALL",
+  "ECHO",
+  "EXEC",
+  "GOTO",
+  "HALT",
+  "INPUT",
+  "NOTE",
+  "RETURN",
+  "RUN",
+  "STEP",
+];
+
+describe("the catalogue", () => {
+  it("lists every specification that stands in functions/", async () => {
+    const files = readdirSync(FUNCTIONS, { recursive: true, encoding: "utf8" }).filter(
+      (file) => file.endsWith(".ts") && file !== "index.ts",
+    );
+    const modules = await Promise.all(
+      files.map(async (file) => [file, await import(join(FUNCTIONS, file))] as const),
+    );
+    const specs = modules.flatMap(([, module]: readonly [string, Record<string, unknown>]) =>
+      Object.entries(module)
+        .filter(([name]) => name.endsWith("Spec"))
+        .map(([, value]) => value as FunctionSpec),
+    );
+    expect(specs.map(({ id }) => id).sort()).toEqual(catalogue.map(({ id }) => id).sort());
+    specs.forEach((spec) => {
+      expect(catalogue).toContain(spec);
+    });
+  });
+
+  it("groups functions by concept, in the concepts' order", () => {
+    const order = catalogue.map(({ concept }) => CONCEPTS.indexOf(concept));
+    expect(order).toEqual([...order].sort((a, b) => a - b));
+  });
+
+  it.each(catalogue.map((spec) => [spec.id, spec] as const))(
+    "%s has a name that a spreadsheet takes",
+    (id) => {
+      expect(id).toMatch(/^[A-Z][A-Z]{2,}$/);
+      expect(id).not.toMatch(LOOKS_LIKE_A_CELL);
+      expect(OLD_MACRO_NAMES).not.toContain(id);
+      expect(catalogue.filter((other) => other.id === id)).toHaveLength(1);
+    },
+  );
+
+  it.each(catalogue.map((spec) => [spec.id, spec] as const))("%s says what it needs to", (_, spec) => {
+    expect(spec.summary).toMatch(/\.$/);
+    expect(spec.formula).not.toBe("");
+    expect(spec.source).not.toBe("");
+    expect(spec.examples.length).toBeGreaterThan(0);
+    spec.parameters.forEach((parameter) => {
+      expect(parameter.name).toMatch(/^[a-z][A-Za-z]+$/);
+      expect(parameter.summary).toMatch(/\.$/);
+    });
+    const firstOptional = spec.parameters.findIndex(({ optional }) => optional);
+    if (firstOptional >= 0)
+      expect(spec.parameters.slice(firstOptional).every(({ optional }) => optional)).toBe(true);
+  });
+
+  it("gives every table function headings that can be left out", () => {
+    for (const spec of catalogue.filter(({ columns }) => columns)) {
+      const [example] = spec.examples;
+      const args = [...(example?.args ?? [])];
+      while (args.length < spec.parameters.length - 1) args.push(undefined);
+      const withHeadings = runFunction(spec, args);
+      const without = runFunction(spec, [...args, false]);
+      expect(without).toEqual((withHeadings as unknown[]).slice(1));
+    }
+  });
+});

@@ -1,0 +1,27 @@
+import { CellError, type Answer, type Argument } from "../../shared/cell";
+import { runFunction } from "../../shared/runner";
+import { catalogue } from "../../functions/index";
+import type { FunctionSpec } from "../../shared/spec";
+
+export const specOf = (id: string): FunctionSpec => {
+  const spec = catalogue.find((each) => each.id === id);
+  if (!spec) throw new Error(`no function ${id}`);
+  return spec;
+};
+
+/** Calls a function as a host does, through the runner. */
+export const call = (id: string, ...args: Argument[]): Answer => runFunction(specOf(id), args);
+
+/** The answer as a number; anything else fails the test with what came. */
+export const callForNumber = (id: string, ...args: Argument[]): number => {
+  const answer = call(id, ...args);
+  if (typeof answer !== "number") throw new Error(`${id} answered ${JSON.stringify(answer)}`);
+  return answer;
+};
+
+/** The sentence of the error value that a call answers with. */
+export const callForSentence = (id: string, ...args: Argument[]): string => {
+  const answer = call(id, ...args);
+  if (!(answer instanceof CellError)) throw new Error(`${id} answered ${JSON.stringify(answer)}, no error`);
+  return `${answer.code} ${answer.message}`;
+};
