@@ -10,3 +10,6 @@ export const describeCell = (cell: Cell): string => {
   if (typeof cell === "number") return String(cell);
   return cell.length > LONGEST_QUOTE ? `"${cell.slice(0, LONGEST_QUOTE)}…"` : `"${cell}"`;
 };
+
+/** `1 row`, `2 rows`. */
+export const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? "" : "s"}`;

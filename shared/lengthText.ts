@@ -10,7 +10,7 @@ const inInches = (inches: number | undefined): LengthReading | undefined =>
   inches === undefined ? undefined : { inches };
 
 const readMetric = (text: string): LengthReading | undefined => {
-  const match = /^(\S+) ?(mm|cm|m)$/.exec(text);
+  const match = /^(\S+?) ?(mm|cm|m)$/.exec(text);
   if (!match) return undefined;
   const [, amountText = "", unit = ""] = match;
   const amount = readDecimal(amountText);

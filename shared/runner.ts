@@ -1,4 +1,5 @@
 import { CellError, isMatrix, type Answer, type Argument, type Cell, type Matrix } from "./cell";
+import { counted } from "./describe";
 import { InputError } from "./inputError";
 import type { Filled } from "./kinds/kind";
 import { parameterLabel } from "./parameterLabel";
@@ -13,7 +14,7 @@ export const runFunction = (spec: FunctionSpec, args: readonly Argument[]): Answ
   if (args.length > spec.parameters.length)
     return new CellError(
       "#VALUE!",
-      `${spec.id} takes at most ${spec.parameters.length} values, got ${args.length}`,
+      `${spec.id} takes at most ${counted(spec.parameters.length, "value")}, got ${args.length}`,
     );
   const inputs = spec.parameters.map((parameter, index) => toInput(parameter, args[index]));
   if (spec.columns) {
@@ -45,7 +46,7 @@ const toInput = (parameter: Parameter<unknown>, argument: Argument): Input => {
 const tooManyCells = ({ parameter, cells }: Input): InputError => {
   const [rows, columns] = [cells.length, cells[0]?.length ?? 0];
   return new InputError(
-    `${parameterLabel(parameter.name)} takes one value here, got ${rows} rows by ${columns} columns`,
+    `${parameterLabel(parameter.name)} takes one value here, got ${counted(rows, "row")} by ${counted(columns, "column")}`,
   );
 };
 

@@ -1,0 +1,77 @@
+import fc from "fast-check";
+import { readLengthText, writeTape } from "../../shared/lengthText";
+
+describe("length text", () => {
+  it.each([
+    [`18' 6 1/2"`, 222.5],
+    ["18'6-1/2\"", 222.5],
+    ["18-6 1/2", 222.5],
+    ["18 ft 6.5 in", 222.5],
+    ["18 feet 6 1/2 inches", 222.5],
+    ["18 ft. 6.5 in.", 222.5],
+    ["18'-6 1/2\"", 222.5],
+    ["18′ 6½″", 222.5],
+    ["18’ 6 ½”", 222.5],
+    ["18' 6 1/2''", 222.5],
+    ["18'", 216],
+    ["18.5'", 222],
+    [`222.5"`, 222.5],
+    [`6-1/2"`, 6.5],
+    [`1/2"`, 0.5],
+    ["12 in", 12],
+    ["5.64 m", 5640 / 25.4],
+    ["610 mm", 610 / 25.4],
+    ["61cm", 610 / 25.4],
+    ["12-6", 150],
+  ])("reads %s as %d in", (text, inches) => {
+    expect(readLengthText(text)).toEqual({ inches: expect.closeTo(inches, 9) as number });
+  });
+
+  it.each([
+    ["18.5", 18.5],
+    ["6 1/2", 6.5],
+    ["-3", -3],
+    [" 7 ", 7],
+  ])("leaves the unit of %j to the parameter", (text, bare) => {
+    expect(readLengthText(text)).toEqual({ bare });
+  });
+
+  it.each([
+    "",
+    "eave",
+    "18' 14\"",
+    "18.5' 6\"",
+    "1-1/2",
+    "1/0",
+    "6 1/2 1/4",
+    "5,64 m",
+    "'",
+    '"',
+    "12 13",
+    "5 min",
+    "9".repeat(100),
+  ])("doesn't guess at %j", (text) => {
+    expect(readLengthText(text)).toBeUndefined();
+  });
+
+  it("reads back what a tape shows, within half a mark", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 30_000, noNaN: true }),
+        fc.constantFrom(1, 2, 4, 8, 16, 32, 64),
+        (feet, marks) => {
+          const reading = readLengthText(writeTape(feet, marks));
+          expect(reading && "inches" in reading).toBe(true);
+          const inches = reading && "inches" in reading ? reading.inches : NaN;
+          expect(Math.abs(inches - feet * 12)).toBeLessThanOrEqual(0.5 / marks + 1e-9);
+        },
+      ),
+    );
+  });
+
+  it("writes a tape with reduced fractions and carries into the foot", () => {
+    expect(writeTape(0, 16)).toBe(`0' 0"`);
+    expect(writeTape(1 + 4 / 192, 16)).toBe(`1' 0 1/4"`);
+    expect(writeTape(11.9999, 16)).toBe(`12' 0"`);
+  });
+});

@@ -1,0 +1,64 @@
+import fc from "fast-check";
+import { pitch } from "../../shared/kinds/pitch";
+
+const read = (cell: number | string | boolean): number => pitch().read(cell, "pitch");
+const DAY_ZERO = Date.UTC(1899, 11, 30);
+const serialOf = (year: number, month: number, day: number): number =>
+  (Date.UTC(year, month - 1, day) - DAY_ZERO) / 86_400_000;
+
+describe("pitch", () => {
+  it.each([
+    [6, 6],
+    ["6", 6],
+    ["6:12", 6],
+    ["6/12", 6],
+    ["6 in 12", 6],
+    ["6 on 12", 6],
+    ["6 1/2 in 12", 6.5],
+    ["6 1/2", 6.5],
+    ["50%", 6],
+    ["45°", 12],
+    ["45 deg", 12],
+    ["26.57 deg", 12 * Math.tan((26.57 * Math.PI) / 180)],
+    [0.25, 0.25],
+    [0.5, 0.5],
+  ])("reads %j as a rise of %d", (cell, rise) => {
+    expect(read(cell)).toBeCloseTo(rise, 12);
+  });
+
+  it("takes back the time that a spreadsheet makes of h:12", () => {
+    for (let rise = 0; rise <= 24; rise++) expect(read((rise * 60 + 12) / 1440)).toBe(rise);
+  });
+
+  it("takes back the date that a spreadsheet makes of m/12, in either order of day and month", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1991, max: 2098 }), fc.integer({ min: 1, max: 12 }), (year, rise) => {
+        expect(read(serialOf(year, rise, 12))).toBe(rise);
+        if (rise !== 12) expect(read(serialOf(year, 12, rise))).toBe(rise);
+      }),
+    );
+    expect(read(serialOf(2026, 12, 18))).toBe(18);
+  });
+
+  it.each([serialOf(2026, 6, 13), serialOf(2026, 6, 12) + 0.5, 390 / 1440, 400 / 1440])(
+    "says how to type what %d was meant to be",
+    (cell) => {
+      expect(() => read(cell)).toThrow(
+        /pitch got a (date|time).*type the rise alone, as 6, or the pitch as 6 in 12/,
+      );
+    },
+  );
+
+  it.each([
+    [-1, "pitch must be at least 0 in 12, got -1"],
+    [25, "pitch must be at most 24 in 12, got 25"],
+    ["80°", 'pitch must be at most 24 in 12, got "80°"'],
+    [NaN, "pitch must be a finite number, got NaN"],
+  ])("refuses %j by its bound", (cell, sentence) => {
+    expect(() => read(cell)).toThrow(sentence);
+  });
+
+  it.each(["1/4", "6:10", "90°", "steep", true, "6//12"])("refuses %j as no pitch on 12", (cell) => {
+    expect(() => read(cell)).toThrow(/^pitch takes a pitch such as 6 \(rise on 12\)/);
+  });
+});
