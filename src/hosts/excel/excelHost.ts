@@ -1,0 +1,104 @@
+import { a1 } from "../../sheets/address";
+import type { Content, PlannedCell, SheetPlan, WorkbookPlan } from "../../sheets/plan";
+import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
+import type { Host } from "../host";
+
+/** The one entry of Office.js that we use; a test passes a stand-in and touches no global. */
+export type ExcelEntry = Pick<typeof Excel, "run">;
+
+const PIXELS_TO_POINTS = 0.75;
+
+/** Text that Excel would take for a number, a date, TRUE or a formula is kept as text by an apostrophe. */
+const needsApostrophe = (text: string): boolean =>
+  !/^[A-Za-z][^\d]*$/.test(text) || /^(?:true|false)$/i.test(text);
+
+const toCellValue = (content: Content): string | number => {
+  switch (content.kind) {
+    case "text":
+      return needsApostrophe(content.text) ? `'${content.text}` : content.text;
+    case "number":
+      return content.number;
+    case "formula":
+      return content.formula;
+  }
+};
+
+const applyStyle = (range: Excel.Range, style: Style): void => {
+  const { format } = range;
+  if (style.bold) format.font.bold = true;
+  if (style.italic) format.font.italic = true;
+  if (style.sizePt) format.font.size = style.sizePt;
+  if (style.colour) format.font.color = style.colour;
+  if (style.fill) format.fill.color = style.fill;
+  if (style.wrap) format.wrapText = true;
+  if (style.align === "center") format.horizontalAlignment = "Center";
+  if (style.border)
+    for (const edge of ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight"] as const) {
+      const border = format.borders.getItem(edge);
+      border.style = "Continuous";
+      border.color = RULE_COLOUR;
+    }
+};
+
+const writeCell = (sheet: Excel.Worksheet, cell: PlannedCell): void => {
+  const range = sheet.getRange(a1(cell));
+  if (cell.numberFormat) range.numberFormat = [[cell.numberFormat]];
+  if (cell.content) range.formulas = [[toCellValue(cell.content)]];
+  if (cell.style) applyStyle(range, STYLES[cell.style]);
+  if (cell.choices)
+    range.dataValidation.rule = { list: { inCellDropDown: true, source: cell.choices.join(",") } };
+};
+
+const writeSheet = (sheet: Excel.Worksheet, plan: SheetPlan): void => {
+  plan.columnWidths.forEach((pixels, column) => {
+    sheet.getRange(a1({ row: 0, column })).format.columnWidth = pixels * PIXELS_TO_POINTS;
+  });
+  plan.cells.forEach((cell) => {
+    writeCell(sheet, cell);
+  });
+  if (plan.frozenRows > 0) sheet.freezePanes.freezeRows(plan.frozenRows);
+};
+
+/** Takes away what a failed write may have left: only sheets and names that the plan brought. */
+const takeBack = (excel: ExcelEntry, plan: WorkbookPlan): Promise<void> =>
+  excel.run(async (context) => {
+    const sheets = plan.sheets.map(({ name }) => context.workbook.worksheets.getItemOrNullObject(name));
+    const names = plan.names.map(({ name }) => context.workbook.names.getItemOrNullObject(name));
+    await context.sync();
+    for (const item of [...names, ...sheets]) if (!item.isNullObject) item.delete();
+    await context.sync();
+  });
+
+/** Excel, through Office.js. (Tried on a stand-in only, never in Excel itself.) */
+export const excelHost = (excel: ExcelEntry): Host => ({
+  title: "Excel",
+  existing: () =>
+    excel.run(async (context) => {
+      const { worksheets, names } = context.workbook;
+      worksheets.load("items/name");
+      names.load("items/name");
+      await context.sync();
+      return { sheets: worksheets.items.map(({ name }) => name), names: names.items.map(({ name }) => name) };
+    }),
+  write: async (plan) => {
+    try {
+      await excel.run(async (context) => {
+        const { workbook } = context;
+        workbook.application.suspendScreenUpdatingUntilNextSync();
+        // Names first: a formula that calls on a name which isn't there yet would show #NAME?.
+        const sheets = plan.sheets.map(({ name }) => workbook.worksheets.add(name));
+        plan.names.forEach(({ name, sheet, range }) => {
+          workbook.names.add(name, workbook.worksheets.getItem(sheet).getRange(range));
+        });
+        plan.sheets.forEach((sheetPlan, index) => {
+          writeSheet(sheets[index] as Excel.Worksheet, sheetPlan);
+        });
+        sheets[0]?.activate();
+        await context.sync();
+      });
+    } catch (failure) {
+      await takeBack(excel, plan);
+      throw failure;
+    }
+  },
+});

@@ -1,0 +1,5 @@
+import { catalogue } from "../../../functions/index";
+import { registerWithExcel } from "./register";
+
+/** The bundle that Excel's shared runtime loads. */
+registerWithExcel(catalogue, CustomFunctions);

@@ -1,0 +1,90 @@
+import { PANEL_FIELDS, type Panel } from "../../shared/panel";
+import { absoluteA1 } from "./address";
+import { number, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "./plan";
+import { CAUTIONS } from "./safety";
+
+/** The whole block's name: templates find the panel in use by it, and functions take it as one argument. */
+export const PANEL_NAME = "Panel";
+
+type FieldKey = keyof typeof PANEL_FIELDS;
+const FIELD_KEYS = Object.keys(PANEL_FIELDS) as FieldKey[];
+
+/** The name of one field's value, made of its label: `exposed height` is `ExposedHeight`. */
+export const panelFieldName = (key: FieldKey): string =>
+  PANEL_FIELDS[key].label.replace(/(?:^|[ -])([a-z])/g, (_, letter: string) => letter.toUpperCase());
+
+/** The names of all the values. */
+export const PANEL_VALUE_NAMES = FIELD_KEYS.map(panelFieldName);
+
+/** What a person typed for some of the fields; the rest show their defaults. */
+export type PanelValues = Partial<Record<keyof Panel, string | number>>;
+
+const FIRST_ROW = 3;
+const [LABEL, VALUE, UNIT, NOTE] = [0, 1, 2, 3];
+
+const fieldCells = (key: FieldKey, row: number, typed: PanelValues): PlannedCell[] => {
+  const field = PANEL_FIELDS[key];
+  const shown = typed[key] ?? ("default" in field ? field.default : undefined);
+  const content = typeof shown === "number" ? number(shown) : typeof shown === "string" ? text(shown) : null;
+  return [
+    { row, column: LABEL, content: text(field.label), style: "label" },
+    { row, column: VALUE, content, style: "input" },
+    { row, column: UNIT, content: text(field.unit), style: "label" },
+    {
+      row,
+      column: NOTE,
+      content: text("default" in field ? field.note : `${field.note} (required)`),
+      style: "note",
+    },
+  ];
+};
+
+/** One block that describes the shingle in use, from its maker's installation guide. */
+export const panelSheet = (
+  sheetName: string,
+  typed: PanelValues,
+): { sheet: SheetPlan; names: PlannedName[] } => {
+  const rowOf = (index: number): number => FIRST_ROW + index;
+  const lastRow = rowOf(FIELD_KEYS.length - 1);
+  const headings = ["Label", "Value", "Unit", "Note"].map((heading, column): PlannedCell => ({
+    row: FIRST_ROW - 1,
+    column,
+    content: text(heading),
+    style: "heading",
+  }));
+  const cautions = CAUTIONS.map((caution, index): PlannedCell => ({
+    row: lastRow + 2 + index,
+    column: 0,
+    content: text(caution),
+    style: "caution",
+  }));
+  const names: PlannedName[] = FIELD_KEYS.map((key, index) => ({
+    name: panelFieldName(key),
+    sheet: sheetName,
+    range: absoluteA1({ row: rowOf(index), column: VALUE }),
+  }));
+  const from = absoluteA1({ row: FIRST_ROW, column: LABEL });
+  const to = absoluteA1({ row: lastRow, column: VALUE });
+  return {
+    sheet: {
+      name: sheetName,
+      frozenRows: FIRST_ROW,
+      columnWidths: [170, 150, 70, 330],
+      cells: [
+        { row: 0, column: 0, content: text("Panel"), style: "title" },
+        {
+          row: 1,
+          column: 0,
+          content: value(
+            "The shingle in use, from its maker's guide. Labels are looked up: keep their wording.",
+          ),
+          style: "note",
+        },
+        ...headings,
+        ...FIELD_KEYS.flatMap((key, index) => fieldCells(key, rowOf(index), typed)),
+        ...cautions,
+      ],
+    },
+    names: [{ name: PANEL_NAME, sheet: sheetName, range: `${from}:${to}` }, ...names],
+  };
+};

@@ -1,0 +1,50 @@
+import type { Place } from "./address";
+import type { StyleName } from "./styles";
+
+/**
+ * What goes into a cell. The three are told apart here, so that no host ever has to guess from a first letter, and
+ * text from a person can't become a formula.
+ */
+export type Content =
+  | { readonly kind: "text"; readonly text: string }
+  | { readonly kind: "number"; readonly number: number }
+  | { readonly kind: "formula"; readonly formula: string };
+
+export interface PlannedCell extends Place {
+  readonly content: Content | null;
+  readonly style?: StyleName;
+  readonly numberFormat?: string;
+  /** The words that a drop-down offers. */
+  readonly choices?: readonly string[];
+}
+
+export interface SheetPlan {
+  readonly name: string;
+  readonly cells: readonly PlannedCell[];
+  /** In pixels, from column A. */
+  readonly columnWidths: readonly number[];
+  /** Rows that stay in view while the rest scrolls. */
+  readonly frozenRows: number;
+}
+
+export interface PlannedName {
+  readonly name: string;
+  readonly sheet: string;
+  /** Absolute, such as `$A$4:$B$28`. */
+  readonly range: string;
+}
+
+/** Sheets that belong together and the names by which their formulas call on each other. */
+export interface WorkbookPlan {
+  readonly sheets: readonly SheetPlan[];
+  readonly names: readonly PlannedName[];
+}
+
+export const text = (value: string): Content => ({ kind: "text", text: value });
+export const number = (value: number): Content => ({ kind: "number", number: value });
+/** Starts with "="; made by templates only, never out of what a person typed. */
+export const formula = (value: string): Content => ({ kind: "formula", formula: value });
+
+/** A typed value as content: text stays text. */
+export const value = (typed: string | number): Content =>
+  typeof typed === "number" ? number(typed) : text(typed);

@@ -1,0 +1,31 @@
+/** How a cell looks, said once for every host. Contrast is at least 4.5 : 1 for text on its fill. */
+export interface Style {
+  readonly bold?: boolean;
+  readonly italic?: boolean;
+  readonly sizePt?: number;
+  readonly colour?: string;
+  readonly fill?: string;
+  readonly align?: "left" | "right" | "center";
+  readonly wrap?: boolean;
+  readonly border?: "all" | "top" | "bottom";
+}
+
+const INK = "#1d2b32";
+const SLATE = "#2f4858";
+
+export const STYLES = {
+  title: { bold: true, sizePt: 18, colour: SLATE },
+  note: { italic: true, colour: "#4a5a63" },
+  section: { bold: true, sizePt: 13, colour: SLATE },
+  heading: { bold: true, colour: "#ffffff", fill: SLATE, wrap: true, align: "center" },
+  label: { colour: INK },
+  input: { colour: "#1f3d7a", fill: "#fff6d6", border: "all" },
+  result: { colour: INK, border: "all" },
+  total: { bold: true, colour: INK, fill: "#e3ebee", border: "all" },
+  caution: { colour: "#7a1f14" },
+} as const satisfies Record<string, Style>;
+
+export type StyleName = keyof typeof STYLES;
+
+/** Thin lines around cells. */
+export const RULE_COLOUR = "#a9b8bf";

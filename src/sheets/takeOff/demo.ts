@@ -1,0 +1,30 @@
+import type { TakeOffOptions } from "./options";
+
+/**
+ * A published roof: the gable roof of US Army Engineer School Subcourse EN0069, Edition A (Frame Structures), Lesson 3
+ * self-test: building 60 ft long, rafters of 11 ft 4 in line length and a 2 ft overhang. Its 10 ft run comes from the
+ * exercise before it; 6.4 in 12 is the pitch at which 10 ft of run has that line length (the 8-15-17 triangle).
+ * The panel is invented.
+ */
+export const DEMO_TAKE_OFF: TakeOffOptions = {
+  job: "storage building, gable roof",
+  notes: [
+    "Roof: US Army Engineer School Subcourse EN0069 Ed. A, Lesson 3 self-test: 60 ft long, rafter line 11' 4\", overhang 2'. Panel: invented.",
+  ],
+  planes: [
+    { name: "North", shape: "rectangle", eave: 60, run: 10, pitch: 6.4, tail: 2, gableEdges: 2 },
+    { name: "South", shape: "rectangle", eave: 60, run: 10, pitch: 6.4, tail: 2, gableEdges: 2 },
+  ],
+  ridges: [{ name: "ridge", length: 60 }],
+  waste: 0.1,
+  panel: {
+    exposedWidthIn: 24,
+    exposedHeightIn: 12,
+    gableSetbackIn: 1.5,
+    gableFoldIn: 2.5,
+    lockFlangeGainIn: 1,
+    panelsPerPack: 10,
+    clipsPerPanel: 1,
+    trimLapIn: 2,
+  },
+};

@@ -1,0 +1,141 @@
+import { outlineSpec } from "../../../functions/layout/outline";
+import { outlineAreaSpec } from "../../../functions/layout/outlineArea";
+import { feetSpec } from "../../../functions/measure/feet";
+import { squaresSpec } from "../../../functions/orders/squares";
+import { rafterLengthSpec } from "../../../functions/slope/rafterLength";
+import { slopeCheckSpec } from "../../../functions/slope/slopeCheck";
+import { a1, a1Range } from "../address";
+import { call, unlessBlank } from "../formula";
+import { panelFieldName } from "../panelSheet";
+import { formula, text, value, type PlannedCell } from "../plan";
+import type { TakeOffLayout } from "./layout";
+import type { PlaneInput } from "./options";
+import { rowsFrom, sectionHead } from "./section";
+
+/** Columns of the plane table. */
+export const PLANE = {
+  name: 0,
+  shape: 1,
+  eave: 2,
+  top: 3,
+  slopeLength: 4,
+  run: 5,
+  pitch: 6,
+  tail: 7,
+  gableEdges: 8,
+  slopeUsed: 9,
+  area: 10,
+  squares: 11,
+  check: 12,
+} as const;
+
+const HEADINGS = [
+  "Plane",
+  "Shape",
+  "Eave (ft)",
+  "Top (ft)",
+  "Slope length, if measured (ft)",
+  "or run (ft)",
+  "and pitch",
+  "and tail up the slope (ft)",
+  "Gable edges",
+  "Slope used (ft)",
+  "Area (sq ft)",
+  "Squares",
+  "Pitch check",
+];
+
+const SHAPES = ["rectangle", "triangle", "trapezoid"];
+const GABLE_EDGES = ["0", "1", "2"];
+
+/** A cell of the plane table, as a formula on the same sheet calls it. */
+export const planeCell = (row: number, column: keyof typeof PLANE): string =>
+  a1({ row, column: PLANE[column] });
+
+const input = (
+  row: number,
+  column: keyof typeof PLANE,
+  typed: string | number | undefined,
+  choices?: string[],
+): PlannedCell => ({
+  row,
+  column: PLANE[column],
+  content: typed === undefined ? null : value(typed),
+  style: "input",
+  ...(choices && { choices }),
+});
+
+const result = (
+  row: number,
+  column: keyof typeof PLANE,
+  content: string,
+  numberFormat: string,
+): PlannedCell => ({
+  row,
+  column: PLANE[column],
+  content: formula(content),
+  style: "result",
+  numberFormat,
+});
+
+/** The measured slope length, or the rafter over the run and its tail; quiet until one of them is there. */
+const slopeUsed = (row: number): string => {
+  const [eave, measured, run, pitch, tail] = (["eave", "slopeLength", "run", "pitch", "tail"] as const).map(
+    (column) => planeCell(row, column),
+  ) as [string, string, string, string, string];
+  const rafter = `${call(rafterLengthSpec, run, pitch)}+IF(${tail}="",0,${call(feetSpec, tail)})`;
+  const measuredFirst = `IF(${measured}<>"",${call(feetSpec, measured)},${rafter})`;
+  return `=IF(OR(${eave}="",AND(${measured}="",${run}="")),"",${measuredFirst})`;
+};
+
+const planeRow = (row: number, plane: PlaneInput | undefined): PlannedCell[] => {
+  const [shape, eave, slope, top, area, pitch] = (
+    ["shape", "eave", "slopeUsed", "top", "area", "pitch"] as const
+  ).map((column) => planeCell(row, column)) as [string, string, string, string, string, string];
+  return [
+    input(row, "name", plane?.name),
+    input(row, "shape", plane?.shape, SHAPES),
+    input(row, "eave", plane?.eave),
+    input(row, "top", plane?.top),
+    input(row, "slopeLength", plane?.slopeLength),
+    input(row, "run", plane?.run),
+    input(row, "pitch", plane?.pitch),
+    input(row, "tail", plane?.tail),
+    input(row, "gableEdges", plane?.gableEdges, GABLE_EDGES),
+    result(row, "slopeUsed", slopeUsed(row), "0.00"),
+    result(
+      row,
+      "area",
+      unlessBlank(eave, call(outlineAreaSpec, call(outlineSpec, shape, eave, slope, top))),
+      "#,##0.0",
+    ),
+    result(row, "squares", unlessBlank(eave, call(squaresSpec, area)), "0.00"),
+    result(
+      row,
+      "check",
+      unlessBlank(pitch, call(slopeCheckSpec, pitch, panelFieldName("minimumPitch"))),
+      "@",
+    ),
+  ];
+};
+
+/** A column of the plane table as a range, for totals and look-ups. */
+export const planeColumn = (layout: TakeOffLayout, column: keyof typeof PLANE): string =>
+  a1Range(
+    { row: layout.planes, column: PLANE[column] },
+    { row: layout.planeTotal - 1, column: PLANE[column] },
+  );
+
+/** The table that everything else reads: one roof plane a row. */
+export const planeSection = (layout: TakeOffLayout, planes: readonly PlaneInput[]): PlannedCell[] => [
+  ...sectionHead(layout.planes, "1  Roof planes", HEADINGS),
+  ...rowsFrom(layout.planes, layout.planeRows).flatMap((row, index) => planeRow(row, planes[index])),
+  { row: layout.planeTotal, column: PLANE.name, content: text("All planes"), style: "total" },
+  ...(["area", "squares"] as const).map((column): PlannedCell => ({
+    row: layout.planeTotal,
+    column: PLANE[column],
+    content: formula(`=SUM(${planeColumn(layout, column)})`),
+    style: "total",
+    numberFormat: column === "area" ? "#,##0.0" : "0.00",
+  })),
+];

@@ -1,0 +1,70 @@
+import { panelSheet } from "../panelSheet";
+import { text, type PlannedCell, type WorkbookPlan } from "../plan";
+import { CAUTIONS } from "../safety";
+import { courseSection } from "./courses";
+import { layOutTakeOff } from "./layout";
+import type { TakeOffOptions } from "./options";
+import { orderSection } from "./order";
+import { planeSection } from "./planes";
+import { starterSection } from "./starters";
+import { trimSection } from "./trim";
+
+/** The names that the sheets are to bear; another than the usual where one is taken. */
+export interface TakeOffSheetNames {
+  readonly takeOff: string;
+  /** undefined: the workbook has a panel sheet already, and the take-off reads that one. */
+  readonly panel: string | undefined;
+}
+
+export const USUAL_NAMES = { takeOff: "Take-off", panel: "Panel" } as const;
+
+const COLUMN_WIDTHS = [130, 92, 92, 78, 100, 78, 78, 92, 70, 88, 92, 78, 340];
+
+const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
+  {
+    row: 0,
+    column: 0,
+    content: text(job === "" ? "Roof take-off" : `Roof take-off: ${job}`),
+    style: "title",
+  },
+  {
+    row: 1,
+    column: 0,
+    content: text(
+      "Type in the shaded cells: feet, or a tape's 18' 6 1/2\"; a pitch as 6 or 6 in 12. Everything else is worked out.",
+    ),
+    style: "note",
+  },
+  ...notes.map((note, index): PlannedCell => ({
+    row: 2 + index,
+    column: 0,
+    content: text(note),
+    style: "note",
+  })),
+];
+
+/** From measured planes to area, courses, starters, trim, fasteners and packs, beside the panel in use. */
+export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNames): WorkbookPlan => {
+  const layout = layOutTakeOff(options);
+  const panel = sheetNames.panel === undefined ? undefined : panelSheet(sheetNames.panel, options.panel);
+  const takeOff = {
+    name: sheetNames.takeOff,
+    frozenRows: 1,
+    columnWidths: COLUMN_WIDTHS,
+    cells: [
+      ...head(options),
+      ...planeSection(layout, options.planes),
+      ...courseSection(layout),
+      ...trimSection(layout, options.ridges),
+      ...orderSection(layout, options.waste),
+      ...starterSection(layout, options.planes),
+      ...CAUTIONS.map((caution, index): PlannedCell => ({
+        row: layout.cautions + index,
+        column: 0,
+        content: text(caution),
+        style: "caution",
+      })),
+    ],
+  };
+  return { sheets: panel ? [takeOff, panel.sheet] : [takeOff], names: panel?.names ?? [] };
+};
