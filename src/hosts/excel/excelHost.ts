@@ -59,13 +59,51 @@ const writeSheet = (sheet: Excel.Worksheet, plan: SheetPlan): void => {
   if (plan.frozenRows > 0) sheet.freezePanes.freezeRows(plan.frozenRows);
 };
 
-/** Takes away what a failed write may have left: only sheets and names that the plan brought. */
-const takeBack = (excel: ExcelEntry, plan: WorkbookPlan): Promise<void> =>
+interface Before {
+  readonly sheetIds: ReadonlySet<string>;
+  readonly names: ReadonlySet<string>;
+}
+
+const readBefore = (excel: ExcelEntry): Promise<Before> =>
   excel.run(async (context) => {
-    const sheets = plan.sheets.map(({ name }) => context.workbook.worksheets.getItemOrNullObject(name));
-    const names = plan.names.map(({ name }) => context.workbook.names.getItemOrNullObject(name));
+    const { worksheets, names } = context.workbook;
+    worksheets.load("items/id");
+    names.load("items/name");
     await context.sync();
-    for (const item of [...names, ...sheets]) if (!item.isNullObject) item.delete();
+    return {
+      sheetIds: new Set(worksheets.items.map(({ id }) => id)),
+      names: new Set(names.items.map(({ name }) => name)),
+    };
+  });
+
+/** Takes away what a failed write has left: of the plan's sheets and names only those that weren't there before. */
+const takeBack = (excel: ExcelEntry, plan: WorkbookPlan, before: Before): Promise<void> =>
+  excel.run(async (context) => {
+    const { worksheets, names } = context.workbook;
+    worksheets.load("items/id,items/name");
+    names.load("items/name");
+    await context.sync();
+    for (const item of names.items)
+      if (!before.names.has(item.name) && plan.names.some(({ name }) => name === item.name)) item.delete();
+    for (const sheet of worksheets.items)
+      if (!before.sheetIds.has(sheet.id) && plan.sheets.some(({ name }) => name === sheet.name))
+        sheet.delete();
+    await context.sync();
+  });
+
+const writePlan = (excel: ExcelEntry, plan: WorkbookPlan): Promise<void> =>
+  excel.run(async (context) => {
+    const { workbook } = context;
+    workbook.application.suspendScreenUpdatingUntilNextSync();
+    const sheets = plan.sheets.map(({ name }) => workbook.worksheets.add(name));
+    // Names first: a formula that calls on a name which isn't there yet would show #NAME?.
+    plan.names.forEach(({ name, sheet, range }) => {
+      workbook.names.add(name, workbook.worksheets.getItem(sheet).getRange(range));
+    });
+    plan.sheets.forEach((sheetPlan, index) => {
+      writeSheet(sheets[index] as Excel.Worksheet, sheetPlan);
+    });
+    sheets[0]?.activate();
     await context.sync();
   });
 
@@ -81,23 +119,11 @@ export const excelHost = (excel: ExcelEntry): Host => ({
       return { sheets: worksheets.items.map(({ name }) => name), names: names.items.map(({ name }) => name) };
     }),
   write: async (plan) => {
+    const before = await readBefore(excel);
     try {
-      await excel.run(async (context) => {
-        const { workbook } = context;
-        workbook.application.suspendScreenUpdatingUntilNextSync();
-        // Names first: a formula that calls on a name which isn't there yet would show #NAME?.
-        const sheets = plan.sheets.map(({ name }) => workbook.worksheets.add(name));
-        plan.names.forEach(({ name, sheet, range }) => {
-          workbook.names.add(name, workbook.worksheets.getItem(sheet).getRange(range));
-        });
-        plan.sheets.forEach((sheetPlan, index) => {
-          writeSheet(sheets[index] as Excel.Worksheet, sheetPlan);
-        });
-        sheets[0]?.activate();
-        await context.sync();
-      });
+      await writePlan(excel, plan);
     } catch (failure) {
-      await takeBack(excel, plan);
+      await takeBack(excel, plan, before);
       throw failure;
     }
   },

@@ -1,0 +1,16 @@
+import { parseArgs } from "node:util";
+import { bundle, sizesInWords } from "./bundle";
+import { SERVED_OFFICE_JS } from "./webpackConfig";
+
+/** `npm run build [-- --office-js https://...]` */
+const { values } = parseArgs({ options: { "office-js": { type: "string", default: SERVED_OFFICE_JS } } });
+
+bundle({ officeJsAddress: values["office-js"] }).then(
+  (sizes) => {
+    process.stdout.write(sizesInWords(sizes));
+  },
+  (failure: unknown) => {
+    process.stderr.write(`${failure instanceof Error ? failure.message : String(failure)}\n`);
+    process.exitCode = 1;
+  },
+);

@@ -1,0 +1,34 @@
+import webpack, { type Stats } from "webpack";
+import { bundleSizes, type BundleSize } from "./bundleSizes";
+import { WEB } from "./paths";
+import { webpackConfig, type BuildOptions } from "./webpackConfig";
+
+const compile = (options: BuildOptions): Promise<Stats> =>
+  new Promise((resolve, reject) => {
+    const compiler = webpack(webpackConfig(options));
+    compiler.run((failure, stats) => {
+      compiler.close(() => {
+        if (failure) reject(failure);
+        else if (!stats || stats.hasErrors())
+          reject(new Error(stats?.toString("errors-warnings") ?? "webpack answered nothing"));
+        else resolve(stats);
+      });
+    });
+  });
+
+/** Builds everything that is served, and returns the sizes of the bundles. A bundle over its size is an error. */
+export const bundle = async (options: BuildOptions): Promise<readonly BundleSize[]> => {
+  await compile(options);
+  const sizes = bundleSizes(WEB);
+  const over = sizes.find(({ kb, mostKb }) => kb > mostKb);
+  if (over)
+    throw new Error(
+      `the ${over.bundle} bundle has ${over.kb.toFixed(1)} kB gzipped, more than ${over.mostKb} kB`,
+    );
+  return sizes;
+};
+
+export const sizesInWords = (sizes: readonly BundleSize[]): string =>
+  sizes
+    .map(({ bundle: name, kb, mostKb }) => `${name}: ${kb.toFixed(1)} kB gzipped (at most ${mostKb})\n`)
+    .join("");

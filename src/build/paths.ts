@@ -1,0 +1,6 @@
+import { join } from "node:path";
+
+export const ROOT = join(__dirname, "../..");
+export const SOURCE = join(ROOT, "src");
+/** What the server serves, and what a static host would. */
+export const WEB = join(ROOT, "dist/web");

@@ -1,0 +1,82 @@
+import CompressionPlugin from "compression-webpack-plugin";
+import CopyPlugin from "copy-webpack-plugin";
+import HtmlWebpackPlugin from "html-webpack-plugin";
+import MiniCssExtractPlugin from "mini-css-extract-plugin";
+import { join } from "node:path";
+import type { Configuration } from "webpack";
+import { catalogue } from "../../functions/index";
+import { functionsMetadata } from "../hosts/excel/metadata";
+import { EmitPlugin } from "./emitPlugin";
+import { ROOT, SOURCE, WEB } from "./paths";
+
+/** Of the Office.js package's 86 MB only these are needed for Excel in English; its scripts come minimized. */
+const OFFICE_JS = join(ROOT, "node_modules/@microsoft/office-js/dist");
+const OFFICE_JS_FILES = [
+  "office.js",
+  "o15apptofilemappingtable.js",
+  "excel-{win32,mac,web}*.js",
+  "custom-functions-runtime.js",
+  "en-us/office_strings.js",
+  "ariatelemetry/*.js",
+];
+
+export interface BuildOptions {
+  /** Where the task pane loads Office.js from; Microsoft supports only its own address in production. */
+  readonly officeJsAddress: string;
+}
+
+export const SERVED_OFFICE_JS = "office-js/office.js";
+
+export const webpackConfig = ({ officeJsAddress }: BuildOptions): Configuration => ({
+  mode: "production",
+  context: ROOT,
+  entry: {
+    functions: join(SOURCE, "hosts/excel/functions.ts"),
+    taskpane: join(SOURCE, "hosts/excel/taskpane.ts"),
+    local: join(SOURCE, "hosts/local/main.ts"),
+  },
+  output: { path: WEB, filename: "[name].js", chunkFilename: "[name].[contenthash:8].js", clean: true },
+  resolve: { extensions: [".ts", ".tsx", ".js"] },
+  module: {
+    rules: [
+      {
+        test: /\.tsx?$/,
+        loader: "ts-loader",
+        options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+      },
+      { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+    ],
+  },
+  optimization: { splitChunks: { chunks: "async" } },
+  plugins: [
+    new MiniCssExtractPlugin({ filename: "[name].css", chunkFilename: "[name].[contenthash:8].css" }),
+    new HtmlWebpackPlugin({
+      filename: "taskpane.html",
+      template: join(SOURCE, "hosts/excel/taskpane.html"),
+      chunks: ["functions", "taskpane"],
+      officeJsAddress,
+    }),
+    new HtmlWebpackPlugin({
+      filename: "index.html",
+      template: join(SOURCE, "hosts/local/index.html"),
+      chunks: ["local"],
+    }),
+    new EmitPlugin("functions.json", () => JSON.stringify(functionsMetadata(catalogue), null, 2)),
+    new CopyPlugin({
+      patterns: [
+        { from: join(SOURCE, "assets/*.png"), to: "assets/[name][ext]" },
+        { from: join(ROOT, "manifest.xml"), to: "manifest.xml" },
+        ...OFFICE_JS_FILES.map((pattern) => ({
+          context: OFFICE_JS,
+          from: pattern,
+          to: "office-js/[path][name][ext]",
+          globOptions: { ignore: ["**/*.debug.js"] },
+          info: { minimized: true },
+        })),
+      ],
+    }),
+    new CompressionPlugin({ test: /\.(?:js|css|html|json)$/ }),
+  ],
+  performance: { hints: false },
+  stats: "errors-warnings",
+});

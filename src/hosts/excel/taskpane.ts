@@ -1,0 +1,19 @@
+import { mountPane } from "../../pane/mount";
+import { excelHost } from "./excelHost";
+import { missingRequirements } from "./requirements";
+
+/** The page that Excel opens as the task pane, and keeps as the functions' runtime. */
+void Office.onReady(({ host }) => {
+  const element = document.getElementById("pane");
+  if (!element) throw new Error("the page has no element for the pane");
+  if (host !== Office.HostType.Excel) {
+    element.textContent = "This page is Gablewright's task pane: it opens inside Excel.";
+    return;
+  }
+  const missing = missingRequirements((set, version) =>
+    Office.context.requirements.isSetSupported(set, version),
+  );
+  if (missing.length > 0)
+    element.textContent = `This Excel lacks ${missing.join(", ")}, which Gablewright needs. A newer Excel has them.`;
+  else mountPane(element, excelHost(Excel));
+});

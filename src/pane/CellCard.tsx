@@ -1,0 +1,25 @@
+import { useEffect, useState } from "preact/hooks";
+import type { PaneHost, WatchedCell } from "./paneHost";
+
+/** What stands in the selected cell, and what its error means. */
+export const CellCard = ({ watchCell }: { watchCell: NonNullable<PaneHost["watchCell"]> }) => {
+  const [cell, setCell] = useState<WatchedCell>();
+  useEffect(() => {
+    watchCell(setCell);
+  }, [watchCell]);
+  return (
+    <section class="card" aria-labelledby="cell-title">
+      <h2 id="cell-title">Selected cell</h2>
+      {cell ? (
+        <dl class="cell" aria-live="polite">
+          <dt>{cell.address}</dt>
+          <dd class="cell-shows">{cell.shows === "" ? "blank" : cell.shows}</dd>
+          {cell.formula && <dd class="cell-formula">{cell.formula}</dd>}
+          {cell.sentence && <dd class="cell-sentence">{cell.sentence}</dd>}
+        </dl>
+      ) : (
+        <p class="hint">Select a cell to see its formula, and what an error in it means.</p>
+      )}
+    </section>
+  );
+};

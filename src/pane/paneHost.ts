@@ -1,0 +1,15 @@
+import type { Host } from "../hosts/host";
+
+/** A cell as a person sees it: its address, what it shows, the formula behind it, and what its error means. */
+export interface WatchedCell {
+  readonly address: string;
+  readonly shows: string;
+  readonly formula: string;
+  readonly sentence: string;
+}
+
+/** A host that the pane stands beside. Excel shows an error's sentence itself, so only the local workbook is watched. */
+export interface PaneHost extends Host {
+  /** Calls back with the selected cell whenever it changes. */
+  readonly watchCell?: (listener: (cell: WatchedCell) => void) => void;
+}
