@@ -1,4 +1,5 @@
-import type { FunctionSpec, Parameter } from "../../../shared/spec";
+import type { FunctionSpec } from "../../../shared/spec";
+import { parameterHelp } from "../parameterHelp";
 
 /** Every parameter and result is a block of anything: single cells arrive as 1 x 1, and columns broadcast. */
 const ANY_BLOCK = { type: "any", dimensionality: "matrix" } as const;
@@ -20,15 +21,6 @@ export interface FunctionMetadata {
   /** Errors in cells reach the function, so that one of them doesn't blank a whole column. */
   readonly options: { readonly allowErrorForDataTypeAny: true };
 }
-
-/** What a person reads beside a parameter: its meaning, and what holds if it is left out. */
-export const parameterHelp = ({ summary, default: standard }: Parameter<unknown>): string =>
-  standard === null ? summary : `${summary} ${describeDefault(standard)}`;
-
-const describeDefault = (standard: Parameter<unknown>["default"]): string =>
-  typeof standard === "boolean"
-    ? `${standard ? "TRUE" : "FALSE"} if left out.`
-    : `${String(standard)} if left out.`;
 
 /** The functions.json that Excel reads, in its documented form, made from the specifications. */
 export const functionsMetadata = (catalogue: readonly FunctionSpec[]): { functions: FunctionMetadata[] } => ({

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { catalogue } from "../../../../functions/index";
 import { functionsMetadata } from "../../../../src/hosts/excel/metadata";
 import { REQUIREMENTS } from "../../../../src/hosts/excel/requirements";
-import { NAMESPACE } from "../../../../src/sheets/formula";
+import { NAMESPACE } from "../../../../src/namespace";
 
 const ROOT = join(__dirname, "../../../..");
 const MANIFEST = join(ROOT, "manifest.xml");

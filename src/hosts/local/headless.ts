@@ -1,0 +1,161 @@
+import {
+  ICommandService,
+  IUniverInstanceService,
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+  type IUnitRange,
+  type IWorkbookData,
+  type Workbook,
+} from "@univerjs/core";
+import {
+  ActiveDirtyManagerService,
+  ERROR_TYPE_SET,
+  IActiveDirtyManagerService,
+  SetFormulaCalculationStartMutation,
+  UniverFormulaEnginePlugin,
+} from "@univerjs/engine-formula";
+import { SetRangeValuesMutation, UniverSheetsPlugin } from "@univerjs/sheets";
+import { FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { CellError, type Cell } from "../../../shared/cell";
+import type { WorkbookPlan } from "../../sheets/plan";
+import { cellDataAt, fromCellData, toCellData, type Content } from "./cells";
+import { evaluateFormula, type Evaluation } from "./evaluateFormula";
+import { functionClasses } from "./functions";
+import type { RunnableFunction } from "./runnable";
+import { keepSentences } from "./runtime";
+import { Sentences } from "./sentences";
+import { keepTextLiterals } from "./textLiterals";
+import { workbookData } from "./snapshot";
+
+/** Row and column count from 0; the sheet goes by its name. */
+export interface Address {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+export interface HeadlessEngine {
+  /** One formula on its own. It may refer to the loaded workbook (after `calculated`), and is in no cell of it. */
+  evaluate(formula: string): Promise<Evaluation>;
+  loadWorkbook(plan: WorkbookPlan): void;
+  setCell(address: Address, content: Content): void;
+  /** Resolves when every formula agrees with what was set before the call. */
+  calculated(): Promise<void>;
+  getCell(address: Address): Cell;
+  dispose(): void;
+}
+
+/** The engine's own habit is to wait a tenth of a second after an edit and then calculate; this host calculates when asked. */
+class NeverOnItsOwn extends ActiveDirtyManagerService {
+  override get(): undefined {
+    return undefined;
+  }
+}
+
+const isErrorCode = (text: string): boolean => (ERROR_TYPE_SET as ReadonlySet<string>).has(text);
+
+/** Evaluating needs a workbook to be in, even an empty one. */
+const EMPTY: WorkbookPlan = {
+  sheets: [{ name: "Sheet1", cells: [], columnWidths: [], frozenRows: 0 }],
+  names: [],
+};
+
+export const createHeadlessEngine = (catalogue: readonly RunnableFunction[]): HeadlessEngine => {
+  keepTextLiterals();
+  const sentences = new Sentences();
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.SILENT,
+  });
+  univer.registerPlugins([
+    [UniverFormulaEnginePlugin, { function: functionClasses(catalogue, sentences) }],
+    [UniverSheetsPlugin],
+    [UniverSheetsFormulaPlugin, {}],
+  ]);
+  const injector = univer.__getInjector();
+  keepSentences(injector, sentences);
+  injector.replace([IActiveDirtyManagerService, { useClass: NeverOnItsOwn }]);
+
+  let loads = 0;
+  let workbook: Workbook;
+  let everythingIsDirty = true;
+  let dirty: IUnitRange[] = [];
+
+  const sheetOf = ({ sheet }: Address) => {
+    const found = workbook.getSheetBySheetName(sheet);
+    if (!found) throw new Error(`There is no sheet "${sheet}" in the workbook.`);
+    return found;
+  };
+
+  const loadWorkbook = (plan: WorkbookPlan): void => {
+    if (loads > 0) injector.get(IUniverInstanceService).disposeUnit(workbook.getUnitId());
+    sentences.clear();
+    dirty = [];
+    loads += 1;
+    const snapshot = workbookData(`workbook-${loads}`, plan);
+    workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
+    everythingIsDirty = true;
+  };
+
+  const calculate = async (): Promise<void> => {
+    if (!everythingIsDirty && dirty.length === 0) return;
+    const applied = injector.get(FormulaCalculationSessionService).waitForLatestApplied();
+    const request = {
+      forceCalculation: everythingIsDirty,
+      dirtyRanges: dirty,
+      dirtyNameMap: {},
+      dirtyDefinedNameMap: {},
+      dirtyUnitFeatureMap: {},
+      dirtyUnitOtherFormulaMap: {},
+      clearDependencyTreeCache: {},
+      options: null,
+    };
+    everythingIsDirty = false;
+    dirty = [];
+    injector
+      .get(ICommandService)
+      .syncExecuteCommand(SetFormulaCalculationStartMutation.id, request, { onlyLocal: true });
+    await applied;
+  };
+
+  // The engine resets its runtime at the start of each calculation, even under one that still runs: one at a time.
+  let running: Promise<void> = Promise.resolve();
+  const calculated = (): Promise<void> => {
+    running = running.then(calculate);
+    return running;
+  };
+
+  const evaluate = async (formula: string): Promise<Evaluation> => {
+    await running;
+    return evaluateFormula(injector, workbook, sentences, formula);
+  };
+
+  const setCell = (address: Address, content: Content): void => {
+    const params = {
+      unitId: workbook.getUnitId(),
+      subUnitId: sheetOf(address).getSheetId(),
+      cellValue: { [address.row]: { [address.column]: toCellData(content) } },
+    };
+    injector.get(ICommandService).syncExecuteCommand(SetRangeValuesMutation.id, params);
+    // The engine knows more than the cell itself: a spill that this edit blocks or frees is dirty too.
+    const conversion = injector
+      .get(IActiveDirtyManagerService)
+      .getDirtyConversionMap()
+      .get(SetRangeValuesMutation.id);
+    dirty.push(...(conversion?.getDirtyData({ id: SetRangeValuesMutation.id, params }).dirtyRanges ?? []));
+  };
+
+  const getCell = (address: Address): Cell => {
+    const sheet = sheetOf(address);
+    const shown = fromCellData(cellDataAt(injector, sheet, address.row, address.column));
+    if (typeof shown !== "string" || !isErrorCode(shown)) return shown;
+    const place = { unitId: workbook.getUnitId(), sheetId: sheet.getSheetId(), ...address };
+    return new CellError(shown, sentences.at(place, shown));
+  };
+
+  loadWorkbook(EMPTY);
+  return { evaluate, loadWorkbook, setCell, calculated, getCell, dispose: () => univer.dispose() };
+};

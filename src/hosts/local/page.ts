@@ -1,0 +1,91 @@
+import "@univerjs/design/lib/index.css";
+import "@univerjs/ui/lib/index.css";
+import "@univerjs/docs-ui/lib/index.css";
+import "@univerjs/sheets-ui/lib/index.css";
+import "@univerjs/sheets-formula-ui/lib/index.css";
+import {
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+  mergeLocales,
+  type IWorkbookData,
+  type Workbook,
+} from "@univerjs/core";
+import DesignEnUS from "@univerjs/design/locale/en-US";
+import { UniverDocsPlugin } from "@univerjs/docs";
+import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
+import DocsUIEnUS from "@univerjs/docs-ui/locale/en-US";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import SheetsEnUS from "@univerjs/sheets/locale/en-US";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import SheetsFormulaEnUS from "@univerjs/sheets-formula/locale/en-US";
+import { UniverSheetsFormulaUIPlugin } from "@univerjs/sheets-formula-ui";
+import SheetsFormulaUIEnUS from "@univerjs/sheets-formula-ui/locale/en-US";
+import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
+import { UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
+import SheetsUIEnUS from "@univerjs/sheets-ui/locale/en-US";
+import { defaultTheme } from "@univerjs/themes";
+import { UniverUIPlugin } from "@univerjs/ui";
+import UIEnUS from "@univerjs/ui/locale/en-US";
+import { functionClasses, functionDescriptions } from "./functions";
+import type { RunnableFunction } from "./runnable";
+import { keepSentences } from "./runtime";
+import { Sentences } from "./sentences";
+import { keepTextLiterals } from "./textLiterals";
+import { openWorkbook, type PageWorkbook } from "./workbook";
+
+const locale = mergeLocales(
+  DesignEnUS,
+  UIEnUS,
+  DocsUIEnUS,
+  SheetsEnUS,
+  SheetsUIEnUS,
+  SheetsFormulaEnUS,
+  SheetsFormulaUIEnUS,
+);
+
+/** Puts a workbook into an element of the page, with the catalogue's functions in it. */
+export const showWorkbook = (
+  container: HTMLElement,
+  catalogue: readonly RunnableFunction[],
+  snapshot: Partial<IWorkbookData>,
+  dark = false,
+): PageWorkbook => {
+  keepTextLiterals();
+  const sentences = new Sentences();
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: locale },
+    logLevel: LogLevel.ERROR,
+    theme: defaultTheme,
+    darkMode: dark,
+  });
+  univer.registerPlugins([
+    [UniverDocsPlugin],
+    [UniverRenderEnginePlugin],
+    [UniverUIPlugin, { container, header: true, toolbar: true, contextMenu: true }],
+    [UniverDocsUIPlugin],
+    [UniverFormulaEnginePlugin, { function: functionClasses(catalogue, sentences) }],
+    [UniverSheetsPlugin],
+    [UniverSheetsUIPlugin],
+    [UniverSheetsNumfmtPlugin],
+    // Results kept in the snapshot have no sentences with them: calculate everything once.
+    [
+      UniverSheetsFormulaPlugin,
+      { description: functionDescriptions(catalogue), initialFormulaComputing: CalculationMode.FORCED },
+    ],
+    [UniverSheetsFormulaUIPlugin],
+  ]);
+  const injector = univer.__getInjector();
+  keepSentences(injector, sentences);
+  const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
+  const page = openWorkbook(injector, workbook, sentences);
+  void page.painted.then(() => {
+    container.dataset["grid"] = "painted";
+    performance.mark("grid-painted");
+  });
+  return page;
+};

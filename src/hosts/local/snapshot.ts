@@ -1,0 +1,94 @@
+import {
+  BooleanNumber,
+  BorderStyleTypes,
+  CellValueType,
+  HorizontalAlign,
+  WrapStrategy,
+  type IBorderData,
+  type ICellData,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+} from "@univerjs/core";
+import { sheetPrefix } from "../../sheets/address";
+import type { Content, PlannedCell, PlannedName, SheetPlan, WorkbookPlan } from "../../sheets/plan";
+import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
+
+/** Cells beyond the plan's own, for a person to go on in. */
+const SPARE_ROWS = 60;
+const FEWEST_COLUMNS = 26;
+
+const THIN_RULE = { s: BorderStyleTypes.THIN, cl: { rgb: RULE_COLOUR } };
+const ALL_SIDES: IBorderData = { t: THIN_RULE, r: THIN_RULE, b: THIN_RULE, l: THIN_RULE };
+
+const contentData = (content: Content): ICellData => {
+  switch (content.kind) {
+    case "text":
+      return { v: content.text, t: CellValueType.STRING };
+    case "number":
+      return { v: content.number, t: CellValueType.NUMBER };
+    case "formula":
+      return { f: content.formula };
+  }
+};
+
+const styleData = (style: Style, numberFormat: string | undefined): IStyleData => ({
+  ...(style.bold && { bl: BooleanNumber.TRUE }),
+  ...(style.italic && { it: BooleanNumber.TRUE }),
+  ...(style.sizePt && { fs: style.sizePt }),
+  ...(style.colour && { cl: { rgb: style.colour } }),
+  ...(style.fill && { bg: { rgb: style.fill } }),
+  ...(style.align === "center" && { ht: HorizontalAlign.CENTER }),
+  ...(style.wrap && { tb: WrapStrategy.WRAP }),
+  ...(style.border && { bd: ALL_SIDES }),
+  ...(numberFormat && { n: { pattern: numberFormat } }),
+});
+
+const cellData = ({ content, style, numberFormat }: PlannedCell): ICellData => ({
+  ...(content && contentData(content)),
+  s: styleData(style ? STYLES[style] : {}, numberFormat),
+});
+
+/** A sheet of a plan as the engine keeps it. */
+export const sheetData = (id: string, plan: SheetPlan): Partial<IWorksheetData> => {
+  const rows: Record<number, Record<number, ICellData>> = {};
+  for (const cell of plan.cells) (rows[cell.row] ??= {})[cell.column] = cellData(cell);
+  return {
+    id,
+    name: plan.name,
+    cellData: rows,
+    rowCount: Math.max(...plan.cells.map(({ row }) => row + 1), 0) + SPARE_ROWS,
+    columnCount: Math.max(FEWEST_COLUMNS, plan.columnWidths.length),
+    columnData: Object.fromEntries(plan.columnWidths.map((w, column) => [column, { w }])),
+    freeze: { xSplit: 0, ySplit: plan.frozenRows, startRow: plan.frozenRows, startColumn: -1 },
+  };
+};
+
+/** What a name stands for, as the engine writes it: `'Panel'!$B$4`. */
+export const nameTarget = ({ sheet, range }: PlannedName): string => `${sheetPrefix(sheet)}${range}`;
+
+/** The resource in which the engine keeps a workbook's names. */
+const namesResource = (names: readonly PlannedName[]) => ({
+  name: "SHEET_DEFINED_NAME_PLUGIN",
+  data: JSON.stringify(
+    Object.fromEntries(
+      names.map((each) => [
+        each.name,
+        { id: each.name, name: each.name, formulaOrRefString: nameTarget(each), comment: "" },
+      ]),
+    ),
+  ),
+});
+
+const sheetId = (index: number): string => `sheet-${index + 1}`;
+
+/** A whole plan as a workbook of the engine. */
+export const workbookData = (id: string, plan: WorkbookPlan): Partial<IWorkbookData> => ({
+  id,
+  name: "Gablewright",
+  sheetOrder: plan.sheets.map((_, index) => sheetId(index)),
+  sheets: Object.fromEntries(
+    plan.sheets.map((sheet, index) => [sheetId(index), sheetData(sheetId(index), sheet)]),
+  ),
+  resources: [namesResource(plan.names)],
+});

@@ -1,0 +1,26 @@
+import { formula, value, type PlannedName, type WorkbookPlan } from "../../../../src/sheets/plan";
+
+interface TypedCell {
+  readonly row: number;
+  readonly column: number;
+  /** Text that begins with = is a formula, as when it is typed. */
+  readonly content: string | number;
+}
+
+/** A plan of a few cells, written as a person would type them. */
+export const planOf = (typed: {
+  readonly sheets: readonly { readonly name: string; readonly cells: readonly TypedCell[] }[];
+  readonly names: readonly PlannedName[];
+}): WorkbookPlan => ({
+  names: typed.names,
+  sheets: typed.sheets.map(({ name, cells }) => ({
+    name,
+    columnWidths: [],
+    frozenRows: 0,
+    cells: cells.map(({ row, column, content }) => ({
+      row,
+      column,
+      content: typeof content === "string" && content.startsWith("=") ? formula(content) : value(content),
+    })),
+  })),
+});
