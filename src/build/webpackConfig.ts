@@ -3,7 +3,7 @@ import CopyPlugin from "copy-webpack-plugin";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import { join } from "node:path";
-import type { Configuration } from "webpack";
+import { NormalModuleReplacementPlugin, type Configuration } from "webpack";
 import { catalogue } from "../../functions/index";
 import { functionsMetadata } from "../hosts/excel/metadata";
 import { EmitPlugin } from "./emitPlugin";
@@ -19,6 +19,16 @@ const OFFICE_JS_FILES = [
   "en-us/office_strings.js",
   "ariatelemetry/*.js",
 ];
+
+/** Several middling scripts load and parse side by side; one large one doesn't. */
+const LARGEST_CHUNK = 600_000;
+
+/**
+ * The grid's renderer brings hyphenation dictionaries of sixty languages, for word-processor pages only. Each becomes an
+ * empty module, which its loader takes for "no such dictionary". (Leaving them out throws: one is loaded at the start.)
+ */
+const HYPHENATION = /^\.\/[a-z0-9-]+-[\w-]{8}\.js$/;
+const NOTHING = join(SOURCE, "build/nothing.ts");
 
 export interface BuildOptions {
   /** Where the task pane loads Office.js from; Microsoft supports only its own address in production. */
@@ -47,8 +57,11 @@ export const webpackConfig = ({ officeJsAddress }: BuildOptions): Configuration 
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
     ],
   },
-  optimization: { splitChunks: { chunks: "async" } },
+  optimization: { splitChunks: { chunks: "async", maxSize: LARGEST_CHUNK } },
   plugins: [
+    new NormalModuleReplacementPlugin(HYPHENATION, (request: { context: string; request: string }) => {
+      if (/@univerjs[\\/]engine-render/.test(request.context)) request.request = NOTHING;
+    }),
     new MiniCssExtractPlugin({ filename: "[name].css", chunkFilename: "[name].[contenthash:8].css" }),
     new HtmlWebpackPlugin({
       filename: "taskpane.html",

@@ -1,6 +1,7 @@
 import { PANEL_FIELDS, type Panel } from "../../shared/panel";
 import { absoluteA1 } from "./address";
 import { number, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "./plan";
+import { rowHeightsOf } from "./rowHeights";
 import { CAUTIONS } from "./safety";
 
 /** The whole block's name: templates find the panel in use by it, and functions take it as one argument. */
@@ -65,25 +66,25 @@ export const panelSheet = (
   }));
   const from = absoluteA1({ row: FIRST_ROW, column: LABEL });
   const to = absoluteA1({ row: lastRow, column: VALUE });
+  const cells: PlannedCell[] = [
+    { row: 0, column: 0, content: text("Panel"), style: "title" },
+    {
+      row: 1,
+      column: 0,
+      content: value("The shingle in use, from its maker's guide. Labels are looked up: keep their wording."),
+      style: "note",
+    },
+    ...headings,
+    ...FIELD_KEYS.flatMap((key, index) => fieldCells(key, rowOf(index), typed)),
+    ...cautions,
+  ];
   return {
     sheet: {
       name: sheetName,
       frozenRows: FIRST_ROW,
       columnWidths: [170, 150, 70, 330],
-      cells: [
-        { row: 0, column: 0, content: text("Panel"), style: "title" },
-        {
-          row: 1,
-          column: 0,
-          content: value(
-            "The shingle in use, from its maker's guide. Labels are looked up: keep their wording.",
-          ),
-          style: "note",
-        },
-        ...headings,
-        ...FIELD_KEYS.flatMap((key, index) => fieldCells(key, rowOf(index), typed)),
-        ...cautions,
-      ],
+      rowHeights: rowHeightsOf(cells),
+      cells,
     },
     names: [{ name: PANEL_NAME, sheet: sheetName, range: `${from}:${to}` }, ...names],
   };

@@ -23,6 +23,8 @@ export interface SheetPlan {
   readonly cells: readonly PlannedCell[];
   /** In pixels, from column A. */
   readonly columnWidths: readonly number[];
+  /** In pixels, of the rows that are higher than usual. */
+  readonly rowHeights: Readonly<Record<number, number>>;
   /** Rows that stay in view while the rest scrolls. */
   readonly frozenRows: number;
 }

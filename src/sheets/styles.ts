@@ -25,6 +25,13 @@ export const STYLES = {
   caution: { colour: "#7a1f14" },
 } as const satisfies Record<string, Style>;
 
+/** Pixels that a row needs for its style's letters, where the usual height is too low. */
+export const ROW_HEIGHTS: Partial<Record<keyof typeof STYLES, number>> = {
+  title: 34,
+  section: 26,
+  heading: 58,
+};
+
 export type StyleName = keyof typeof STYLES;
 
 /** Thin lines around cells. */

@@ -53,6 +53,8 @@ const writeSheet = (sheet: Excel.Worksheet, plan: SheetPlan): void => {
   plan.columnWidths.forEach((pixels, column) => {
     sheet.getRange(a1({ row: 0, column })).format.columnWidth = pixels * PIXELS_TO_POINTS;
   });
+  for (const [row, pixels] of Object.entries(plan.rowHeights))
+    sheet.getRange(a1({ row: Number(row), column: 0 })).format.rowHeight = pixels * PIXELS_TO_POINTS;
   plan.cells.forEach((cell) => {
     writeCell(sheet, cell);
   });

@@ -1,6 +1,5 @@
 import {
   ICommandService,
-  IUniverInstanceService,
   LocaleType,
   LogLevel,
   Univer,
@@ -39,7 +38,6 @@ export interface Address {
 export interface HeadlessEngine {
   /** One formula on its own. It may refer to the loaded workbook (after `calculated`), and is in no cell of it. */
   evaluate(formula: string): Promise<Evaluation>;
-  loadWorkbook(plan: WorkbookPlan): void;
   setCell(address: Address, content: Content): void;
   /** Resolves when every formula agrees with what was set before the call. */
   calculated(): Promise<void>;
@@ -58,11 +56,18 @@ const isErrorCode = (text: string): boolean => (ERROR_TYPE_SET as ReadonlySet<st
 
 /** Evaluating needs a workbook to be in, even an empty one. */
 const EMPTY: WorkbookPlan = {
-  sheets: [{ name: "Sheet1", cells: [], columnWidths: [], frozenRows: 0 }],
+  sheets: [{ name: "Sheet1", cells: [], columnWidths: [], rowHeights: {}, frozenRows: 0 }],
   names: [],
 };
 
-export const createHeadlessEngine = (catalogue: readonly RunnableFunction[]): HeadlessEngine => {
+/** The library keeps some of its caches for the whole process, by workbook: each needs an id of its own. */
+let enginesMade = 0;
+
+/** An engine with a workbook in it. Another workbook takes another engine: this one keeps traces of what it unloads. */
+export const createHeadlessEngine = (
+  catalogue: readonly RunnableFunction[],
+  plan: WorkbookPlan = EMPTY,
+): HeadlessEngine => {
   keepTextLiterals();
   const sentences = new Sentences();
   const univer = new Univer({
@@ -79,8 +84,10 @@ export const createHeadlessEngine = (catalogue: readonly RunnableFunction[]): He
   keepSentences(injector, sentences);
   injector.replace([IActiveDirtyManagerService, { useClass: NeverOnItsOwn }]);
 
-  let loads = 0;
-  let workbook: Workbook;
+  const workbook = univer.createUnit<IWorkbookData, Workbook>(
+    UniverInstanceType.UNIVER_SHEET,
+    workbookData(`workbook-${++enginesMade}`, plan),
+  );
   let everythingIsDirty = true;
   let dirty: IUnitRange[] = [];
 
@@ -88,16 +95,6 @@ export const createHeadlessEngine = (catalogue: readonly RunnableFunction[]): He
     const found = workbook.getSheetBySheetName(sheet);
     if (!found) throw new Error(`There is no sheet "${sheet}" in the workbook.`);
     return found;
-  };
-
-  const loadWorkbook = (plan: WorkbookPlan): void => {
-    if (loads > 0) injector.get(IUniverInstanceService).disposeUnit(workbook.getUnitId());
-    sentences.clear();
-    dirty = [];
-    loads += 1;
-    const snapshot = workbookData(`workbook-${loads}`, plan);
-    workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
-    everythingIsDirty = true;
   };
 
   const calculate = async (): Promise<void> => {
@@ -156,6 +153,5 @@ export const createHeadlessEngine = (catalogue: readonly RunnableFunction[]): He
     return new CellError(shown, sentences.at(place, shown));
   };
 
-  loadWorkbook(EMPTY);
-  return { evaluate, loadWorkbook, setCell, calculated, getCell, dispose: () => univer.dispose() };
+  return { evaluate, setCell, calculated, getCell, dispose: () => univer.dispose() };
 };

@@ -3,6 +3,7 @@ import "@univerjs/ui/lib/index.css";
 import "@univerjs/docs-ui/lib/index.css";
 import "@univerjs/sheets-ui/lib/index.css";
 import "@univerjs/sheets-formula-ui/lib/index.css";
+import "@univerjs/sheets-data-validation-ui/lib/index.css";
 import {
   LocaleType,
   LogLevel,
@@ -20,6 +21,11 @@ import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import SheetsEnUS from "@univerjs/sheets/locale/en-US";
+import { UniverDataValidationPlugin } from "@univerjs/data-validation";
+import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
+import { UniverSheetsDataValidationUIPlugin } from "@univerjs/sheets-data-validation-ui";
+import DataValidationUIEnUS from "@univerjs/sheets-data-validation-ui/locale/en-US";
+import DataValidationEnUS from "@univerjs/sheets-data-validation/locale/en-US";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import SheetsFormulaEnUS from "@univerjs/sheets-formula/locale/en-US";
 import { UniverSheetsFormulaUIPlugin } from "@univerjs/sheets-formula-ui";
@@ -45,6 +51,8 @@ const locale = mergeLocales(
   SheetsUIEnUS,
   SheetsFormulaEnUS,
   SheetsFormulaUIEnUS,
+  DataValidationEnUS,
+  DataValidationUIEnUS,
 );
 
 /** Puts a workbook into an element of the page, with the catalogue's functions in it. */
@@ -78,6 +86,9 @@ export const showWorkbook = (
       { description: functionDescriptions(catalogue), initialFormulaComputing: CalculationMode.FORCED },
     ],
     [UniverSheetsFormulaUIPlugin],
+    [UniverDataValidationPlugin],
+    [UniverSheetsDataValidationPlugin],
+    [UniverSheetsDataValidationUIPlugin],
   ]);
   const injector = univer.__getInjector();
   keepSentences(injector, sentences);
@@ -86,6 +97,9 @@ export const showWorkbook = (
   void page.painted.then(() => {
     container.dataset["grid"] = "painted";
     performance.mark("grid-painted");
+  });
+  page.onCalculated(() => {
+    container.dataset["calculatedAt"] = String(performance.now());
   });
   return page;
 };

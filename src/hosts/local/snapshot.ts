@@ -12,6 +12,7 @@ import {
 } from "@univerjs/core";
 import { sheetPrefix } from "../../sheets/address";
 import type { Content, PlannedCell, PlannedName, SheetPlan, WorkbookPlan } from "../../sheets/plan";
+import { dropDownRules } from "./dropDowns";
 import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
 
 /** Cells beyond the plan's own, for a person to go on in. */
@@ -60,6 +61,7 @@ export const sheetData = (id: string, plan: SheetPlan): Partial<IWorksheetData> 
     rowCount: Math.max(...plan.cells.map(({ row }) => row + 1), 0) + SPARE_ROWS,
     columnCount: Math.max(FEWEST_COLUMNS, plan.columnWidths.length),
     columnData: Object.fromEntries(plan.columnWidths.map((w, column) => [column, { w }])),
+    rowData: Object.fromEntries(Object.entries(plan.rowHeights).map(([row, h]) => [row, { h }])),
     freeze: { xSplit: 0, ySplit: plan.frozenRows, startRow: plan.frozenRows, startColumn: -1 },
   };
 };
@@ -80,6 +82,14 @@ const namesResource = (names: readonly PlannedName[]) => ({
   ),
 });
 
+/** The resource in which it keeps the drop-downs of its sheets. */
+const dropDownsResource = (sheets: readonly SheetPlan[]) => ({
+  name: "SHEET_DATA_VALIDATION_PLUGIN",
+  data: JSON.stringify(
+    Object.fromEntries(sheets.map((sheet, index) => [sheetId(index), dropDownRules(sheet)])),
+  ),
+});
+
 const sheetId = (index: number): string => `sheet-${index + 1}`;
 
 /** A whole plan as a workbook of the engine. */
@@ -90,5 +100,5 @@ export const workbookData = (id: string, plan: WorkbookPlan): Partial<IWorkbookD
   sheets: Object.fromEntries(
     plan.sheets.map((sheet, index) => [sheetId(index), sheetData(sheetId(index), sheet)]),
   ),
-  resources: [namesResource(plan.names)],
+  resources: [namesResource(plan.names), dropDownsResource(plan.sheets)],
 });

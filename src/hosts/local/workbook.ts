@@ -14,6 +14,9 @@ import type { ISetRangeValuesMutationParams } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { HoverManagerService } from "@univerjs/sheets-ui";
 import { filter, firstValueFrom } from "rxjs";
+import type { WorkbookPlan } from "../../sheets/plan";
+import type { Existing } from "../host";
+import { addSheets, namesOf } from "./addSheets";
 import { cellDataAt, fromCellData, toCellData, type Content } from "./cells";
 import type { Sentences } from "./sentences";
 
@@ -38,6 +41,9 @@ export interface PageWorkbook {
   setCell(address: CellAddress, content: Content): Promise<void>;
   getCell(address: CellAddress): ShownCell;
   undo(): Promise<void>;
+  existing(): Existing;
+  /** Adds a plan's sheets and names, all or none. */
+  write(plan: WorkbookPlan): Promise<void>;
   setDarkMode(dark: boolean): void;
   /** The active cell, whenever the selection comes to rest. */
   onSelection(listener: (cell: ShownCell) => void): Stop;
@@ -138,6 +144,11 @@ export const openWorkbook = (injector: Injector, workbook: Workbook, sentences: 
     undo: async () => {
       await commands.executeCommand(UndoCommand.id);
     },
+    existing: () => ({
+      sheets: workbook.getSheets().map((sheet) => sheet.getName()),
+      names: namesOf(injector, unitId),
+    }),
+    write: (plan) => addSheets(injector, workbook, plan),
     setDarkMode: (dark) => injector.get(ThemeService).setDarkMode(dark),
     onSelection,
     onHover,

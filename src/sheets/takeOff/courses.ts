@@ -9,13 +9,7 @@ import type { TakeOffLayout } from "./layout";
 import { planeCell } from "./planes";
 import { rowsFrom, sectionHead } from "./section";
 
-const HEADINGS = [
-  "Plane",
-  "Courses",
-  "Top course shows (in)",
-  "Starter sets, one gable edge",
-  "Starter sets, all gable edges",
-];
+const HEADINGS = ["Plane", "Courses", "Top course (in)", "Sets, one gable", "Starter sets, all gables"];
 
 const courseRow = (row: number, planeRow: number): PlannedCell[] => {
   const name = planeCell(planeRow, "name");

@@ -1,6 +1,6 @@
 import { packsSpec } from "../../../functions/orders/packs";
 import { a1 } from "../address";
-import { call } from "../formula";
+import { call, unlessBlank } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, number, text, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
@@ -20,11 +20,11 @@ interface OrderLine {
   readonly orderUnit: string;
 }
 
-/** Whole panels for the area and the waste allowed beside it. */
+/** Whole panels for the area and the waste allowed beside it; quiet until there is an area. */
 const panelsNeeded = (layout: TakeOffLayout, wasteCell: string): string => {
   const area = a1({ row: layout.planeTotal, column: PLANE.area });
-  const panelSqFt = `(${panelFieldName("exposedWidthIn")}*${panelFieldName("exposedHeightIn")}/144)`;
-  return call(packsSpec, `${area}*(1+${wasteCell})`, panelSqFt);
+  const panelSqFt = `${panelFieldName("exposedWidthIn")}*${panelFieldName("exposedHeightIn")}/144`;
+  return `IF(${area}=0,"",${call(packsSpec, `${area}*(1+${wasteCell})`, panelSqFt)})`;
 };
 
 const orderLines = (layout: TakeOffLayout): readonly OrderLine[] => {
@@ -51,7 +51,7 @@ const orderLines = (layout: TakeOffLayout): readonly OrderLine[] => {
     pieces("Ridge trim", "ridge"),
     {
       item: "Panel clips",
-      needed: `${panels}*${panelFieldName("clipsPerPanel")}`,
+      needed: `IF(${panels}="","",${panels}*${panelFieldName("clipsPerPanel")})`,
       unit: "clips",
       perPack: 100,
       orderUnit: "boxes",
@@ -84,7 +84,7 @@ const lineCells = (line: OrderLine, row: number): PlannedCell[] => {
     {
       row,
       column: TO_ORDER,
-      content: formula(`=${call(packsSpec, needed, perPack)}`),
+      content: formula(unlessBlank(needed, call(packsSpec, needed, perPack))),
       style: "total",
       numberFormat: "#,##0",
     },

@@ -7,7 +7,7 @@ import { slopeCheckSpec } from "../../../functions/slope/slopeCheck";
 import { a1, a1Range } from "../address";
 import { call, unlessBlank } from "../formula";
 import { panelFieldName } from "../panelSheet";
-import { formula, text, value, type PlannedCell } from "../plan";
+import { formula, text, value, type Content, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
 import type { PlaneInput } from "./options";
 import { rowsFrom, sectionHead } from "./section";
@@ -34,10 +34,10 @@ const HEADINGS = [
   "Shape",
   "Eave (ft)",
   "Top (ft)",
-  "Slope length, if measured (ft)",
+  "Slope, if taped (ft)",
   "or run (ft)",
   "and pitch",
-  "and tail up the slope (ft)",
+  "and tail, sloped (ft)",
   "Gable edges",
   "Slope used (ft)",
   "Area (sq ft)",
@@ -126,16 +126,24 @@ export const planeColumn = (layout: TakeOffLayout, column: keyof typeof PLANE): 
     { row: layout.planeTotal - 1, column: PLANE[column] },
   );
 
+const totalContent = (layout: TakeOffLayout, column: number): Content | null => {
+  if (column === PLANE.name) return text("All planes");
+  if (column === PLANE.area) return formula(`=SUM(${planeColumn(layout, "area")})`);
+  if (column === PLANE.squares) return formula(`=SUM(${planeColumn(layout, "squares")})`);
+  return null;
+};
+
+const totalCell = (layout: TakeOffLayout, column: number): PlannedCell => ({
+  row: layout.planeTotal,
+  column,
+  content: totalContent(layout, column),
+  style: "total",
+  numberFormat: column === PLANE.squares ? "0.00" : "#,##0.0",
+});
+
 /** The table that everything else reads: one roof plane a row. */
 export const planeSection = (layout: TakeOffLayout, planes: readonly PlaneInput[]): PlannedCell[] => [
   ...sectionHead(layout.planes, "1  Roof planes", HEADINGS),
   ...rowsFrom(layout.planes, layout.planeRows).flatMap((row, index) => planeRow(row, planes[index])),
-  { row: layout.planeTotal, column: PLANE.name, content: text("All planes"), style: "total" },
-  ...(["area", "squares"] as const).map((column): PlannedCell => ({
-    row: layout.planeTotal,
-    column: PLANE[column],
-    content: formula(`=SUM(${planeColumn(layout, column)})`),
-    style: "total",
-    numberFormat: column === "area" ? "#,##0.0" : "0.00",
-  })),
+  ...rowsFrom(0, PLANE.check).map((column) => totalCell(layout, column)),
 ];

@@ -1,5 +1,6 @@
 import { panelSheet } from "../panelSheet";
 import { text, type PlannedCell, type WorkbookPlan } from "../plan";
+import { rowHeightsOf } from "../rowHeights";
 import { CAUTIONS } from "../safety";
 import { courseSection } from "./courses";
 import { layOutTakeOff } from "./layout";
@@ -18,7 +19,7 @@ export interface TakeOffSheetNames {
 
 export const USUAL_NAMES = { takeOff: "Take-off", panel: "Panel" } as const;
 
-const COLUMN_WIDTHS = [130, 92, 92, 78, 100, 78, 78, 92, 70, 88, 92, 78, 340];
+const COLUMN_WIDTHS = [110, 104, 66, 62, 96, 62, 62, 84, 60, 70, 76, 66, 420];
 
 const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
   {
@@ -47,24 +48,26 @@ const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
 export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNames): WorkbookPlan => {
   const layout = layOutTakeOff(options);
   const panel = sheetNames.panel === undefined ? undefined : panelSheet(sheetNames.panel, options.panel);
+  const cells: PlannedCell[] = [
+    ...head(options),
+    ...planeSection(layout, options.planes),
+    ...courseSection(layout),
+    ...trimSection(layout, options.ridges),
+    ...orderSection(layout, options.waste),
+    ...starterSection(layout, options.planes),
+    ...CAUTIONS.map((caution, index): PlannedCell => ({
+      row: layout.cautions + index,
+      column: 0,
+      content: text(caution),
+      style: "caution",
+    })),
+  ];
   const takeOff = {
     name: sheetNames.takeOff,
     frozenRows: 1,
     columnWidths: COLUMN_WIDTHS,
-    cells: [
-      ...head(options),
-      ...planeSection(layout, options.planes),
-      ...courseSection(layout),
-      ...trimSection(layout, options.ridges),
-      ...orderSection(layout, options.waste),
-      ...starterSection(layout, options.planes),
-      ...CAUTIONS.map((caution, index): PlannedCell => ({
-        row: layout.cautions + index,
-        column: 0,
-        content: text(caution),
-        style: "caution",
-      })),
-    ],
+    rowHeights: rowHeightsOf(cells),
+    cells,
   };
   return { sheets: panel ? [takeOff, panel.sheet] : [takeOff], names: panel?.names ?? [] };
 };

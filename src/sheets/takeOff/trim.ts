@@ -48,8 +48,8 @@ const planeRun = (row: number, planeRow: number, kind: "eave" | "gable"): Planne
   const gableEdges = planeCell(planeRow, "gableEdges");
   const [length, runs] =
     kind === "eave"
-      ? [unlessBlank(planeCell(planeRow, "eave"), call(feetSpec, planeCell(planeRow, "eave"))), number(1)]
-      : [`=IF(N(${gableEdges})=0,"",${planeCell(planeRow, "slopeUsed")})`, formula(`=N(${gableEdges})`)];
+      ? [unlessBlank(planeCell(planeRow, "eave"), call(feetSpec, planeCell(planeRow, "eave"))), "1"]
+      : [`=IF(N(${gableEdges})=0,"",${planeCell(planeRow, "slopeUsed")})`, gableEdges];
   return [
     {
       row,
@@ -57,9 +57,20 @@ const planeRun = (row: number, planeRow: number, kind: "eave" | "gable"): Planne
       content: formula(unlessBlank(runCell(row, "length"), `"${kind} "&${name}`)),
       style: "result",
     },
-    { row, column: RUN.kind, content: text(kind), style: "result" },
+    {
+      row,
+      column: RUN.kind,
+      content: formula(unlessBlank(runCell(row, "length"), `"${kind}"`)),
+      style: "result",
+    },
     { row, column: RUN.length, content: formula(length), style: "result", numberFormat: "#,##0.00" },
-    { row, column: RUN.runs, content: runs, style: "result", numberFormat: "0" },
+    {
+      row,
+      column: RUN.runs,
+      content: formula(unlessBlank(runCell(row, "length"), runs)),
+      style: "result",
+      numberFormat: "0",
+    },
     ...quantities(row, kind),
   ];
 };

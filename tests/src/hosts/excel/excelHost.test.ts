@@ -66,6 +66,7 @@ describe("the Excel host, on a stand-in", () => {
           name: "Notes",
           frozenRows: 0,
           columnWidths: [],
+          rowHeights: {},
           cells: risky.map((each, row) => ({ row, column: 0, content: text(each) })),
         },
       ],

@@ -4,16 +4,19 @@ import { fakeCatalogue } from "./fakeCatalogue";
 import { planOf } from "./planOf";
 
 let engine: HeadlessEngine;
-beforeAll(() => {
-  engine = createHeadlessEngine(fakeCatalogue);
+afterEach(() => {
+  engine.dispose();
 });
-afterAll(() => engine.dispose());
 
 const value = (v: unknown) => ({ kind: "value", value: v });
 const error = (code: string, message: string) => ({ kind: "error", code, message });
 const at = (row: number, column: number, sheet = "Bid") => ({ sheet, row, column });
 
 describe("one formula on its own", () => {
+  beforeEach(() => {
+    engine = createHeadlessEngine(fakeCatalogue);
+  });
+
   test.each([
     ["=GABLE.DOUBLE(4)", value(8)],
     ["GABLE.DOUBLE(4)", value(8)],
@@ -77,7 +80,8 @@ describe("one formula on its own", () => {
 
 describe("a workbook", () => {
   beforeEach(async () => {
-    engine.loadWorkbook(
+    engine = createHeadlessEngine(
+      fakeCatalogue,
       planOf({
         sheets: [
           {

@@ -16,6 +16,7 @@ export const planOf = (typed: {
   sheets: typed.sheets.map(({ name, cells }) => ({
     name,
     columnWidths: [],
+    rowHeights: {},
     frozenRows: 0,
     cells: cells.map(({ row, column, content }) => ({
       row,

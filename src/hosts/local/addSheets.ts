@@ -1,0 +1,69 @@
+import { ICommandService, type Injector, type Workbook, type IWorksheetData } from "@univerjs/core";
+import { IDefinedNamesService } from "@univerjs/engine-formula";
+import {
+  InsertDefinedNameCommand,
+  InsertSheetCommand,
+  RemoveDefinedNameCommand,
+  RemoveSheetCommand,
+  SetWorksheetActivateCommand,
+} from "@univerjs/sheets";
+import { AddSheetDataValidationCommand } from "@univerjs/sheets-data-validation";
+import type { WorkbookPlan } from "../../sheets/plan";
+import { dropDownRules } from "./dropDowns";
+import { nameTarget, sheetData } from "./snapshot";
+
+/** The names that a workbook has. */
+export const namesOf = (injector: Injector, unitId: string): string[] =>
+  Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(unitId) ?? {}).map(({ name }) => name);
+
+/** Adds a plan's sheets and names to a workbook that is open: all of them, or none where one of them fails. */
+export const addSheets = async (
+  injector: Injector,
+  workbook: Workbook,
+  plan: WorkbookPlan,
+): Promise<void> => {
+  const commands = injector.get(ICommandService);
+  const unitId = workbook.getUnitId();
+  const done: (() => Promise<unknown>)[] = [];
+
+  const run = async (
+    command: { id: string },
+    params: object,
+    takeBack?: () => Promise<unknown>,
+  ): Promise<void> => {
+    if (!(await commands.executeCommand(command.id, params)))
+      throw new Error("The workbook didn't take the sheet; nothing was added.");
+    if (takeBack) done.push(takeBack);
+  };
+
+  const stamp = Date.now().toString(36);
+  const ids = plan.sheets.map((_, index) => `sheet-${stamp}-${index}`);
+
+  try {
+    // Names first: a formula that calls on a name which isn't there yet would show #NAME?.
+    for (const each of plan.names) {
+      const name = {
+        unitId,
+        id: `${each.name}-${stamp}`,
+        name: each.name,
+        formulaOrRefString: nameTarget(each),
+      };
+      await run(InsertDefinedNameCommand, name, () =>
+        commands.executeCommand(RemoveDefinedNameCommand.id, name),
+      );
+    }
+    for (const [index, sheetPlan] of plan.sheets.entries()) {
+      const subUnitId = ids[index] ?? "";
+      const sheet = sheetData(subUnitId, sheetPlan) as IWorksheetData;
+      await run(InsertSheetCommand, { unitId, sheet }, () =>
+        commands.executeCommand(RemoveSheetCommand.id, { unitId, subUnitId }),
+      );
+      for (const rule of dropDownRules(sheetPlan))
+        await run(AddSheetDataValidationCommand, { unitId, subUnitId, rule });
+    }
+    await run(SetWorksheetActivateCommand, { unitId, subUnitId: ids[0] });
+  } catch (failure) {
+    for (const takeBack of done.reverse()) await takeBack();
+    throw failure;
+  }
+};

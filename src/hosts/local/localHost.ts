@@ -1,0 +1,39 @@
+import type { PaneHost, WatchedCell } from "../../pane/paneHost";
+import { a1 } from "../../sheets/address";
+import type { PageWorkbook, ShownCell } from "./workbook";
+
+/** Digits beyond these are noise of binary arithmetic. */
+const DIGITS = 12;
+
+const inWords = (value: ShownCell["value"]): string => {
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  return typeof value === "number" ? String(Number(value.toPrecision(DIGITS))) : (value ?? "");
+};
+
+const watched = (cell: ShownCell): WatchedCell => ({
+  address: `${cell.sheet}, ${a1(cell)}`,
+  shows: inWords(cell.value),
+  formula: cell.formula,
+  sentence: cell.sentence,
+});
+
+/** The local workbook as the pane's host. The pane is there before the workbook, so everything waits for it. */
+export const localHost = (ready: Promise<PageWorkbook>): PaneHost => ({
+  title: "the local workbook",
+  existing: async () => (await ready).existing(),
+  write: async (plan) => (await ready).write(plan),
+  watchCell: (listener) => {
+    void ready.then((workbook) => {
+      let last: ShownCell | undefined;
+      const tell = (cell: ShownCell): void => {
+        last = cell;
+        listener(watched(cell));
+      };
+      workbook.onSelection(tell);
+      // The selected cell may change without being left: by a calculation.
+      workbook.onCalculated(() => {
+        if (last) tell(workbook.getCell(last));
+      });
+    });
+  },
+});

@@ -1,0 +1,165 @@
+import type * as Axe from "axe-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { WEB } from "../../src/build/paths";
+import { serve, type RunningServer } from "../../src/server/server";
+import { describeInBrowser, launch } from "../support/browser";
+
+jest.setTimeout(60_000);
+
+interface Visit {
+  readonly page: Page;
+  /** What a well-behaved page never does: console noise, script errors, requests to elsewhere. */
+  readonly complaints: string[];
+}
+
+describeInBrowser("the local workbook in a browser", () => {
+  let browser: Browser;
+  let server: RunningServer;
+
+  beforeAll(async () => {
+    server = await serve(WEB, 3100);
+    browser = await launch();
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+  });
+
+  const visit = async (options: BrowserContextOptions = {}): Promise<Visit> => {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, ...options });
+    const complaints: string[] = [];
+    page.on("console", (message) => complaints.push(`${message.type()}: ${message.text()}`));
+    page.on("pageerror", (error) => complaints.push(error.message));
+    page.on("request", (request) => {
+      const url = request.url();
+      if (!url.startsWith(server.address) && !/^(?:data|blob):/.test(url))
+        complaints.push(`request to ${url}`);
+    });
+    await page.goto(server.address);
+    await page.waitForSelector('[data-grid="painted"]');
+    return { page, complaints };
+  };
+
+  /** Goes to a cell as a person would: by its address in the name box. */
+  const goTo = async (page: Page, address: string): Promise<void> => {
+    const nameBox = page.locator('[data-u-comp="defined-name"] input, [class*="defined-name"] input').first();
+    await nameBox.click();
+    await nameBox.fill(address);
+    await nameBox.press("Enter");
+    await page.locator(".cell dt", { hasText: `, ${address}` }).waitFor();
+  };
+
+  /** Types into a cell and leaves it with Enter, noting when. */
+  const type = async (page: Page, address: string, typed: string): Promise<void> => {
+    await goTo(page, address);
+    await page.evaluate(() => {
+      delete document.getElementById("workbook")?.dataset.calculatedAt;
+      window.addEventListener(
+        "keydown",
+        ({ key }) => {
+          if (key === "Enter") document.body.dataset.enteredAt = String(performance.now());
+        },
+        true,
+      );
+    });
+    await page.keyboard.type(typed);
+    await page.keyboard.press("Enter");
+    await page.waitForSelector("#workbook[data-calculated-at]");
+  };
+
+  const editDelayMs = (page: Page): Promise<number> =>
+    page.evaluate(
+      () =>
+        Number(document.getElementById("workbook")?.dataset.calculatedAt) -
+        Number(document.body.dataset.enteredAt),
+    );
+
+  const shownAt = async (page: Page, address: string): Promise<string> => {
+    await goTo(page, address);
+    return (await page.locator(".cell-shows").textContent()) ?? "";
+  };
+
+  it("opens on the worked example without a complaint, and says how long that took", async () => {
+    const { page, complaints } = await visit();
+    const paintedMs = await page.evaluate(
+      () => performance.getEntriesByName("grid-painted")[0]?.startTime ?? NaN,
+    );
+    process.stdout.write(`first grid on screen: ${Math.round(paintedMs)} ms after the page's request\n`);
+    expect(await page.title()).toBe("Gablewright: local workbook");
+    expect(await page.getByRole("heading", { name: "Roof take-off" }).count()).toBe(1);
+    expect(await shownAt(page, "K11")).toBe("1600");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("recalculates when a pitch is typed with the keyboard, and says how long that took", async () => {
+    const { page, complaints } = await visit();
+    expect(await shownAt(page, "B15")).toBe("14");
+    await type(page, "G7", "12:12");
+    process.stdout.write(`from an edit to its results: ${Math.round(await editDelayMs(page))} ms\n`);
+    expect(await shownAt(page, "B15")).toBe("17");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("says what an error in the selected cell means", async () => {
+    const { page } = await visit();
+    await type(page, "G7", "steep");
+    expect(await shownAt(page, "J7")).toBe("#VALUE!");
+    expect(await page.locator(".cell-sentence").textContent()).toMatch(
+      /^pitch takes a pitch such as 6 .*, got "steep"$/,
+    );
+    expect(await page.locator(".cell-formula").textContent()).toContain("GABLE.RAFTERLENGTH(F7,G7)");
+    await page.close();
+  });
+
+  it("completes a function's name and helps with its parameters while typing", async () => {
+    const { page } = await visit();
+    await goTo(page, "N20");
+    await page.keyboard.type("=GABLE.CLI");
+    await page.getByText("GABLE.CLIPCOUNT").first().waitFor();
+    await page.keyboard.type("PCOUNT(");
+    await page.getByText("lengthFt").first().waitFor();
+    await page.keyboard.type("20,12)");
+    await page.keyboard.press("Enter");
+    expect(await shownAt(page, "N20")).toBe("21");
+    await page.close();
+  });
+
+  it("builds a take-off from the pane, with the keyboard alone", async () => {
+    const { page, complaints } = await visit();
+    await page.getByLabel("Job name").focus();
+    await page.keyboard.type("=1+1");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await page
+      .getByRole("status")
+      .filter({ hasText: 'Added "Take-off 2". No other sheet was changed.' })
+      .waitFor();
+    expect(await shownAt(page, "A1")).toBe("Roof take-off: =1+1");
+    expect(await shownAt(page, "K11")).toBe("1600");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it.each([
+    ["light", { colorScheme: "light" }],
+    ["dark", { colorScheme: "dark" }],
+    ["narrow", { viewport: { width: 320, height: 800 } }],
+  ] as const)("has no fault that axe finds in the pane: %s", async (_, options) => {
+    const { page } = await visit(options);
+    await page.addScriptTag({ path: require.resolve("axe-core/axe.min.js") });
+    const violations = await page.evaluate(async () => {
+      const { axe } = window as unknown as { axe: typeof Axe };
+      const results = await axe.run("#pane", {
+        runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
+      });
+      return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+    });
+    expect(violations).toEqual([]);
+    await page.close();
+  });
+});

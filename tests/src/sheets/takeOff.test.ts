@@ -1,0 +1,209 @@
+import { CellError, type Cell } from "../../../shared/cell";
+import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/headless";
+import { localCatalogue } from "../../../src/hosts/local/catalogue";
+import { a1 } from "../../../src/sheets/address";
+import { DEMO_TAKE_OFF } from "../../../src/sheets/takeOff/demo";
+import { BLANK_TAKE_OFF, type TakeOffOptions } from "../../../src/sheets/takeOff/options";
+import { takeOffPlan, USUAL_NAMES } from "../../../src/sheets/takeOff/takeOff";
+
+let engine: HeadlessEngine;
+
+const SHEET = "Take-off";
+
+/** `B4` as a place; the test speaks of cells as a person would. */
+const at = (address: string, sheet = SHEET) => {
+  const [, letters = "A", digits = "1"] = /^([A-Z]+)(\d+)$/.exec(address) ?? [];
+  const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  return { sheet, row: Number(digits) - 1, column };
+};
+
+const shown = (address: string): Cell => engine.getCell(at(address));
+
+const open = async (options: TakeOffOptions): Promise<void> => {
+  engine = createHeadlessEngine(localCatalogue, takeOffPlan(options, USUAL_NAMES));
+  await engine.calculated();
+};
+
+const edit = async (address: string, content: string | number | null, sheet = SHEET): Promise<void> => {
+  engine.setCell(at(address, sheet), content);
+  await engine.calculated();
+};
+
+/** The row, as a person reads it, of the first cell in column A that shows this text, at or below a row. */
+const rowOf = (label: string, from = 1): number => {
+  for (let row = from; row < 200; row++) if (shown(`A${row}`) === label) return row;
+  throw new Error(`no row is labelled ${label}`);
+};
+
+const errorsOn = (plan: ReturnType<typeof takeOffPlan>): string[] =>
+  plan.sheets.flatMap(({ name, cells }) =>
+    cells.flatMap((cell) => {
+      const value = engine.getCell({ sheet: name, row: cell.row, column: cell.column });
+      return value instanceof CellError ? [`${name}!${a1(cell)} ${value.code} ${value.message}`] : [];
+    }),
+  );
+
+/**
+ * US Army Engineer School Subcourse EN0069 Ed. A, Lesson 3 self-test: gable roof, 60 ft long, rafter line 11 ft 4 in,
+ * overhang 2 ft. The question was read there; 1600 sq ft and 16 squares are worked out by hand: 2 x 60 x 13 1/3.
+ */
+describe("the take-off of the published roof", () => {
+  beforeAll(() => open(DEMO_TAKE_OFF));
+
+  it("shows no error anywhere", () => {
+    expect(errorsOn(takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES))).toEqual([]);
+  });
+
+  it("finds the published rafter and roof", () => {
+    const north = rowOf("North");
+    expect(shown(`J${north}`)).toBeCloseTo(13 + 1 / 3, 9);
+    const total = rowOf("All planes");
+    expect(shown(`K${total}`)).toBeCloseTo(1600, 9);
+    expect(shown(`L${total}`)).toBeCloseTo(16, 9);
+    expect(shown(`M${north}`)).toBe(
+      "at or above the minimum of 3 in 12; steep: over 4 in 12 (OSHA 1926.500(b))",
+    );
+  });
+
+  it("counts courses, top course and starters", () => {
+    const north = rowOf("North", rowOf("All planes"));
+    expect(["B", "C", "D", "E"].map((column) => shown(`${column}${north}`))).toEqual([
+      14,
+      expect.closeTo(4, 9),
+      4,
+      8,
+    ]);
+  });
+
+  /** Stock 120 in, lap 2 in: eave 720 in: (720-2)/118 = 6.08, 7 pieces; gable 160 in: 158/118 = 1.3, 2 pieces. */
+  it("counts trim, clips and nails", () => {
+    const eave = rowOf("All eave");
+    expect(["E", "F", "H"].map((column) => shown(`${column}${eave}`))).toEqual([
+      2 * (60 + 12 / 12),
+      14,
+      2 * 61,
+    ]);
+    const gable = rowOf("All gable");
+    expect(shown(`E${gable}`)).toBeCloseTo(4 * (13 + 1 / 3 + 2 / 12), 9);
+    expect(["F", "G"].map((column) => shown(`${column}${gable}`))).toEqual([8, 4 * 15]);
+    const ridge = rowOf("All ridge");
+    expect(["E", "F", "G"].map((column) => shown(`${column}${ridge}`))).toEqual([61, 7, 61]);
+  });
+
+  /** 1600 sq ft and 10 % on panels of 2 sq ft: 880 panels, 88 packs of ten; a clip a panel; 121 trim clips. */
+  it("orders whole packs", () => {
+    const orders = rowOf("Panels");
+    const column = (letter: string): Cell[] =>
+      [0, 1, 2, 3, 4, 5, 6].map((offset) => shown(`${letter}${orders + offset}`));
+    expect(column("A")).toEqual([
+      "Panels",
+      "Eave trim",
+      "Gable trim",
+      "Ridge trim",
+      "Panel clips",
+      "Trim clips",
+      "Eave nails",
+    ]);
+    expect(column("B")).toEqual([880, 14, 8, 7, 880, 121, 122]);
+    expect(column("E")).toEqual([88, 14, 8, 7, 9, 2, 2]);
+  });
+
+  it("lists the starters of one gable edge", () => {
+    const first = rowOf("first course");
+    const rows = [1, 2, 3, 4].map((offset) =>
+      ["A", "B", "C", "D", "E", "F"].map((column) => shown(`${column}${first + offset}`)),
+    );
+    expect(rows).toEqual([
+      [1, 1, 22.5, 2.5, 25, 4],
+      [2, 0.5, 10.5, 2.5, 13, 4],
+      [3, 0.75, 16.5, 2.5, 19, 3],
+      [4, 0.25, 4.5, 2.5, 7, 3],
+    ]);
+  });
+});
+
+describe("a changed cell moves everything", () => {
+  beforeEach(() => open(DEMO_TAKE_OFF));
+
+  it("a steeper pitch: longer slope, more courses, trim and panels", async () => {
+    const north = rowOf("North");
+    await edit(`G${north}`, "12:12");
+    expect(shown(`J${north}`)).toBeCloseTo(10 * Math.SQRT2 + 2, 9);
+    expect(shown(`B${rowOf("North", rowOf("All planes"))}`)).toBe(17);
+    expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(800 + 60 * (10 * Math.SQRT2 + 2), 6);
+    expect(shown(`B${rowOf("Panels")}`)).toBe(Math.ceil(((800 + 60 * (10 * Math.SQRT2 + 2)) * 1.1) / 2));
+  });
+
+  it("the panel sheet: a lower course, more of them", async () => {
+    await edit("B5", 6, "Panel");
+    expect(shown(`B${rowOf("North", rowOf("All planes"))}`)).toBe(27);
+  });
+
+  it("a third plane: typed into a blank row, measured as text", async () => {
+    const row = rowOf("South") + 1;
+    await edit(`A${row}`, "Porch");
+    await edit(`B${row}`, "triangle");
+    await edit(`C${row}`, `12' 6"`);
+    await edit(`E${row}`, "8-0");
+    expect(shown(`K${row}`)).toBeCloseTo((12.5 * 8) / 2, 9);
+    expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(1650, 9);
+    expect(shown(`E${rowOf("All eave")}`)).toBeCloseTo(2 * 61 + 12.5 + 2 / 12, 9);
+  });
+
+  it("a half-filled row says what is missing, and a wrong cell says what is wrong", async () => {
+    const north = rowOf("North");
+    await edit(`G${north}`, null);
+    expect(shown(`J${north}`)).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringMatching(/^pitch is missing/) as string,
+    });
+    await edit(`G${north}`, "steep");
+    expect(shown(`J${north}`)).toMatchObject({
+      message: expect.stringMatching(/^pitch takes a pitch .*got "steep"$/) as string,
+    });
+  });
+});
+
+describe("an empty take-off", () => {
+  beforeEach(() => open(BLANK_TAKE_OFF));
+
+  it("is quiet", () => {
+    expect(errorsOn(takeOffPlan(BLANK_TAKE_OFF, USUAL_NAMES))).toEqual([]);
+  });
+
+  it("asks for the panel as soon as a plane is measured", async () => {
+    const row = 6;
+    await edit(`A${row}`, "Main");
+    await edit(`B${row}`, "rectangle");
+    await edit(`C${row}`, 30);
+    await edit(`E${row}`, 20);
+    const courses = shown(`B${rowOf("Main", row + 1)}`);
+    expect(courses).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringMatching(/^exposure is missing/) as string,
+    });
+  });
+});
+
+describe("the plan", () => {
+  it.each([
+    ["blank", BLANK_TAKE_OFF],
+    ["demo", DEMO_TAKE_OFF],
+  ])("puts one thing in one cell: %s", (_, options) => {
+    for (const { cells } of takeOffPlan(options, USUAL_NAMES).sheets) {
+      const places = cells.map((cell) => a1(cell));
+      expect(new Set(places).size).toBe(places.length);
+    }
+  });
+
+  it("keeps what a person typed as text", () => {
+    const plan = takeOffPlan(
+      { ...DEMO_TAKE_OFF, job: "=1+1", notes: ["=cmd"], ridges: [{ name: "=A1", length: 5 }] },
+      USUAL_NAMES,
+    );
+    const formulas = plan.sheets.flatMap(({ cells }) =>
+      cells.flatMap(({ content }) => (content?.kind === "formula" ? [content.formula] : [])),
+    );
+    expect(formulas.filter((each) => each === "=1+1" || each === "=cmd" || each === "=A1")).toEqual([]);
+  });
+});
