@@ -6,6 +6,9 @@ import { describeInBrowser, launch } from "../support/browser";
 
 jest.setTimeout(60_000);
 
+/** A quick typist's pace: the editor follows every key, not a burst of them. */
+const KEYSTROKE_MS = 25;
+
 interface Visit {
   readonly page: Page;
   /** What a well-behaved page never does: console noise, script errors, requests to elsewhere. */
@@ -117,12 +120,15 @@ describeInBrowser("the local workbook in a browser", () => {
   it("completes a function's name and helps with its parameters while typing", async () => {
     const { page } = await visit();
     await goTo(page, "N20");
-    await page.keyboard.type("=GABLE.CLI");
+    await page.keyboard.type("=GABLE.CLI", { delay: KEYSTROKE_MS });
     await page.getByText("GABLE.CLIPCOUNT").first().waitFor();
-    await page.keyboard.type("PCOUNT(");
+    await page.keyboard.type("PCOUNT(", { delay: KEYSTROKE_MS });
     await page.getByText("lengthFt").first().waitFor();
-    await page.keyboard.type("20,12)");
+    await page.keyboard.type("20,12)", { delay: KEYSTROKE_MS });
+    // The engine gives up its list of names 300 ms after the last key; until then Enter picks from it.
+    await page.waitForTimeout(400);
     await page.keyboard.press("Enter");
+    await page.locator(".cell dt", { hasText: ", N21" }).waitFor();
     expect(await shownAt(page, "N20")).toBe("21");
     await page.close();
   });

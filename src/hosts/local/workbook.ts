@@ -13,7 +13,7 @@ import { SetRangeValuesCommand, SetRangeValuesMutation, SheetsSelectionsService 
 import type { ISetRangeValuesMutationParams } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { HoverManagerService } from "@univerjs/sheets-ui";
-import { filter, firstValueFrom } from "rxjs";
+import { filter, firstValueFrom, merge } from "rxjs";
 import type { WorkbookPlan } from "../../sheets/plan";
 import type { Existing } from "../host";
 import { addSheets, namesOf } from "./addSheets";
@@ -96,11 +96,15 @@ export const openWorkbook = (injector: Injector, workbook: Workbook, sentences: 
   };
 
   const onSelection: PageWorkbook["onSelection"] = (listener) => {
-    const subscription = injector.get(SheetsSelectionsService).selectionChanged$.subscribe((selections) => {
-      const active = selections?.at(-1)?.primary;
+    const selections = injector.get(SheetsSelectionsService);
+    // A sheet that comes to the front brings its own selection, which then hasn't changed.
+    const subscription = merge(selections.selectionChanged$, workbook.activeSheet$).subscribe(() => {
+      const active = selections.getCurrentSelections().at(-1)?.primary;
       if (active) listener(shown(workbook.getActiveSheet(), active.actualRow, active.actualColumn));
     });
-    return () => subscription.unsubscribe();
+    return () => {
+      subscription.unsubscribe();
+    };
   };
 
   const onHover: PageWorkbook["onHover"] = (listener) => {

@@ -6,7 +6,7 @@ import { call, unlessBlank } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
-import { planeCell } from "./planes";
+import { gableEdgesOf, planeCell } from "./planes";
 import { rowsFrom, sectionHead } from "./section";
 
 const HEADINGS = ["Plane", "Courses", "Top course (in)", "Sets, one gable", "Starter sets, all gables"];
@@ -14,14 +14,14 @@ const HEADINGS = ["Plane", "Courses", "Top course (in)", "Sets, one gable", "Sta
 const courseRow = (row: number, planeRow: number): PlannedCell[] => {
   const name = planeCell(planeRow, "name");
   const slope = planeCell(planeRow, "slopeUsed");
-  const gableEdges = planeCell(planeRow, "gableEdges");
+  const gableEdges = gableEdgesOf(planeRow);
   const height = panelFieldName("exposedHeightIn");
   const setsOfOneEdge = call(starterSetsSpec, slope, height, panelFieldName("staggerPattern"));
   const contents: [string, string][] = [
     [unlessBlank(name, name), "@"],
     [unlessBlank(slope, call(coursesSpec, slope, height)), "#,##0"],
     [unlessBlank(slope, call(topCourseSpec, slope, height)), "0.00"],
-    [`=IF(OR(${slope}="",N(${gableEdges})=0),"",${setsOfOneEdge})`, "#,##0"],
+    [`=IF(OR(${slope}="",${gableEdges}=0),"",${setsOfOneEdge})`, "#,##0"],
     [unlessBlank(a1({ row, column: 3 }), `${a1({ row, column: 3 })}*${gableEdges}`), "#,##0"],
   ];
   return contents.map(([content, numberFormat], column) => ({

@@ -52,6 +52,12 @@ const GABLE_EDGES = ["0", "1", "2"];
 export const planeCell = (row: number, column: keyof typeof PLANE): string =>
   a1({ row, column: PLANE[column] });
 
+/** The gable edges of a plane as a number: 0 where blank, and a drop-down's "2" counts as 2. */
+export const gableEdgesOf = (row: number): string => {
+  const cell = planeCell(row, "gableEdges");
+  return `IF(${cell}="",0,VALUE(${cell}))`;
+};
+
 const input = (
   row: number,
   column: keyof typeof PLANE,

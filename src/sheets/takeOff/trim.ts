@@ -6,10 +6,10 @@ import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
 import { a1, a1Range } from "../address";
 import { call, unlessBlank } from "../formula";
 import { panelFieldName } from "../panelSheet";
-import { formula, number, text, value, type PlannedCell } from "../plan";
+import { formula, text, value, type PlannedCell } from "../plan";
 import { TRIM_KINDS, type TakeOffLayout } from "./layout";
 import type { RidgeInput } from "./options";
-import { planeCell } from "./planes";
+import { gableEdgesOf, planeCell } from "./planes";
 import { rowsFrom, sectionHead } from "./section";
 
 type TrimKind = (typeof TRIM_KINDS)[number];
@@ -42,14 +42,30 @@ const quantities = (row: number, kind: TrimKind): PlannedCell[] => {
   ];
 };
 
+/** Kind and count of a run: there only where the run has a length, so that a spare row stays quiet. */
+const kindAndRuns = (row: number, kind: TrimKind, runs: string): PlannedCell[] => {
+  const length = runCell(row, "length");
+  return [
+    { row, column: RUN.kind, content: formula(unlessBlank(length, `"${kind}"`)), style: "result" },
+    {
+      row,
+      column: RUN.runs,
+      content: formula(unlessBlank(length, runs)),
+      style: "result",
+      numberFormat: "0",
+    },
+  ];
+};
+
 /** A run whose length comes from the plane table. */
 const planeRun = (row: number, planeRow: number, kind: "eave" | "gable"): PlannedCell[] => {
   const name = planeCell(planeRow, "name");
-  const gableEdges = planeCell(planeRow, "gableEdges");
+  const eave = planeCell(planeRow, "eave");
+  const gableEdges = gableEdgesOf(planeRow);
   const [length, runs] =
     kind === "eave"
-      ? [unlessBlank(planeCell(planeRow, "eave"), call(feetSpec, planeCell(planeRow, "eave"))), "1"]
-      : [`=IF(N(${gableEdges})=0,"",${planeCell(planeRow, "slopeUsed")})`, gableEdges];
+      ? [unlessBlank(eave, call(feetSpec, eave)), "1"]
+      : [`=IF(${gableEdges}=0,"",${planeCell(planeRow, "slopeUsed")})`, gableEdges];
   return [
     {
       row,
@@ -57,29 +73,16 @@ const planeRun = (row: number, planeRow: number, kind: "eave" | "gable"): Planne
       content: formula(unlessBlank(runCell(row, "length"), `"${kind} "&${name}`)),
       style: "result",
     },
-    {
-      row,
-      column: RUN.kind,
-      content: formula(unlessBlank(runCell(row, "length"), `"${kind}"`)),
-      style: "result",
-    },
     { row, column: RUN.length, content: formula(length), style: "result", numberFormat: "#,##0.00" },
-    {
-      row,
-      column: RUN.runs,
-      content: formula(unlessBlank(runCell(row, "length"), runs)),
-      style: "result",
-      numberFormat: "0",
-    },
+    ...kindAndRuns(row, kind, runs),
     ...quantities(row, kind),
   ];
 };
 
 const ridgeRun = (row: number, ridge: RidgeInput | undefined): PlannedCell[] => [
   { row, column: RUN.name, content: ridge ? value(ridge.name) : null, style: "input" },
-  { row, column: RUN.kind, content: text("ridge"), style: "result" },
   { row, column: RUN.length, content: ridge ? value(ridge.length) : null, style: "input" },
-  { row, column: RUN.runs, content: number(1), style: "result", numberFormat: "0" },
+  ...kindAndRuns(row, "ridge", "1"),
   ...quantities(row, "ridge"),
 ];
 

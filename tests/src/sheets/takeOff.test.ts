@@ -150,6 +150,12 @@ describe("a changed cell moves everything", () => {
     expect(shown(`E${rowOf("All eave")}`)).toBeCloseTo(2 * 61 + 12.5 + 2 / 12, 9);
   });
 
+  it("a gable edge fewer, picked from the drop-down as text", async () => {
+    await edit(`I${rowOf("North")}`, "1");
+    expect(shown(`F${rowOf("All gable")}`)).toBe(6);
+    expect(shown(`E${rowOf("North", rowOf("All planes"))}`)).toBe(4);
+  });
+
   it("a half-filled row says what is missing, and a wrong cell says what is wrong", async () => {
     const north = rowOf("North");
     await edit(`G${north}`, null);
