@@ -40,6 +40,12 @@ export const SERVED_OFFICE_JS = "office-js/office.js";
 export const webpackConfig = ({ officeJsAddress }: BuildOptions): Configuration => ({
   mode: "production",
   context: ROOT,
+  // What hasn't changed since the last build is taken from it: seconds instead of half a minute.
+  cache: {
+    type: "filesystem",
+    cacheDirectory: join(ROOT, "node_modules/.cache/webpack"),
+    buildDependencies: { config: [__filename] },
+  },
   entry: {
     functions: join(SOURCE, "hosts/excel/functions.ts"),
     taskpane: join(SOURCE, "hosts/excel/taskpane.ts"),
