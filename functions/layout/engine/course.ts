@@ -1,5 +1,5 @@
 import type { Panel } from "../../../shared/panel";
-import { connectedParts } from "./parts";
+import { connectedParts, joinStacked } from "./parts";
 import { cutPiece, type CutPiece } from "./piece";
 import type { Span, Strip } from "./strips";
 import { clip, farthestIn, HAIR_IN, nearestIn } from "./trapezoid";
@@ -66,7 +66,7 @@ const placesToCut = (
 };
 
 const cutsAt = (place: number, { covered }: Strip, span: Span, panel: Panel): PlacedCut[] =>
-  connectedParts(covered.flatMap((shape) => clip(shape, span.fromIn, span.toIn, "joint")))
+  connectedParts(joinStacked(covered.flatMap((shape) => clip(shape, span.fromIn, span.toIn, "joint"))))
     .map((shapes) => ({ place, piece: cutPiece(shapes, span, panel) }))
     .sort((a, b) => a.piece.cover.fromIn - b.piece.cover.fromIn);
 

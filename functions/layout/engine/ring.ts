@@ -15,21 +15,23 @@ const flankSteps = ({ lowIn, highIn, near, far }: Trapezoid): Step[] => [
   { from: { alongIn: near.atHighIn, upIn: highIn }, to: { alongIn: near.atLowIn, upIn: lowIn } },
 ];
 
+type LevelSpan = readonly [fromIn: number, toIn: number];
+
+const isCovered = (spans: readonly LevelSpan[], alongIn: number): boolean =>
+  spans.some(([fromIn, toIn]) => fromIn < alongIn && alongIn < toIn);
+
 /** The level sides at one level: where there is piece above and none below, or the reverse. */
 const levelSteps = (shapes: readonly Trapezoid[], upIn: number): Step[] => {
   const above = shapes.filter(({ lowIn }) => Math.abs(lowIn - upIn) <= HAIR_IN);
   const below = shapes.filter(({ highIn }) => Math.abs(highIn - upIn) <= HAIR_IN);
-  const spans = {
-    above: above.map(({ near, far }) => [near.atLowIn, far.atLowIn] as const),
-    below: below.map(({ near, far }) => [near.atHighIn, far.atHighIn] as const),
-  };
-  const ends = [...spans.above, ...spans.below].flat().sort((a, b) => a - b);
+  const spansAbove = above.map(({ near, far }): LevelSpan => [near.atLowIn, far.atLowIn]);
+  const spansBelow = below.map(({ near, far }): LevelSpan => [near.atHighIn, far.atHighIn]);
+  const ends = [...spansAbove, ...spansBelow].flat().sort((a, b) => a - b);
   return ends.slice(1).flatMap((toIn, index) => {
     const fromIn = ends[index] as number;
     if (toIn - fromIn <= HAIR_IN) return [];
-    const covers = ([start, end]: readonly [number, number]): boolean =>
-      start < (fromIn + toIn) / 2 && end > (fromIn + toIn) / 2;
-    const [isAbove, isBelow] = [spans.above.some(covers), spans.below.some(covers)];
+    const middleIn = (fromIn + toIn) / 2;
+    const [isAbove, isBelow] = [isCovered(spansAbove, middleIn), isCovered(spansBelow, middleIn)];
     if (isAbove === isBelow) return [];
     const [left, right] = [
       { alongIn: fromIn, upIn },

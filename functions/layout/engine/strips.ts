@@ -42,10 +42,10 @@ const setBack = (roof: Trapezoid, setbackIn: number): Trapezoid[] => {
 /** Where a trapezoid is covered at every level. A panel that is bent at a gable isn't whole, so there the span ends short. */
 const fullHeightSpan = (roof: Trapezoid, { gableSetbackIn, gableFoldIn }: Panel): Span => {
   const gableIn = gableSetbackIn + (gableFoldIn > 0 ? 2 * HAIR_IN : 0);
-  const short = ({ kind }: Flank): number => (kind === "gable" ? gableIn : 0);
+  const { near, far } = roof;
   return {
-    fromIn: Math.max(roof.near.atLowIn, roof.near.atHighIn) + short(roof.near),
-    toIn: Math.min(roof.far.atLowIn, roof.far.atHighIn) - short(roof.far),
+    fromIn: Math.max(near.atLowIn, near.atHighIn) + (near.kind === "gable" ? gableIn : 0),
+    toIn: Math.min(far.atLowIn, far.atHighIn) - (far.kind === "gable" ? gableIn : 0),
   };
 };
 

@@ -29,6 +29,9 @@ export const isVertical = ({ atLowIn, atHighIn }: Flank): boolean => Math.abs(at
 const at = ({ atLowIn, atHighIn }: Flank, share: number): number =>
   share === 0 ? atLowIn : share === 1 ? atHighIn : atLowIn + share * (atHighIn - atLowIn);
 
+const levelAt = ({ lowIn, highIn }: Trapezoid, share: number): number =>
+  share === 1 ? highIn : lowIn + share * (highIn - lowIn);
+
 /** The share of the height at which a flank crosses a vertical line, none where it only touches it. */
 const crossing = ({ atLowIn, atHighIn }: Flank, lineIn: number): number[] =>
   (atLowIn - lineIn > HAIR_IN && lineIn - atHighIn > HAIR_IN) ||
@@ -61,14 +64,12 @@ export const clip = (shape: Trapezoid, fromIn: number, toIn: number, kind: EndKi
     ...crossing(flank, toIn),
   ]);
   const shares = [0, ...crossings.sort((a, b) => a - b), 1];
-  const levelIn = (share: number): number =>
-    share === 1 ? shape.highIn : shape.lowIn + share * (shape.highIn - shape.lowIn);
   return shares.slice(1).flatMap((to, index) => {
     const between = [shares[index] ?? 0, to] as const;
     const near = part(shape.near, between, fromIn, Math.max, kind);
     const far = part(shape.far, between, toIn, Math.min, kind);
     const widthIn = Math.max(far.atLowIn - near.atLowIn, far.atHighIn - near.atHighIn);
     const isThere = to > between[0] && widthIn > HAIR_IN;
-    return isThere ? [{ lowIn: levelIn(between[0]), highIn: levelIn(to), near, far }] : [];
+    return isThere ? [{ lowIn: levelAt(shape, between[0]), highIn: levelAt(shape, to), near, far }] : [];
   });
 };
