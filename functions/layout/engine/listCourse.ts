@@ -3,7 +3,7 @@ import type { Panel } from "../../../shared/panel";
 import { panelSpan, type LaidCourse, type PlacedCut } from "./course";
 import { concernInWords, courseConcerns, pieceConcerns } from "./concerns";
 import type { Place } from "./face";
-import type { ListedCourse, ListedCut, ListedEnd, Ring } from "./listing";
+import type { FacePoint, ListedCourse, ListedCut, ListedEnd, Ring } from "./listing";
 import { lengthOf, type KeptLocks } from "./piece";
 import { ringsOf } from "./ring";
 import type { Source } from "./sources";
@@ -19,10 +19,21 @@ export interface View {
 const leftEndIn = ({ side, widthIn }: View, fromIn: number, toIn: number): number =>
   side === "left" ? fromIn : widthIn - toIn;
 
+/** The same ring, begun at its lowest corner, the leftmost of several. */
+const fromLowerLeft = (ring: Ring): Ring => {
+  const isLower = (a: FacePoint, b: FacePoint): boolean =>
+    a.yIn < b.yIn || (a.yIn === b.yIn && a.xIn < b.xIn);
+  const first = ring.reduce(
+    (best, corner, index) => (isLower(corner, ring[best] as FacePoint) ? index : best),
+    0,
+  );
+  return [...ring.slice(first), ...ring.slice(0, first)];
+};
+
 /** A ring as it is seen; mirroring turns it round, so its corners are taken in reverse. */
 export const seenRing = (view: View, places: readonly Place[]): Ring => {
   const ring = places.map(({ alongIn, upIn }) => ({ xIn: leftEndIn(view, alongIn, alongIn), yIn: upIn }));
-  return view.side === "left" ? ring : ring.reverse();
+  return fromLowerLeft(view.side === "left" ? ring : ring.reverse());
 };
 
 const keptLock = (keeps: KeptLocks, side: Side): ListedCut["keepsLock"] => {
