@@ -3,9 +3,10 @@ import type { Panel } from "../../../shared/panel";
 import type { Place, Plane } from "./face";
 import { checkedFace, layCourses } from "./layCourses";
 import type { Layout } from "./listing";
-import { listCourse, seenRing } from "./listCourse";
+import { listCourse } from "./listCourse";
 import { reusable } from "./piece";
 import { pairsIn, sourcesOf } from "./sources";
+import { seenRing } from "./view";
 
 const total = (numbers: readonly number[]): number => numbers.reduce((sum, number) => sum + number, 0);
 

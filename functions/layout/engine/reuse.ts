@@ -83,11 +83,12 @@ export const matchPieces = (pieces: readonly Reusable[], roomIn: number): Pair[]
     .filter((piece): piece is Small & { keeps: Group } => piece.keeps !== "both" && piece.blankIn <= room)
     .sort((a, b) => a.blankIn - b.blankIn);
   const small = usable.filter(({ blankIn }) => blankIn <= room / 2);
+  const big = usable.slice(small.length).sort((a, b) => b.blankIn - a.blankIn);
   const group = (keeps: Group): readonly Small[] => small.filter((piece) => piece.keeps === keeps);
   const smalls = { near: group("near"), far: group("far"), neither: group("neither") };
 
   let states: Taken[] = [{ near: 0, far: 0, neither: 0 }];
-  for (const { index, keeps, blankIn } of usable.slice(small.length).reverse())
+  for (const { index, keeps, blankIn } of big)
     states = dropRepeats(states.flatMap((state) => afterTaking(state, index, keeps, smalls, room - blankIn)));
   return states
     .map((state) => [...pairsOf(state), ...pairSmalls(smalls, state)])
