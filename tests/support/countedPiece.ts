@@ -1,6 +1,6 @@
 import type { Layout } from "../../functions/layout/engine/listing";
 
-/** What a slow, independent count finds of a piece that isn't whole. Inches, to a millionth. */
+/** What a slow, independent count finds of a piece that isn't whole. */
 export interface CountedPiece {
   readonly course: number;
   readonly positionIn: number;
@@ -15,26 +15,27 @@ export interface Counted {
   readonly pieces: readonly CountedPiece[];
 }
 
-const rounded = (value: number): number => Math.round(value * 1e5) / 1e5 + 0;
-
 const sortKey = (piece: CountedPiece): string =>
   [piece.course, piece.positionIn, piece.coverIn, piece.areaSqIn]
-    .map((n) => n.toFixed(3).padStart(12))
+    .map((n) => n.toFixed(1).padStart(12))
     .join();
 
-/** The same to rounding, in one order, so that two counts can be compared. */
-export const comparable = ({ wholeByCourse, pieces }: Counted): Counted => ({
-  wholeByCourse,
-  pieces: pieces
-    .map((piece) => ({
-      ...piece,
-      positionIn: rounded(piece.positionIn),
-      coverIn: rounded(piece.coverIn),
-      blankIn: rounded(piece.blankIn),
-      areaSqIn: rounded(piece.areaSqIn),
-    }))
-    .sort((a, b) => (sortKey(a) < sortKey(b) ? -1 : 1)),
-});
+const sorted = (pieces: readonly CountedPiece[]): CountedPiece[] =>
+  [...pieces].sort((a, b) => (sortKey(a) < sortKey(b) ? -1 : 1));
+
+const LENGTHS = ["positionIn", "coverIn", "blankIn", "areaSqIn"] as const;
+
+/** Two counts agree where they find the same pieces, each of the same size. */
+export const expectSameCount = (one: Counted, other: Counted, tolerance: number): void => {
+  const [ours, theirs] = [sorted(one.pieces), sorted(other.pieces)];
+  const inWords = (piece: CountedPiece): string => `${piece.course} ${piece.keepsLock}`;
+  expect(one.wholeByCourse).toEqual(other.wholeByCourse);
+  expect(ours.map(inWords)).toEqual(theirs.map(inWords));
+  ours.forEach((piece, index) => {
+    for (const length of LENGTHS)
+      expect(Math.abs(piece[length] - (theirs[index]?.[length] ?? NaN))).toBeLessThan(tolerance);
+  });
+};
 
 type Ring = Layout["outline"];
 
