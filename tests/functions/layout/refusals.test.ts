@@ -45,7 +45,7 @@ describe("an outline that can't be laid is refused with a sentence", () => {
         [10, 0],
         [20, 0],
       ],
-      "outline crosses itself: side 2 meets side 3",
+      "outline encloses no area: its corners stand in line",
     ],
     [
       "not numeric",
