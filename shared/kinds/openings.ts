@@ -5,6 +5,7 @@ import { isBlankCell, readFace } from "./outline";
 import type { RangeKind } from "./kind";
 
 const MOST_OPENINGS = 200;
+const MOST_CORNERS_TOGETHER = 1000;
 
 /** An opening's name in a sentence, by its place in the range. */
 export const openingName = (place: number): string => `opening ${place}`;
@@ -27,6 +28,11 @@ export const openings: RangeKind<readonly Outline[]> = {
     const blocks = blocksOf(cells);
     if (blocks.length > MOST_OPENINGS)
       throw new InputError(`${label} must be at most ${MOST_OPENINGS} outlines, got ${blocks.length}`);
+    const corners = blocks.flat().length;
+    if (corners > MOST_CORNERS_TOGETHER)
+      throw new InputError(
+        `${label} must have at most ${MOST_CORNERS_TOGETHER} corners together, got ${corners}`,
+      );
     return blocks.map((block, index) => readFace(block, openingName(index + 1)));
   },
 };

@@ -29,7 +29,7 @@ export const boxOf = (left: number, low: number, right: number, high: number): R
 const sidesOf = (rings: Rings): [Spot, Spot][] =>
   rings.flatMap((ring) => ring.slice(1).map((to, index): [Spot, Spot] => [ring[index] as Spot, to]));
 
-export const areaOfRings = (rings: Rings): number =>
+const areaOfRings = (rings: Rings): number =>
   sidesOf(rings).reduce((sum, [[ax, ay], [bx, by]]) => sum + (ax * by - bx * ay) / 2, 0);
 
 export const areaOfRegion = (region: clipping.MultiPolygon): number =>
@@ -50,7 +50,7 @@ const distanceTo = ([x, y]: Spot, [[ax, ay], [bx, by]]: [Spot, Spot]): number =>
   return Math.hypot(x - ax - share * dx, y - ay - share * dy);
 };
 
-export interface ClippingPanel {
+interface ClippingPanel {
   readonly widthIn: number;
   readonly heightIn: number;
   readonly slantAllowanceIn: number;

@@ -2,7 +2,7 @@ import type { Counted, CountedPiece } from "./countedPiece";
 
 /** A face of square inches: each is roof, opening, or outside. Rows go up from the eave, columns from the start side. */
 export type Square = "roof" | "opening" | "outside";
-export interface RasterPanel {
+interface RasterPanel {
   readonly widthIn: number;
   readonly heightIn: number;
   readonly setbackIn: number;

@@ -2,7 +2,7 @@ import { InputError } from "../../../shared/inputError";
 import { openingName } from "../../../shared/kinds/openings";
 import type { Face } from "./face";
 import { slabsBetween, type Crossing, type Slab } from "./slabs";
-import { HAIR_IN } from "./trapezoid";
+import { HAIR_IN } from "./precision";
 
 const ringName = (ring: number): string => (ring === 0 ? "the outline" : openingName(ring));
 

@@ -3,7 +3,8 @@ import type { Side } from "../../../shared/layoutStart";
 import type { Panel } from "../../../shared/panel";
 import { lengthOf, type CutPiece } from "./piece";
 import type { Strip } from "./strips";
-import { HAIR_IN, isVertical, type Flank } from "./trapezoid";
+import { isVertical, type Flank } from "./trapezoid";
+import { HAIR_IN } from "./precision";
 
 /** Something that a crew would regret: what it is about, the length that gives concern, and the limits it breaks. */
 export interface Concern {

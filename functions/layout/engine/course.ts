@@ -2,7 +2,8 @@ import type { Panel } from "../../../shared/panel";
 import { connectedParts, joinStacked } from "./parts";
 import { cutPiece, type CutPiece } from "./piece";
 import type { Span, Strip } from "./strips";
-import { clip, farthestIn, HAIR_IN, nearestIn } from "./trapezoid";
+import { clip, farthestIn, nearestIn } from "./trapezoid";
+import { HAIR_IN } from "./precision";
 
 /** Whole panels side by side. Places for panels are counted from 0 at the start side. */
 export interface WholeRun {

@@ -1,7 +1,8 @@
 import { feetToInches } from "../../../shared/units";
 import type { Outline, Point } from "../../../shared/outline";
 import type { Side } from "../../../shared/layoutStart";
-import { HAIR_IN, type EndKind } from "./trapezoid";
+import type { EndKind } from "./trapezoid";
+import { HAIR_IN, tidy } from "./precision";
 
 /** A roof plane: its outline, and what no panel covers. Feet on the sloped face. */
 export interface Plane {
@@ -31,9 +32,6 @@ export interface Face {
   readonly widthIn: number;
   readonly heightIn: number;
 }
-
-/** Lengths that are equal on paper are equal here: to a billionth of an inch, finer than a double's noise. */
-export const tidy = (lengthIn: number): number => Math.round(lengthIn * 1e9) / 1e9;
 
 const edgesOf = (places: readonly Place[], ring: number): Edge[] =>
   places.flatMap((from, index) => {

@@ -2,8 +2,7 @@ import { InputError } from "../../../shared/inputError";
 import type { LayoutStart } from "../../../shared/layoutStart";
 import type { Panel } from "../../../shared/panel";
 import { startFraction } from "../../stagger/staggerOffset";
-import { tidy } from "./face";
-import { HAIR_IN } from "./trapezoid";
+import { HAIR_IN, tidy } from "./precision";
 
 /** Refuses a start from a step that the stagger pattern hasn't got. */
 export const checkStep = ({ step }: LayoutStart, { staggerPattern }: Panel): void => {

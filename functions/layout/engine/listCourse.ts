@@ -7,6 +7,7 @@ import { lengthOf, type KeptLocks } from "./piece";
 import { ringsOf } from "./ring";
 import type { Source } from "./sources";
 import { leftEndIn, seenRing, type View } from "./view";
+import { tidy } from "./precision";
 
 const keptLock = (keeps: KeptLocks, side: Side): ListedCut["keepsLock"] => {
   if (keeps === "both") return "both";
@@ -20,7 +21,7 @@ const wholeBefore = ({ wholeRuns }: LaidCourse, place: number): number =>
 
 const listCut = ({ piece }: PlacedCut, number: number, source: Source, view: View): ListedCut => ({
   piece: number,
-  positionIn: piece.cover.fromIn,
+  positionIn: tidy(piece.cover.fromIn),
   coverIn: lengthOf(piece.cover),
   blankIn: lengthOf(piece.blank),
   keepsLock: keptLock(piece.keeps, view.side),
@@ -62,7 +63,7 @@ export const listCourse = (laid: LaidCourse, sources: readonly Source[], view: V
   return {
     course: strip.course,
     lineIn: strip.lowIn,
-    showsIn: strip.highIn - strip.lowIn,
+    showsIn: tidy(strip.highIn - strip.lowIn),
     whole: wholeRuns.reduce((sum, { count }) => sum + count, 0),
     wholeRuns: wholeRuns.map(({ firstPlace, count }) => ({
       xIn: leftEndIn(

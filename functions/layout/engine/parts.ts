@@ -1,4 +1,5 @@
-import { HAIR_IN, type Flank, type Trapezoid } from "./trapezoid";
+import { type Flank, type Trapezoid } from "./trapezoid";
+import { HAIR_IN } from "./precision";
 
 const isLevelWith = (aIn: number, bIn: number): boolean => Math.abs(aIn - bIn) <= HAIR_IN;
 

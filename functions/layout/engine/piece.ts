@@ -1,6 +1,7 @@
 import type { Panel } from "../../../shared/panel";
 import type { Span } from "./strips";
 import { farthestIn, nearestIn, type EndKind, type Flank, type Trapezoid } from "./trapezoid";
+import { tidy } from "./precision";
 
 /** A panel's side locks that a piece keeps, as seen from the start side. */
 export type KeptLocks = "near" | "far" | "both" | "neither";
@@ -14,12 +15,10 @@ export interface CutPiece {
   /** What is cut for it: the cover with the fold at a gable and the allowance at a slant. */
   readonly blank: Span;
   readonly keeps: KeptLocks;
-  readonly nearEnd: EndKind;
-  readonly farEnd: EndKind;
   readonly shapes: readonly Trapezoid[];
 }
 
-export const lengthOf = ({ fromIn, toIn }: Span): number => toIn - fromIn;
+export const lengthOf = ({ fromIn, toIn }: Span): number => tidy(toIn - fromIn);
 
 /** A piece as re-use sees it: how much of a panel it takes, and which of its locks. */
 export interface Reusable {
@@ -73,8 +72,6 @@ export const cutPiece = (shapes: readonly Trapezoid[], panelPlace: Span, panel: 
     cover: { fromIn: Math.min(...shapes.map(nearestIn)), toIn: Math.max(...shapes.map(farthestIn)) },
     blank: { fromIn: -near.outwardIn, toIn: far.outwardIn },
     keeps: keptLocks(near.kind, far.kind),
-    nearEnd: near.kind,
-    farEnd: far.kind,
     shapes,
   };
 };

@@ -1,5 +1,6 @@
 import type { Place } from "./face";
-import { HAIR_IN, type Trapezoid } from "./trapezoid";
+import type { Trapezoid } from "./trapezoid";
+import { HAIR_IN } from "./precision";
 
 /** A side of a piece, with the piece on its left. */
 interface Step {

@@ -1,8 +1,9 @@
 import type { Panel } from "../../../shared/panel";
 import { wholeCount } from "../../../shared/rounding";
-import { tidy, type Face } from "./face";
+import type { Face } from "./face";
 import { slabsBetween, type Crossing, type Slab } from "./slabs";
-import { clip, farthestIn, HAIR_IN, nearestIn, type Flank, type Trapezoid } from "./trapezoid";
+import { clip, farthestIn, nearestIn, type Flank, type Trapezoid } from "./trapezoid";
+import { HAIR_IN, tidy } from "./precision";
 
 /** A stretch along a course, in inches from the start side. */
 export interface Span {

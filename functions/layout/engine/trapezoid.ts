@@ -1,3 +1,5 @@
+import { HAIR_IN } from "./precision";
+
 /**
  * What bounds a piece on one side: a joint with the next panel, a vertical edge of the roof (a gable), a slanted
  * one (a hip or a valley), or the edge of an opening.
@@ -18,9 +20,6 @@ export interface Trapezoid {
   readonly near: Flank;
   readonly far: Flank;
 }
-
-/** Nothing narrower than this is there: it only comes of floating point. */
-export const HAIR_IN = 1e-7;
 
 export const nearestIn = ({ near }: Trapezoid): number => Math.min(near.atLowIn, near.atHighIn);
 export const farthestIn = ({ far }: Trapezoid): number => Math.max(far.atLowIn, far.atHighIn);
