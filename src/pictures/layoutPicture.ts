@@ -6,6 +6,7 @@ import { drawDimensions } from "./drawDimensions";
 import { drawKey } from "./drawKey";
 import { drawSizes, drawWarnings } from "./drawMarks";
 import { frameOf, pathOf } from "./frame";
+import type { Palette } from "./palette";
 import { hatches, hatchFill, pictureStyle } from "./pictureStyle";
 import { element, escapeXml, text } from "./svg";
 
@@ -14,6 +15,8 @@ export interface PictureOptions {
   readonly title: string;
   /** Begins the ids inside; differs between pictures that share a page. */
   readonly id: string;
+  /** SCREEN_PALETTE where the reader's light or dark is followed, PAPER_PALETTE for a sheet. */
+  readonly palette: Palette;
 }
 
 const warningCount = ({ courses }: Layout): number =>
@@ -30,7 +33,7 @@ const inWords = (layout: Layout): string => {
 };
 
 /** A laid plane as an SVG file: to scale, courses numbered on their chalk lines, pieces told apart by their hatching. */
-export const layoutPicture = (layout: Layout, { title, id }: PictureOptions): string => {
+export const layoutPicture = (layout: Layout, { title, id, palette }: PictureOptions): string => {
   const frame = frameOf(layout);
   const { width, height } = frame;
   return element(
@@ -46,8 +49,8 @@ export const layoutPicture = (layout: Layout, { title, id }: PictureOptions): st
     },
     element("title", { id: `${id}-title` }, escapeXml(title)),
     element("desc", { id: `${id}-desc` }, escapeXml(inWords(layout))),
-    pictureStyle(),
-    hatches(id),
+    pictureStyle(palette),
+    hatches(id, palette),
     element("rect", { width, height, class: "gw-paper" }),
     text(width / 2, 22, title, { class: "gw-title", "text-anchor": "middle" }),
     drawLines(layout, frame),

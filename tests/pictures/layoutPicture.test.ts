@@ -1,6 +1,7 @@
 /** @jest-environment jsdom */
 import { layOut } from "../../functions/layout/engine/layOut";
 import { LEFT, panelOf, rectangle } from "../support/layouts";
+import { PAPER_PALETTE, SCREEN_PALETTE } from "../../src/pictures/palette";
 import { layoutPicture } from "../../src/pictures/layoutPicture";
 
 const layout = layOut(
@@ -9,7 +10,11 @@ const layout = layOut(
   LEFT,
   true,
 );
-const picture = layoutPicture(layout, { title: `South <"main"> & 'low'`, id: "south" });
+const picture = layoutPicture(layout, {
+  title: `South <"main"> & 'low'`,
+  id: "south",
+  palette: SCREEN_PALETTE,
+});
 const parse = (svg: string): Document => new DOMParser().parseFromString(svg, "image/svg+xml");
 const all = (selector: string): Element[] => [...parse(picture).querySelectorAll(selector)];
 
@@ -80,5 +85,13 @@ describe("the picture of a layout", () => {
     const properties = [...style.matchAll(/(--[a-z-]+):/g)].map(([, name]) => name);
     const used = [...picture.matchAll(/var\((--[a-z-]+)\)/g)].map(([, name]) => name);
     for (const name of used) expect(properties.filter((each) => each === name)).toHaveLength(2);
+  });
+
+  it("has each colour written out for a sheet, and is otherwise the same", () => {
+    const onPaper = layoutPicture(layout, { title: "South", id: "south", palette: PAPER_PALETTE });
+    expect(onPaper).not.toMatch(/var\(|--[a-z]|@media/);
+    const shapes = (svg: string): string[] =>
+      [...parse(svg).querySelectorAll("path")].map((each) => each.getAttribute("d") ?? "");
+    expect(shapes(onPaper)).toEqual(shapes(picture));
   });
 });

@@ -103,6 +103,18 @@ describe("the cut list", () => {
 });
 
 describe("the layout's table", () => {
+  it("takes what OUTLINE spills, heading row and all", () => {
+    const spilled = call("OUTLINE", "trapezoid", 8, 3, 2) as Matrix;
+    const corners: Matrix = [
+      [0, 0],
+      [8, 0],
+      [5, 3],
+      [3, 3],
+    ];
+    expect(call("LAYOUT", spilled, PANEL)).toEqual(call("LAYOUT", corners, PANEL));
+    expect(spilled[0]).toEqual(["x (ft)", "y (ft)"]);
+  });
+
   it("adds tape text if asked", () => {
     const rows = call("LAYOUT", roof, PANEL, undefined, "left", true, true) as Matrix;
     expect(rows[0]?.slice(9)).toEqual([
