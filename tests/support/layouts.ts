@@ -1,7 +1,7 @@
 import type { Cell } from "../../shared/cell";
 import { panelBlock } from "../../shared/kinds/panelBlock";
 import type { LayoutStart } from "../../shared/layoutStart";
-import type { Point } from "../../shared/outline";
+import type { Outline, Point } from "../../shared/outline";
 import type { Panel } from "../../shared/panel";
 
 export const LEFT: LayoutStart = { side: "left", shiftIn: 0, step: 1 };
@@ -18,3 +18,9 @@ export const rectangle = (x: number, y: number, width: number, height: number): 
   cornersOf([x, y], [x + width, y], [x + width, y + height], [x, y + height]);
 
 export const mirrored = (corners: readonly Point[]): Point[] => corners.map(({ x, y }) => ({ x: -x, y }));
+
+/** Corners moved so that the outline's leftmost and lowest are at 0, as a layout sees them. */
+export const movedToCorner = (outline: Outline, corners: Outline): Outline => {
+  const [left, low] = [Math.min(...outline.map(({ x }) => x)), Math.min(...outline.map(({ y }) => y))];
+  return corners.map(({ x, y }) => ({ x: x - left, y: y - low }));
+};
