@@ -1,16 +1,14 @@
 import { InputError } from "../../../shared/inputError";
-import { SIDES, type LayoutStart, type Side } from "../../../shared/layoutStart";
+import { SIDES, type LayoutStart } from "../../../shared/layoutStart";
 import type { Panel } from "../../../shared/panel";
-import { wholeCount } from "../../../shared/rounding";
 import { tallyCache, type CourseTally } from "./courseTally";
 import type { Plane } from "./face";
 import { firstJointIn } from "./joints";
 import { checkedFace } from "./layCourses";
 import { pairsIn } from "./sources";
+import { choicesOf, startsOf } from "./starts";
 import { stripsOf } from "./strips";
 
-/** The start is moved by this from one choice to the next. */
-const SHIFT_STEP_IN = 0.25;
 /** Choices times courses, so that a search ends in seconds. */
 const MOST_WORK = 300_000;
 
@@ -45,20 +43,6 @@ const weigh = (tallies: readonly CourseTally[], start: LayoutStart, panel: Panel
 /** Fewest warnings first, then fewest panels, then fewest cuts; of equals the one weighed earlier. */
 const isBetter = (a: WeighedStart, b: WeighedStart): boolean =>
   (a.warnings - b.warnings || a.panels - b.panels || a.cuts - b.cuts) < 0;
-
-const shiftsOf = ({ exposedWidthIn }: Panel): number => wholeCount(exposedWidthIn / SHIFT_STEP_IN);
-
-const choicesOf = (panel: Panel): number => SIDES.length * shiftsOf(panel) * panel.staggerPattern.length;
-
-/** Every start of a side: each shift over one panel, and from it each step of the stagger. */
-const startsOf = (side: Side, panel: Panel): LayoutStart[] =>
-  Array.from({ length: shiftsOf(panel) }, (_, shift) =>
-    panel.staggerPattern.map((_step, index) => ({
-      side,
-      shiftIn: shift * SHIFT_STEP_IN,
-      step: index + 1,
-    })),
-  ).flat();
 
 const refuseTooMuch = (choices: number, courses: number): void => {
   if (choices * courses > MOST_WORK)

@@ -104,7 +104,7 @@ describe("a layout, against a general polygon library", () => {
           expect(over).toBe(contains(region, spot) ? 1 : 0);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 100 },
     );
   });
 });
