@@ -4,6 +4,7 @@ import { coursesSpec } from "./courses/courses";
 import { topCourseSpec } from "./courses/topCourse";
 import { bestStartSpec } from "./layout/bestStart";
 import { cutListSpec } from "./layout/cutList";
+import { endPiecesSpec } from "./layout/endPieces";
 import { layoutSpec } from "./layout/layout";
 import { outlineSpec } from "./layout/outline";
 import { outlineAreaSpec } from "./layout/outlineArea";
@@ -60,6 +61,7 @@ export const catalogue: readonly FunctionSpec[] = [
   outlineAreaSpec,
   layoutSpec,
   cutListSpec,
+  endPiecesSpec,
   panelCountSpec,
   bestStartSpec,
   trimFeetSpec,

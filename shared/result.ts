@@ -14,4 +14,4 @@ export const RISE_RESULT = result("in 12", "0.00");
 export const RATIO_RESULT = result("ratio", "0.0000");
 export const SQ_FT_RESULT = result("sq ft", "#,##0.0");
 export const SQUARES_RESULT = result("squares", "#,##0.00");
-export const TEXT_RESULT = result("text", "@");
+export const TEXT_RESULT = result("text", "General");

@@ -6,7 +6,7 @@ export interface BenchRow {
   readonly ms: number;
   /** Time for each unit of size against that of the table's first row: 1 is linear growth. */
   readonly ratio: number;
-  /** The most that it may take, where the issue sets a limit. */
+  /** The most that it may take, where there is a limit. */
   readonly limitMs?: number;
 }
 

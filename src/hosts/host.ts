@@ -1,3 +1,6 @@
+import type { Matrix } from "../../shared/cell";
+import type { Place } from "../sheets/address";
+import type { SheetInView } from "../sheets/inView";
 import type { WorkbookPlan } from "../sheets/plan";
 
 /** What stands in a workbook already, as far as a plan must keep out of its way. */
@@ -6,10 +9,27 @@ export interface Existing {
   readonly names: readonly string[];
 }
 
+export interface SheetPicture {
+  readonly sheet: string;
+  readonly at: Place;
+  /** A whole SVG file. */
+  readonly svg: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
 /** A workbook that plans are written to. No plan knows which. */
 export interface Host {
   readonly title: string;
   existing(): Promise<Existing>;
+  /** The sheet in front, as it shows. */
+  inView(): Promise<SheetInView>;
+  /** The cells that a name stands for; undefined where there is no such name. */
+  named(name: string): Promise<Matrix | undefined>;
+  /** Calls back when the selection, a cell or a result changes; returns how to stop. */
+  watch(listener: () => void): () => void;
+  /** Puts a picture on a sheet, over the cells from `at` on. */
+  putPicture(picture: SheetPicture): Promise<void>;
   /** Adds the plan's sheets and names: all of them, or none where anything fails. Nothing that exists is touched. */
   write(plan: WorkbookPlan): Promise<void>;
 }

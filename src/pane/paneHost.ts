@@ -10,6 +10,8 @@ export interface WatchedCell {
 
 /** A host that the pane stands beside. Excel shows an error's sentence itself, so only the local workbook is watched. */
 export interface PaneHost extends Host {
+  /** How a keyboard comes here and goes back, where the host doesn't see to it by itself. */
+  readonly keyboardHint?: string;
   /** Calls back with the selected cell whenever it changes. */
   readonly watchCell?: (listener: (cell: WatchedCell) => void) => void;
 }

@@ -5,5 +5,11 @@ import { qualifiedName } from "../namespace";
 export const call = (spec: FunctionSpec, ...args: readonly string[]): string =>
   `${qualifiedName(spec)}(${args.join(",")})`;
 
-/** `=IF(C6="","",...)`: the row stays quiet until the cell that makes it a row is filled. */
-export const unlessBlank = (cell: string, then: string): string => `=IF(${cell}="","",${then})`;
+/**
+ * Whether a cell shows nothing, blank or empty text. Not `C6=""`: the local workbook's engine takes that for true where
+ * the cell holds 0, and a plane with an eave of 0 would drop out in silence.
+ */
+export const isEmpty = (cell: string): string => `LEN(${cell})=0`;
+
+/** `=IF(LEN(C6)=0,"",...)`: the row stays quiet until the cell that makes it a row is filled. */
+export const unlessEmpty = (cell: string, then: string): string => `=IF(${isEmpty(cell)},"",${then})`;

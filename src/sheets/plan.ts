@@ -25,6 +25,8 @@ export interface SheetPlan {
   readonly columnWidths: readonly number[];
   /** In pixels, of the rows that are higher than usual. */
   readonly rowHeights: Readonly<Record<number, number>>;
+  /** How it goes to paper; undefined: as the host does by itself. */
+  readonly print?: "one page, landscape";
   /** Rows that stay in view while the rest scrolls. */
   readonly frozenRows: number;
 }

@@ -5,9 +5,9 @@ export interface Style {
   readonly sizePt?: number;
   readonly colour?: string;
   readonly fill?: string;
-  readonly align?: "left" | "right" | "center";
+  readonly align?: "center";
   readonly wrap?: boolean;
-  readonly border?: "all" | "top" | "bottom";
+  readonly border?: "all";
 }
 
 const INK = "#1d2b32";

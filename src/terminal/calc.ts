@@ -20,4 +20,9 @@ const main = async (): Promise<void> => {
   engine.dispose();
 };
 
+// A reader that has seen enough (`| head -1`) closes the pipe: that is no failure.
+process.stdout.on("error", ({ code }: NodeJS.ErrnoException) => {
+  process.exit(code === "EPIPE" ? 0 : 1);
+});
+
 void main();

@@ -71,6 +71,15 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.waitForSelector("#workbook[data-calculated-at]");
   };
 
+  /** Goes on with Tab until the field of this name has the keyboard. */
+  const tabTo = async (page: Page, name: string): Promise<void> => {
+    for (let presses = 0; presses < 30; presses++) {
+      if ((await page.evaluate(() => document.activeElement?.getAttribute("name"))) === name) return;
+      await page.keyboard.press("Tab");
+    }
+    throw new Error(`Tab never comes to ${name}`);
+  };
+
   const editDelayMs = (page: Page): Promise<number> =>
     page.evaluate(
       () =>
@@ -133,9 +142,10 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("builds a take-off from the pane, with the keyboard alone", async () => {
+  it("builds a take-off from the pane with the keyboard alone, as one step for Undo", async () => {
     const { page, complaints } = await visit();
-    await page.getByLabel("Job name").focus();
+    await page.keyboard.press("F6");
+    await tabTo(page, "job");
     await page.keyboard.type("=1+1");
     await page.keyboard.press("Tab");
     await page.keyboard.press("ArrowDown");
@@ -147,6 +157,85 @@ describeInBrowser("the local workbook in a browser", () => {
       .waitFor();
     expect(await shownAt(page, "A1")).toBe("Roof take-off: =1+1");
     expect(await shownAt(page, "K11")).toBe("1600");
+    await page.keyboard.press("Control+z");
+    await page.locator(".cell dt", { hasText: "Take-off, " }).waitFor();
+    expect(await page.getByText("Take-off 2", { exact: true }).count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("goes back to the sheet with F6, where typing goes on", async () => {
+    const { page } = await visit();
+    await goTo(page, "N30");
+    await page.keyboard.press("F6");
+    expect(await page.evaluate(() => document.activeElement?.closest("#pane") !== null)).toBe(true);
+    await page.keyboard.press("F6");
+    await page.keyboard.type("7");
+    await page.keyboard.press("Enter");
+    await page.locator(".cell dt", { hasText: ", N31" }).waitFor();
+    expect(await shownAt(page, "N30")).toBe("7");
+    await page.close();
+  });
+
+  it("follows an error to the cell that it comes from", async () => {
+    const { page } = await visit();
+    await type(page, "G7", "steep");
+    expect(await shownAt(page, "K11")).toBe("#VALUE!");
+    expect(await page.locator(".cell-sentence").textContent()).toMatch(
+      /^Comes from [A-Z]+7: pitch takes a pitch .*got "steep"$/,
+    );
+    await page.close();
+  });
+
+  it("keeps a formula a formula when its cell is opened and left", async () => {
+    const { page } = await visit();
+    const before = await shownAt(page, "M7");
+    await page.keyboard.press("F2");
+    await page.keyboard.press("Enter");
+    await page.locator(".cell dt", { hasText: ", M8" }).waitFor();
+    expect(await shownAt(page, "M7")).toBe(before);
+    await page.close();
+  });
+
+  it("draws the selected plane, again as cells change, and finds its best start", async () => {
+    const { page, complaints } = await visit();
+    const description = page.locator(".picture desc");
+    await page.waitForFunction(() =>
+      document.querySelector(".picture desc")?.textContent?.includes("60' 0\" wide"),
+    );
+    expect(await description.textContent()).toContain("in 14 courses laid from the left");
+    await type(page, "C7", "30");
+    await page.waitForFunction(() =>
+      document.querySelector(".picture desc")?.textContent?.includes("30' 0\" wide"),
+    );
+    await page.getByRole("button", { name: "Find the best start" }).click();
+    await page.getByRole("status").filter({ hasText: "768 starts weighed" }).waitFor();
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("lets a search for the best start be given up", async () => {
+    const { page } = await visit();
+    await type(page, "C7", "900");
+    await page.waitForFunction(() =>
+      document.querySelector(".picture desc")?.textContent?.includes("900' 0\" wide"),
+    );
+    await page.getByRole("button", { name: "Find the best start" }).click();
+    await page.getByRole("button", { name: "Cancel" }).click();
+    await page.getByRole("button", { name: "Find the best start" }).waitFor();
+    expect(await page.getByRole("status").filter({ hasText: "weighed" }).count()).toBe(0);
+    await page.close();
+  });
+
+  it("builds a field sheet that follows the take-off, and puts the picture on it", async () => {
+    const { page, complaints } = await visit();
+    await goTo(page, "A8");
+    await page.getByRole("button", { name: "Build field sheet" }).click();
+    await page.getByRole("status").filter({ hasText: 'Added "Field South"' }).waitFor();
+    expect(await shownAt(page, "B4")).toBe("South");
+    expect(await shownAt(page, "B21")).toBe(`1' 0"`);
+    await page.getByRole("button", { name: "Put the picture on the sheet" }).click();
+    await page.getByRole("status").filter({ hasText: 'The picture lies on "Field South"' }).waitFor();
     expect(complaints).toEqual([]);
     await page.close();
   });

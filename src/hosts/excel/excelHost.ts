@@ -1,7 +1,8 @@
 import { a1 } from "../../sheets/address";
 import type { Content, PlannedCell, SheetPlan, WorkbookPlan } from "../../sheets/plan";
 import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
-import type { Host } from "../host";
+import type { Host, SheetPicture } from "../host";
+import { readInView, readNamed, watchWorkbook } from "./readSheet";
 
 /** The one entry of Office.js that we use; a test passes a stand-in and touches no global. */
 export type ExcelEntry = Pick<typeof Excel, "run">;
@@ -58,6 +59,10 @@ const writeSheet = (sheet: Excel.Worksheet, plan: SheetPlan): void => {
   plan.cells.forEach((cell) => {
     writeCell(sheet, cell);
   });
+  if (plan.print === "one page, landscape") {
+    sheet.pageLayout.orientation = "Landscape";
+    sheet.pageLayout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
+  }
   if (plan.frozenRows > 0) sheet.freezePanes.freezeRows(plan.frozenRows);
 };
 
@@ -109,8 +114,33 @@ const writePlan = (excel: ExcelEntry, plan: WorkbookPlan): Promise<void> =>
     await context.sync();
   });
 
+/** In points, from the sheet's upper left corner. */
+export interface PictureBox {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Excel takes an SVG through the document only, at the selection; a test passes a stand-in. */
+export type InsertSvg = (svg: string, box: PictureBox) => Promise<void>;
+
+const putPicture = async (excel: ExcelEntry, insertSvg: InsertSvg, picture: SheetPicture): Promise<void> => {
+  const { sheet, at, svg, widthPx, heightPx } = picture;
+  const corner = await excel.run(async (context) => {
+    const range = context.workbook.worksheets.getItem(sheet).getRange(a1(at));
+    range.select();
+    range.load("left,top");
+    await context.sync();
+    return { left: range.left, top: range.top };
+  });
+  await insertSvg(svg, { ...corner, width: widthPx * PIXELS_TO_POINTS, height: heightPx * PIXELS_TO_POINTS });
+};
+
+const inWords = (failure: unknown): string => (failure instanceof Error ? failure.message : String(failure));
+
 /** Excel, through Office.js. (Tried on a stand-in only, never in Excel itself.) */
-export const excelHost = (excel: ExcelEntry): Host => ({
+export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({
   title: "Excel",
   existing: () =>
     excel.run(async (context) => {
@@ -120,12 +150,25 @@ export const excelHost = (excel: ExcelEntry): Host => ({
       await context.sync();
       return { sheets: worksheets.items.map(({ name }) => name), names: names.items.map(({ name }) => name) };
     }),
+  inView: () => readInView(excel),
+  named: (name) => readNamed(excel, name),
+  watch: (listener) => watchWorkbook(excel, listener),
+  putPicture: (picture) => putPicture(excel, insertSvg, picture),
   write: async (plan) => {
     const before = await readBefore(excel);
     try {
       await writePlan(excel, plan);
     } catch (failure) {
-      await takeBack(excel, plan, before);
+      try {
+        await takeBack(excel, plan, before);
+      } catch (second) {
+        throw new Error(
+          `${inWords(failure)}; and what was added could not be taken away: ${inWords(second)}`,
+          {
+            cause: failure,
+          },
+        );
+      }
       throw failure;
     }
   },

@@ -3,6 +3,7 @@ export const REQUIREMENTS: readonly (readonly [set: string, version: string])[] 
   ["SharedRuntime", "1.1"],
   ["CustomFunctionsRuntime", "1.3"],
   ["ExcelApi", "1.9"],
+  ["ImageCoercion", "1.2"],
 ];
 
 /** The sets that this Excel lacks, in words. */

@@ -1,5 +1,6 @@
 import { mountPane } from "../../pane/mount";
 import { excelHost } from "./excelHost";
+import { insertSvg } from "./insertSvg";
 import { missingRequirements } from "./requirements";
 
 /** The page that Excel opens as the task pane, and keeps as the functions' runtime. */
@@ -15,5 +16,5 @@ void Office.onReady(({ host }) => {
   );
   if (missing.length > 0)
     element.textContent = `This Excel lacks ${missing.join(", ")}, which Gablewright needs. A newer Excel has them.`;
-  else mountPane(element, excelHost(Excel));
+  else mountPane(element, excelHost(Excel, insertSvg));
 });

@@ -1,4 +1,10 @@
-import { ICommandService, type Injector, type Workbook, type IWorksheetData } from "@univerjs/core";
+import {
+  ICommandService,
+  IUndoRedoService,
+  type Injector,
+  type Workbook,
+  type IWorksheetData,
+} from "@univerjs/core";
 import { IDefinedNamesService } from "@univerjs/engine-formula";
 import {
   InsertDefinedNameCommand,
@@ -39,6 +45,8 @@ export const addSheets = async (
   const stamp = Date.now().toString(36);
   const ids = plan.sheets.map((_, index) => `sheet-${stamp}-${index}`);
 
+  // One build is one step for Undo.
+  const batch = injector.get(IUndoRedoService).__tempBatchingUndoRedo(unitId);
   try {
     // Names first: a formula that calls on a name which isn't there yet would show #NAME?.
     for (const each of plan.names) {
@@ -65,5 +73,7 @@ export const addSheets = async (
   } catch (failure) {
     for (const takeBack of done.reverse()) await takeBack();
     throw failure;
+  } finally {
+    batch.dispose();
   }
 };

@@ -1,4 +1,9 @@
-import { DataValidationType, type IRange, type ISheetDataValidationRule } from "@univerjs/core";
+import {
+  DataValidationErrorStyle,
+  DataValidationType,
+  type IRange,
+  type ISheetDataValidationRule,
+} from "@univerjs/core";
 import type { SheetPlan } from "../../sheets/plan";
 
 /** A plan's drop-downs as the engine's rules: one a list of words, over every cell that offers it. */
@@ -15,6 +20,9 @@ export const dropDownRules = ({ cells }: SheetPlan): ISheetDataValidationRule[] 
     type: DataValidationType.LIST,
     formula1: list,
     allowBlank: true,
+    showErrorMessage: true,
+    errorStyle: DataValidationErrorStyle.STOP,
+    error: `Pick one of ${list.replaceAll(",", ", ")}.`,
     ranges,
   }));
 };

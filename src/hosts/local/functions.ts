@@ -6,19 +6,12 @@ import {
   type IFunctionInfo,
   type IUniverEngineFormulaConfig,
 } from "@univerjs/engine-formula";
-import { CellError } from "../../../shared/cell";
 import { qualifiedName } from "../../namespace";
 import type { RunnableFunction } from "./runnable";
 import type { Sentences } from "./sentences";
 import { fromAnswer, toArgument } from "./values";
 
 type FunctionClasses = NonNullable<IUniverEngineFormulaConfig["function"]>;
-
-const tooMany = ({ id, parameters }: RunnableFunction, count: number): CellError =>
-  new CellError(
-    "#VALUE!",
-    `${qualifiedName({ id })} takes at most ${parameters.length} arguments, got ${count}`,
-  );
 
 /** One engine class for each catalogue entry: the engine makes the instances itself, so each class closes over its entry. */
 export const functionClasses = (
@@ -29,7 +22,6 @@ export const functionClasses = (
     class GableFunction extends BaseFunction {
       // minParams and maxParams stay unset: the engine would answer a bare #N/A, and the function says what is missing.
       override calculate(...values: BaseValueObject[]): BaseValueObject {
-        if (values.length > entry.parameters.length) return fromAnswer(tooMany(entry, values.length));
         const args = values.map((value) =>
           toArgument(value, (unitId, sheetId, row, column, code) =>
             sentences.at({ unitId, sheetId, row, column }, code),

@@ -10,22 +10,22 @@ import {
 } from "@univerjs/core";
 import {
   ActiveDirtyManagerService,
-  ERROR_TYPE_SET,
   IActiveDirtyManagerService,
   SetFormulaCalculationStartMutation,
   UniverFormulaEnginePlugin,
 } from "@univerjs/engine-formula";
 import { SetRangeValuesMutation, UniverSheetsPlugin } from "@univerjs/sheets";
 import { FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
-import { CellError, type Cell } from "../../../shared/cell";
+import type { Cell } from "../../../shared/cell";
 import type { WorkbookPlan } from "../../sheets/plan";
-import { cellDataAt, fromCellData, toCellData, type Content } from "./cells";
+import { toCellData, type Content } from "./cells";
 import { evaluateFormula, type Evaluation } from "./evaluateFormula";
 import { functionClasses } from "./functions";
 import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
 import { keepTextLiterals } from "./textLiterals";
+import { readCell } from "./readSheet";
 import { workbookData } from "./snapshot";
 
 /** Row and column count from 0; the sheet goes by its name. */
@@ -51,8 +51,6 @@ class NeverOnItsOwn extends ActiveDirtyManagerService {
     return undefined;
   }
 }
-
-const isErrorCode = (text: string): boolean => (ERROR_TYPE_SET as ReadonlySet<string>).has(text);
 
 /** Evaluating needs a workbook to be in, even an empty one. */
 const EMPTY: WorkbookPlan = {
@@ -145,13 +143,8 @@ export const createHeadlessEngine = (
     dirty.push(...(conversion?.getDirtyData({ id: SetRangeValuesMutation.id, params }).dirtyRanges ?? []));
   };
 
-  const getCell = (address: Address): Cell => {
-    const sheet = sheetOf(address);
-    const shown = fromCellData(cellDataAt(injector, sheet, address.row, address.column));
-    if (typeof shown !== "string" || !isErrorCode(shown)) return shown;
-    const place = { unitId: workbook.getUnitId(), sheetId: sheet.getSheetId(), ...address };
-    return new CellError(shown, sentences.at(place, shown));
-  };
+  const getCell = (address: Address): Cell =>
+    readCell(injector, sentences, sheetOf(address), address.row, address.column);
 
   return { evaluate, setCell, calculated, getCell, dispose: () => univer.dispose() };
 };

@@ -20,8 +20,29 @@ const watched = (cell: ShownCell): WatchedCell => ({
 /** The local workbook as the pane's host. The pane is there before the workbook, so everything waits for it. */
 export const localHost = (ready: Promise<PageWorkbook>): PaneHost => ({
   title: "the local workbook",
+  keyboardHint: "F6 goes between the sheet and this pane.",
   existing: async () => (await ready).existing(),
   write: async (plan) => (await ready).write(plan),
+  inView: async () => (await ready).inView(),
+  named: async (name) => (await ready).named(name),
+  putPicture: async (picture) => (await ready).putPicture(picture),
+  watch: (listener) => {
+    const stops: (() => void)[] = [];
+    let isStopped = false;
+    void ready.then((workbook) => {
+      if (isStopped) return;
+      stops.push(
+        workbook.onSelection(listener),
+        workbook.onChange(listener),
+        workbook.onCalculated(listener),
+      );
+      listener();
+    });
+    return () => {
+      isStopped = true;
+      for (const stop of stops) stop();
+    };
+  },
   watchCell: (listener) => {
     void ready.then((workbook) => {
       let last: ShownCell | undefined;

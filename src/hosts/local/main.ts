@@ -3,6 +3,7 @@ import { DEMO_TAKE_OFF } from "../../sheets/takeOff/demo";
 import { takeOffPlan, USUAL_NAMES } from "../../sheets/takeOff/takeOff";
 import "./local.css";
 import { localHost } from "./localHost";
+import { switchWithF6 } from "./switchWithF6";
 import type { PageWorkbook } from "./workbook";
 
 const elementOf = (id: string): HTMLElement => {
@@ -32,4 +33,5 @@ const openWorkbook = async (): Promise<PageWorkbook> => {
   return workbook;
 };
 
+switchWithF6(elementOf("workbook"), elementOf("pane"));
 mountPane(elementOf("pane"), localHost(openWorkbook()));

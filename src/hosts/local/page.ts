@@ -4,6 +4,8 @@ import "@univerjs/docs-ui/lib/index.css";
 import "@univerjs/sheets-ui/lib/index.css";
 import "@univerjs/sheets-formula-ui/lib/index.css";
 import "@univerjs/sheets-data-validation-ui/lib/index.css";
+import "@univerjs/drawing-ui/lib/index.css";
+import "@univerjs/sheets-drawing-ui/lib/index.css";
 import {
   LocaleType,
   LogLevel,
@@ -22,6 +24,13 @@ import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import SheetsEnUS from "@univerjs/sheets/locale/en-US";
 import { UniverDataValidationPlugin } from "@univerjs/data-validation";
+import { UniverDocsDrawingPlugin } from "@univerjs/docs-drawing";
+import { UniverDrawingPlugin } from "@univerjs/drawing";
+import { UniverDrawingUIPlugin } from "@univerjs/drawing-ui";
+import DrawingUIEnUS from "@univerjs/drawing-ui/locale/en-US";
+import { UniverSheetsDrawingPlugin } from "@univerjs/sheets-drawing";
+import { UniverSheetsDrawingUIPlugin } from "@univerjs/sheets-drawing-ui";
+import SheetsDrawingUIEnUS from "@univerjs/sheets-drawing-ui/locale/en-US";
 import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
 import { UniverSheetsDataValidationUIPlugin } from "@univerjs/sheets-data-validation-ui";
 import DataValidationUIEnUS from "@univerjs/sheets-data-validation-ui/locale/en-US";
@@ -53,6 +62,8 @@ const locale = mergeLocales(
   SheetsFormulaUIEnUS,
   DataValidationEnUS,
   DataValidationUIEnUS,
+  DrawingUIEnUS,
+  SheetsDrawingUIEnUS,
 );
 
 /** Puts a workbook into an element of the page, with the catalogue's functions in it. */
@@ -89,6 +100,11 @@ export const showWorkbook = (
     [UniverDataValidationPlugin],
     [UniverSheetsDataValidationPlugin],
     [UniverSheetsDataValidationUIPlugin],
+    [UniverDocsDrawingPlugin],
+    [UniverDrawingPlugin],
+    [UniverDrawingUIPlugin],
+    [UniverSheetsDrawingPlugin],
+    [UniverSheetsDrawingUIPlugin],
   ]);
   const injector = univer.__getInjector();
   keepSentences(injector, sentences);

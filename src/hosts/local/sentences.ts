@@ -64,9 +64,4 @@ export class Sentences {
     const what = this.byCell.get(keyOf(place));
     return what !== undefined && what.code === shown ? what.sentence : "";
   }
-
-  clear(): void {
-    this.byCell.clear();
-    this.cellsByFormula.clear();
-  }
 }

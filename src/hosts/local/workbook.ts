@@ -3,21 +3,23 @@ import {
   LifecycleService,
   LifecycleStages,
   ThemeService,
-  UndoCommand,
   type Injector,
   type Workbook,
   type Worksheet,
 } from "@univerjs/core";
 import { IRenderManagerService } from "@univerjs/engine-render";
-import { SetRangeValuesCommand, SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
-import type { ISetRangeValuesMutationParams } from "@univerjs/sheets";
+import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
-import { HoverManagerService } from "@univerjs/sheets-ui";
 import { filter, firstValueFrom, merge } from "rxjs";
+import { CellError, type Cell, type Matrix } from "../../../shared/cell";
 import type { WorkbookPlan } from "../../sheets/plan";
-import type { Existing } from "../host";
+import type { SheetInView } from "../../sheets/inView";
+import type { Existing, SheetPicture } from "../host";
+import { addPicture } from "./addPicture";
 import { addSheets, namesOf } from "./addSheets";
-import { cellDataAt, fromCellData, toCellData, type Content } from "./cells";
+import { cellDataAt, fromCellData, type Content } from "./cells";
+import { errorOrigin } from "./errorOrigin";
+import { readCell, readInView, readNamed } from "./readSheet";
 import type { Sentences } from "./sentences";
 
 /** Row and column count from 0; the sheet goes by its name. */
@@ -37,34 +39,30 @@ export interface ShownCell extends CellAddress {
 export type Stop = () => void;
 
 export interface PageWorkbook {
-  /** One edit, as if typed: it can be undone. */
-  setCell(address: CellAddress, content: Content): Promise<void>;
   getCell(address: CellAddress): ShownCell;
-  undo(): Promise<void>;
   existing(): Existing;
+  inView(): SheetInView;
+  named(name: string): Matrix | undefined;
+  putPicture(picture: SheetPicture): Promise<void>;
   /** Adds a plan's sheets and names, all or none. */
   write(plan: WorkbookPlan): Promise<void>;
   setDarkMode(dark: boolean): void;
   /** The active cell, whenever the selection comes to rest. */
   onSelection(listener: (cell: ShownCell) => void): Stop;
-  /** The cell under the mouse, or undefined when it leaves the grid. */
-  onHover(listener: (cell: ShownCell | undefined) => void): Stop;
-  /** Cells whose content changed, by an edit or by a calculation. */
-  onChange(listener: (cells: readonly CellAddress[]) => void): Stop;
+  /** After a change of cells, by an edit or by a calculation. */
+  onChange(listener: () => void): Stop;
   /** After each calculation, when its results are in the cells. */
   onCalculated(listener: () => void): Stop;
   /** Resolves when the grid has been drawn for the first time. */
   readonly painted: Promise<void>;
 }
 
-const changedCells = (params: ISetRangeValuesMutationParams, sheet: string): CellAddress[] =>
-  Object.entries(params.cellValue ?? {}).flatMap(([row, columns]) =>
-    Object.keys(columns ?? {}).map((column) => ({ sheet, row: Number(row), column: Number(column) })),
-  );
-
 export const openWorkbook = (injector: Injector, workbook: Workbook, sentences: Sentences): PageWorkbook => {
   const commands = injector.get(ICommandService);
   const unitId = workbook.getUnitId();
+
+  const read = (sheet: Worksheet, row: number, column: number): Cell =>
+    readCell(injector, sentences, sheet, row, column);
 
   const sheetOf = (name: string): Worksheet => {
     const found = workbook.getSheetBySheetName(name);
@@ -74,25 +72,19 @@ export const openWorkbook = (injector: Injector, workbook: Workbook, sentences: 
 
   const shown = (sheet: Worksheet, row: number, column: number): ShownCell => {
     const cell = cellDataAt(injector, sheet, row, column);
-    const value = fromCellData(cell);
-    const place = { unitId, sheetId: sheet.getSheetId(), row, column };
+    const value = read(sheet, row, column);
+    const sentence =
+      value instanceof CellError
+        ? value.message || errorOrigin(injector, workbook, read, { sheet, row, column })
+        : "";
     return {
       sheet: sheet.getName(),
       row,
       column,
-      value,
+      value: fromCellData(cell),
       formula: cell?.f ?? "",
-      sentence: sentences.at(place, value),
+      sentence,
     };
-  };
-
-  const setCell = async ({ sheet, row, column }: CellAddress, content: Content): Promise<void> => {
-    await commands.executeCommand(SetRangeValuesCommand.id, {
-      unitId,
-      subUnitId: sheetOf(sheet).getSheetId(),
-      range: { startRow: row, endRow: row, startColumn: column, endColumn: column },
-      value: toCellData(content),
-    });
   };
 
   const onSelection: PageWorkbook["onSelection"] = (listener) => {
@@ -107,22 +99,13 @@ export const openWorkbook = (injector: Injector, workbook: Workbook, sentences: 
     };
   };
 
-  const onHover: PageWorkbook["onHover"] = (listener) => {
-    const subscription = injector.get(HoverManagerService).currentCell$.subscribe((hovered) => {
-      const sheet = hovered && workbook.getSheetBySheetId(hovered.location.subUnitId);
-      listener(sheet ? shown(sheet, hovered.location.row, hovered.location.col) : undefined);
-    });
-    return () => subscription.unsubscribe();
-  };
-
   const onChange: PageWorkbook["onChange"] = (listener) => {
-    const subscription = commands.onCommandExecuted((command) => {
-      if (command.id !== SetRangeValuesMutation.id) return;
-      const params = command.params as ISetRangeValuesMutationParams;
-      const sheet = workbook.getSheetBySheetId(params.subUnitId);
-      if (sheet) listener(changedCells(params, sheet.getName()));
+    const subscription = commands.onCommandExecuted(({ id }) => {
+      if (id === SetRangeValuesMutation.id) listener();
     });
-    return () => subscription.dispose();
+    return () => {
+      subscription.dispose();
+    };
   };
 
   const onCalculated: PageWorkbook["onCalculated"] = (listener) => {
@@ -143,19 +126,17 @@ export const openWorkbook = (injector: Injector, workbook: Workbook, sentences: 
   };
 
   return {
-    setCell,
     getCell: ({ sheet, row, column }) => shown(sheetOf(sheet), row, column),
-    undo: async () => {
-      await commands.executeCommand(UndoCommand.id);
-    },
     existing: () => ({
       sheets: workbook.getSheets().map((sheet) => sheet.getName()),
       names: namesOf(injector, unitId),
     }),
+    inView: () => readInView(injector, workbook, read),
+    named: (name) => readNamed(injector, workbook, read, name),
+    putPicture: (picture) => addPicture(injector, workbook, picture),
     write: (plan) => addSheets(injector, workbook, plan),
     setDarkMode: (dark) => injector.get(ThemeService).setDarkMode(dark),
     onSelection,
-    onHover,
     onChange,
     onCalculated,
     painted: paint(),

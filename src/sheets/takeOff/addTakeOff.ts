@@ -1,26 +1,15 @@
 import { InputError } from "../../../shared/inputError";
 import type { Existing, Host } from "../../hosts/host";
+import { freeName, includesName } from "../freeName";
 import { PANEL_NAME, PANEL_VALUE_NAMES } from "../panelSheet";
 import type { TakeOffOptions } from "./options";
 import { takeOffPlan, USUAL_NAMES, type TakeOffSheetNames } from "./takeOff";
-
-/** Spreadsheets don't tell names apart by letter case. */
-const includes = (names: readonly string[], name: string): boolean =>
-  names.some((each) => each.toLowerCase() === name.toLowerCase());
-
-/** The name, or the first of `name 2`, `name 3` ... that is free. */
-const freeName = (wanted: string, taken: readonly string[]): string => {
-  if (!includes(taken, wanted)) return wanted;
-  let number = 2;
-  while (includes(taken, `${wanted} ${number}`)) number++;
-  return `${wanted} ${number}`;
-};
 
 /** New names for new sheets; a workbook that has a panel sheet keeps it, and one whose names clash is left alone. */
 export const chooseSheetNames = ({ sheets, names }: Existing): TakeOffSheetNames => {
   const takeOff = freeName(USUAL_NAMES.takeOff, sheets);
   const wanted = [PANEL_NAME, ...PANEL_VALUE_NAMES];
-  const there = wanted.filter((name) => includes(names, name));
+  const there = wanted.filter((name) => includesName(names, name));
   if (there.length === wanted.length) return { takeOff, panel: undefined };
   if (there.length > 0)
     throw new InputError(

@@ -2,7 +2,7 @@ import { coursesSpec } from "../../../functions/courses/courses";
 import { topCourseSpec } from "../../../functions/courses/topCourse";
 import { starterSetsSpec } from "../../../functions/stagger/starterSets";
 import { a1 } from "../address";
-import { call, unlessBlank } from "../formula";
+import { call, isEmpty, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
@@ -18,11 +18,11 @@ const courseRow = (row: number, planeRow: number): PlannedCell[] => {
   const height = panelFieldName("exposedHeightIn");
   const setsOfOneEdge = call(starterSetsSpec, slope, height, panelFieldName("staggerPattern"));
   const contents: [string, string][] = [
-    [unlessBlank(name, name), "@"],
-    [unlessBlank(slope, call(coursesSpec, slope, height)), "#,##0"],
-    [unlessBlank(slope, call(topCourseSpec, slope, height)), "0.00"],
-    [`=IF(OR(${slope}="",${gableEdges}=0),"",${setsOfOneEdge})`, "#,##0"],
-    [unlessBlank(a1({ row, column: 3 }), `${a1({ row, column: 3 })}*${gableEdges}`), "#,##0"],
+    [unlessEmpty(name, name), "General"],
+    [unlessEmpty(slope, call(coursesSpec, slope, height)), "#,##0"],
+    [unlessEmpty(slope, call(topCourseSpec, slope, height)), "0.00"],
+    [`=IF(OR(${isEmpty(slope)},${gableEdges}=0),"",${setsOfOneEdge})`, "#,##0"],
+    [unlessEmpty(a1({ row, column: 3 }), `${a1({ row, column: 3 })}*${gableEdges}`), "#,##0"],
   ];
   return contents.map(([content, numberFormat], column) => ({
     row,

@@ -3,8 +3,8 @@ import type { TakeOffOptions } from "./options";
 const FEWEST_PLANE_ROWS = 4;
 const SPARE_PLANE_ROWS = 2;
 const RIDGE_ROWS = 3;
-/** Room for the starters of a long stagger pattern to spill into. */
-const STARTER_ROWS = 14;
+/** Room for the starters of the longest stagger pattern to spill into. */
+const STARTER_ROWS = 25;
 
 /** Where each part of the take-off stands: first rows, counted from 0. One place, so that the parts can't disagree. */
 export interface TakeOffLayout {
@@ -37,7 +37,7 @@ export const layOutTakeOff = ({ planes: { length }, notes, ridges }: TakeOffOpti
   const trim = courses + planeRows + GAP + HEAD_ROWS;
   const trimEnd = trim + 2 * planeRows + ridgeRows;
   const order = trimEnd + TRIM_KINDS.length + GAP + HEAD_ROWS;
-  const starters = order + ORDER_LINES + GAP + HEAD_ROWS;
+  const starters = order + ORDER_LINES + GAP + HEAD_ROWS + 1;
   return {
     planeRows,
     ridgeRows,

@@ -1,6 +1,8 @@
 import { packsSpec } from "../../../functions/orders/packs";
+import { squaresSpec } from "../../../functions/orders/squares";
+import { SQ_FT_PER_SQUARE } from "../../../shared/units";
 import { a1 } from "../address";
-import { call, unlessBlank } from "../formula";
+import { call, isEmpty, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, number, text, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
@@ -24,7 +26,7 @@ interface OrderLine {
 const panelsNeeded = (layout: TakeOffLayout, wasteCell: string): string => {
   const area = a1({ row: layout.planeTotal, column: PLANE.area });
   const panelSqFt = `${panelFieldName("exposedWidthIn")}*${panelFieldName("exposedHeightIn")}/144`;
-  return `IF(${area}=0,"",${call(packsSpec, `${area}*(1+${wasteCell})`, panelSqFt)})`;
+  return `IF(${area}=0,"",${call(packsSpec, `${call(squaresSpec, area, wasteCell)}*${SQ_FT_PER_SQUARE}`, panelSqFt)})`;
 };
 
 const orderLines = (layout: TakeOffLayout): readonly OrderLine[] => {
@@ -51,7 +53,7 @@ const orderLines = (layout: TakeOffLayout): readonly OrderLine[] => {
     pieces("Ridge trim", "ridge"),
     {
       item: "Panel clips",
-      needed: `IF(${panels}="","",${panels}*${panelFieldName("clipsPerPanel")})`,
+      needed: `IF(${isEmpty(panels)},"",${panels}*${panelFieldName("clipsPerPanel")})`,
       unit: "clips",
       perPack: 100,
       orderUnit: "boxes",
@@ -84,7 +86,7 @@ const lineCells = (line: OrderLine, row: number): PlannedCell[] => {
     {
       row,
       column: TO_ORDER,
-      content: formula(unlessBlank(needed, call(packsSpec, needed, perPack))),
+      content: formula(unlessEmpty(needed, call(packsSpec, needed, perPack))),
       style: "total",
       numberFormat: "#,##0",
     },

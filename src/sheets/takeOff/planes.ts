@@ -5,7 +5,7 @@ import { squaresSpec } from "../../../functions/orders/squares";
 import { rafterLengthSpec } from "../../../functions/slope/rafterLength";
 import { slopeCheckSpec } from "../../../functions/slope/slopeCheck";
 import { a1, a1Range } from "../address";
-import { call, unlessBlank } from "../formula";
+import { call, isEmpty, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, text, value, type Content, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
@@ -29,7 +29,7 @@ export const PLANE = {
   check: 12,
 } as const;
 
-const HEADINGS = [
+export const PLANE_HEADINGS = [
   "Plane",
   "Shape",
   "Eave (ft)",
@@ -42,7 +42,7 @@ const HEADINGS = [
   "Slope used (ft)",
   "Area (sq ft)",
   "Squares",
-  "Pitch check",
+  "Check",
 ];
 
 const SHAPES = ["rectangle", "triangle", "trapezoid"];
@@ -52,10 +52,10 @@ const GABLE_EDGES = ["0", "1", "2"];
 export const planeCell = (row: number, column: keyof typeof PLANE): string =>
   a1({ row, column: PLANE[column] });
 
-/** The gable edges of a plane as a number: 0 where blank, and a drop-down's "2" counts as 2. */
+/** The gable edges of a plane as a number: 0 where blank, a drop-down's "2" counts as 2, and an error for any other. */
 export const gableEdgesOf = (row: number): string => {
   const cell = planeCell(row, "gableEdges");
-  return `IF(${cell}="",0,VALUE(${cell}))`;
+  return `IF(${isEmpty(cell)},0,MATCH(VALUE(${cell}),{0,1,2},0)-1)`;
 };
 
 const input = (
@@ -89,15 +89,33 @@ const slopeUsed = (row: number): string => {
   const [eave, measured, run, pitch, tail] = (["eave", "slopeLength", "run", "pitch", "tail"] as const).map(
     (column) => planeCell(row, column),
   ) as [string, string, string, string, string];
-  const rafter = `${call(rafterLengthSpec, run, pitch)}+IF(${tail}="",0,${call(feetSpec, tail)})`;
-  const measuredFirst = `IF(${measured}<>"",${call(feetSpec, measured)},${rafter})`;
-  return `=IF(OR(${eave}="",AND(${measured}="",${run}="")),"",${measuredFirst})`;
+  const rafter = `${call(rafterLengthSpec, run, pitch)}+IF(${isEmpty(tail)},0,${call(feetSpec, tail)})`;
+  const measuredFirst = `IF(${isEmpty(measured)},${rafter},${call(feetSpec, measured)})`;
+  return `=IF(OR(${isEmpty(eave)},AND(${isEmpty(measured)},${isEmpty(run)})),"",${measuredFirst})`;
 };
 
-const planeRow = (row: number, plane: PlaneInput | undefined): PlannedCell[] => {
-  const [shape, eave, slope, top, area, pitch] = (
-    ["shape", "eave", "slopeUsed", "top", "area", "pitch"] as const
-  ).map((column) => planeCell(row, column)) as [string, string, string, string, string, string];
+/** A column of the plane table as a range, for totals and look-ups. */
+export const planeColumn = (layout: TakeOffLayout, column: keyof typeof PLANE): string =>
+  a1Range(
+    { row: layout.planes, column: PLANE[column] },
+    { row: layout.planeTotal - 1, column: PLANE[column] },
+  );
+
+/** What a person should know of a row: first what can't be, then how steep it is. */
+const check = (layout: TakeOffLayout, row: number): string => {
+  const [name, pitch] = [planeCell(row, "name"), planeCell(row, "pitch")];
+  const steepness = `IF(${isEmpty(pitch)},"",${call(slopeCheckSpec, pitch, panelFieldName("minimumPitch"))})`;
+  const edges = `IF(ISERROR(${gableEdgesOf(row)}),"gable edges must be 0, 1 or 2",${steepness})`;
+  return unlessEmpty(
+    name,
+    `IF(COUNTIF(${planeColumn(layout, "name")},${name})>1,"another plane bears this name",${edges})`,
+  );
+};
+
+const planeRow = (layout: TakeOffLayout, row: number, plane: PlaneInput | undefined): PlannedCell[] => {
+  const [shape, eave, slope, top, area] = (["shape", "eave", "slopeUsed", "top", "area"] as const).map(
+    (column) => planeCell(row, column),
+  ) as [string, string, string, string, string];
   return [
     input(row, "name", plane?.name),
     input(row, "shape", plane?.shape, SHAPES),
@@ -112,25 +130,13 @@ const planeRow = (row: number, plane: PlaneInput | undefined): PlannedCell[] => 
     result(
       row,
       "area",
-      unlessBlank(eave, call(outlineAreaSpec, call(outlineSpec, shape, eave, slope, top))),
+      unlessEmpty(eave, call(outlineAreaSpec, call(outlineSpec, shape, eave, slope, top))),
       "#,##0.0",
     ),
-    result(row, "squares", unlessBlank(eave, call(squaresSpec, area)), "0.00"),
-    result(
-      row,
-      "check",
-      unlessBlank(pitch, call(slopeCheckSpec, pitch, panelFieldName("minimumPitch"))),
-      "@",
-    ),
+    result(row, "squares", unlessEmpty(eave, call(squaresSpec, area)), "0.00"),
+    result(row, "check", check(layout, row), "General"),
   ];
 };
-
-/** A column of the plane table as a range, for totals and look-ups. */
-export const planeColumn = (layout: TakeOffLayout, column: keyof typeof PLANE): string =>
-  a1Range(
-    { row: layout.planes, column: PLANE[column] },
-    { row: layout.planeTotal - 1, column: PLANE[column] },
-  );
 
 const totalContent = (layout: TakeOffLayout, column: number): Content | null => {
   if (column === PLANE.name) return text("All planes");
@@ -149,7 +155,7 @@ const totalCell = (layout: TakeOffLayout, column: number): PlannedCell => ({
 
 /** The table that everything else reads: one roof plane a row. */
 export const planeSection = (layout: TakeOffLayout, planes: readonly PlaneInput[]): PlannedCell[] => [
-  ...sectionHead(layout.planes, "1  Roof planes", HEADINGS),
-  ...rowsFrom(layout.planes, layout.planeRows).flatMap((row, index) => planeRow(row, planes[index])),
+  ...sectionHead(layout.planes, "1  Roof planes", PLANE_HEADINGS),
+  ...rowsFrom(layout.planes, layout.planeRows).flatMap((row, index) => planeRow(layout, row, planes[index])),
   ...rowsFrom(0, PLANE.check).map((column) => totalCell(layout, column)),
 ];

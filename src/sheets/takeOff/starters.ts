@@ -1,37 +1,57 @@
 import { starterListSpec } from "../../../functions/stagger/starterList";
 import { a1 } from "../address";
-import { call } from "../formula";
+import { call, isEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, text, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
 import type { PlaneInput } from "./options";
 import { planeColumn } from "./planes";
+import { rowsFrom } from "./section";
 
-/** The starters of the gable edge that a person picks: cut and bent on the ground. */
-export const starterSection = (layout: TakeOffLayout, planes: readonly PlaneInput[]): PlannedCell[] => {
-  const titleRow = layout.starters - 2;
-  const pickRow = layout.starters - 1;
-  const [label, picked] = [0, 1];
-  const pickedCell = a1({ row: pickRow, column: picked });
-  const slope = `INDEX(${planeColumn(layout, "slopeUsed")},MATCH(${pickedCell},${planeColumn(layout, "name")},0))`;
+/** Rows that are framed for the starters: as many as the usual staggers have, and some. */
+const FRAMED_ROWS = 6;
+
+const [LABEL, PICKED] = [0, 1];
+const COLUMNS = starterListSpec.columns ?? [];
+
+const headings = (row: number): PlannedCell[] =>
+  COLUMNS.map(({ heading }, column) => ({ row, column, content: text(heading), style: "heading" }));
+
+/** The list itself, or a word on why there is none. */
+const listFormula = (layout: TakeOffLayout, pickedCell: string): string => {
+  const found = `MATCH(${pickedCell},${planeColumn(layout, "name")},0)`;
+  const slope = `INDEX(${planeColumn(layout, "slopeUsed")},${found})`;
   const fields = (
     ["exposedHeightIn", "exposedWidthIn", "gableSetbackIn", "gableFoldIn", "staggerPattern"] as const
   ).map(panelFieldName);
+  const list = call(starterListSpec, slope, ...fields, "FALSE");
+  return `=IF(${isEmpty(pickedCell)},"",IF(ISNA(${found}),"no plane bears this name",${list}))`;
+};
+
+/** The starters of the gable edge that a person picks: cut and bent on the ground. */
+export const starterSection = (layout: TakeOffLayout, planes: readonly PlaneInput[]): PlannedCell[] => {
+  const pickRow = layout.starters - 2;
+  const pickedCell = a1({ row: pickRow, column: PICKED });
   const first = planes.find(({ gableEdges }) => gableEdges !== undefined && gableEdges > 0) ?? planes[0];
+  const frame = rowsFrom(layout.starters, FRAMED_ROWS).flatMap((row) =>
+    COLUMNS.map(({ result }, column): PlannedCell => ({
+      row,
+      column,
+      content: row === layout.starters && column === 0 ? formula(listFormula(layout, pickedCell)) : null,
+      style: "result",
+      numberFormat: result.numberFormat,
+    })),
+  );
   return [
     {
-      row: titleRow,
-      column: 0,
+      row: pickRow - 1,
+      column: LABEL,
       content: text("5  Starters for one gable edge, to cut and bend on the ground"),
       style: "section",
     },
-    { row: pickRow, column: label, content: text("Plane"), style: "label" },
-    { row: pickRow, column: picked, content: first ? text(first.name) : null, style: "input" },
-    {
-      row: layout.starters,
-      column: 0,
-      content: formula(`=IF(${pickedCell}="","",${call(starterListSpec, slope, ...fields)})`),
-      style: "result",
-    },
+    { row: pickRow, column: LABEL, content: text("Plane"), style: "label" },
+    { row: pickRow, column: PICKED, content: first ? text(first.name) : null, style: "input" },
+    ...headings(layout.starters - 1),
+    ...frame,
   ];
 };

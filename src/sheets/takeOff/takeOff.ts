@@ -19,7 +19,7 @@ export interface TakeOffSheetNames {
 
 export const USUAL_NAMES = { takeOff: "Take-off", panel: "Panel" } as const;
 
-const COLUMN_WIDTHS = [110, 104, 66, 62, 96, 62, 62, 84, 60, 70, 76, 66, 470];
+const COLUMN_WIDTHS = [100, 104, 66, 62, 84, 62, 62, 80, 60, 70, 76, 66, 470];
 
 const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
   {

@@ -4,7 +4,7 @@ import { nailCountSpec } from "../../../functions/trim/nailCount";
 import { trimFeetSpec } from "../../../functions/trim/trimFeet";
 import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
 import { a1, a1Range } from "../address";
-import { call, unlessBlank } from "../formula";
+import { call, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, text, value, type PlannedCell } from "../plan";
 import { TRIM_KINDS, type TakeOffLayout } from "./layout";
@@ -29,7 +29,7 @@ const quantities = (row: number, kind: TrimKind): PlannedCell[] => {
   const each = (column: keyof typeof RUN, one: string, numberFormat: string): PlannedCell => ({
     row,
     column: RUN[column],
-    content: formula(unlessBlank(length, `${runs}*${one}`)),
+    content: formula(unlessEmpty(length, `${runs}*${one}`)),
     style: "result",
     numberFormat,
   });
@@ -46,11 +46,11 @@ const quantities = (row: number, kind: TrimKind): PlannedCell[] => {
 const kindAndRuns = (row: number, kind: TrimKind, runs: string): PlannedCell[] => {
   const length = runCell(row, "length");
   return [
-    { row, column: RUN.kind, content: formula(unlessBlank(length, `"${kind}"`)), style: "result" },
+    { row, column: RUN.kind, content: formula(unlessEmpty(length, `"${kind}"`)), style: "result" },
     {
       row,
       column: RUN.runs,
-      content: formula(unlessBlank(length, runs)),
+      content: formula(unlessEmpty(length, runs)),
       style: "result",
       numberFormat: "0",
     },
@@ -64,13 +64,13 @@ const planeRun = (row: number, planeRow: number, kind: "eave" | "gable"): Planne
   const gableEdges = gableEdgesOf(planeRow);
   const [length, runs] =
     kind === "eave"
-      ? [unlessBlank(eave, call(feetSpec, eave)), "1"]
+      ? [unlessEmpty(eave, call(feetSpec, eave)), "1"]
       : [`=IF(${gableEdges}=0,"",${planeCell(planeRow, "slopeUsed")})`, gableEdges];
   return [
     {
       row,
       column: RUN.name,
-      content: formula(unlessBlank(runCell(row, "length"), `"${kind} "&${name}`)),
+      content: formula(unlessEmpty(runCell(row, "length"), `"${kind} "&${name}`)),
       style: "result",
     },
     { row, column: RUN.length, content: formula(length), style: "result", numberFormat: "#,##0.00" },

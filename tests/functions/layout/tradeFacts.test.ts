@@ -1,7 +1,7 @@
 import type { Matrix } from "../../../shared/cell";
 import { call, callForNumber } from "../../support/call";
 
-/** design.md, section 5: common practice. */
+/** Common practice, no published source. */
 const PANEL: Matrix = [
   ["exposed width", 24],
   ["exposed height", 12],

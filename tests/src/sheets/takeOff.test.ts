@@ -4,18 +4,14 @@ import { localCatalogue } from "../../../src/hosts/local/catalogue";
 import { a1 } from "../../../src/sheets/address";
 import { DEMO_TAKE_OFF } from "../../../src/sheets/takeOff/demo";
 import { BLANK_TAKE_OFF, type TakeOffOptions } from "../../../src/sheets/takeOff/options";
+import { placeOf } from "../../support/place";
 import { takeOffPlan, USUAL_NAMES } from "../../../src/sheets/takeOff/takeOff";
 
 let engine: HeadlessEngine;
 
 const SHEET = "Take-off";
 
-/** `B4` as a place; the test speaks of cells as a person would. */
-const at = (address: string, sheet = SHEET) => {
-  const [, letters = "A", digits = "1"] = /^([A-Z]+)(\d+)$/.exec(address) ?? [];
-  const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-  return { sheet, row: Number(digits) - 1, column };
-};
+const at = (address: string, sheet = SHEET) => ({ sheet, ...placeOf(address) });
 
 const shown = (address: string): Cell => engine.getCell(at(address));
 

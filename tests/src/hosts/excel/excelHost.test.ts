@@ -1,4 +1,5 @@
 import { excelHost } from "../../../../src/hosts/excel/excelHost";
+import type { Host } from "../../../../src/hosts/host";
 import { addTakeOff, chooseSheetNames } from "../../../../src/sheets/takeOff/addTakeOff";
 import { DEMO_TAKE_OFF } from "../../../../src/sheets/takeOff/demo";
 import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeOff/options";
@@ -6,6 +7,9 @@ import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff
 import { a1 } from "../../../../src/sheets/address";
 import { text } from "../../../../src/sheets/plan";
 import { fakeExcel, fakeWorkbook, type FakeWorkbook } from "../../../support/fakeExcel";
+
+const hostOf = (workbook: FakeWorkbook): Host =>
+  excelHost(fakeExcel(workbook), () => Promise.reject(new Error("no picture was to be inserted")));
 
 const stateOf = (workbook: FakeWorkbook): string =>
   JSON.stringify([
@@ -17,7 +21,7 @@ const stateOf = (workbook: FakeWorkbook): string =>
 describe("the Excel host, on a stand-in", () => {
   it("writes every cell, name, format and drop-down of a plan", async () => {
     const workbook = fakeWorkbook("Bid");
-    await addTakeOff(excelHost(fakeExcel(workbook)), DEMO_TAKE_OFF);
+    await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
     const plan = takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES);
     expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid", "Take-off", "Panel"]);
     expect(workbook.active).toBe("Take-off");
@@ -45,7 +49,7 @@ describe("the Excel host, on a stand-in", () => {
       workbook.sheets[1]?.cells.set("A1", { formula: "mine" });
       const before = stateOf(workbook);
       workbook.failAfter = failAfter;
-      const failed = await addTakeOff(excelHost(fakeExcel(workbook)), BLANK_TAKE_OFF).then(
+      const failed = await addTakeOff(hostOf(workbook), BLANK_TAKE_OFF).then(
         () => false,
         () => true,
       );
@@ -59,7 +63,7 @@ describe("the Excel host, on a stand-in", () => {
   it("never lets text become a formula, a date or a number", async () => {
     const workbook = fakeWorkbook();
     const risky = ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "6:12", "1/2", "007", "TRUE"];
-    await excelHost(fakeExcel(workbook)).write({
+    await hostOf(workbook).write({
       names: [],
       sheets: [
         {

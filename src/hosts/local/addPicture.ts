@@ -1,0 +1,53 @@
+import {
+  DrawingTypeEnum,
+  generateRandomId,
+  ICommandService,
+  ImageSourceType,
+  type Injector,
+  type Workbook,
+} from "@univerjs/core";
+import { convertPositionCellToSheetOverGrid, SheetSkeletonService } from "@univerjs/sheets";
+import { InsertSheetDrawingCommand, transformToAxisAlignPosition } from "@univerjs/sheets-drawing";
+import type { SheetPicture } from "../host";
+
+const NOT_TURNED = { flipY: false, flipX: false, angle: 0, skewX: 0, skewY: 0 };
+
+const toBase64 = (text: string): string =>
+  btoa(Array.from(new TextEncoder().encode(text), (byte) => String.fromCharCode(byte)).join(""));
+
+/** Puts an SVG over the cells of a sheet. */
+export const addPicture = async (
+  injector: Injector,
+  workbook: Workbook,
+  { sheet, at, svg, widthPx, heightPx }: SheetPicture,
+): Promise<void> => {
+  const unitId = workbook.getUnitId();
+  const subUnitId = workbook.getSheetBySheetName(sheet)?.getSheetId();
+  if (subUnitId === undefined) throw new Error(`There is no sheet "${sheet}" in the workbook.`);
+  const skeleton = injector.get(SheetSkeletonService).ensureSkeleton(unitId, subUnitId);
+  if (!skeleton) throw new Error(`The sheet "${sheet}" can't take a picture yet.`);
+  const place = { row: at.row, rowOffset: 0, column: at.column, columnOffset: 0 };
+  const { transform, sheetTransform } = convertPositionCellToSheetOverGrid(
+    unitId,
+    subUnitId,
+    place,
+    widthPx,
+    heightPx,
+    skeleton,
+  );
+  const drawing = {
+    unitId,
+    subUnitId,
+    drawingId: generateRandomId(),
+    drawingType: DrawingTypeEnum.DRAWING_IMAGE,
+    imageSourceType: ImageSourceType.BASE64,
+    source: `data:image/svg+xml;base64,${toBase64(svg)}`,
+    transform: { ...transform, ...NOT_TURNED },
+    sheetTransform: { ...sheetTransform, ...NOT_TURNED },
+    axisAlignSheetTransform: transformToAxisAlignPosition(transform, skeleton),
+  };
+  const added = await injector
+    .get(ICommandService)
+    .executeCommand(InsertSheetDrawingCommand.id, { unitId, drawings: [drawing] });
+  if (!added) throw new Error("The sheet didn't take the picture.");
+};

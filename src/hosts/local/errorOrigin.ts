@@ -1,0 +1,52 @@
+import type { Injector, Workbook, Worksheet } from "@univerjs/core";
+import { deserializeRangeWithSheet, LexerTreeBuilder, sequenceNodeType } from "@univerjs/engine-formula";
+import { CellError, type Cell } from "../../../shared/cell";
+import { a1 } from "../../sheets/address";
+import { cellDataAt } from "./cells";
+
+type ReadCell = (sheet: Worksheet, row: number, column: number) => Cell;
+
+interface Spot {
+  readonly sheet: Worksheet;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** Longer chains than this are not followed: formulas may refer in a ring. */
+const MOST_STEPS = 12;
+
+/** The cells that a formula refers to by their addresses. */
+const referencesOf = (injector: Injector, workbook: Workbook, { sheet, row, column }: Spot): Spot[] => {
+  const formula = cellDataAt(injector, sheet, row, column)?.f;
+  const nodes = formula ? (injector.get(LexerTreeBuilder).sequenceNodesBuilder(formula) ?? []) : [];
+  return nodes.flatMap((node) => {
+    if (typeof node === "string" || node.nodeType !== sequenceNodeType.REFERENCE) return [];
+    const { sheetName, range } = deserializeRangeWithSheet(node.token);
+    const target = sheetName === "" ? sheet : workbook.getSheetBySheetName(sheetName);
+    if (!target || Number.isNaN(range.startRow) || Number.isNaN(range.startColumn)) return [];
+    const spots: Spot[] = [];
+    for (let r = range.startRow; r <= range.endRow; r++)
+      for (let c = range.startColumn; c <= range.endColumn; c++)
+        spots.push({ sheet: target, row: r, column: c });
+    return spots;
+  });
+};
+
+/**
+ * What an error in a cell means where its own formula has no words for it: native functions pass an error on without its
+ * sentence, so the first cell with one that the formula leads back to is asked. Empty text where none is found.
+ */
+export const errorOrigin = (injector: Injector, workbook: Workbook, read: ReadCell, start: Spot): string => {
+  let spot = start;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const source = referencesOf(injector, workbook, spot).find(
+      (each) => read(each.sheet, each.row, each.column) instanceof CellError,
+    );
+    if (!source) return "";
+    const error = read(source.sheet, source.row, source.column);
+    const place = source.sheet === start.sheet ? a1(source) : `${source.sheet.getName()}, ${a1(source)}`;
+    if (error instanceof CellError && error.message !== "") return `Comes from ${place}: ${error.message}`;
+    spot = source;
+  }
+  return "";
+};

@@ -1,0 +1,48 @@
+import { useEffect } from "preact/hooks";
+import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
+import { counted } from "../../../shared/describe";
+import type { PlaneInView } from "../../sheets/planeInView";
+import { useBestStart } from "./useBestStart";
+
+interface Props {
+  readonly plane: PlaneInView;
+  /** Called with the start that was found, to draw the plane with it. */
+  readonly onFound: (start: LayoutStart) => void;
+}
+
+/** Finds the start of a plane that leaves no sliver and wastes least, with progress and a way out. */
+export const BestStartFinder = ({ plane, onFound }: Props) => {
+  const { search, begin, giveUp } = useBestStart();
+  useEffect(() => {
+    if (search.kind === "found") onFound(search.best.start);
+  }, [search]);
+  if (search.kind === "searching")
+    return (
+      <div class="search">
+        <progress value={search.weighed} max={search.choices} aria-label="Starts weighed" />
+        <button type="button" class="quiet" onClick={giveUp}>
+          Cancel
+        </button>
+      </div>
+    );
+  return (
+    <div class="search">
+      <button
+        type="button"
+        class="quiet"
+        onClick={() => {
+          begin(plane);
+        }}
+      >
+        Find the best start
+      </button>
+      <p role="status">
+        {search.kind === "failed" && search.sentence}
+        {search.kind === "found" &&
+          `Start "${writeStart(search.best.start)}": ${counted(search.best.warnings, "warning")}, ` +
+            `${counted(search.best.panels, "panel")}, ${counted(search.best.cuts, "cut")}; ` +
+            `${counted(search.best.choices, "start")} weighed. Type it as the field sheet's start to keep it.`}
+      </p>
+    </div>
+  );
+};

@@ -1,0 +1,41 @@
+import { useEffect, useState } from "preact/hooks";
+import type { Host } from "../../hosts/host";
+import type { SheetInView } from "../../sheets/inView";
+import { PANEL_NAME } from "../../sheets/panelSheet";
+import { planeInView, type PlaneInView } from "../../sheets/planeInView";
+
+/** What the picture shows: a plane with the sheet that it stands on, or a sentence on why there is none. */
+export type Sight =
+  | { readonly kind: "plane"; readonly plane: PlaneInView; readonly view: SheetInView }
+  | { readonly kind: "nothing"; readonly sentence: string };
+
+/** Changes come in bursts: a calculation touches many cells. */
+const SETTLE_MS = 60;
+
+const look = async (host: Host): Promise<Sight> => {
+  try {
+    const [view, panelCells] = await Promise.all([host.inView(), host.named(PANEL_NAME)]);
+    return { kind: "plane", plane: planeInView(view, panelCells), view };
+  } catch (failure) {
+    return { kind: "nothing", sentence: failure instanceof Error ? failure.message : String(failure) };
+  }
+};
+
+/** The plane that a person looks at, read again whenever the selection or a cell changes. */
+export const usePlaneInView = (host: Host): Sight | undefined => {
+  const [sight, setSight] = useState<Sight>();
+  useEffect(() => {
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const stop = host.watch(() => {
+      clearTimeout(timer);
+      timer = setTimeout(() => {
+        void look(host).then(setSight);
+      }, SETTLE_MS);
+    });
+    return () => {
+      clearTimeout(timer);
+      stop();
+    };
+  }, [host]);
+  return sight;
+};

@@ -1,0 +1,78 @@
+import { CellError, type Matrix } from "../../../shared/cell";
+import { InputError } from "../../../shared/inputError";
+import { panelBlock } from "../../../shared/kinds/panelBlock";
+import { courses } from "../../../functions/courses/courses";
+import type { Host } from "../../hosts/host";
+import { a1, sheetPrefix } from "../address";
+import { unlessEmpty } from "../formula";
+import { freeName } from "../freeName";
+import { cellInView, type SheetInView } from "../inView";
+import { PANEL_NAME } from "../panelSheet";
+import { formula, type Content } from "../plan";
+import { PLANE } from "../takeOff/planes";
+import { planeRowInView } from "../takeOff/planeRow";
+import { fieldSheetPlan, type FieldSheetOptions } from "./fieldSheet";
+import type { InputKey } from "./layout";
+
+/** What a field sheet takes from a row of a take-off, and the column it stands in. */
+const FROM_TAKE_OFF: readonly (readonly [InputKey, keyof typeof PLANE])[] = [
+  ["plane", "name"],
+  ["shape", "shape"],
+  ["eave", "eave"],
+  ["top", "top"],
+  ["slopeLength", "slopeUsed"],
+];
+
+/** Formulas that follow a row of a take-off; a blank there stays blank here. */
+const inputsFrom = (view: SheetInView, row: number): FieldSheetOptions["inputs"] =>
+  Object.fromEntries(
+    FROM_TAKE_OFF.map(([key, column]): [InputKey, Content] => {
+      const cell = `${sheetPrefix(view.sheet)}${a1({ row, column: PLANE[column] })}`;
+      return [key, formula(unlessEmpty(cell, cell))];
+    }),
+  );
+
+/** Courses of the plane as it is now, to leave room for; 0 where that can't be said yet. */
+const coursesNow = (view: SheetInView, row: number, panelCells: Matrix): number => {
+  const slopeFt = cellInView(view, { row, column: PLANE.slopeUsed });
+  if (typeof slopeFt !== "number" || panelCells.flat().some((cell) => cell instanceof CellError)) return 0;
+  try {
+    return courses(slopeFt, panelBlock.read(panelCells, "panel").exposedHeightIn);
+  } catch (failure) {
+    if (failure instanceof InputError) return 0;
+    throw failure;
+  }
+};
+
+const sheetNameFor = (plane: unknown): string => {
+  // A sheet's name takes at most 31 characters, and none of these.
+  const plain = String(plane)
+    .replace(/[\\/?*[\]:']/g, " ")
+    .trim();
+  return `Field ${plain}`.slice(0, 28).trim();
+};
+
+/** Adds a field sheet for the plane in view on a take-off, or an empty one, and says which sheet it wrote. */
+export const addFieldSheet = async (host: Host): Promise<string> => {
+  const [{ sheets }, view, panelCells] = await Promise.all([
+    host.existing(),
+    host.inView(),
+    host.named(PANEL_NAME),
+  ]);
+  if (!panelCells)
+    throw new InputError(
+      `This workbook has no block named ${PANEL_NAME}: build a take-off first, which brings one.`,
+    );
+  const row = planeRowInView(view);
+  const options: FieldSheetOptions =
+    row === undefined
+      ? { sheetName: freeName("Field sheet", sheets), inputs: {}, courses: 0 }
+      : {
+          sheetName: freeName(sheetNameFor(cellInView(view, { row, column: PLANE.name })), sheets),
+          inputs: inputsFrom(view, row),
+          courses: coursesNow(view, row, panelCells),
+        };
+  const sheet = fieldSheetPlan(options);
+  await host.write({ sheets: [sheet], names: [] });
+  return sheet.name;
+};

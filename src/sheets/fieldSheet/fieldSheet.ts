@@ -1,0 +1,177 @@
+import { endPiecesSpec } from "../../../functions/layout/endPieces";
+import { layoutSpec } from "../../../functions/layout/layout";
+import { outlineSpec } from "../../../functions/layout/outline";
+import { panelCountSpec } from "../../../functions/layout/panelCount";
+import { DEFAULT_START } from "../../../shared/layoutStart";
+import { a1, a1Range } from "../address";
+import { call } from "../formula";
+import { PANEL_NAME } from "../panelSheet";
+import { formula, text, type Content, type PlannedCell, type SheetPlan } from "../plan";
+import { rowHeightsOf } from "../rowHeights";
+import { CAUTIONS } from "../safety";
+import {
+  CORNERS,
+  END_PIECES_COLUMN,
+  INPUT_LABELS,
+  INPUT_ROWS,
+  LABEL_COLUMN,
+  OPENINGS,
+  TABLES_ROW,
+  VALUE_COLUMN,
+  type InputKey,
+} from "./layout";
+
+export interface FieldSheetOptions {
+  readonly sheetName: string;
+  /** What describes the plane: formulas that lead to a take-off, or what a person typed; the rest is left to fill in. */
+  readonly inputs: Partial<Record<InputKey, Content>>;
+  /** Courses to leave room for above the foot. */
+  readonly courses: number;
+}
+
+/** The crew's columns, by their headings in LAYOUT. */
+const CHALK_COLUMNS = [
+  "course",
+  "line (tape)",
+  "starter blank (tape)",
+  "whole",
+  "cut",
+  "from off-cuts",
+  "closing piece (tape)",
+  "warnings",
+];
+
+/** Rows that may come on top: heading, total, and a longer slope. */
+const SPARE_ROWS = 14;
+const FEWEST_ROWS = 30;
+const COLUMN_WIDTHS = [110, 100, 110, 62, 62, 92, 110, 92, 30, 70, 80, 100, 90, 60, 150];
+
+const inputCell = (key: InputKey): string => a1({ row: INPUT_ROWS[key], column: VALUE_COLUMN });
+
+const PLANE_ARGUMENTS = [a1Range(CORNERS.from, CORNERS.to), PANEL_NAME, a1Range(OPENINGS.from, OPENINGS.to)];
+
+const inputCells = (inputs: FieldSheetOptions["inputs"]): PlannedCell[] =>
+  (Object.keys(INPUT_ROWS) as InputKey[]).flatMap((key) => [
+    { row: INPUT_ROWS[key], column: LABEL_COLUMN, content: text(INPUT_LABELS[key]), style: "label" },
+    {
+      row: INPUT_ROWS[key],
+      column: VALUE_COLUMN,
+      content: inputs[key] ?? (key === "start" ? text(DEFAULT_START) : null),
+      style: "input",
+    },
+  ]);
+
+const openingCells = (): PlannedCell[] => {
+  const { from, to } = OPENINGS;
+  const rows = Array.from({ length: to.row - from.row + 1 }, (_, index) => from.row + index);
+  return [
+    { row: from.row - 2, column: from.column, content: text("Openings"), style: "section" },
+    { row: from.row - 1, column: from.column, content: text("x (ft)"), style: "label" },
+    { row: from.row - 1, column: to.column, content: text("y (ft)"), style: "label" },
+    ...rows.flatMap((row) =>
+      [from.column, to.column].map((column): PlannedCell => ({ row, column, content: null, style: "input" })),
+    ),
+  ];
+};
+
+/** The spilled corners below their heading, to hundredths of a foot. */
+const cornerFormats = (): PlannedCell[] => {
+  const { from, to } = CORNERS;
+  return Array.from({ length: to.row - from.row }, (_, index) => from.row + 1 + index).flatMap((row) =>
+    [from.column, to.column].map((column): PlannedCell => ({
+      row,
+      column,
+      content: null,
+      numberFormat: "0.00",
+    })),
+  );
+};
+
+const cornerCells = (): PlannedCell[] => {
+  const [shape, eave, slope, top, lean] = (["shape", "eave", "slopeLength", "top", "lean"] as const).map(
+    inputCell,
+  );
+  const corners = call(outlineSpec, ...[shape, eave, slope, top, lean].map(String));
+  return [
+    { row: CORNERS.from.row - 1, column: CORNERS.from.column, content: text("Corners"), style: "section" },
+    { ...CORNERS.from, content: formula(`=${corners}`), style: "label" },
+    ...cornerFormats(),
+  ];
+};
+
+const tableCells = (): PlannedCell[] => {
+  const start = inputCell("start");
+  const laid = call(layoutSpec, ...PLANE_ARGUMENTS, start, "TRUE", "TRUE");
+  const headings = layoutSpec.columns?.map(({ heading }) => heading) ?? [];
+  return [
+    { row: TABLES_ROW - 1, column: 0, content: text("Chalk lines, tape from the eave"), style: "section" },
+    ...CHALK_COLUMNS.map((heading, column): PlannedCell => ({
+      row: TABLES_ROW,
+      column,
+      content: formula(`=INDEX(${laid},0,${headings.indexOf(heading) + 1})`),
+      style: "heading",
+    })),
+    {
+      row: TABLES_ROW - 1,
+      column: END_PIECES_COLUMN,
+      content: text("Cut and bend on the ground"),
+      style: "section",
+    },
+    ...(endPiecesSpec.columns ?? []).map(({ heading }, index): PlannedCell => ({
+      row: TABLES_ROW,
+      column: END_PIECES_COLUMN + index,
+      content: text(heading),
+      style: "heading",
+    })),
+    {
+      row: TABLES_ROW + 1,
+      column: END_PIECES_COLUMN,
+      content: formula(`=${call(endPiecesSpec, ...PLANE_ARGUMENTS, start, "FALSE")}`),
+      style: "label",
+    },
+  ];
+};
+
+const panelsToOpen = (): PlannedCell[] => {
+  const row = INPUT_ROWS.start + 1;
+  const count = call(panelCountSpec, ...PLANE_ARGUMENTS, inputCell("start"));
+  return [
+    { row, column: LABEL_COLUMN, content: text("Panels to open"), style: "total" },
+    { row, column: VALUE_COLUMN, content: formula(`=${count}`), style: "total", numberFormat: "#,##0" },
+  ];
+};
+
+/** One plane on one page for the crew: chalk lines, pieces to cut and bend on the ground, room for the picture. */
+export const fieldSheetPlan = ({ sheetName, inputs, courses }: FieldSheetOptions): SheetPlan => {
+  const footRow = TABLES_ROW + Math.max(FEWEST_ROWS, courses + SPARE_ROWS);
+  const cells: PlannedCell[] = [
+    { row: 0, column: 0, content: formula(`="Field sheet: "&${inputCell("plane")}`), style: "title" },
+    {
+      row: 1,
+      column: 0,
+      content: text(
+        "For the crew. Openings: a row a corner, a blank row between two. Start: left or right, a shift in inches, a step.",
+      ),
+      style: "note",
+    },
+    ...inputCells(inputs),
+    ...panelsToOpen(),
+    ...openingCells(),
+    ...cornerCells(),
+    ...tableCells(),
+    ...CAUTIONS.map((caution, index): PlannedCell => ({
+      row: footRow + index,
+      column: 0,
+      content: text(caution),
+      style: "caution",
+    })),
+  ];
+  return {
+    name: sheetName,
+    columnWidths: COLUMN_WIDTHS,
+    rowHeights: rowHeightsOf(cells),
+    frozenRows: 1,
+    print: "one page, landscape",
+    cells,
+  };
+};

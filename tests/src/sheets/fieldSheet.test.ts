@@ -1,0 +1,125 @@
+import { CellError, type Cell } from "../../../shared/cell";
+import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/headless";
+import { localCatalogue } from "../../../src/hosts/local/catalogue";
+import { fieldSheetPlan } from "../../../src/sheets/fieldSheet/fieldSheet";
+import { formula, number, text, type WorkbookPlan } from "../../../src/sheets/plan";
+import { panelSheet } from "../../../src/sheets/panelSheet";
+import { placeOf } from "../../support/place";
+
+/** Common practice, no published source: 24 x 12 in, four-course stagger, setback 1 1/2 in, fold 2 1/2 in. */
+const PANEL = panelSheet("Panel", {
+  exposedWidthIn: 24,
+  exposedHeightIn: 12,
+  gableSetbackIn: 1.5,
+  gableFoldIn: 2.5,
+  lockFlangeGainIn: 1,
+});
+
+const GABLE = fieldSheetPlan({
+  sheetName: "Field North",
+  inputs: { plane: text("North"), shape: text("rectangle"), eave: number(30), slopeLength: text("20 ft") },
+  courses: 20,
+});
+
+const planOf = (...sheets: WorkbookPlan["sheets"]): WorkbookPlan => ({
+  sheets: [...sheets, PANEL.sheet],
+  names: PANEL.names,
+});
+
+let engine: HeadlessEngine;
+const shown = (address: string): Cell => engine.getCell({ sheet: "Field North", ...placeOf(address) });
+const edit = async (address: string, content: string | number | null): Promise<void> => {
+  engine.setCell({ sheet: "Field North", ...placeOf(address) }, content);
+  await engine.calculated();
+};
+
+describe("the field sheet of a 20 ft gable", () => {
+  beforeEach(async () => {
+    engine = createHeadlessEngine(localCatalogue, planOf(GABLE));
+    await engine.calculated();
+  });
+  afterEach(() => {
+    engine.dispose();
+  });
+
+  it("has a chalk line for each of the twenty courses, a foot apart, and the totals below", () => {
+    const headings = ["A", "B", "C", "D", "E", "F", "G", "H"].map((column) => shown(`${column}19`));
+    expect(headings).toEqual([
+      "course",
+      "line (tape)",
+      "starter blank (tape)",
+      "whole",
+      "cut",
+      "from off-cuts",
+      "closing piece (tape)",
+      "warnings",
+    ]);
+    const lines = Array.from({ length: 20 }, (_, index) => [
+      shown(`A${20 + index}`),
+      shown(`B${20 + index}`),
+    ]);
+    expect(lines).toEqual(lines.map((_, index) => [index + 1, `${index}' 0"`]));
+    expect(shown("A40")).toBe("total");
+  });
+
+  it("gathers the starters: five each of 25, 13, 19 and 7 in", () => {
+    const rows = [20, 21, 22, 23].map((row) =>
+      ["J", "K", "L", "M", "N"].map((column) => shown(`${column}${row}`)),
+    );
+    expect(rows).toEqual([
+      ["starter", 22.5, 2.5, 25, 5],
+      ["starter", 10.5, 2.5, 13, 5],
+      ["starter", 16.5, 2.5, 19, 5],
+      ["starter", 4.5, 2.5, 7, 5],
+    ]);
+    expect(shown("O20")).toBe("1, 5, 9, 13, 17");
+  });
+
+  it("follows its cells: start, measures, openings", async () => {
+    await edit("B10", "right");
+    expect(shown("A20")).toBe(1);
+    await edit("B8", 10);
+    expect(shown("A30")).toBe("total");
+    const before = shown("B11");
+    for (const [row, [x, y]] of [
+      [10, 4],
+      [14, 4],
+      [14, 8],
+      [10, 8],
+    ].entries()) {
+      await edit(`D${row + 5}`, x ?? 0);
+      await edit(`E${row + 5}`, y ?? 0);
+    }
+    expect(shown("B11")).toBeLessThan(before as number);
+  });
+
+  it("says what is wrong with a start that can't be read", async () => {
+    await edit("B10", "middle");
+    expect(shown("A19")).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringMatching(/^start takes left or right/) as string,
+    });
+    expect(shown("A19")).toBeInstanceOf(CellError);
+  });
+});
+
+describe("a field sheet's plan", () => {
+  it("leaves room above the foot for a long slope", () => {
+    const foot = (courses: number): number =>
+      Math.min(
+        ...fieldSheetPlan({ sheetName: "F", inputs: {}, courses })
+          .cells.filter(({ style }) => style === "caution")
+          .map(({ row }) => row),
+      );
+    expect(foot(100) - 19).toBeGreaterThan(101);
+    expect(foot(5)).toBe(foot(10));
+  });
+
+  it("takes a plane's name as text, whatever it begins with", () => {
+    const plan = fieldSheetPlan({ sheetName: "F", inputs: { plane: text("=1+1") }, courses: 1 });
+    expect(
+      plan.cells.filter(({ content }) => content?.kind === "formula" && content.formula === "=1+1"),
+    ).toEqual([]);
+    expect(plan.cells.map(({ content }) => content)).not.toContainEqual(formula("=1+1"));
+  });
+});
