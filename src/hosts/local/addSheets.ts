@@ -13,7 +13,7 @@ import {
   RemoveSheetCommand,
   SetWorksheetActivateCommand,
 } from "@univerjs/sheets";
-import { AddSheetDataValidationCommand } from "@univerjs/sheets-data-validation";
+import { AddDataValidationMutation } from "@univerjs/data-validation";
 import type { WorkbookPlan } from "../../sheets/plan";
 import { dropDownRules } from "./dropDowns";
 import { nameTarget, sheetData } from "./snapshot";
@@ -66,8 +66,9 @@ export const addSheets = async (
       await run(InsertSheetCommand, { unitId, sheet }, () =>
         commands.executeCommand(RemoveSheetCommand.id, { unitId, subUnitId }),
       );
+      // Not as a command: Undo would take the rules off a sheet that is gone already.
       for (const rule of dropDownRules(sheetPlan))
-        await run(AddSheetDataValidationCommand, { unitId, subUnitId, rule });
+        await run(AddDataValidationMutation, { unitId, subUnitId, rule, source: "command" });
     }
     await run(SetWorksheetActivateCommand, { unitId, subUnitId: ids[0] });
   } catch (failure) {

@@ -23,14 +23,9 @@ const lay = ({ plane, panel }: PlaneInView, start: LayoutStart): Laid => {
 
 const forTheSheet = (layout: Layout, name: string, sheet: string): SheetPicture => {
   const { width, height } = frameOf(layout);
+  const scale = Math.min(PICTURE_BOX_PX.width / width, PICTURE_BOX_PX.height / height);
   const svg = layoutPicture(layout, { title: name, id: `plane-${Date.now()}`, palette: PAPER_PALETTE });
-  return {
-    sheet,
-    at: PICTURE,
-    svg,
-    widthPx: (width * PICTURE_BOX_PX) / height,
-    heightPx: PICTURE_BOX_PX,
-  };
+  return { sheet, at: PICTURE, svg, widthPx: width * scale, heightPx: height * scale };
 };
 
 /** The plane that a person looks at, laid course by course, drawn again as cells change. */
