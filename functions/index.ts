@@ -14,6 +14,7 @@ import { inchesSpec } from "./measure/inches";
 import { tapeSpec } from "./measure/tape";
 import { packsSpec } from "./orders/packs";
 import { squaresSpec } from "./orders/squares";
+import { panelValueSpec } from "./panel/panelValue";
 import { anglePitchSpec } from "./slope/anglePitch";
 import { bendAngleSpec } from "./slope/bendAngle";
 import { faceAngleSpec } from "./slope/faceAngle";
@@ -39,6 +40,7 @@ export const catalogue: readonly FunctionSpec[] = [
   feetSpec,
   inchesSpec,
   tapeSpec,
+  panelValueSpec,
   pitchAngleSpec,
   anglePitchSpec,
   rafterFactorSpec,

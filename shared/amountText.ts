@@ -32,8 +32,21 @@ export const readAmount = (text: string): number | undefined => {
   return Number(denominator) > 0 ? Number(whole) + Number(numerator) / Number(denominator) : undefined;
 };
 
-/** Like `readAmount`, with a minus sign allowed, so that a bound can say what is wrong with it. */
+/**
+ * A tidied text's sign, and the text after it. A text is read without its sign, whatever its form, so that a bound can
+ * say what is wrong with a negative amount.
+ */
+export const splitSign = (text: string): { sign: 1 | -1; unsigned: string } => ({
+  sign: text.startsWith("-") ? -1 : 1,
+  unsigned: text.replace(/^[+-] ?/, ""),
+});
+
+/** The amount with its sign; nothing is never negative. */
+export const signed = (sign: 1 | -1, amount: number): number => sign * amount + 0;
+
+/** Like `readAmount`, with a sign allowed. */
 export const readSignedAmount = (text: string): number | undefined => {
-  const amount = readAmount(text.replace(/^[+-] ?/, ""));
-  return amount !== undefined && text.startsWith("-") ? -amount : amount;
+  const { sign, unsigned } = splitSign(text);
+  const amount = readAmount(unsigned);
+  return amount === undefined ? undefined : signed(sign, amount);
 };

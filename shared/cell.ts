@@ -20,4 +20,8 @@ export type Argument = Cell | Matrix | undefined;
 /** What a function gives back to a host: one cell, or a block that spills. */
 export type Answer = Cell | Matrix;
 
+/** Nothing, or white space only, which a person can't tell from nothing. It narrows as if white space were "". */
+export const isBlank = (cell: Cell | undefined): cell is null | undefined | "" =>
+  cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
+
 export const isMatrix = (argument: Argument): argument is Matrix => Array.isArray(argument);

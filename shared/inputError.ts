@@ -1,5 +1,5 @@
 /** The two error values whose message a spreadsheet shows, so the only two that we raise. */
-export type RaisedError = "#VALUE!" | "#N/A";
+type RaisedError = "#VALUE!" | "#N/A";
 
 /** Speaks to the person at the sheet: which parameter, what came, what is taken. Anything else thrown is our bug. */
 export class InputError extends Error {

@@ -1,8 +1,8 @@
-import { readAmount, readDecimal, readSignedAmount, tidyText } from "./amountText";
+import { readAmount, readDecimal, signed, splitSign, tidyText } from "./amountText";
 import { feetToInches, INCHES_PER_FOOT, MM_PER_INCH } from "./units";
 
 /** A length that names its unit, in inches; or a bare number, whose unit the parameter gives. */
-export type LengthReading = { inches: number } | { bare: number };
+type LengthReading = { inches: number } | { bare: number };
 
 const MM_PER_UNIT: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000 };
 
@@ -27,27 +27,34 @@ const joinFeetAndInches = (feetText: string, inchText: string): LengthReading | 
   return { inches: feetToInches(feet) + inches };
 };
 
-/**
- * Reads a length as it is said on a roof: `18' 6 1/2"`, `18-6 1/2`, `18 ft 6.5 in`, `222.5"`, `5.64 m`, `610 mm`.
- * `1-1/2` without a mark is not read: it may be 1 1/2 of something, or 1 ft 1/2 in.
- */
-export const readLengthText = (raw: string): LengthReading | undefined => {
-  const text = tidyText(raw);
+const readUnsigned = (text: string): LengthReading | undefined => {
   const metric = readMetric(text);
   if (metric) return metric;
 
   const [, withoutInchMark] = /^(.*?) ?(?:"|inches|inch|in\.?)$/.exec(text) ?? [];
-  const feetMark = /^([^a-z']*?) ?(?:'|feet|foot|ft\.?)(?: ?- ?| ?)(.*)$/.exec(withoutInchMark ?? text);
+  const withoutMark = withoutInchMark ?? text;
+  const feetMark = /^([^a-z']*?) ?(?:'|feet|foot|ft\.?)(?: ?- ?| ?)(.*)$/.exec(withoutMark);
   if (feetMark) return joinFeetAndInches(feetMark[1] ?? "", feetMark[2] ?? "");
-  if (withoutInchMark !== undefined) return inInches(readAmount(withoutInchMark));
 
-  const dashed = /^(\d+) ?- ?(\d.*)$/.exec(text);
-  if (dashed) {
-    const [, feet = "", inches = ""] = dashed;
-    return /^\d+\/\d+$/.test(inches) ? undefined : joinFeetAndInches(feet, inches);
-  }
-  const bare = readSignedAmount(text);
+  const [, feet, inches] = /^(\d+) ?- ?(\d.*)$/.exec(withoutMark) ?? [];
+  const isFractionAlone = /^\d+\/\d+$/.test(inches ?? "");
+  if (feet !== undefined && inches !== undefined && !isFractionAlone) return joinFeetAndInches(feet, inches);
+
+  if (withoutInchMark !== undefined) return inInches(readAmount(withoutInchMark));
+  const bare = isFractionAlone ? undefined : readAmount(text);
   return bare === undefined ? undefined : { bare };
+};
+
+/**
+ * Reads a length as it is said on a roof: `18' 6 1/2"`, `18-6 1/2`, `18-6 1/2"`, `18 ft 6.5 in`, `222.5"`, `5.64 m`,
+ * `610 mm`, each with or without a sign. `6-1/2"` is 6 1/2 in; `1-1/2` without a mark is not read: it may be 1 1/2 of
+ * something, or 1 ft 1/2 in.
+ */
+export const readLengthText = (raw: string): LengthReading | undefined => {
+  const { sign, unsigned } = splitSign(tidyText(raw));
+  const reading = readUnsigned(unsigned);
+  if (!reading) return undefined;
+  return "bare" in reading ? { bare: signed(sign, reading.bare) } : { inches: signed(sign, reading.inches) };
 };
 
 /** `parts` of an inch cut into `denominator`: whole inches, and the rest as a reduced fraction, such as `1/2`. */

@@ -1,13 +1,7 @@
-import { readAmount, readDecimal, readSignedAmount, tidyText } from "./amountText";
+import { readAmount, readDecimal, signed, splitSign, tidyText } from "./amountText";
 import { PITCH_RUN, toRadians } from "./units";
 
-/**
- * Reads a pitch as its rise on 12: `6:12`, `6/12`, `6 in 12`, `26.57°`, `26.57 deg`, `50%`, or a bare rise.
- * Only a run of 12 is read: `1/4` may be a rise over a run or, in old books, over the whole span.
- */
-export const readPitchText = (raw: string): number | undefined => {
-  const text = tidyText(raw);
-
+const readUnsigned = (text: string): number | undefined => {
   const onTwelve = /^(.+?) ?(?::|\/| in | on ) ?12$/.exec(text);
   if (onTwelve) return readAmount(onTwelve[1] ?? "");
 
@@ -24,7 +18,17 @@ export const readPitchText = (raw: string): number | undefined => {
   }
 
   const isFractionAlone = /^\d+\/\d+$/.test(text);
-  return isFractionAlone ? undefined : readSignedAmount(text);
+  return isFractionAlone ? undefined : readAmount(text);
+};
+
+/**
+ * Reads a pitch as its rise on 12: `6:12`, `6/12`, `6 in 12`, `26.57°`, `26.57 deg`, `50%`, or a bare rise, each with
+ * or without a sign. Only a run of 12 is read: `1/4` may be a rise over a run or, in old books, over the whole span.
+ */
+export const readPitchText = (raw: string): number | undefined => {
+  const { sign, unsigned } = splitSign(tidyText(raw));
+  const rise = readUnsigned(unsigned);
+  return rise === undefined ? undefined : signed(sign, rise);
 };
 
 /** `6 in 12`, for a sentence. */

@@ -14,4 +14,6 @@ export const RISE_RESULT = result("in 12", "0.00");
 export const RATIO_RESULT = result("ratio", "0.0000");
 export const SQ_FT_RESULT = result("sq ft", "#,##0.0");
 export const SQUARES_RESULT = result("squares", "#,##0.00");
+/** A number of any unit, or text. */
+export const VALUE_RESULT = result("value", "General");
 export const TEXT_RESULT = result("text", "General");

@@ -1,4 +1,4 @@
-import { CellError, isMatrix, type Answer, type Argument, type Cell, type Matrix } from "./cell";
+import { CellError, isBlank, isMatrix, type Answer, type Argument, type Cell, type Matrix } from "./cell";
 import { counted } from "./describe";
 import { InputError } from "./inputError";
 import type { Filled } from "./kinds/kind";
@@ -33,8 +33,6 @@ interface Input {
 }
 
 const BLANK: Matrix = [[null]];
-
-const isBlank = (cell: Cell): boolean => cell === null || (typeof cell === "string" && cell.trim() === "");
 
 const toInput = (parameter: Parameter<unknown>, argument: Argument): Input => {
   const given: Matrix = argument === undefined ? BLANK : isMatrix(argument) ? argument : [[argument]];

@@ -4,7 +4,7 @@ const MINUTES_PER_DAY = 1440;
 const DAY_ZERO = Date.UTC(1899, 11, 30);
 
 /** Dates that a spreadsheet makes out of something typed: the years 1990 to 2099. No roof length comes near. */
-export const FIRST_DATE_SERIAL = 32_874;
+const FIRST_DATE_SERIAL = 32_874;
 const LAST_DATE_SERIAL = 73_050;
 
 export const isDateSerial = (value: number): boolean =>
@@ -24,10 +24,15 @@ export const dateInWords = (serial: number): string => {
   return `${day} ${MONTHS[month - 1]}`;
 };
 
-/** Hours and minutes of a number that is a whole number of minutes as a time of day; undefined for another. */
-export const timeOfDay = (value: number): { hours: number; minutes: number } | undefined => {
+export interface TimeOfDay {
+  readonly hours: number;
+  readonly minutes: number;
+}
+
+/** Hours and minutes of a number that is a whole number of minutes, at least one, as a time of day. */
+export const timeOfDay = (value: number): TimeOfDay | undefined => {
   const minutes = value * MINUTES_PER_DAY;
   const whole = Math.round(minutes);
-  if (Math.abs(minutes - whole) > 1e-6) return undefined;
+  if (whole < 1 || Math.abs(minutes - whole) > 1e-6) return undefined;
   return { hours: Math.floor(whole / 60), minutes: whole % 60 };
 };

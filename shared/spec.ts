@@ -4,8 +4,17 @@ import type { Kind } from "./kinds/kind";
 import type { ResultKind } from "./result";
 
 /** The folders of `functions/`, in the order in which a person would look for them. */
-export const CONCEPTS = ["measure", "slope", "courses", "stagger", "layout", "trim", "orders"] as const;
-export type Concept = (typeof CONCEPTS)[number];
+export const CONCEPTS = [
+  "measure",
+  "panel",
+  "slope",
+  "courses",
+  "stagger",
+  "layout",
+  "trim",
+  "orders",
+] as const;
+type Concept = (typeof CONCEPTS)[number];
 
 export interface Parameter<T> {
   /** Ends in the unit of a bare number: `slopeLengthFt`, `exposureIn`. */
@@ -50,7 +59,7 @@ export const omittable = <T>(name: string, kind: Kind<T>, summary: string): Para
 });
 
 /** A worked example: shown in help, and run as a test. */
-export interface Example {
+interface Example {
   readonly args: readonly Argument[];
   readonly result: Answer;
   /** Where the result comes from, other than from this code. */
@@ -77,7 +86,7 @@ export interface FunctionSpec extends Description {
   readonly calculate: (...values: never[]) => Answer;
 }
 
-export interface TableColumn {
+interface TableColumn {
   readonly heading: string;
   readonly result: ResultKind;
 }

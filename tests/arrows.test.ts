@@ -25,6 +25,14 @@ describe("arrows point one way: src -> functions -> shared", () => {
     ["functions/slope/x.ts", 'import "../../src/namespace";'],
     ["src/sheets/x.ts", 'import "../../tests/support/call";'],
     ["functions/slope/x.ts", "export const y = document.title;"],
+    ["shared/x.ts", 'import "lodash";'],
+    ["functions/slope/x.ts", 'import { readFileSync } from "node:fs";'],
+    ["functions/slope/x.ts", 'export * from "lodash";'],
+    ["functions/slope/x.ts", 'export const y = import("lodash");'],
+    ["shared/x.ts", "export const y = Date.now();"],
+    ["functions/slope/x.ts", "export const y = new Date();"],
+    ["functions/slope/x.ts", "export const y = Date();"],
+    ["functions/slope/x.ts", "export const y = Math.random();"],
   ])("%s may not hold %s", (file, code) => {
     expect(complaintsAbout(file, code)).not.toEqual([]);
   });
@@ -32,5 +40,10 @@ describe("arrows point one way: src -> functions -> shared", () => {
   it("lets arrows that point the right way pass", () => {
     expect(complaintsAbout("functions/slope/x.ts", 'import "../../shared/units";')).toEqual([]);
     expect(complaintsAbout("src/sheets/x.ts", 'import "../../functions/index";')).toEqual([]);
+  });
+
+  it("lets a given date pass, and packages and the clock in src", () => {
+    expect(complaintsAbout("shared/x.ts", "export const y = new Date(0);")).toEqual([]);
+    expect(complaintsAbout("src/sheets/x.ts", 'import "lodash";\nexport const y = Date.now();')).toEqual([]);
   });
 });

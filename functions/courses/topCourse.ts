@@ -1,12 +1,17 @@
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { INCHES_RESULT } from "../../shared/result";
+import { isSame } from "../../shared/rounding";
 import { defineFunction, required } from "../../shared/spec";
 import { feetToInches } from "../../shared/units";
 import { courses } from "./courses";
 
-/** Inches of the last course that show. */
-export const topCourse = (slopeLengthFt: number, exposureIn: number): number =>
-  feetToInches(slopeLengthFt) - Math.max(0, courses(slopeLengthFt, exposureIn) - 1) * exposureIn;
+/** Inches of the last course that show: never more than the exposure by rounding. */
+export const topCourse = (slopeLengthFt: number, exposureIn: number): number => {
+  const slopeIn = feetToInches(slopeLengthFt);
+  const count = courses(slopeLengthFt, exposureIn);
+  if (count === 0) return slopeIn;
+  return isSame(slopeIn / exposureIn, count) ? exposureIn : slopeIn - (count - 1) * exposureIn;
+};
 
 export const topCourseSpec = defineFunction({
   id: "TOPCOURSE",

@@ -34,7 +34,7 @@ const cutRow = (course: number, cut: ListedCut, tape: boolean): Cell[] => [
 ];
 
 /** A row a cut piece, in the order of laying. A plane without any has one row that says so. */
-export const cutRows = ({ courses }: Layout, tape: boolean): Cell[][] => {
+const cutRows = ({ courses }: Layout, tape: boolean): Cell[][] => {
   const rows = courses.flatMap(({ course, cuts }) => cuts.map((cut) => cutRow(course, cut, tape)));
   if (rows.length > 0) return rows;
   return [["no cuts", ...Array.from({ length: tape ? 10 : 7 }, () => "")]];

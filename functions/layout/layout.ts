@@ -31,7 +31,7 @@ const totalRow = ({ courses, whole, cut, fromOffcuts }: Layout, tape: boolean): 
 };
 
 /** A row a course from the eave up, then the totals. */
-export const layoutRows = (layout: Layout, tape: boolean): Cell[][] => [
+const layoutRows = (layout: Layout, tape: boolean): Cell[][] => [
   ...layout.courses.map((course) => courseRow(course, tape)),
   totalRow(layout, tape),
 ];

@@ -2,6 +2,7 @@ import { InputError } from "../../shared/inputError";
 import { choice } from "../../shared/kinds/choice";
 import { lengthInFeet, signedLengthInFeet } from "../../shared/kinds/length";
 import { FEET_RESULT } from "../../shared/result";
+import { isSame } from "../../shared/rounding";
 import { defineTable, omittable, required } from "../../shared/spec";
 import type { Outline } from "../../shared/outline";
 
@@ -16,14 +17,14 @@ const topOf = (shape: Shape, eaveFt: number, topFt: number | undefined): number 
     return topFt;
   }
   const ownTopFt = shape === "triangle" ? 0 : eaveFt;
-  if (topFt !== undefined && topFt !== ownTopFt)
+  if (topFt !== undefined && !isSame(topFt, ownTopFt))
     throw new InputError(`top must be left out for a ${shape}, or be ${ownTopFt} ft, got ${topFt}`);
   return ownTopFt;
 };
 
 /** How far the top edge's left end stands to the right of the eave's. */
 const leanOf = (shape: Shape, eaveFt: number, topFt: number, leanFt: number | undefined): number => {
-  if (shape === "rectangle" && leanFt !== undefined && leanFt !== 0)
+  if (shape === "rectangle" && leanFt !== undefined && !isSame(leanFt, 0))
     throw new InputError(`lean must be left out for a rectangle, got ${leanFt}; a parallelogram leans`);
   if (shape === "parallelogram" && leanFt === undefined)
     throw new InputError(

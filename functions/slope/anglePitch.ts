@@ -1,23 +1,30 @@
+import { InputError } from "../../shared/inputError";
 import { degrees } from "../../shared/kinds/number";
 import { STEEPEST_PITCH } from "../../shared/kinds/pitch";
+import { pitchInWords } from "../../shared/pitchText";
 import { RISE_RESULT } from "../../shared/result";
+import { isSame } from "../../shared/rounding";
 import { defineFunction, required } from "../../shared/spec";
 import { PITCH_RUN, toRadians } from "../../shared/units";
 import { pitchAngle } from "./pitchAngle";
 
-/** Rise on 12: 12 tan(degrees). */
-export const anglePitch = (angleDegrees: number): number => PITCH_RUN * Math.tan(toRadians(angleDegrees));
+const STEEPEST_DEGREES = pitchAngle(STEEPEST_PITCH);
 
-/** The steepest pitch's own angle, with room for its last digit. */
-const STEEPEST_DEGREES = Number((pitchAngle(STEEPEST_PITCH) + 0.01).toFixed(2));
+/** Rise on 12: 12 tan(degrees). The steepest pitch comes back exactly, so that every other function takes it. */
+export const anglePitch = (angleDegrees: number): number => {
+  if (angleDegrees < STEEPEST_DEGREES)
+    return Math.min(STEEPEST_PITCH, PITCH_RUN * Math.tan(toRadians(angleDegrees)));
+  if (isSame(angleDegrees, STEEPEST_DEGREES)) return STEEPEST_PITCH;
+  throw new InputError(
+    `angle must be at most ${STEEPEST_DEGREES.toFixed(2)} degrees, which is ${pitchInWords(STEEPEST_PITCH)}, got ${angleDegrees}`,
+  );
+};
 
 export const anglePitchSpec = defineFunction({
   id: "ANGLEPITCH",
   concept: "slope",
   summary: "Degrees above level as a pitch, the rise on 12.",
-  parameters: [
-    required("angleDegrees", degrees({ atLeast: 0, atMost: STEEPEST_DEGREES }), "Degrees above level."),
-  ],
+  parameters: [required("angleDegrees", degrees({ atLeast: 0 }), "Degrees above level.")],
   result: RISE_RESULT,
   formula: "12 × tan(degrees)",
   source: "Trigonometry of the right triangle",

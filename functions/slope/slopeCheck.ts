@@ -1,6 +1,7 @@
 import { pitch } from "../../shared/kinds/pitch";
 import { pitchInWords } from "../../shared/pitchText";
 import { TEXT_RESULT } from "../../shared/result";
+import { isSame } from "../../shared/rounding";
 import { defineFunction, required } from "../../shared/spec";
 
 /** A roof steeper than this is "steep" in 29 CFR 1926.500(b). */
@@ -8,8 +9,10 @@ const STEEP_ABOVE = 4;
 
 /** Whether a pitch may take the shingle at all, and whether the roof counts as steep for those who work on it. */
 export const slopeCheck = (rise: number, minimumRise: number): string => {
-  const allowed = rise < minimumRise ? "below the minimum of" : "at or above the minimum of";
-  const steep = rise > STEEP_ABOVE ? `; steep: over ${pitchInWords(STEEP_ABOVE)} (OSHA 1926.500(b))` : "";
+  const isBelow = rise < minimumRise && !isSame(rise, minimumRise);
+  const isSteep = rise > STEEP_ABOVE && !isSame(rise, STEEP_ABOVE);
+  const allowed = isBelow ? "below the minimum of" : "at or above the minimum of";
+  const steep = isSteep ? `; steep: over ${pitchInWords(STEEP_ABOVE)} (OSHA 1926.500(b))` : "";
   return `${allowed} ${pitchInWords(minimumRise)}${steep}`;
 };
 

@@ -1,8 +1,8 @@
 import { lengthInInches } from "../../shared/kinds/length";
 import { count } from "../../shared/kinds/number";
-import { DEFAULT_PATTERN, staggerPattern } from "../../shared/kinds/staggerPattern";
 import { INCHES_RESULT } from "../../shared/result";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec";
+import { PATTERN_PARAMETER } from "./patternParameter";
 
 /** The fraction of a panel with which a course starts. */
 export const startFraction = (course: number, pattern: readonly number[]): number =>
@@ -19,12 +19,7 @@ export const staggerOffsetSpec = defineFunction({
   parameters: [
     required("course", count(), "1 is the course at the eave."),
     required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
-    optional(
-      "pattern",
-      staggerPattern,
-      "Fractions of a panel, from the eave up; then they repeat.",
-      DEFAULT_PATTERN,
-    ),
+    PATTERN_PARAMETER,
   ],
   result: INCHES_RESULT,
   formula: "fraction of the course × panel width",

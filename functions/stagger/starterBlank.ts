@@ -1,8 +1,8 @@
 import { lengthInInches } from "../../shared/kinds/length";
 import { count } from "../../shared/kinds/number";
-import { DEFAULT_PATTERN, staggerPattern } from "../../shared/kinds/staggerPattern";
 import { INCHES_RESULT } from "../../shared/result";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec";
+import { PATTERN_PARAMETER } from "./patternParameter";
 import { starterCover } from "./starterCover";
 
 /** Inches of panel that are cut for a starter, before its fold is bent up. */
@@ -23,12 +23,7 @@ export const starterBlankSpec = defineFunction({
     required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
     required("setbackIn", lengthInInches(), "The starter stops short of the roof's edge by this."),
     required("foldIn", lengthInInches(), "Bent up at the gable."),
-    optional(
-      "pattern",
-      staggerPattern,
-      "Fractions of a panel, from the eave up; then they repeat.",
-      DEFAULT_PATTERN,
-    ),
+    PATTERN_PARAMETER,
   ],
   result: INCHES_RESULT,
   formula: "fraction of the course × panel width − setback + fold",

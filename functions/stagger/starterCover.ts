@@ -1,9 +1,9 @@
 import { InputError } from "../../shared/inputError";
 import { lengthInInches } from "../../shared/kinds/length";
 import { count } from "../../shared/kinds/number";
-import { DEFAULT_PATTERN, staggerPattern } from "../../shared/kinds/staggerPattern";
 import { INCHES_RESULT } from "../../shared/result";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec";
+import { PATTERN_PARAMETER } from "./patternParameter";
 import { staggerOffset } from "./staggerOffset";
 
 /** Inches that a course's starter covers: its share of a panel, less the setback from the gable's edge. */
@@ -29,12 +29,7 @@ export const starterCoverSpec = defineFunction({
     required("course", count(), "1 is the course at the eave."),
     required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
     required("setbackIn", lengthInInches(), "The starter stops short of the roof's edge by this."),
-    optional(
-      "pattern",
-      staggerPattern,
-      "Fractions of a panel, from the eave up; then they repeat.",
-      DEFAULT_PATTERN,
-    ),
+    PATTERN_PARAMETER,
   ],
   result: INCHES_RESULT,
   formula: "fraction of the course × panel width − setback",

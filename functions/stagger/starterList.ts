@@ -1,19 +1,21 @@
 import type { Cell } from "../../shared/cell";
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
-import { DEFAULT_PATTERN, staggerPattern } from "../../shared/kinds/staggerPattern";
 import { countOf, INCHES_RESULT, RATIO_RESULT } from "../../shared/result";
 import { wholeCount } from "../../shared/rounding";
-import { defineTable, optional, required } from "../../shared/spec";
+import { defineTable, required } from "../../shared/spec";
 import { courses } from "../courses/courses";
+import { PATTERN_PARAMETER } from "./patternParameter";
 import { startFraction } from "./staggerOffset";
 import { starterBlank } from "./starterBlank";
 import { starterCover } from "./starterCover";
 
 /** How many of `courseCount` courses take the starter of step `step` (counted from 1) of a repeat. */
 const piecesOfStep = (step: number, courseCount: number, repeat: number): number =>
-  Math.max(0, wholeCount((courseCount - step + 1) / repeat));
+  wholeCount((courseCount - step + 1) / repeat);
 
-/** One row for each step of the stagger: what to cut, where to bend, how many. */
+const NO_STARTERS = ["no starters", "", "", "", "", ""];
+
+/** One row for each step of the stagger that occurs: what to cut, where to bend, how many. */
 export const starterList = (
   slopeLengthFt: number,
   exposureIn: number,
@@ -23,7 +25,8 @@ export const starterList = (
   pattern: readonly number[],
 ): Cell[][] => {
   const courseCount = courses(slopeLengthFt, exposureIn);
-  return pattern.map((_, index) => {
+  if (courseCount === 0) return [NO_STARTERS];
+  return pattern.slice(0, courseCount).map((_, index) => {
     const step = index + 1;
     return [
       step,
@@ -47,12 +50,7 @@ export const starterListSpec = defineTable({
     required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
     required("setbackIn", lengthInInches(), "The starter stops short of the roof's edge by this."),
     required("foldIn", lengthInInches(), "Bent up at the gable; the bend mark stands this far from the cut."),
-    optional(
-      "pattern",
-      staggerPattern,
-      "Fractions of a panel, from the eave up; then they repeat.",
-      DEFAULT_PATTERN,
-    ),
+    PATTERN_PARAMETER,
   ],
   columns: [
     { heading: "first course", result: countOf("course") },
@@ -62,7 +60,8 @@ export const starterListSpec = defineTable({
     { heading: "blank to cut (in)", result: INCHES_RESULT },
     { heading: "pieces", result: countOf("pieces") },
   ],
-  formula: "for each step of the pattern: cover, fold, blank = cover + fold; pieces = courses that start so",
+  formula:
+    "for each step of the pattern that occurs: cover, fold, blank = cover + fold; pieces = courses that start so",
   source: "common practice, no published source",
   examples: [
     {

@@ -1,9 +1,9 @@
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
-import { DEFAULT_PATTERN, staggerPattern } from "../../shared/kinds/staggerPattern";
 import { countOf } from "../../shared/result";
 import { wholeCount } from "../../shared/rounding";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec";
 import { courses } from "../courses/courses";
+import { PATTERN_PARAMETER } from "./patternParameter";
 
 /** Whole sets of starters, one of each width in the pattern, for one gable edge. */
 export const starterSets = (slopeLengthFt: number, exposureIn: number, pattern: readonly number[]): number =>
@@ -16,12 +16,7 @@ export const starterSetsSpec = defineFunction({
   parameters: [
     required("slopeLengthFt", lengthInFeet(), "Up the gable edge, from the eave to the ridge."),
     required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
-    optional(
-      "pattern",
-      staggerPattern,
-      "Fractions of a panel, from the eave up; then they repeat.",
-      DEFAULT_PATTERN,
-    ),
+    PATTERN_PARAMETER,
   ],
   result: countOf("sets"),
   formula: "courses ÷ courses in the repeat, rounded up",

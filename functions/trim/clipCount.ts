@@ -1,12 +1,15 @@
 import { numberChoice } from "../../shared/kinds/choice";
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { countOf } from "../../shared/result";
+import { wholeCount } from "../../shared/rounding";
 import { defineFunction, optional, required } from "../../shared/spec";
 import { spacesAlong } from "./spaces";
 
 /** Clips along a run on a spacing: one between each two spaces, and one at each end that is clipped. */
-export const clipCount = (lengthFt: number, spacingIn: number, ends: number): number =>
-  lengthFt === 0 ? 0 : spacesAlong(lengthFt, spacingIn) - 1 + ends;
+export const clipCount = (lengthFt: number, spacingIn: number, ends: number): number => {
+  const spaces = spacesAlong(lengthFt, spacingIn);
+  return spaces === 0 ? 0 : wholeCount(spaces - 1 + ends);
+};
 
 export const clipCountSpec = defineFunction({
   id: "CLIPCOUNT",

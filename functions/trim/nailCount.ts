@@ -1,12 +1,15 @@
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { count } from "../../shared/kinds/number";
 import { countOf } from "../../shared/result";
+import { wholeCount } from "../../shared/rounding";
 import { defineFunction, optional, required } from "../../shared/spec";
 import { spacesAlong } from "./spaces";
 
 /** Nails along a run on a spacing, both ends nailed, in one or more rows. */
-export const nailCount = (lengthFt: number, spacingIn: number, rows: number): number =>
-  lengthFt === 0 ? 0 : rows * (spacesAlong(lengthFt, spacingIn) + 1);
+export const nailCount = (lengthFt: number, spacingIn: number, rows: number): number => {
+  const spaces = spacesAlong(lengthFt, spacingIn);
+  return spaces === 0 ? 0 : wholeCount(rows * (spaces + 1));
+};
 
 export const nailCountSpec = defineFunction({
   id: "NAILCOUNT",

@@ -4,7 +4,7 @@ import { notTaken } from "./bounds";
 import type { CellKind } from "./kind";
 
 /** Inches from the left lock between which a panel can't be bent. */
-export interface BendBand {
+interface BendBand {
   readonly fromIn: number;
   readonly toIn: number;
 }

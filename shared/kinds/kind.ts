@@ -3,11 +3,17 @@ import type { Cell, Matrix } from "../cell";
 /** A cell that holds something, and no error: the runner has dealt with those before a kind reads. */
 export type Filled = Exclude<Cell, null>;
 
+/** What a parameter's name ends in, to say which unit a bare number has. */
+export const NAME_ENDINGS = ["SqFt", "Ft", "In", "Degrees"] as const;
+export type NameEnding = (typeof NAME_ENDINGS)[number];
+
 /** What one cell may hold, and how it is read. `label` is the parameter's name for the sentence of an error. */
 export interface CellKind<T> {
   readonly shape: "cell";
   /** Completes "slopeLength takes ..." in errors and help. */
   readonly takes: string;
+  /** Absent where a bare number has no unit, or the same one for every parameter, as a pitch's. */
+  readonly nameEnding?: NameEnding;
   read(cell: Filled, label: string): T;
 }
 
@@ -15,6 +21,7 @@ export interface CellKind<T> {
 export interface RangeKind<T> {
   readonly shape: "range";
   readonly takes: string;
+  readonly nameEnding?: NameEnding;
   read(cells: Matrix, label: string): T;
 }
 

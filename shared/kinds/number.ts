@@ -1,8 +1,8 @@
-import { readDecimal, readSignedAmount, tidyText } from "../amountText";
+import { readDecimal, readSignedAmount, signed, splitSign, tidyText } from "../amountText";
 import { InputError } from "../inputError";
 import { describeCell } from "../describe";
 import { notTaken, withinBounds, type Bounds } from "./bounds";
-import type { CellKind } from "./kind";
+import type { CellKind, NameEnding } from "./kind";
 
 const numberKind = (
   takes: string,
@@ -22,29 +22,37 @@ const numberKind = (
 /** Far above any job, far below where whole numbers stop being exact. */
 const LARGEST_QUANTITY = 1e9;
 
+/** How a parameter's name says the unit of a quantity, where it has to. */
+const ENDING_OF_UNIT: Readonly<Record<string, NameEnding>> = { "sq ft": "SqFt" };
+
 /** A quantity with a unit of its own, such as an area in sq ft. */
-export const quantity = (unit: string, bounds: Bounds = { atLeast: 0 }): CellKind<number> =>
-  numberKind(
+export const quantity = (unit: string, bounds: Bounds = { atLeast: 0 }): CellKind<number> => ({
+  ...numberKind(
     unit === "" ? "a number" : `a number of ${unit}`,
     unit,
     { atMost: LARGEST_QUANTITY, ...bounds },
     (text) => readSignedAmount(tidyText(text)),
-  );
+  ),
+  nameEnding: ENDING_OF_UNIT[unit],
+});
 
 /** An angle in degrees; the sign or word may follow it. */
-export const degrees = (bounds: Bounds): CellKind<number> =>
-  numberKind("an angle in degrees such as 26.57", "degrees", bounds, (text) =>
+export const degrees = (bounds: Bounds): CellKind<number> => ({
+  ...numberKind("an angle in degrees such as 26.57", "degrees", bounds, (text) =>
     readSignedAmount(tidyText(text).replace(/ ?(?:°|degrees|deg\.?)$/, "")),
-  );
+  ),
+  nameEnding: "Degrees",
+});
 
 /** A share of 1: `0.1`, `10%` or `1/2`. */
 export const fraction = (bounds: Bounds = { atLeast: 0, atMost: 1 }): CellKind<number> =>
   numberKind("a fraction such as 0.1, 10% or 1/2", "", bounds, (text) => {
     const tidy = tidyText(text);
-    const percent = /^(\S+?) ?%$/.exec(tidy);
+    const { sign, unsigned } = splitSign(tidy);
+    const percent = /^(\S+?) ?%$/.exec(unsigned);
     if (!percent) return readSignedAmount(tidy);
     const amount = readDecimal(percent[1] ?? "");
-    return amount === undefined ? undefined : amount / 100;
+    return amount === undefined ? undefined : signed(sign, amount / 100);
   });
 
 /** An amount of money, with or without a dollar sign and thousands commas. */

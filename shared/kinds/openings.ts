@@ -1,7 +1,7 @@
-import type { Cell, Matrix } from "../cell";
+import { isBlank, type Cell, type Matrix } from "../cell";
 import { InputError } from "../inputError";
 import type { Outline } from "../outline";
-import { isBlankCell, readFace } from "./outline";
+import { readFace } from "./outline";
 import type { RangeKind } from "./kind";
 
 const MOST_OPENINGS = 200;
@@ -14,7 +14,7 @@ export const openingName = (place: number): string => `opening ${place}`;
 const blocksOf = (cells: Matrix): Matrix[] => {
   const blocks: (readonly Cell[])[][] = [[]];
   for (const row of cells) {
-    if (row.every(isBlankCell)) blocks.push([]);
+    if (row.every(isBlank)) blocks.push([]);
     else blocks.at(-1)?.push(row);
   }
   return blocks.filter((block) => block.length > 0);

@@ -1,19 +1,17 @@
-import type { Cell, Matrix } from "../cell";
-import { describeCell } from "../describe";
+import { isBlank, type Cell, type Matrix } from "../cell";
+import { counted } from "../describe";
 import { InputError } from "../inputError";
 import { cornerAfter, twiceSignedArea, type Outline, type Point } from "../outline";
 import { sidesThatCross, standInLine } from "../outlineCrossing";
 import { notTaken } from "./bounds";
-import type { Filled, RangeKind } from "./kind";
-import { signedLengthInFeet } from "./length";
+import type { RangeKind } from "./kind";
+import { placeInFeet } from "./length";
 
 const TAKES = "a range of two columns, x and y in ft on the sloped face, a row a corner";
 const MOST_CORNERS = 500;
 /** Corners nearer than this are one corner. */
 const SAME_PLACE_FT = 1e-9;
 
-export const isBlankCell = (cell: Cell | undefined): boolean =>
-  cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
 const isHeading = (row: readonly Cell[]): boolean =>
   row.every((cell) => typeof cell === "string" && /^\s*[a-z]/i.test(cell));
 
@@ -21,8 +19,8 @@ const samePlace = (a: Point, b: Point): boolean =>
   Math.abs(a.x - b.x) <= SAME_PLACE_FT && Math.abs(a.y - b.y) <= SAME_PLACE_FT;
 
 const readCoordinate = (cell: Cell | undefined, label: string): number => {
-  if (cell === undefined || isBlankCell(cell)) throw new InputError(`${label} is missing`);
-  return signedLengthInFeet.read(cell as Filled, label);
+  if (isBlank(cell)) throw new InputError(`${label} is missing`);
+  return placeInFeet.read(cell, label);
 };
 
 /** Rows of x and y, without heading, closing corner and corners given twice in a row. */
@@ -39,7 +37,7 @@ const readCorners = (rows: Matrix, label: string): Point[] => {
 /** The corners of one face, checked: at least three, no sides that cross, an area. */
 const readOutline = (rows: Matrix, label: string): Outline => {
   if (rows.some((row) => row.length !== 2))
-    throw new InputError(`${label} takes ${TAKES}, got ${rows[0]?.length ?? 0} columns`);
+    throw new InputError(`${label} takes ${TAKES}, got ${counted(rows[0]?.length ?? 0, "column")}`);
   if (rows.length > MOST_CORNERS)
     throw new InputError(`${label} must have at most ${MOST_CORNERS} corners, got ${rows.length}`);
   const corners = readCorners(rows, label);
@@ -57,8 +55,6 @@ const readOutline = (rows: Matrix, label: string): Outline => {
 export const readFace = (rows: Matrix, label: string): Outline => {
   const [first] = rows;
   if (!first) throw notTaken(label, TAKES, null);
-  if (first.length === 1)
-    throw new InputError(`${label} takes ${TAKES}, got ${describeCell(first[0] ?? null)}`);
   return readOutline(isHeading(first) ? rows.slice(1) : rows, label);
 };
 
@@ -68,7 +64,7 @@ export const outline: RangeKind<Outline> = {
   takes: TAKES,
   read: (cells, label) =>
     readFace(
-      cells.filter((row) => !row.every(isBlankCell)),
+      cells.filter((row) => !row.every(isBlank)),
       label,
     ),
 };

@@ -1,6 +1,6 @@
-import { dayAndMonth, isDateSerial, timeOfDay } from "../sheetDate";
+import { dateInWords, dayAndMonth, isDateSerial, timeOfDay, type TimeOfDay } from "../sheetDate";
 import { InputError } from "../inputError";
-import { describeCell } from "../describe";
+import { isSame } from "../rounding";
 import { readPitchText } from "../pitchText";
 import { PITCH_RUN } from "../units";
 import { notTaken, withinBounds, type Bounds } from "./bounds";
@@ -15,20 +15,30 @@ const HOW_TO_TYPE = "type the rise alone, as 6, or the pitch as 6 in 12";
 /** A rise that a person types has few decimals; a time of day in minutes mostly hasn't. */
 const isShortDecimal = (value: number): boolean => Number(value.toFixed(4)) === value;
 
+/** The rise in a date that a spreadsheet made of `6/12`. */
+const riseOfDate = (serial: number, label: string): number => {
+  const { day, month } = dayAndMonth(serial);
+  if (Number.isInteger(serial) && day === PITCH_RUN) return month;
+  if (Number.isInteger(serial) && month === PITCH_RUN && day <= STEEPEST_PITCH) return day;
+  throw new InputError(
+    `${label} got the date ${dateInWords(serial)}, which is no pitch on 12: ${HOW_TO_TYPE}`,
+  );
+};
+
+/** A number such as 0.3333, which may be a time of day that a person typed, or a fraction that a formula worked out. */
+const refuseTime = (value: number, { hours, minutes }: TimeOfDay, label: string): never => {
+  const time = `the time ${hours}:${String(minutes).padStart(2, "0")}`;
+  const rise = Math.round(value * PITCH_RUN);
+  const readings = isSame(value * PITCH_RUN, rise) ? `${time}, or ${rise}/${PITCH_RUN} worked out` : time;
+  throw new InputError(`${label} got ${Number(value.toFixed(4))}, which may be ${readings}: ${HOW_TO_TYPE}`);
+};
+
 /** The rise in a time that a spreadsheet made of `6:12`, a date that it made of `6/12`, or the number itself. */
 const riseOfNumber = (value: number, label: string): number => {
-  if (isDateSerial(value)) {
-    const { day, month } = dayAndMonth(value);
-    if (Number.isInteger(value) && day === PITCH_RUN) return month;
-    if (Number.isInteger(value) && month === PITCH_RUN) return day;
-    throw new InputError(`${label} got a date that is no pitch on 12 (${value}): ${HOW_TO_TYPE}`);
-  }
+  if (isDateSerial(value)) return riseOfDate(value, label);
   const time = timeOfDay(value);
   if (time?.minutes === PITCH_RUN && time.hours <= STEEPEST_PITCH) return time.hours;
-  if (time && value > 0 && value < 1 && !isShortDecimal(value))
-    throw new InputError(
-      `${label} got a time of day that is no pitch on 12 (${describeCell(value)}): ${HOW_TO_TYPE}`,
-    );
+  if (time && value < 1 && !isShortDecimal(value)) return refuseTime(value, time, label);
   return value;
 };
 
@@ -40,6 +50,8 @@ export const pitch = (bounds: Bounds = { atLeast: 0 }): CellKind<number> => ({
     const rise = typeof cell === "string" ? readPitchText(cell) : cell;
     if (typeof rise !== "number") throw notTaken(label, TAKES, cell);
     const value = typeof cell === "number" ? riseOfNumber(cell, label) : rise;
-    return withinBounds(value, { atMost: STEEPEST_PITCH, ...bounds }, label, "in 12", cell);
+    // A person doesn't recognise the number of a date or time: the sentence shows the rise that was read.
+    const came = typeof cell === "number" ? value : cell;
+    return withinBounds(value, { atMost: STEEPEST_PITCH, ...bounds }, label, "in 12", came);
   },
 });

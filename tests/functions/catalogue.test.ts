@@ -1,6 +1,7 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { isMatrix, type Answer } from "../../shared/cell";
+import { NAME_ENDINGS } from "../../shared/kinds/kind";
 import { runFunction } from "../../shared/runner";
 import { CONCEPTS, type FunctionSpec } from "../../shared/spec";
 import { catalogue } from "../../functions/index";
@@ -97,6 +98,12 @@ describe("the catalogue", () => {
     const firstOptional = spec.parameters.findIndex(({ optional }) => optional);
     if (firstOptional >= 0)
       expect(spec.parameters.slice(firstOptional).every(({ optional }) => optional)).toBe(true);
+  });
+
+  it.each(
+    catalogue.flatMap(({ id, parameters }) => parameters.map(({ name, kind }) => [id, name, kind] as const)),
+  )("%s says in the name of %s which unit a bare number has", (_, name, kind) => {
+    expect(NAME_ENDINGS.find((ending) => name.endsWith(ending))).toBe(kind.nameEnding);
   });
 
   it("gives every table function headings that can be left out", () => {

@@ -20,6 +20,25 @@ describe("laws of slope", () => {
     );
   });
 
+  it("ANGLEPITCH gives the steepest pitch back exactly, and none that is steeper", () => {
+    expect(call("ANGLEPITCH", call("PITCHANGLE", 24))).toBe(24);
+    fc.assert(
+      fc.property(fc.double({ min: 63.4, max: 63.434948822, noNaN: true }), (angle) => {
+        const pitch = callForNumber("ANGLEPITCH", angle);
+        expect(callForNumber("PITCHANGLE", pitch)).toBeCloseTo(angle, 9);
+      }),
+    );
+  });
+
+  it("SLOPECHECK takes a pitch that came through its angle for the same pitch", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 24 }), (pitch) => {
+        const sameAgain = call("ANGLEPITCH", call("PITCHANGLE", pitch));
+        expect(call("SLOPECHECK", sameAgain, pitch)).toBe(call("SLOPECHECK", pitch, pitch));
+      }),
+    );
+  });
+
   it("RAFTERFACTOR grows with the pitch and is never below 1", () => {
     fc.assert(
       fc.property(rise, rise, (one, other) => {
@@ -87,8 +106,22 @@ describe("laws of counting", () => {
         expect(callForNumber("NAILCOUNT", slope, exposure)).toBe(courses + 1);
         expect(callForNumber("TRIMPIECES", slope, exposure)).toBe(courses);
         expect(callForNumber("PACKS", slope * 12, exposure)).toBe(courses);
-        expect(callForNumber("TOPCOURSE", slope, exposure)).toBeCloseTo(exposure, 6);
+        expect(callForNumber("TOPCOURSE", slope, exposure)).toBe(exposure);
       }),
+    );
+  });
+
+  it("no count is below 0, however short the run", () => {
+    const shortFt = fc.double({ min: 1e-12, max: 1e-6, noNaN: true });
+    fc.assert(
+      fc.property(shortFt, spacingIn, fc.constantFrom(0, 1, 2), (run, spacing, ends) => {
+        const clips = callForNumber("CLIPCOUNT", run, spacing, ends);
+        const nails = callForNumber("NAILCOUNT", run, spacing);
+        const pieces = callForNumber("TRIMPIECES", run, spacing);
+        const courses = callForNumber("COURSES", run, spacing);
+        expect([clips, nails, pieces, courses]).toEqual(courses === 0 ? [0, 0, 0, 0] : [ends, 2, 1, 1]);
+      }),
+      { examples: [[1e-12, 12, 0]] },
     );
   });
 
@@ -100,6 +133,14 @@ describe("laws of counting", () => {
         expect(courses).toBeGreaterThanOrEqual(callForNumber("COURSES", short, exposure));
         expect(courses * exposure).toBeGreaterThanOrEqual(long * 12 * (1 - 1e-8));
         expect((courses - 1) * exposure).toBeLessThan(long * 12);
+      }),
+    );
+  });
+
+  it("the top course never shows more than the exposure", () => {
+    fc.assert(
+      fc.property(lengthFt, spacingIn, (slope, exposure) => {
+        expect(callForNumber("TOPCOURSE", slope, exposure)).toBeLessThanOrEqual(exposure);
       }),
     );
   });

@@ -1,4 +1,4 @@
-import { callForSentence } from "../support/call";
+import { call, callForSentence } from "../support/call";
 
 describe("input that can't be right is refused with a sentence", () => {
   it.each([
@@ -6,7 +6,20 @@ describe("input that can't be right is refused with a sentence", () => {
     ["COURSES", [-1, 12], "#VALUE! slopeLength must be at least 0 ft, got -1"],
     ["TAPE", [5, 10], "#VALUE! denominator takes one of 1, 2, 4, 8, 16, 32, 64, got 10"],
     ["PITCHANGLE", ["30:12"], '#VALUE! pitch must be at most 24 in 12, got "30:12"'],
-    ["ANGLEPITCH", [90], "#VALUE! angle must be at most 63.44 degrees, got 90"],
+    ["ANGLEPITCH", [90], "#VALUE! angle must be at most 63.43 degrees, which is 24 in 12, got 90"],
+    ["ANGLEPITCH", ["63.44°"], "#VALUE! angle must be at most 63.43 degrees, which is 24 in 12, got 63.44"],
+    ["ANGLEPITCH", [135], "#VALUE! angle must be at most 63.43 degrees, which is 24 in 12, got 135"],
+    ["PACKS", [1e9, 0.5], "#VALUE! the count comes to more than 1,000,000,000: check the units"],
+    ["PACKS", [1, 1e-320], "#VALUE! the count comes to more than 1,000,000,000: check the units"],
+    ["NAILCOUNT", [30000, 1, 1e6], "#VALUE! the count comes to more than 1,000,000,000: check the units"],
+    ["CLIPCOUNT", [30000, 0.0001], "#VALUE! the count comes to more than 1,000,000,000: check the units"],
+    [
+      "STAGGEROFFSET",
+      [1, 24, ","],
+      "#VALUE! pattern has no steps: it takes fractions of a panel from the eave up, as a range or as text such as 1, 1/2, 3/4, 1/4",
+    ],
+    ["COURSES", ["-5 ft", 12], '#VALUE! slopeLength must be at least 0 ft, got "-5 ft"'],
+    ["COURSES", [NaN, 12], "#VALUE! slopeLength must be a finite number, got NaN"],
     ["HIPFACTOR", [6, 0], "#VALUE! otherPitch must be more than 0 in 12 where the pitches differ, got 0"],
     ["BENDANGLE", ["eave break", 6], "#VALUE! otherPitch is missing: an eave break lies between two pitches"],
     [
@@ -37,5 +50,13 @@ describe("input that can't be right is refused with a sentence", () => {
     ],
   ] as const)("%s(%j)", (id, args, sentence) => {
     expect(callForSentence(id, ...args)).toBe(sentence);
+  });
+});
+
+describe("what only floating point parts is not refused", () => {
+  it("takes a top that is the eave's length but for its last digits", () => {
+    expect(callForSentence("OUTLINE", "rectangle", 0.3, 1, 0.301)).toContain("top must be left out");
+    const answer = call("OUTLINE", "rectangle", 0.3, 1, 0.1 + 0.2, undefined, false);
+    expect(answer).toEqual(call("OUTLINE", "rectangle", 0.3, 1, undefined, undefined, false));
   });
 });

@@ -21,6 +21,16 @@ describe("facts of the trade", () => {
     expect(list.map((row) => row[5])).toEqual([5, 5, 5, 5]);
   });
 
+  it("a list of starters has only the steps that occur", () => {
+    expect(call("STARTERLIST", 1, 12, 24, 7, 2.5, undefined, false)).toEqual([[1, 1, 17, 2.5, 19.5, 1]]);
+    expect(call("STARTERLIST", 0, 12, 24, 7, 2.5, undefined, false)).toEqual([
+      ["no starters", "", "", "", "", ""],
+    ]);
+    expect(call("STARTERLIST", 4, 12, 24, 7, 2.5)).toMatchObject({
+      message: "setback must be less than the starter of course 4, 6 in, got 7",
+    });
+  });
+
   it("clips and starter nails stand 12 in on centre", () => {
     expect(callForNumber("CLIPCOUNT", 20, 12)).toBe(21);
     expect(callForNumber("NAILCOUNT", 20, 12)).toBe(21);

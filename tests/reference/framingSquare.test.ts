@@ -26,7 +26,7 @@ const INCHES_PER_FOOT_OF_RUN: readonly (readonly [rise: number, common: number, 
   [18, 21.63, 24.74],
 ];
 
-describe("framing-square table, 2 to 18 in 12", () => {
+describe("framing-square rule, 2 to 18 in 12", () => {
   it.each(INCHES_PER_FOOT_OF_RUN)(
     "rise %d: common %d, hip or valley %d in for each foot of run",
     (rise, common, hip) => {

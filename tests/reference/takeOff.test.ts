@@ -1,7 +1,7 @@
 import { call, callForNumber } from "../support/call";
 
 /** Navy NAVEDTRA 14044, Builder 3&2 vol. 2, Assignment 3 item 3-27: the key wasn't seen, 127 is one of the options. */
-it("42 1/3 squares of one-third-square bundles are 127 bundles", () => {
+it("42 1/3 squares of one-third-square bundles are 127 bundles, one of the options of a Navy question", () => {
   expect(call("PACKS", "42 1/3", "1/3")).toBe(127);
 });
 
@@ -9,7 +9,7 @@ it("42 1/3 squares of one-third-square bundles are 127 bundles", () => {
  * US Army Engineer School Subcourse EN0069 Ed. A, Lesson 3 self-test: a gable roof on a building 60 ft long, rafters
  * of 11 ft 4 in line length and a 2 ft overhang. The question was read; the answer is worked out here: 2 x 60 x 13 1/3.
  */
-it("the Army's gable roof is 1600 sq ft, 16 squares", () => {
+it("the gable roof of an Army question is 1600 sq ft, 16 squares, as worked out by hand", () => {
   const planeArea = callForNumber("OUTLINEAREA", call("OUTLINE", "rectangle", 60, `13' 4"`));
   expect(2 * planeArea).toBeCloseTo(1600, 9);
   expect(callForNumber("SQUARES", 2 * planeArea)).toBeCloseTo(16, 12);

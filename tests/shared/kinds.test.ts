@@ -1,6 +1,6 @@
 import { choice, numberChoice } from "../../shared/kinds/choice";
 import { flag } from "../../shared/kinds/flag";
-import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
+import { lengthInFeet, lengthInInches, signedLengthInFeet } from "../../shared/kinds/length";
 import { count, degrees, fraction, money, quantity } from "../../shared/kinds/number";
 import { outline } from "../../shared/kinds/outline";
 import { panelBlock } from "../../shared/kinds/panelBlock";
@@ -17,6 +17,11 @@ describe("length", () => {
     expect(lengthInInches().read("25.4 mm", "lap")).toBe(1);
   });
 
+  it.each(["-5 ft", "−5'", "-60 in", "-5-0", "- 5", "-5"])("reads the sign of %j for its bound", (text) => {
+    expect(signedLengthInFeet.read(text, "lean")).toBe(-5);
+    expect(() => lengthInFeet().read(text, "eave")).toThrow(`eave must be at least 0 ft, got "${text}"`);
+  });
+
   it("knows a date that was meant to be feet and inches", () => {
     expect(() => lengthInFeet().read(46362, "eave")).toThrow(
       `eave got 46362, which is the date 6 Dec; type feet and inches as 12' 6", or as '12-6 with an apostrophe before it`,
@@ -27,7 +32,8 @@ describe("length", () => {
     [-1, "spacing must be more than 0 in, got -1"],
     [0, "spacing must be more than 0 in, got 0"],
     [Infinity, "spacing must be a finite number, got Infinity"],
-    [true, "spacing takes a length in in"],
+    [true, "spacing takes a length in inches such as 12, or text with its unit such as 18' 6 1/2\""],
+    ["-5 in", 'spacing must be more than 0 in, got "-5 in"'],
     ["wide", 'got "wide"'],
   ])("refuses %j with a sentence", (cell, sentence) => {
     expect(() => lengthInInches({ moreThan: 0 }).read(cell, "spacing")).toThrow(sentence);
@@ -40,6 +46,7 @@ describe("numbers", () => {
     expect(fraction().read("10%", "waste")).toBe(0.1);
     expect(fraction().read("1/8", "waste")).toBe(0.125);
     expect(() => fraction().read(10, "waste")).toThrow("waste must be at most 1, got 10");
+    expect(() => fraction().read("-10%", "waste")).toThrow('waste must be at least 0, got "-10%"');
   });
 
   it("reads whole numbers and refuses parts", () => {
@@ -94,6 +101,7 @@ describe("stagger pattern", () => {
     expect(staggerPattern.read([[1], ["1/2"], [null], [0.75], ["25%"]], "pattern")).toEqual([
       1, 0.5, 0.75, 0.25,
     ]);
+    expect(staggerPattern.read([["1/2, ".repeat(24)], [" "]], "pattern")).toHaveLength(24);
   });
 
   it.each([
@@ -101,7 +109,9 @@ describe("stagger pattern", () => {
     [[["1, 2"]], 'pattern must be at most 1, got " 2"'],
     [[[0]], "pattern must be more than 0, got 0"],
     [[["full"]], "pattern takes a fraction"],
-    [[["1,".repeat(101)]], "pattern must have at most 100 steps, got 101"],
+    [[["1,".repeat(25)]], "pattern must have at most 24 steps, got 25"],
+    [[[","]], "pattern has no steps: it takes fractions of a panel from the eave up"],
+    [[[" "], [null]], "pattern has no steps"],
   ])("refuses %j", (cells, sentence) => {
     expect(() => staggerPattern.read(cells as Matrix, "pattern")).toThrow(sentence);
   });
@@ -206,7 +216,17 @@ describe("outline", () => {
       ],
       "outline takes a range of two columns",
     ],
-    ["one cell", [[5]], "outline takes a range of two columns"],
+    ["one cell", [[5]], /^outline takes a range of two columns, .*, got 1 column$/],
+    ["one column", [[0], [10], [20]], /^outline takes a range of two columns, .*, got 1 column$/],
+    [
+      "a corner too far away, which is no date",
+      [
+        [0, 0],
+        [36000, 0],
+        [0, 10],
+      ],
+      /^outline x of corner 2 must be at most 30000 ft, got 36000$/,
+    ],
   ])("refuses %s", (_, cells, sentence) => {
     expect(() => outline.read(cells as Matrix, "outline")).toThrow(sentence);
   });
@@ -247,6 +267,10 @@ describe("panel block", () => {
     expect(() => panelBlock.read([...block, ["no-bend bands", "6-5"]], "panel")).toThrow(
       "must run from less to more",
     );
+  });
+
+  it("takes white space for a blank", () => {
+    expect(panelBlock.read([...block, ["trim lap", "  "]], "panel").trimLapIn).toBe(0);
   });
 
   it("has one label a field", () => {

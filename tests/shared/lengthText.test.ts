@@ -23,6 +23,16 @@ describe("length text", () => {
     ["610 mm", 610 / 25.4],
     ["61cm", 610 / 25.4],
     ["12-6", 150],
+    [`18-6 1/2"`, 222.5],
+    [`18-6"`, 222],
+    ["18-6 1/2 in", 222.5],
+    [`18 - 6"`, 222],
+    ["-5 ft", -60],
+    [`-18' 6 1/2"`, -222.5],
+    [`−18-6"`, -222],
+    [`-6-1/2"`, -6.5],
+    ["- 610 mm", -610 / 25.4],
+    ["+5 ft", 60],
   ])("reads %s as %d in", (text, inches) => {
     expect(readLengthText(text)).toEqual({ inches: expect.closeTo(inches, 9) as number });
   });
@@ -31,6 +41,8 @@ describe("length text", () => {
     ["18.5", 18.5],
     ["6 1/2", 6.5],
     ["-3", -3],
+    ["-6 1/2", -6.5],
+    ["-0", 0],
     [" 7 ", 7],
   ])("leaves the unit of %j to the parameter", (text, bare) => {
     expect(readLengthText(text)).toEqual({ bare });
@@ -42,6 +54,11 @@ describe("length text", () => {
     "18' 14\"",
     "18.5' 6\"",
     "1-1/2",
+    "-1-1/2",
+    "--5 ft",
+    "-",
+    `18-14"`,
+    `18-1/2 1/4"`,
     "1/0",
     "6 1/2 1/4",
     "5,64 m",

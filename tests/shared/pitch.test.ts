@@ -22,6 +22,8 @@ describe("pitch", () => {
     ["26.57 deg", 12 * Math.tan((26.57 * Math.PI) / 180)],
     [0.25, 0.25],
     [0.5, 0.5],
+    [1e-12, 1e-12],
+    [0, 0],
   ])("reads %j as a rise of %d", (cell, rise) => {
     expect(read(cell)).toBeCloseTo(rise, 12);
   });
@@ -40,25 +42,39 @@ describe("pitch", () => {
     expect(read(serialOf(2026, 12, 18))).toBe(18);
   });
 
-  it.each([serialOf(2026, 6, 13), serialOf(2026, 6, 12) + 0.5, 390 / 1440, 400 / 1440])(
-    "says how to type what %d was meant to be",
-    (cell) => {
-      expect(() => read(cell)).toThrow(
-        /pitch got a (date|time).*type the rise alone, as 6, or the pitch as 6 in 12/,
-      );
-    },
-  );
+  it.each([
+    [serialOf(2026, 6, 13), "the date 13 Jun, which is no pitch on 12"],
+    [serialOf(2026, 6, 12) + 0.5, "the date 12 Jun, which is no pitch on 12"],
+    [serialOf(2026, 12, 25), "the date 25 Dec, which is no pitch on 12"],
+    [390 / 1440, "0.2708, which may be the time 6:30"],
+    [1 / 3, "0.3333, which may be the time 8:00, or 4/12 worked out"],
+    [5 / 12, "0.4167, which may be the time 10:00, or 5/12 worked out"],
+  ])("says how to type what %d was meant to be", (cell, what) => {
+    expect(() => read(cell)).toThrow(`pitch got ${what}: type the rise alone, as 6, or the pitch as 6 in 12`);
+  });
+
+  it("shows the rise of a date or time that a bound refuses, not its number", () => {
+    expect(() => pitch({ atMost: 10 }).read(serialOf(2026, 12, 18), "pitch")).toThrow(
+      "pitch must be at most 10 in 12, got 18",
+    );
+  });
 
   it.each([
     [-1, "pitch must be at least 0 in 12, got -1"],
     [25, "pitch must be at most 24 in 12, got 25"],
+    ["-10°", 'pitch must be at least 0 in 12, got "-10°"'],
+    ["-6:12", 'pitch must be at least 0 in 12, got "-6:12"'],
+    ["-50%", 'pitch must be at least 0 in 12, got "-50%"'],
     ["80°", 'pitch must be at most 24 in 12, got "80°"'],
     [NaN, "pitch must be a finite number, got NaN"],
   ])("refuses %j by its bound", (cell, sentence) => {
     expect(() => read(cell)).toThrow(sentence);
   });
 
-  it.each(["1/4", "6:10", "90°", "steep", true, "6//12"])("refuses %j as no pitch on 12", (cell) => {
-    expect(() => read(cell)).toThrow(/^pitch takes a pitch such as 6 \(rise on 12\)/);
-  });
+  it.each(["1/4", "-1/4", "--6", "6:10", "90°", "steep", true, "6//12"])(
+    "refuses %j as no pitch on 12",
+    (cell) => {
+      expect(() => read(cell)).toThrow(/^pitch takes a pitch such as 6 \(rise on 12\)/);
+    },
+  );
 });

@@ -13,10 +13,10 @@ describe("what a spreadsheet person may type", () => {
 
   it("names the one that is missing where others are there", () => {
     expect(callForSentence("COURSES", 20, null)).toMatch(
-      /^#VALUE! exposure is missing: it takes a length in in/,
+      /^#VALUE! exposure is missing: it takes a length in inches/,
     );
     expect(callForSentence("COURSES", null, 12)).toMatch(
-      /^#VALUE! slopeLength is missing: it takes a length in ft/,
+      /^#VALUE! slopeLength is missing: it takes a length in feet/,
     );
   });
 
@@ -67,7 +67,7 @@ describe("what a spreadsheet person may type", () => {
 
   it("refuses TRUE, FALSE, and text that is no number", () => {
     expect(callForSentence("COURSES", true, 12)).toMatch(
-      /^#VALUE! slopeLength takes a length in ft .*, got TRUE$/,
+      /^#VALUE! slopeLength takes a length in feet .*, got TRUE$/,
     );
     expect(callForSentence("COURSES", "long", 12)).toMatch(/got "long"$/);
   });

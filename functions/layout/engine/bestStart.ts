@@ -13,14 +13,14 @@ import { stripsOf } from "./strips";
 const MOST_WORK = 300_000;
 
 /** What a start leads to. */
-export interface WeighedStart {
+interface WeighedStart {
   readonly start: LayoutStart;
   readonly warnings: number;
   readonly panels: number;
   readonly cuts: number;
 }
 
-export interface SearchProgress {
+interface SearchProgress {
   readonly weighed: number;
   readonly choices: number;
 }

@@ -7,7 +7,7 @@ import { isVertical, type Flank } from "./trapezoid";
 import { HAIR_IN } from "./precision";
 
 /** Something that a crew would regret: what it is about, the length that gives concern, and the limits it breaks. */
-export interface Concern {
+interface Concern {
   readonly about: "short" | "wide" | "bent" | "cut" | "thin";
   readonly lengthIn: number;
   readonly limitsIn: readonly number[];

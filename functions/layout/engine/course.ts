@@ -6,7 +6,7 @@ import { clip, farthestIn, nearestIn } from "./trapezoid";
 import { HAIR_IN } from "./precision";
 
 /** Whole panels side by side. Places for panels are counted from 0 at the start side. */
-export interface WholeRun {
+interface WholeRun {
   readonly firstPlace: number;
   readonly count: number;
 }

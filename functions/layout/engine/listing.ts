@@ -25,7 +25,7 @@ export interface ListedCut {
 }
 
 /** Whole panels side by side, from the left. */
-export interface ListedRun {
+interface ListedRun {
   readonly xIn: number;
   readonly count: number;
 }

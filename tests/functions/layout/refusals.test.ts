@@ -54,7 +54,7 @@ describe("an outline that can't be laid is refused with a sentence", () => {
         ["east", 0],
         [0, 10],
       ],
-      "outline x of corner 2 takes a length in ft such as 18.5",
+      "outline x of corner 2 takes a length in feet such as 18.5",
     ],
     [
       "a coordinate missing",
@@ -141,7 +141,7 @@ describe("openings that don't lie in the roof are refused with a sentence", () =
         ["wide", 5],
         [8, 8],
       ],
-      "opening 1 x of corner 2 takes a length in ft",
+      "opening 1 x of corner 2 takes a length in feet",
     ],
   ])("%s", (_, openings, sentence) => {
     expect(callForSentence("PANELCOUNT", ROOF, PANEL, openings)).toContain(`#VALUE! ${sentence}`);
