@@ -1,0 +1,66 @@
+import { noAnswer } from "../../shared/inputError";
+import { twiceSignedArea, type Point } from "../../shared/outline";
+import { sidesThatCross } from "../../shared/outlineCrossing";
+import type { Roof, RoofPlane } from "./roof";
+import type { GraphEdge } from "./roofGraph";
+import { along, distance, dot, minus, type Spot } from "./skeleton/plan";
+import { planeHeight } from "./skeleton/roofSide";
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+const areaOf = (corners: readonly Spot[]): number => twiceSignedArea(corners) / 2;
+
+/** How far a point lies from a segment, on plan. */
+const offSegmentFt = ({ from, to }: { from: Point; to: Point }, point: Point): number => {
+  const run = minus(to, from);
+  const share = dot(minus(point, from), run) / dot(run, run);
+  return distance(point, along(from, run, Math.min(1, Math.max(0, share))));
+};
+
+const refusePlane = ({ sides }: RoofPlane, reason: string): never => {
+  throw noAnswer(`the plane of side ${sides[0].number} ${reason}`);
+};
+
+/** Each plane is flat, lies the right way up, and does not cross itself. */
+const checkPlane = (plane: RoofPlane, toleranceFt: number): void => {
+  const [side] = plane.sides;
+  const offFt = Math.max(...plane.corners.map((corner) => Math.abs(planeHeight(side, corner) - corner.z)));
+  if (!(offFt <= toleranceFt * Math.max(1, side.pitch))) refusePlane(plane, "does not meet its neighbours");
+  if (!(areaOf(plane.corners) > 0)) refusePlane(plane, "comes to nothing between its neighbours");
+  const crossing = sidesThatCross(plane.corners);
+  if (crossing) refusePlane(plane, "crosses itself");
+};
+
+/** An edge of one plane that is no part of the roof's outer edge: there the planes on its two sides don't meet. */
+const looseEdge = ({ edges, outerEdges }: Roof, toleranceFt: number): GraphEdge | undefined => {
+  const pieces = outerEdges.flat();
+  return edges.find(({ from, to, right }) => {
+    const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+    return !right && !pieces.some((piece) => offSegmentFt(piece, middle) <= toleranceFt);
+  });
+};
+
+/**
+ * What every roof must hold before it is given out. The planes share nodes, so heights agree along every joint once
+ * each plane is flat. Where the planes are sound, their plan areas add up to the grown footprint's, and the edges
+ * with one plane add up to its outline, no two planes cover one spot and no wall stands up between them.
+ */
+export const checkLaws = (roof: Roof, toleranceFt: number): void => {
+  const { planes, edges, outerEdges } = roof;
+  for (const plane of planes) checkPlane(plane, toleranceFt);
+  const loose = looseEdge(roof, toleranceFt);
+  if (loose)
+    throw noAnswer(
+      `the plane of side ${loose.left.number} would end in mid-roof, with a wall above or below it`,
+    );
+  const outlineFt = sum(outerEdges.flat().map(({ from, to }) => distance(from, to)));
+  const coveredFt = sum(edges.filter(({ right }) => !right).map(({ from, to }) => distance(from, to)));
+  const areaSqFt = sum(outerEdges.map((ring) => areaOf(ring.map(({ from }) => from))));
+  const coveredSqFt = sum(planes.map(({ corners }) => areaOf(corners)));
+  const isCovered =
+    Math.abs(coveredSqFt - areaSqFt) <= toleranceFt * outlineFt &&
+    Math.abs(coveredFt - outlineFt) <= toleranceFt * edges.length;
+  if (!isCovered)
+    throw noAnswer(
+      `the planes of sides ${planes.map(({ sides }) => sides[0].number).join(", ")} don't cover the footprint once`,
+    );
+};

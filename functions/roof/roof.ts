@@ -1,0 +1,75 @@
+import type { Footprint } from "../../shared/footprint";
+import { noAnswer } from "../../shared/inputError";
+import { checkLaws } from "./laws";
+import { outerEdge, roofCorner, type EdgePiece } from "./eaves";
+import { checkOverhangs } from "./overhangCheck";
+import { planeCorners } from "./planeCorners";
+import { roofGraph, type GraphEdge } from "./roofGraph";
+import { roofSides, type SideBuild } from "./roofSides";
+import type { Joint } from "./skeleton/front";
+import { around, type Spot } from "./skeleton/plan";
+import { isGable, type RoofSide } from "./skeleton/roofSide";
+import { skeleton } from "./skeleton/skeleton";
+import { straighten } from "./straighten";
+
+/** One plane: the sides in line that it stands on, and its corners in space, anticlockwise on plan. */
+export interface RoofPlane {
+  readonly sides: readonly [RoofSide, ...RoofSide[]];
+  readonly corners: readonly Spot[];
+}
+
+/** A roof that has been checked against the laws of `checkLaws`. */
+export interface Roof {
+  readonly sides: readonly RoofSide[];
+  readonly planes: readonly RoofPlane[];
+  readonly edges: readonly GraphEdge[];
+  /** The roof's outer edge on plan, ring by ring. */
+  readonly outerEdges: readonly (readonly EdgePiece[])[];
+}
+
+/** Relative to the footprint's size: what counts as one spot while the fronts climb, and when they have met. */
+const EVENT_TOLERANCE = 1e-10;
+const NODE_TOLERANCE = 1e-7;
+
+const sizeFt = (footprint: Footprint): number => {
+  const corners = footprint.flat();
+  const spread = (values: number[]): number => Math.max(...values) - Math.min(...values);
+  return spread(corners.map(({ x }) => x)) + spread(corners.map(({ y }) => y));
+};
+
+const eaveJoints = (pieces: readonly EdgePiece[]): Joint[] =>
+  pieces
+    .filter(({ side }) => !isGable(side))
+    .map(({ side, from, to }) => ({ left: side, right: undefined, from, to }));
+
+const numbered = (sides: readonly RoofSide[]): RoofSide[] => [...sides].sort((a, b) => a.number - b.number);
+
+/** The roof over a footprint, or `#N/A` with the reason. */
+export const roofOver = (footprint: Footprint, builds: readonly SideBuild[]): Roof => {
+  const size = sizeFt(footprint);
+  const corners = roofSides(footprint, builds).map((ring) =>
+    ring.map((side, index) => roofCorner(around(ring, index - 1), side)),
+  );
+  const outerEdges = corners.map(outerEdge);
+  checkOverhangs(outerEdges);
+
+  const loops = corners.map((ring) => ring.map(({ after, corner }) => ({ side: after, start: corner })));
+  const { joints, unclosed } = skeleton(loops, EVENT_TOLERANCE * size);
+  const open = unclosed.flat().map(({ side }) => side.number);
+  if (open.length > 0)
+    throw noAnswer(`no plane closes the roof between sides ${[...new Set(open)].join(", ")}`);
+
+  const toleranceFt = NODE_TOLERANCE * size;
+  const { edges: pieces, planeOf } = roofGraph([...joints, ...outerEdges.flatMap(eaveJoints)], toleranceFt);
+  const edges = straighten(pieces, toleranceFt);
+  const sides = numbered(corners.flat().map(({ after }) => after));
+  const planes = sides
+    .filter((side) => !isGable(side) && planeOf(side) === side)
+    .map((first): RoofPlane => {
+      const others = sides.filter((side) => side !== first && planeOf(side) === first);
+      return { sides: [first, ...others], corners: planeCorners(edges, first) };
+    });
+  const roof = { sides, planes, edges, outerEdges };
+  checkLaws(roof, toleranceFt);
+  return roof;
+};

@@ -1,0 +1,57 @@
+import { openAreas, type OpenArea } from "./areas";
+import type { Joint, Loop } from "./front";
+import { nextEvent, type RoofEvent } from "./nextEvent";
+import { dropFront, settle } from "./settle";
+import { split } from "./split";
+
+/** Far above what any roof takes; work is capped by a count, never by the clock. */
+const EVENTS_PER_SIDE = 20;
+
+/** The joints of a roof, or why there is none: the sides between which nothing closes. */
+export interface Skeleton {
+  readonly joints: readonly Joint[];
+  readonly unclosed: readonly Loop[];
+}
+
+const applyEvent = (
+  area: OpenArea,
+  event: RoofEvent,
+): { readonly loops: readonly Loop[]; readonly joints: readonly Joint[] } => {
+  const loop = area[event.loop] as Loop;
+  const others = area.filter((_, index) => index !== event.loop);
+  if (event.kind === "shrink") {
+    const { loop: rest, joints } = dropFront(loop, event.front, event.height);
+    return { loops: [...others, rest], joints };
+  }
+  const hitLoop = area[event.hitLoop] as Loop;
+  const { loops, joint } = split(loop, event.front, hitLoop, event.hitFront, event.height);
+  return { loops: [...others.filter((each) => each !== hitLoop), ...loops], joints: [joint] };
+};
+
+/**
+ * The weighted straight skeleton: the level line around the roof climbs, each side's part moving inward at its own
+ * speed (a gable's not at all), until nothing is left to cover. A front shrinks to nothing, or an inner corner runs
+ * into another front; the corners draw the joints. After Aichholzer and Aurenhammer 1996 (edge and split events),
+ * with weights after Eppstein and Erickson 1999.
+ */
+export const skeleton = (loops: readonly Loop[], toleranceFt: number): Skeleton => {
+  const joints: Joint[] = [];
+  const unclosed: Loop[] = [];
+  const sides = loops.reduce((sum, loop) => sum + loop.length, 0);
+  const open = openAreas(loops, 0).map((area) => ({ area, height: 0 }));
+  for (let events = 0; open.length > 0; events++) {
+    const { area, height } = open.pop() as (typeof open)[number];
+    const event = events < EVENTS_PER_SIDE * sides ? nextEvent(area, height, toleranceFt) : undefined;
+    if (!event) {
+      unclosed.push(...area);
+      continue;
+    }
+    const applied = applyEvent(area, event);
+    const changes = applied.loops.map((loop) => settle(loop, event.height, toleranceFt));
+    joints.push(...applied.joints, ...changes.flatMap((change) => change.joints));
+    const left = changes.map((change) => change.loop).filter((loop) => loop.length > 0);
+    const areas = area.length === 1 ? left.map((loop) => [loop]) : openAreas(left, event.height);
+    open.push(...areas.map((each) => ({ area: each, height: event.height })));
+  }
+  return { joints, unclosed };
+};
