@@ -45,3 +45,7 @@ export const isInner = (before: RoofSide, after: RoofSide): boolean =>
 /** Whether the two planes, where they meet, are one and the same. */
 export const isOnePlane = (a: RoofSide, b: RoofSide): boolean =>
   !isGable(a) && a.runPerRise === b.runPerRise && bearing(a, b) === "same way";
+
+/** Whether two sides in line climb at unequal speeds, so that they can't share a corner as they go on. */
+export const areOutOfStep = (a: RoofSide, b: RoofSide): boolean =>
+  a.runPerRise !== b.runPerRise && bearing(a, b) === "same way";

@@ -36,7 +36,7 @@ export const dropFront = (loop: Loop, index: number, height: number): Change => 
  * draws a level joint. Opposite ways, that is a ridge, as long as the shorter front. In line but at unequal speeds,
  * the flatter plane runs on above the steeper one: a level pitch break, as long as the steeper front.
  */
-const runAlong = (loop: Loop, index: number, height: number): Change => {
+export const runAlong = (loop: Loop, index: number, height: number): Change => {
   const [before, after] = [around(loop, index - 1).side, around(loop, index).side];
   const takesBefore =
     bearing(before, after) === "opposite"
@@ -66,18 +66,15 @@ const closePair = (loop: Loop, height: number): Change => {
   };
 };
 
-const isStuck = (loop: Loop, index: number): boolean => {
-  const [a, b] = [around(loop, index - 1).side, around(loop, index).side];
-  const way = bearing(a, b);
-  return way === "opposite" || (way === "same way" && a.runPerRise !== b.runPerRise);
-};
+const facesItsNeighbour = (loop: Loop, index: number): boolean =>
+  bearing(around(loop, index - 1).side, around(loop, index).side) === "opposite";
 
 const nextChange = (loop: Loop, height: number, toleranceFt: number): Change | undefined => {
   if (loop.length === 2) return closePair(loop, height);
   const shrunk = loop.findIndex((_, index) => lengthAt(loop, index, height) <= toleranceFt);
   if (shrunk >= 0) return dropFront(loop, shrunk, height);
-  const stuck = loop.findIndex((_, index) => isStuck(loop, index));
-  return stuck >= 0 ? runAlong(loop, stuck, height) : undefined;
+  const folded = loop.findIndex((_, index) => facesItsNeighbour(loop, index));
+  return folded >= 0 ? runAlong(loop, folded, height) : undefined;
 };
 
 /** Removes from a loop, at one height, all that can't climb on. Every step takes a front out, so it ends. */

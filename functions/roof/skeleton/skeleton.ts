@@ -1,7 +1,7 @@
 import { openAreas, type OpenArea } from "./areas";
 import type { Joint, Loop } from "./front";
 import { nextEvent, type RoofEvent } from "./nextEvent";
-import { dropFront, settle } from "./settle";
+import { dropFront, runAlong, settle } from "./settle";
 import { split } from "./split";
 
 /** Far above what any roof takes; work is capped by a count, never by the clock. */
@@ -13,19 +13,23 @@ export interface Skeleton {
   readonly unclosed: readonly Loop[];
 }
 
-const applyEvent = (
-  area: OpenArea,
-  event: RoofEvent,
-): { readonly loops: readonly Loop[]; readonly joints: readonly Joint[] } => {
-  const loop = area[event.loop] as Loop;
-  const others = area.filter((_, index) => index !== event.loop);
-  if (event.kind === "shrink") {
-    const { loop: rest, joints } = dropFront(loop, event.front, event.height);
-    return { loops: [...others, rest], joints };
+interface Applied {
+  readonly loops: readonly Loop[];
+  readonly joints: readonly Joint[];
+}
+
+const applyEvent = (area: OpenArea, event: RoofEvent): Applied => {
+  const { loop, index } = event.at;
+  if (event.kind === "split") {
+    const { loop: hitLoop, index: hitIndex } = event.hit;
+    const { loops, joint } = split(loop, index, hitLoop, hitIndex, event.height);
+    return {
+      loops: [...area.filter((each) => each !== loop && each !== hitLoop), ...loops],
+      joints: [joint],
+    };
   }
-  const hitLoop = area[event.hitLoop] as Loop;
-  const { loops, joint } = split(loop, event.front, hitLoop, event.hitFront, event.height);
-  return { loops: [...others.filter((each) => each !== hitLoop), ...loops], joints: [joint] };
+  const change = (event.kind === "shrink" ? dropFront : runAlong)(loop, index, event.height);
+  return { loops: [...area.filter((each) => each !== loop), change.loop], joints: change.joints };
 };
 
 /**
