@@ -1,5 +1,5 @@
 import type { Footprint } from "../../shared/footprint";
-import { noAnswer } from "../../shared/inputError";
+import { InputError, noAnswer } from "../../shared/inputError";
 import { checkLaws } from "./laws";
 import { outerEdge, roofCorner, type EdgePiece } from "./eaves";
 import { checkOverhangs } from "./overhangCheck";
@@ -44,8 +44,7 @@ const eaveJoints = (pieces: readonly EdgePiece[]): Joint[] =>
 
 const numbered = (sides: readonly RoofSide[]): RoofSide[] => [...sides].sort((a, b) => a.number - b.number);
 
-/** The roof over a footprint, or `#N/A` with the reason. */
-export const roofOver = (footprint: Footprint, builds: readonly SideBuild[]): Roof => {
+const checkedRoof = (footprint: Footprint, builds: readonly SideBuild[]): Roof => {
   const size = sizeFt(footprint);
   const corners = roofSides(footprint, builds).map((ring) =>
     ring.map((side, index) => roofCorner(around(ring, index - 1), side)),
@@ -72,4 +71,30 @@ export const roofOver = (footprint: Footprint, builds: readonly SideBuild[]): Ro
   const roof = { sides, planes, edges, outerEdges };
   checkLaws(roof, toleranceFt);
   return roof;
+};
+
+/** Finer than any tape. */
+const HAIR_FT = 1 / 1024;
+
+const toTheHair = (footprint: Footprint): Footprint =>
+  footprint.map((ring) =>
+    ring.map(({ x, y }) => ({ x: Math.round(x / HAIR_FT) * HAIR_FT, y: Math.round(y / HAIR_FT) * HAIR_FT })),
+  );
+
+/**
+ * The roof over a footprint, or `#N/A` with the reason. Between sides that are out of parallel by a millionth of a
+ * degree a corner races along the ridge faster than the arithmetic can follow; where that spoils a roof, the corners
+ * are taken to the nearest 1/1024 ft and it is tried once more.
+ */
+export const roofOver = (footprint: Footprint, builds: readonly SideBuild[]): Roof => {
+  try {
+    return checkedRoof(footprint, builds);
+  } catch (refusal) {
+    if (!(refusal instanceof InputError)) throw refusal;
+    try {
+      return checkedRoof(toTheHair(footprint), builds);
+    } catch {
+      throw refusal;
+    }
+  }
 };
