@@ -9,6 +9,10 @@ import { inchesSpec } from "./measure/inches";
 import { tapeSpec } from "./measure/tape";
 import { packsSpec } from "./orders/packs";
 import { squaresSpec } from "./orders/squares";
+import { edgeFeetSpec } from "./roof/edgeFeet";
+import { planeOutlineSpec } from "./roof/planeOutline";
+import { roofEdgesSpec } from "./roof/roofEdges";
+import { roofPlanesSpec } from "./roof/roofPlanes";
 import { anglePitchSpec } from "./slope/anglePitch";
 import { bendAngleSpec } from "./slope/bendAngle";
 import { faceAngleSpec } from "./slope/faceAngle";
@@ -54,6 +58,10 @@ export const catalogue: readonly FunctionSpec[] = [
   starterListSpec,
   outlineSpec,
   outlineAreaSpec,
+  roofPlanesSpec,
+  roofEdgesSpec,
+  planeOutlineSpec,
+  edgeFeetSpec,
   trimFeetSpec,
   trimPiecesSpec,
   clipCountSpec,

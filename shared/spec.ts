@@ -4,7 +4,16 @@ import type { Kind } from "./kinds/kind";
 import type { ResultKind } from "./result";
 
 /** The folders of `functions/`, in the order in which a person would look for them. */
-export const CONCEPTS = ["measure", "slope", "courses", "stagger", "layout", "trim", "orders"] as const;
+export const CONCEPTS = [
+  "measure",
+  "slope",
+  "courses",
+  "stagger",
+  "layout",
+  "roof",
+  "trim",
+  "orders",
+] as const;
 export type Concept = (typeof CONCEPTS)[number];
 
 export interface Parameter<T> {

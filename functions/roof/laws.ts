@@ -1,8 +1,8 @@
 import { noAnswer } from "../../shared/inputError";
 import { twiceSignedArea, type Point } from "../../shared/outline";
 import { sidesThatCross } from "../../shared/outlineCrossing";
-import type { Roof, RoofPlane } from "./roof";
-import type { GraphEdge } from "./roofGraph";
+import { planAreaSqFt } from "./measures";
+import type { Roof, RoofEdge, RoofPlane } from "./roofParts";
 import { along, distance, dot, minus, type Spot } from "./skeleton/plan";
 import { planeHeight } from "./skeleton/roofSide";
 
@@ -16,26 +16,26 @@ const offSegmentFt = ({ from, to }: { from: Point; to: Point }, point: Point): n
   return distance(point, along(from, run, Math.min(1, Math.max(0, share))));
 };
 
-const refusePlane = ({ sides }: RoofPlane, reason: string): never => {
-  throw noAnswer(`the plane of side ${sides[0].number} ${reason}`);
+const refusePlane = ({ side }: RoofPlane, reason: string): never => {
+  throw noAnswer(`the plane of side ${side.number} ${reason}`);
 };
 
 /** Each plane is flat, lies the right way up, and does not cross itself. */
 const checkPlane = (plane: RoofPlane, toleranceFt: number): void => {
-  const [side] = plane.sides;
+  const { side } = plane;
   const offFt = Math.max(...plane.corners.map((corner) => Math.abs(planeHeight(side, corner) - corner.z)));
   if (!(offFt <= toleranceFt * Math.max(1, side.pitch))) refusePlane(plane, "does not meet its neighbours");
-  if (!(areaOf(plane.corners) > 0)) refusePlane(plane, "comes to nothing between its neighbours");
+  if (!(planAreaSqFt(plane) > 0)) refusePlane(plane, "comes to nothing between its neighbours");
   const crossing = sidesThatCross(plane.corners);
   if (crossing) refusePlane(plane, "crosses itself");
 };
 
 /** An edge of one plane that is no part of the roof's outer edge: there the planes on its two sides don't meet. */
-const looseEdge = ({ edges, outerEdges }: Roof, toleranceFt: number): GraphEdge | undefined => {
+const looseEdge = ({ edges, outerEdges }: Roof, toleranceFt: number): RoofEdge | undefined => {
   const pieces = outerEdges.flat();
-  return edges.find(({ from, to, right }) => {
+  return edges.find(({ from, to, otherPlane }) => {
     const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
-    return !right && !pieces.some((piece) => offSegmentFt(piece, middle) <= toleranceFt);
+    return !otherPlane && !pieces.some((piece) => offSegmentFt(piece, middle) <= toleranceFt);
   });
 };
 
@@ -50,17 +50,19 @@ export const checkLaws = (roof: Roof, toleranceFt: number): void => {
   const loose = looseEdge(roof, toleranceFt);
   if (loose)
     throw noAnswer(
-      `the plane of side ${loose.left.number} would end in mid-roof, with a wall above or below it`,
+      `the plane of side ${loose.plane.side.number} would end in mid-roof, with a wall above or below it`,
     );
   const outlineFt = sum(outerEdges.flat().map(({ from, to }) => distance(from, to)));
-  const coveredFt = sum(edges.filter(({ right }) => !right).map(({ from, to }) => distance(from, to)));
+  const coveredFt = sum(
+    edges.filter(({ otherPlane }) => !otherPlane).map(({ from, to }) => distance(from, to)),
+  );
   const areaSqFt = sum(outerEdges.map((ring) => areaOf(ring.map(({ from }) => from))));
-  const coveredSqFt = sum(planes.map(({ corners }) => areaOf(corners)));
+  const coveredSqFt = sum(planes.map(planAreaSqFt));
   const isCovered =
     Math.abs(coveredSqFt - areaSqFt) <= toleranceFt * outlineFt &&
     Math.abs(coveredFt - outlineFt) <= toleranceFt * edges.length;
   if (!isCovered)
     throw noAnswer(
-      `the planes of sides ${planes.map(({ sides }) => sides[0].number).join(", ")} don't cover the footprint once`,
+      `the planes of sides ${planes.map(({ side }) => side.number).join(", ")} don't cover the footprint once`,
     );
 };

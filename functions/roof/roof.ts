@@ -4,28 +4,15 @@ import { checkLaws } from "./laws";
 import { outerEdge, roofCorner, type EdgePiece } from "./eaves";
 import { checkOverhangs } from "./overhangCheck";
 import { planeCorners } from "./planeCorners";
-import { roofGraph, type GraphEdge } from "./roofGraph";
+import { kindedEdges } from "./kindedEdges";
+import { roofGraph } from "./roofGraph";
+import type { Roof, RoofPlane } from "./roofParts";
 import { roofSides, type SideBuild } from "./roofSides";
 import type { Joint } from "./skeleton/front";
-import { around, type Spot } from "./skeleton/plan";
+import { around } from "./skeleton/plan";
 import { isGable, type RoofSide } from "./skeleton/roofSide";
 import { skeleton } from "./skeleton/skeleton";
 import { straighten } from "./straighten";
-
-/** One plane: the sides in line that it stands on, and its corners in space, anticlockwise on plan. */
-export interface RoofPlane {
-  readonly sides: readonly [RoofSide, ...RoofSide[]];
-  readonly corners: readonly Spot[];
-}
-
-/** A roof that has been checked against the laws of `checkLaws`. */
-export interface Roof {
-  readonly sides: readonly RoofSide[];
-  readonly planes: readonly RoofPlane[];
-  readonly edges: readonly GraphEdge[];
-  /** The roof's outer edge on plan, ring by ring. */
-  readonly outerEdges: readonly (readonly EdgePiece[])[];
-}
 
 /** Relative to the footprint's size: what counts as one spot while the fronts climb, and when they have met. */
 const EVENT_TOLERANCE = 1e-10;
@@ -60,15 +47,16 @@ const checkedRoof = (footprint: Footprint, builds: readonly SideBuild[]): Roof =
 
   const toleranceFt = NODE_TOLERANCE * size;
   const { edges: pieces, planeOf } = roofGraph([...joints, ...outerEdges.flatMap(eaveJoints)], toleranceFt);
-  const edges = straighten(pieces, toleranceFt);
+  const graphEdges = straighten(pieces, toleranceFt);
   const sides = numbered(corners.flat().map(({ after }) => after));
-  const planes = sides
-    .filter((side) => !isGable(side) && planeOf(side) === side)
-    .map((first): RoofPlane => {
-      const others = sides.filter((side) => side !== first && planeOf(side) === first);
-      return { sides: [first, ...others], corners: planeCorners(edges, first) };
-    });
-  const roof = { sides, planes, edges, outerEdges };
+  const firsts = sides.filter((side) => !isGable(side) && planeOf(side) === side);
+  const planes = firsts.map((side, index): RoofPlane => ({
+    number: index + 1,
+    side,
+    sideNumbers: sides.filter((other) => planeOf(other) === side).map((other) => other.number),
+    corners: planeCorners(graphEdges, side),
+  }));
+  const roof = { sides, planes, edges: kindedEdges(graphEdges, planes), outerEdges };
   checkLaws(roof, toleranceFt);
   return roof;
 };

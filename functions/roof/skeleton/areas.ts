@@ -1,17 +1,10 @@
 import { twiceSignedArea, type Point } from "../../../shared/outline";
+import { isWithin } from "../../../shared/outlineWithin";
 import { outlineAt, type Loop } from "./front";
-import { around, distance } from "./plan";
+import { distance } from "./plan";
 
 /** An area not covered yet: the ring around it, and the rings of courtyards within. */
 export type OpenArea = readonly Loop[];
-
-/** Whether a point lies within a ring (even-odd rule). */
-export const isWithinRing = (ring: readonly Point[], { x, y }: Point): boolean =>
-  ring.reduce((within, a, index) => {
-    const b = around(ring, index + 1);
-    const crosses = a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x);
-    return crosses ? !within : within;
-  }, false);
 
 /** The corner of a ring that stands farthest from another ring's corners: no touch of the two can mislead it. */
 const clearCorner = (ring: readonly Point[], other: readonly Point[]): Point => {
@@ -29,7 +22,7 @@ export const openAreas = (loops: readonly Loop[], height: number): OpenArea[] =>
   const outer = rings.filter(({ twiceArea }) => twiceArea > 0).sort((a, b) => a.twiceArea - b.twiceArea);
   const areas = new Map(outer.map((ring) => [ring, [ring.loop]]));
   for (const inner of rings.filter(({ twiceArea }) => !(twiceArea > 0))) {
-    const home = outer.find(({ outline }) => isWithinRing(outline, clearCorner(inner.outline, outline)));
+    const home = outer.find(({ outline }) => isWithin(outline, clearCorner(inner.outline, outline)));
     if (home) areas.get(home)?.push(inner.loop);
   }
   return [...areas.values()];

@@ -1,0 +1,18 @@
+import type { CellKind, RangeKind } from "./kind";
+
+/** One value for all sides, or a list of one a side; undefined where a cell among them is blank. */
+export type PerSide = readonly (number | undefined)[];
+
+/** A range that holds one cell, or a cell for each side in the sides' order. */
+export const perSide = (cellKind: CellKind<number>): RangeKind<PerSide> => ({
+  shape: "range",
+  takes: `${cellKind.takes}: one for all sides, or a range of one for each side`,
+  read: (cells, label) => {
+    const values = cells
+      .flat()
+      .map((cell, index) =>
+        cell === null || cell === "" ? undefined : cellKind.read(cell, `${label} of side ${index + 1}`),
+      );
+    return values.slice(0, values.findLastIndex((value) => value !== undefined) + 1);
+  },
+});
