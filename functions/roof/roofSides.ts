@@ -26,7 +26,7 @@ const sideOf = (number: number, from: Point, to: Point, build: SideBuild): RoofS
   const { x, y } = minus(to, from);
   const direction = { x: x / lengthFt, y: y / lengthFt };
   const inward = { x: -direction.y, y: direction.x };
-  return { number, from, direction, inward, ...planeOrGable(build, dot(inward, from)) };
+  return { number, from, to, direction, inward, ...planeOrGable(build, dot(inward, from)) };
 };
 
 /** The sides of one ring, turned where need be so that it runs anticlockwise, or a courtyard's clockwise. */

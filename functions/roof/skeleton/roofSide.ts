@@ -6,6 +6,7 @@ export interface RoofSide {
   /** As the person counted it. */
   readonly number: number;
   readonly from: Point;
+  readonly to: Point;
   readonly direction: Point;
   /** Level, square to the side, into the building. */
   readonly inward: Point;
