@@ -6,7 +6,8 @@ interface Palette {
   readonly quiet: string;
   /** Planes from the one in most light to the one in least. */
   readonly shades: readonly [string, string, string, string, string];
-  readonly wall: string;
+  /** A wall in the light, and one in shadow. */
+  readonly walls: readonly [string, string];
   readonly edges: Readonly<Record<EdgeKind, string>>;
 }
 
@@ -15,7 +16,7 @@ const LIGHT: Palette = {
   ink: "#1b1b1b",
   quiet: "#5a5a5a",
   shades: ["#f4f1ea", "#e6e1d6", "#d5cebf", "#c1b8a5", "#aaa08b"],
-  wall: "#e3e7ea",
+  walls: ["#eef0f2", "#d9dee2"],
   edges: {
     eave: "#1b1b1b",
     rake: "#1b1b1b",
@@ -31,7 +32,7 @@ const DARK: Palette = {
   ink: "#f1f1f1",
   quiet: "#b5b9be",
   shades: ["#4a4d52", "#404348", "#36393e", "#2d3034", "#25282b"],
-  wall: "#1d2126",
+  walls: ["#323940", "#22272d"],
   edges: {
     eave: "#f1f1f1",
     rake: "#f1f1f1",
@@ -58,7 +59,7 @@ export const edgeClass = (kind: EdgeKind): string => `roof-${kind.replace(" ", "
 export const shadeClass = (shade: number): string => `roof-shade-${shade}`;
 export const SHADES = LIGHT.shades.length;
 
-const colours = ({ paper, ink, quiet, shades, wall, edges }: Palette): string =>
+const colours = ({ paper, ink, quiet, shades, walls, edges }: Palette): string =>
   [
     `.roof-paper{fill:${paper}}`,
     `.roof-picture text{fill:${ink};stroke:${paper}}`,
@@ -68,7 +69,8 @@ const colours = ({ paper, ink, quiet, shades, wall, edges }: Palette): string =>
     `.roof-arrow{stroke:${ink}}`,
     `.roof-arrow-head{fill:${ink}}`,
     `.roof-badge{fill:${paper};stroke:${ink}}`,
-    `.roof-wall{fill:${wall};stroke:${wall}}`,
+    `.roof-wall{fill:${walls[0]};stroke:${walls[0]}}`,
+    `.roof-shadow{fill:${walls[1]};stroke:${walls[1]}}`,
     ...shades.map((colour, shade) => `.${shadeClass(shade)}{fill:${colour};stroke:${colour}}`),
     ...EDGE_KINDS_STYLED.map((kind) => `.${edgeClass(kind)}{stroke:${edges[kind]}}`),
   ].join("");
@@ -78,13 +80,15 @@ export const PICTURE_STYLE = [
   ".roof-picture{font-family:system-ui,sans-serif;font-size:13px}",
   ".roof-picture text{paint-order:stroke;stroke-width:4px;stroke-linejoin:round;text-anchor:middle;dominant-baseline:central}",
   ".roof-picture .roof-legend{text-anchor:start}",
-  ".roof-edge{fill:none;stroke-linecap:butt}",
+  ".roof-edge,.roof-view-edge{fill:none}",
   ".roof-picture .roof-number{font-weight:700;stroke:none}",
   ".roof-wall-line{fill:none;stroke-width:1;stroke-dasharray:4 3}",
   ".roof-arrow{fill:none;stroke-width:1.5}",
   ".roof-badge{stroke-width:1.5}",
   "[class^=roof-shade],.roof-wall{stroke-width:.7;stroke-linejoin:round}",
   ...EDGE_KINDS_STYLED.map((kind) => `.${edgeClass(kind)}{${STROKES[kind]}}`),
+  // A dash that hidden parts cut up would say nothing: in the view every kind is a plain line.
+  ".roof-picture .roof-view-edge{stroke-width:1.5;stroke-dasharray:none;stroke-linecap:round}",
   colours(LIGHT),
   `@media screen and (prefers-color-scheme:dark){${colours(DARK)}}`,
 ].join("");
