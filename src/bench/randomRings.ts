@@ -1,0 +1,90 @@
+import { cornerAfter, type Outline, type Point } from "../../shared/outline";
+import { oneOf, type Random } from "./random";
+
+/** Corners around a middle, each at a distance of its own: spikes and bays, some very sharp. */
+export const starRing = (random: Random, sides: number): Outline =>
+  Array.from({ length: sides }, (_, index) => {
+    const angle = ((index + 0.15 + 0.7 * random()) / sides) * 2 * Math.PI;
+    const radiusFt = 8 + 30 * random();
+    return { x: radiusFt * Math.cos(angle), y: radiusFt * Math.sin(angle) };
+  });
+
+/** Twice the area of the triangle a, b, c: positive where c lies to the left of a -> b. */
+const leftOf = (a: Point, b: Point, c: Point): number =>
+  (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+
+/** The first two sides that cross, counted from 0. */
+const crossing = (ring: Outline): readonly [number, number] | undefined => {
+  for (const [i, a] of ring.entries())
+    for (let j = i + 2; j < ring.length - (i === 0 ? 1 : 0); j++) {
+      const [b, c, d] = [cornerAfter(ring, i), ring[j] as Point, cornerAfter(ring, j)];
+      if (leftOf(a, b, c) * leftOf(a, b, d) < 0 && leftOf(c, d, a) * leftOf(c, d, b) < 0) return [i, j];
+    }
+  return undefined;
+};
+
+/** Corners anywhere, joined in a way that no two sides cross: two that do are swapped until none is left. */
+export const tangledRing = (random: Random, sides: number): Outline => {
+  let ring: Outline = Array.from({ length: sides }, () => ({ x: 60 * random(), y: 60 * random() }));
+  for (let found = crossing(ring); found; found = crossing(ring)) {
+    const [i, j] = found;
+    ring = [...ring.slice(0, i + 1), ...ring.slice(i + 1, j + 1).reverse(), ...ring.slice(j + 1)];
+  }
+  return ring;
+};
+
+const CELL_FT = 10;
+const STEPS = [
+  { x: 1, y: 0 },
+  { x: 1, y: 1 },
+  { x: 0, y: 1 },
+  { x: -1, y: 1 },
+  { x: -1, y: 0 },
+  { x: -1, y: -1 },
+  { x: 0, y: -1 },
+  { x: 1, y: -1 },
+] as const;
+const key = ({ x, y }: Point): string => `${x},${y}`;
+const stepped = ({ x, y }: Point, by: Point): Point => ({ x: x + by.x, y: y + by.y });
+
+/** A patch of squares without holes, grown square by square: one is added where it leaves the edge one ring. */
+const patch = (random: Random, squares: number): Point[] => {
+  const cells: Point[] = [{ x: 0, y: 0 }];
+  const taken = new Set(cells.map(key));
+  while (cells.length < squares) {
+    const cell = stepped(
+      oneOf(random, cells),
+      oneOf(
+        random,
+        STEPS.filter((_, index) => index % 2 === 0),
+      ),
+    );
+    const around = STEPS.map((step) => taken.has(key(stepped(cell, step))));
+    const changes = around.filter((solid, index) => solid !== around[(index + 1) % around.length]).length;
+    if (taken.has(key(cell)) || changes !== 2) continue;
+    taken.add(key(cell));
+    cells.push(cell);
+  }
+  return cells;
+};
+
+/** A building of squares: every corner square, and many sides in line, level with each other, or meeting at once. */
+export const steppedRing = (random: Random, squares: number): Outline => {
+  const cells = patch(random, squares);
+  const taken = new Set(cells.map(key));
+  const next = new Map<string, Point>();
+  for (const cell of cells)
+    for (const [index, corner] of [0, 1, 2, 3].entries()) {
+      const step = STEPS[(corner * 2 + 6) % 8] as Point;
+      if (taken.has(key(stepped(cell, step)))) continue;
+      const offsets = [{ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 1, y: 1 }, { x: 0, y: 1 }]; // prettier-ignore
+      next.set(key(stepped(cell, offsets[index] as Point)), stepped(cell, offsets[(index + 1) % 4] as Point));
+    }
+  const ring: Point[] = [];
+  const [start] = next.values();
+  for (let corner = start; corner && ring.length < next.size; corner = next.get(key(corner)))
+    ring.push(corner);
+  return ring
+    .filter((corner, index) => leftOf(ring.at(index - 1) as Point, corner, cornerAfter(ring, index)) !== 0)
+    .map(({ x, y }) => ({ x: x * CELL_FT, y: y * CELL_FT }));
+};
