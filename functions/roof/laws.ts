@@ -1,20 +1,14 @@
 import { noAnswer } from "../../shared/inputError";
-import { twiceSignedArea, type Point } from "../../shared/outline";
+import { twiceSignedArea } from "../../shared/outline";
 import { sidesThatCross } from "../../shared/outlineCrossing";
+import { distanceToSegment } from "../../shared/segment";
 import { planAreaSqFt } from "./measures";
 import type { Roof, RoofEdge, RoofPlane } from "./roofParts";
-import { along, distance, dot, minus, type Spot } from "./skeleton/plan";
+import { distance, type Spot } from "./skeleton/plan";
 import { planeHeight } from "./skeleton/roofSide";
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 const areaOf = (corners: readonly Spot[]): number => twiceSignedArea(corners) / 2;
-
-/** How far a point lies from a segment, on plan. */
-const offSegmentFt = ({ from, to }: { from: Point; to: Point }, point: Point): number => {
-  const run = minus(to, from);
-  const share = dot(minus(point, from), run) / dot(run, run);
-  return distance(point, along(from, run, Math.min(1, Math.max(0, share))));
-};
 
 const refusePlane = ({ side }: RoofPlane, reason: string): never => {
   throw noAnswer(`the plane of side ${side.number} ${reason}`);
@@ -35,7 +29,9 @@ const looseEdge = ({ edges, outerEdges }: Roof, toleranceFt: number): RoofEdge |
   const pieces = outerEdges.flat();
   return edges.find(({ from, to, otherPlane }) => {
     const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
-    return !otherPlane && !pieces.some((piece) => offSegmentFt(piece, middle) <= toleranceFt);
+    return (
+      !otherPlane && !pieces.some((piece) => distanceToSegment(middle, piece.from, piece.to) <= toleranceFt)
+    );
   });
 };
 

@@ -39,6 +39,7 @@ export const planeCorners = (edges: readonly GraphEdge[], plane: RoofSide): Spot
       .sort((a, b) => turn(before, a) - turn(before, b));
     if (!step && before.to !== first.from) throw noAnswer(`the plane of side ${plane.number} doesn't close`);
   }
-  if (left.size > 0) throw noAnswer(`the plane of side ${plane.number} would lie in more than one piece`);
+  if (left.size > 0)
+    throw noAnswer(`the plane of side ${plane.number} would run all round other planes, as round a hole`);
   return corners;
 };

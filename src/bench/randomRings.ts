@@ -1,5 +1,5 @@
 import { cornerAfter, type Outline, type Point } from "../../shared/outline";
-import { oneOf, type Random } from "./random";
+import { oneOf, wholeBetween, type Random } from "./random";
 
 /** Corners around a middle, each at a distance of its own: spikes and bays, some very sharp. */
 export const starRing = (random: Random, sides: number): Outline =>
@@ -87,4 +87,27 @@ export const steppedRing = (random: Random, squares: number): Outline => {
   return ring
     .filter((corner, index) => leftOf(ring.at(index - 1) as Point, corner, cornerAfter(ring, index)) !== 0)
     .map(({ x, y }) => ({ x: x * CELL_FT, y: y * CELL_FT }));
+};
+
+const COURT_FT = 10;
+
+/** A rectangle with courtyards set out on a grid, so that many planes come together at once. */
+export const courtRings = (random: Random): readonly Outline[] => {
+  const [across, up] = [wholeBetween(random, 1, 4), wholeBetween(random, 1, 2)];
+  const box = (left: number, low: number, right: number, high: number): Outline => [
+    { x: left, y: low },
+    { x: right, y: low },
+    { x: right, y: high },
+    { x: left, y: high },
+  ];
+  const slack = (): number => oneOf(random, [0, 0, 2.5]);
+  const courts = Array.from({ length: across * up }, (_, index) => {
+    const [left, low] = [
+      (2 * (index % across) + 1) * COURT_FT,
+      (2 * Math.floor(index / across) + 1) * COURT_FT,
+    ];
+    return box(left - slack(), low - slack(), left + COURT_FT + slack(), low + COURT_FT + slack());
+  });
+  const outer = box(0, 0, (2 * across + 1) * COURT_FT, (2 * up + 1) * COURT_FT);
+  return [outer, ...courts.filter(() => random() < 0.8)];
 };

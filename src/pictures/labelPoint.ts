@@ -1,17 +1,11 @@
 import { cornerAfter, type Outline, type Point } from "../../shared/outline";
+import { distanceToSegment } from "../../shared/segment";
 import { isWithin } from "../../shared/outlineWithin";
 
 /** Steps of the search across an outline, each way. */
 const STEPS = 24;
 /** Room that a label gives up for each unit of distance that it comes nearer to the outline's middle. */
 const PULL = 0.05;
-
-const distanceToSegment = (point: Point, a: Point, b: Point): number => {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const share = ((point.x - a.x) * dx + (point.y - a.y) * dy) / (dx * dx + dy * dy);
-  const held = Math.min(1, Math.max(0, share));
-  return Math.hypot(point.x - a.x - held * dx, point.y - a.y - held * dy);
-};
 
 const clearance = (outline: Outline, point: Point): number =>
   isWithin(outline, point)

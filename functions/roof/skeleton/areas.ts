@@ -1,29 +1,46 @@
 import { twiceSignedArea, type Point } from "../../../shared/outline";
 import { isWithin } from "../../../shared/outlineWithin";
+import { distanceToSegment } from "../../../shared/segment";
 import { outlineAt, type Loop } from "./front";
-import { distance } from "./plan";
+import { around } from "./plan";
 
 /** An area not covered yet: the ring around it, and the rings of courtyards within. */
 export type OpenArea = readonly Loop[];
 
-/** The corner of a ring that stands farthest from another ring's corners: no touch of the two can mislead it. */
-const clearCorner = (ring: readonly Point[], other: readonly Point[]): Point => {
-  const clearance = (point: Point): number => Math.min(...other.map((each) => distance(point, each)));
-  return ring.reduce((best, point) => (clearance(point) > clearance(best) ? point : best));
+const clearance = (point: Point, ring: readonly Point[]): number =>
+  Math.min(...ring.map((from, index) => distanceToSegment(point, from, around(ring, index + 1))));
+
+/**
+ * How far a ring reaches into another; less than 0 where it lies outside. It is measured at a corner or a side's
+ * middle, the one farthest from the other ring: at one height rings may touch along whole sides, or all round.
+ */
+const depthWithin = (ring: readonly Point[], other: readonly Point[]): number => {
+  const middles = ring.map((from, index) => {
+    const to = around(ring, index + 1);
+    return { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+  });
+  const depths = [...ring, ...middles].map((point) =>
+    isWithin(other, point) ? clearance(point, other) : -clearance(point, other),
+  );
+  return depths.reduce((most, depth) => (Math.abs(depth) > Math.abs(most) ? depth : most));
 };
 
 /** Sorts rings into areas: each ring that runs anticlockwise is an area's, and a clockwise one the area's around it. */
 export const openAreas = (loops: readonly Loop[], height: number): OpenArea[] => {
-  if (loops.length < 2) return loops.map((loop) => [loop]);
   const rings = loops.map((loop) => {
     const outline = outlineAt(loop, height);
     return { loop, outline, twiceArea: twiceSignedArea(outline) };
   });
-  const outer = rings.filter(({ twiceArea }) => twiceArea > 0).sort((a, b) => a.twiceArea - b.twiceArea);
-  const areas = new Map(outer.map((ring) => [ring, [ring.loop]]));
+  const areas = rings
+    .filter(({ twiceArea }) => twiceArea > 0)
+    .sort((a, b) => a.twiceArea - b.twiceArea)
+    .map((outer) => ({ ...outer, loops: [outer.loop] }));
+  if (areas.length < 2) return loops.length > 0 ? [loops] : [];
   for (const inner of rings.filter(({ twiceArea }) => !(twiceArea > 0))) {
-    const home = outer.find(({ outline }) => isWithin(outline, clearCorner(inner.outline, outline)));
-    if (home) areas.get(home)?.push(inner.loop);
+    const depths = areas.map(({ outline }) => depthWithin(inner.outline, outline));
+    const smallestAround = depths.findIndex((depth) => depth > 0);
+    const nearest = depths.indexOf(Math.max(...depths));
+    areas[smallestAround >= 0 ? smallestAround : nearest]?.loops.push(inner.loop);
   }
-  return [...areas.values()];
+  return areas.map((area) => area.loops);
 };
