@@ -40,7 +40,9 @@ const checkedRoof = (footprint: Footprint, builds: readonly SideBuild[]): Roof =
   checkOverhangs(outerEdges);
 
   const loops = corners.map((ring) => ring.map(({ after, corner }) => ({ side: after, start: corner })));
-  const { joints, unclosed } = skeleton(loops, EVENT_TOLERANCE * size);
+  const sides = numbered(corners.flat().map(({ after }) => after));
+  const highestEaveFt = Math.max(...sides.filter((side) => !isGable(side)).map((side) => side.eaveHeightFt));
+  const { joints, unclosed } = skeleton(loops, highestEaveFt, EVENT_TOLERANCE * size);
   const open = unclosed.flat().map(({ side }) => side.number);
   if (open.length > 0)
     throw noAnswer(`no plane closes the roof between sides ${[...new Set(open)].join(", ")}`);
@@ -48,7 +50,6 @@ const checkedRoof = (footprint: Footprint, builds: readonly SideBuild[]): Roof =
   const toleranceFt = NODE_TOLERANCE * size;
   const { edges: pieces, planeOf } = roofGraph([...joints, ...outerEdges.flatMap(eaveJoints)], toleranceFt);
   const graphEdges = straighten(pieces, toleranceFt);
-  const sides = numbered(corners.flat().map(({ after }) => after));
   const firsts = sides.filter((side) => !isGable(side) && planeOf(side) === side);
   const planes = firsts.map((side, index): RoofPlane => ({
     number: index + 1,

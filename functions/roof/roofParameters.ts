@@ -37,13 +37,15 @@ export const RAKE_OVERHANG = omittable(
   "Level, past the gables: one for all, or one a side; the overhang if left out.",
 );
 
-/** What holds on one side. */
+/** What holds on one side. A list may run on past the sides with blank cells. */
 const valueOn = (values: PerSide, side: number, sides: number, label: string): number => {
-  if (values.length > 1 && values.length !== sides)
-    throw new InputError(
-      `${label} takes one value, or one for each of the ${sides} sides, got ${values.length}`,
-    );
-  const value = values.length === 1 ? values[0] : values[side - 1];
+  const last = values.findLastIndex((value) => value !== undefined) + 1;
+  const isList = values.length > 1;
+  if (isList && (values.length < sides || last > sides)) {
+    const got = values.length < sides ? values.length : last;
+    throw new InputError(`${label} takes one value, or one for each of the ${sides} sides, got ${got}`);
+  }
+  const value = isList ? values[side - 1] : values[0];
   if (value === undefined) throw new InputError(`${label} of side ${side} is missing`);
   return value;
 };

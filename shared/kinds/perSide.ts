@@ -8,11 +8,10 @@ export const perSide = (cellKind: CellKind<number>): RangeKind<PerSide> => ({
   shape: "range",
   takes: `${cellKind.takes}: one for all sides, or a range of one for each side`,
   read: (cells, label) => {
-    const values = cells
-      .flat()
-      .map((cell, index) =>
-        cell === null || cell === "" ? undefined : cellKind.read(cell, `${label} of side ${index + 1}`),
-      );
-    return values.slice(0, values.findLastIndex((value) => value !== undefined) + 1);
+    const list = cells.flat();
+    const labelOf = (index: number): string => (list.length > 1 ? `${label} of side ${index + 1}` : label);
+    return list.map((cell, index) =>
+      cell === null || cell === "" ? undefined : cellKind.read(cell, labelOf(index)),
+    );
   },
 });

@@ -35,14 +35,14 @@ const applyEvent = (area: OpenArea, event: RoofEvent): Applied => {
 /**
  * The weighted straight skeleton: the level line around the roof climbs, each side's part moving inward at its own
  * speed (a gable's not at all), until nothing is left to cover. A front shrinks to nothing, or an inner corner runs
- * into another front; the corners draw the joints. After Aichholzer and Aurenhammer 1996 (edge and split events),
+ * into another front; the corners draw the joints. It starts at `startHeight`, where the loops lie whole. After Aichholzer and Aurenhammer 1996 (edge and split events),
  * with weights after Eppstein and Erickson 1999.
  */
-export const skeleton = (loops: readonly Loop[], toleranceFt: number): Skeleton => {
+export const skeleton = (loops: readonly Loop[], startHeight: number, toleranceFt: number): Skeleton => {
   const joints: Joint[] = [];
   const unclosed: Loop[] = [];
   const sides = loops.reduce((sum, loop) => sum + loop.length, 0);
-  const open = openAreas(loops, 0).map((area) => ({ area, height: 0 }));
+  const open = openAreas(loops, startHeight).map((area) => ({ area, height: startHeight }));
   for (let events = 0; open.length > 0; events++) {
     const { area, height } = open.pop() as (typeof open)[number];
     const event = events < EVENTS_PER_SIDE * sides ? nextEvent(area, height, toleranceFt) : undefined;

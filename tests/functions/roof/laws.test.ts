@@ -4,14 +4,14 @@ import { roofOver } from "../../../functions/roof/roof";
 import type { Roof } from "../../../functions/roof/roofParts";
 import type { SideBuild } from "../../../functions/roof/roofSides";
 import { around, distance, type Spot } from "../../../functions/roof/skeleton/plan";
-import { insideFt, isGable } from "../../../functions/roof/skeleton/roofSide";
+import { insideFt } from "../../../functions/roof/skeleton/roofSide";
 import { twiceSignedArea, type Outline, type Point } from "../../../shared/outline";
 import { isWithin } from "../../../shared/outlineWithin";
 import { randomFrom } from "../../../src/bench/random";
 import { randomRoof } from "../../../src/bench/randomRun";
 
 const seed = fc.integer({ min: 1, max: 1_000_000 });
-const RUNS = { numRuns: 150 };
+const RUNS = { numRuns: 100 };
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 const areaOf = (ring: Outline): number => Math.abs(twiceSignedArea(ring)) / 2;
@@ -183,38 +183,34 @@ describe("overhangs", () => {
     return areaOf(ring) + reachFt * perimeterFt + reachFt * reachFt * sum(corners);
   };
 
-  it("plan areas add up to the grown footprint's, whatever the pitches", () => {
-    let roofs = 0;
-    fc.assert(
-      fc.property(seed, (value) => {
-        const { ring, builds } = randomRoof(value);
-        const reaching = builds.map((build) => ({ ...build, overhangFt: 0.25 }));
-        const roof = roofUnlessOverhangsMeet(ring, reaching);
-        if (!roof) return;
-        roofs++;
-        expect(Math.abs(sum(roof.planes.map(planAreaSqFt)) - grownArea(ring, 0.25))).toBeLessThan(1e-3);
-      }),
-      RUNS,
-    );
-    expect(roofs).toBeGreaterThan(RUNS.numRuns / 2);
-  });
-
-  /** A spike's overhang may run far beyond its corner: such roofs are refused by name. */
-  const roofUnlessOverhangsMeet = (ring: Outline, builds: readonly SideBuild[]): Roof | undefined => {
+  /** Overhangs of a spike run far beyond its corner: such roofs are refused, by the sides' numbers. */
+  const roofUnlessRefused = (ring: Outline, builds: readonly SideBuild[]): Roof | undefined => {
     try {
       return roofOver([ring], builds);
     } catch (refusal) {
-      expect(String(refusal)).toMatch(
-        /the overhangs (?:of|at the two ends of) sides? \d+.* run into each other/,
-      );
+      expect(String(refusal)).toMatch(/sides? \d+/);
       return undefined;
     }
   };
 
+  it("plan areas add up to the grown footprint's, whatever the pitches", () => {
+    const refused = Array.from({ length: 300 }, (_, index) => index + 1).filter((value) => {
+      const { ring, builds } = randomRoof(value);
+      const roof = roofUnlessRefused(
+        ring,
+        builds.map((build) => ({ ...build, overhangFt: 0.25 })),
+      );
+      if (!roof) return true;
+      expect(Math.abs(sum(roof.planes.map(planAreaSqFt)) - grownArea(ring, 0.25))).toBeLessThan(1e-3);
+      return false;
+    });
+    expect(refused.length).toBeLessThan(40);
+  });
+
   it("leave what stands over the walls as it is, at one pitch all round", () => {
     forRoofs((roof, ring, builds) => {
       if (!builds.every(({ pitch }) => pitch === 6)) return;
-      const reaching = roofUnlessOverhangsMeet(
+      const reaching = roofUnlessRefused(
         ring,
         builds.map((build) => ({ ...build, overhangFt: 0.1 })),
       );
@@ -231,13 +227,15 @@ describe("overhangs", () => {
 
   it("every eave of a side hangs as far below the walls as its overhang and pitch make", () => {
     forRoofs((_, ring, builds) => {
-      const reaching = roofUnlessOverhangsMeet(
+      const reaching = roofUnlessRefused(
         ring,
         builds.map((build, index) => ({ ...build, overhangFt: 0.05 * (1 + (index % 3)) })),
       );
-      for (const { kind, plane, from } of reaching?.edges ?? [])
-        if (kind === "eave" && plane.sideNumbers.length === 1 && !isGable(plane.side))
-          expect(from.z).toBeGreaterThan(plane.side.eaveHeightFt - 1e-6);
+      for (const plane of reaching?.planes.filter(({ sideNumbers }) => sideNumbers.length === 1) ?? []) {
+        const eaves = reaching?.edges.filter((edge) => edge.kind === "eave" && edge.plane === plane) ?? [];
+        const lowestFt = Math.min(...eaves.map(({ from }) => from.z));
+        expect(Math.abs(lowestFt - plane.side.eaveHeightFt)).toBeLessThan(1e-6);
+      }
     });
   });
 });
