@@ -1,10 +1,10 @@
 import type { Cell, Matrix } from "../cell";
 import { sideCount, type Footprint } from "../footprint";
 import { InputError } from "../inputError";
-import { cornerAfter, twiceSignedArea, type Outline, type Point } from "../outline";
-import { segmentsMeet, sidesThatCross } from "../outlineCrossing";
-import { isWithin } from "../outlineWithin";
+import { cornerAfter, twiceSignedArea, type Outline } from "../outline";
+import { sidesThatCross } from "../outlineCrossing";
 import { notTaken } from "./bounds";
+import { checkCourtyards, type NumberedRing } from "./courtyards";
 import type { RangeKind } from "./kind";
 import { isBlank, isHeading, readCoordinate, samePlace } from "./outline";
 
@@ -38,7 +38,7 @@ const readRing = (rows: Matrix, first: number, label: string): Outline => {
   return ring;
 };
 
-const checkRing = (ring: Outline, first: number, label: string): void => {
+const checkRing = ({ ring, first }: NumberedRing, label: string): void => {
   const crossing = sidesThatCross(ring);
   if (crossing)
     throw new InputError(
@@ -47,37 +47,16 @@ const checkRing = (ring: Outline, first: number, label: string): void => {
   if (!(Math.abs(twiceSignedArea(ring)) > 0)) throw new InputError(`${label} encloses no area`);
 };
 
-interface NumberedRing {
-  readonly ring: Outline;
-  readonly first: number;
-}
-
-/** Refuses a courtyard that meets another ring, stands outside the first, or within another courtyard. */
-const checkCourtyards = (rings: readonly NumberedRing[], label: string): void => {
-  rings.forEach(({ ring, first }, index) => {
-    for (const other of rings.slice(0, index)) {
-      const meeting = ringsMeet(ring, other.ring);
-      if (meeting)
-        throw new InputError(
-          `${label} crosses itself: side ${other.first + meeting[1]} meets side ${first + meeting[0]}`,
-        );
-    }
-    const around = rings
-      .slice(1)
-      .filter((other) => other.ring !== ring && isWithin(other.ring, ring[0] as Point));
-    if (index > 0 && (around.length > 0 || !isWithin(rings[0]?.ring ?? [], ring[0] as Point)))
-      throw new InputError(
-        `${label} has a courtyard (sides ${first} to ${first + ring.length - 1}) that isn't inside the building`,
-      );
-  });
-};
-
-/** The first sides, counted from 0, of two rings that touch. */
-const ringsMeet = (ring: Outline, other: Outline): readonly [number, number] | undefined => {
-  for (const [i, a] of ring.entries())
-    for (const [j, c] of other.entries())
-      if (segmentsMeet(a, cornerAfter(ring, i), c, cornerAfter(other, j))) return [i, j];
-  return undefined;
+/** The rings with their sides numbered on from one to the next. */
+const readRings = (rowRings: readonly Matrix[], label: string): NumberedRing[] => {
+  const rings: NumberedRing[] = [];
+  let first = 1;
+  for (const rows of rowRings) {
+    const ring = readRing(rows, first, label);
+    rings.push({ ring, first });
+    first += ring.length;
+  }
+  return rings;
 };
 
 /** The building's wall lines. Corners in line stay corners, so that sides keep the numbers that a person counts. */
@@ -85,22 +64,21 @@ export const footprint: RangeKind<Footprint> = {
   shape: "range",
   takes: TAKES,
   read: (cells, label) => {
-    const [first] = cells;
-    if (!first || cells.some((row) => row.length !== 2)) throw notTaken(label, TAKES, first?.[0] ?? null);
-    const rowRings = ringsOfRows(cells);
-    const headed = rowRings[0]?.[0];
-    const rows = headed && isHeading(headed) ? [rowRings[0]?.slice(1) ?? [], ...rowRings.slice(1)] : rowRings;
-    let next = 1;
-    const rings = rows.map((ringRows) => {
-      const numbered = { ring: readRing(ringRows, next, label), first: next };
-      checkRing(numbered.ring, numbered.first, label);
-      next += numbered.ring.length;
-      return numbered;
-    });
+    const [top] = cells;
+    if (!top || cells.some((row) => row.length !== 2)) throw notTaken(label, TAKES, top?.[0] ?? null);
+    const headed = cells.findIndex((row) => !row.every(isBlank));
+    const heading = cells[headed];
+    const rings = readRings(
+      ringsOfRows(heading && isHeading(heading) ? cells.slice(headed + 1) : cells),
+      label,
+    );
     const result = rings.map(({ ring }) => ring);
     const sides = sideCount(result);
+    if (sides < FEWEST_SIDES)
+      throw new InputError(`${label} needs at least ${FEWEST_SIDES} corners, got none`);
     if (sides > MOST_SIDES)
       throw new InputError(`${label} must have at most ${MOST_SIDES} sides, got ${sides}`);
+    for (const ring of rings) checkRing(ring, label);
     checkCourtyards(rings, label);
     return result;
   },

@@ -4,7 +4,8 @@ import { InputError } from "../../shared/inputError";
 import type { Outline } from "../../shared/outline";
 import { oneOf, randomFrom, wholeBetween, type Random } from "./random";
 import { equalPitches, someGables, unequalPitches } from "./randomRoofs";
-import { starRing, steppedRing, tangledRing } from "./randomRings";
+import { steppedRing } from "./randomBuildings";
+import { starRing, tangledRing } from "./randomRings";
 
 /** Sides of the largest random ring; a stepped one has this many squares, and about as many sides. */
 const MOST_SIDES = 30;

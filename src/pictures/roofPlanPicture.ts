@@ -27,8 +27,8 @@ export const roofPlanPicture = (roof: Roof): string => {
       ),
       ...wallLines(roof, scale),
       ...edges.map((edge) => edgeLine(edge, scale)),
-      ...planes.map((plane) => planeLabel(plane, scale)),
       ...edges.flatMap((edge) => edgeLabel(edge, scale)),
+      ...planes.map((plane) => planeLabel(plane, scale)),
       ...planLegend(edges, scale.height),
     ],
   });

@@ -5,7 +5,8 @@ import { twiceSignedArea, type Outline, type Point } from "../../../shared/outli
 import { loadOracle, type Oracle, type OracleNode } from "../../../src/bench/oracle";
 import { randomFrom, wholeBetween } from "../../../src/bench/random";
 import { equalPitches } from "../../../src/bench/randomRoofs";
-import { courtRings, starRing, steppedRing, tangledRing } from "../../../src/bench/randomRings";
+import { courtRings, steppedRing } from "../../../src/bench/randomBuildings";
+import { starRing, tangledRing } from "../../../src/bench/randomRings";
 import { rectangle, ringOf, type Pairs } from "../../support/roofs";
 
 /** The oracle reckons in 32-bit floats: 60 ft to about 4e-6 ft, and worse where lines cross at a small angle. */

@@ -1,6 +1,6 @@
 import { roofOver } from "../../../functions/roof/roof";
 import { randomFrom } from "../../../src/bench/random";
-import { courtRings } from "../../../src/bench/randomRings";
+import { courtRings } from "../../../src/bench/randomBuildings";
 import { unequalPitches } from "../../../src/bench/randomRoofs";
 import { refusedRoofs } from "../../../src/bench/randomRun";
 

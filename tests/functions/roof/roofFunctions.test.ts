@@ -22,6 +22,7 @@ describe("what a footprint may look like", () => {
     "with a heading row": [["x", "y"], ...RECTANGLE],
     "closed": [...RECTANGLE, [0, 0]],
     "walked round the other way": [...RECTANGLE].reverse(),
+    "with a blank row under its heading": [["x (ft)", "y (ft)"], ["", ""], ...RECTANGLE],
     "with blank rows around it": [[null, null], ...RECTANGLE, ["", null], [null, null]],
     "in text": [["0", "0"], ["40 ft", "0"], ["40' 0\"", "24-0"], ["0", "288 in"]],
     "moved": RECTANGLE.map(([x, y]) => [(x as number) - 500, (y as number) + 7]),
@@ -109,12 +110,19 @@ describe("what stands on the sides", () => {
   });
 });
 
+it("a column of 50,000 corners is refused at once, before its sides are compared", () => {
+  const start = performance.now();
+  const many = Array.from({ length: 50_000 }, (_, index) => [index % 997, index % 1009]);
+  expect(callForSentence("ROOFPLANES", many, 6)).toMatch(/must have at most 60 sides, got 50000/);
+  expect(performance.now() - start).toBeLessThan(5000);
+});
+
 describe("what is refused, in a sentence", () => {
   const cases: readonly (readonly [sentence: string, id: string, args: Parameters<typeof call>[1][]])[] = [
     ["#VALUE! footprint is missing: it takes a range of two columns", "ROOFPLANES", [null, 6]],
     ["#VALUE! footprint takes a range of two columns, x and y of the wall corners in ft, a row a corner; a courtyard's corners follow after a blank row, got 5", "ROOFPLANES", [5, 6]],
     ["#VALUE! footprint needs at least 3 corners in each ring, got 2", "ROOFPLANES", [[[0, 0], [9, 0]], 6]],
-    ["#VALUE! footprint needs at least 3 corners in each ring, got 0", "ROOFPLANES", [[["x", "y"], [null, null]], 6]],
+    ["#VALUE! footprint needs at least 3 corners, got none", "ROOFPLANES", [[["x", "y"], [null, null]], 6]],
     ["#VALUE! footprint y of corner 2 is missing", "ROOFPLANES", [[[0, 0], [9, null], [9, 9]], 6]],
     ["#VALUE! footprint x of corner 2 takes a length in ft", "ROOFPLANES", [[[0, 0], ["nine", 0], [9, 9]], 6]],
     ["#VALUE! footprint has no length on side 2: its two corners are one place", "ROOFPLANES", [[[0, 0], [9, 0], [9, 0], [9, 9]], 6]],
