@@ -2,8 +2,12 @@ import type { FunctionSpec } from "../shared/spec";
 import { courseLineSpec } from "./courses/courseLine";
 import { coursesSpec } from "./courses/courses";
 import { topCourseSpec } from "./courses/topCourse";
+import { bestStartSpec } from "./layout/bestStart";
+import { cutListSpec } from "./layout/cutList";
+import { layoutSpec } from "./layout/layout";
 import { outlineSpec } from "./layout/outline";
 import { outlineAreaSpec } from "./layout/outlineArea";
+import { panelCountSpec } from "./layout/panelCount";
 import { feetSpec } from "./measure/feet";
 import { inchesSpec } from "./measure/inches";
 import { tapeSpec } from "./measure/tape";
@@ -58,6 +62,10 @@ export const catalogue: readonly FunctionSpec[] = [
   starterListSpec,
   outlineSpec,
   outlineAreaSpec,
+  layoutSpec,
+  cutListSpec,
+  panelCountSpec,
+  bestStartSpec,
   roofPlanesSpec,
   roofEdgesSpec,
   planeOutlineSpec,

@@ -50,19 +50,33 @@ export const readLengthText = (raw: string): LengthReading | undefined => {
   return bare === undefined ? undefined : { bare };
 };
 
-/**
- * Feet and inches as a tape shows them, rounded to the nearest 1/`denominator` in and reduced: `18' 6 1/2"`.
- */
-export const writeTape = (lengthFt: number, denominator: number): string => {
-  const parts = Math.round(feetToInches(lengthFt) * denominator);
-  const partsPerFoot = INCHES_PER_FOOT * denominator;
-  const feet = Math.floor(parts / partsPerFoot);
-  const inches = Math.floor((parts % partsPerFoot) / denominator);
+/** `parts` of an inch cut into `denominator`: whole inches, and the rest as a reduced fraction, such as `1/2`. */
+const splitParts = (parts: number, denominator: number): { whole: number; fraction: string } => {
   let numerator = parts % denominator;
   let divisor = denominator;
   while (numerator > 0 && numerator % 2 === 0 && divisor % 2 === 0) {
     numerator /= 2;
     divisor /= 2;
   }
-  return numerator === 0 ? `${feet}' ${inches}"` : `${feet}' ${inches} ${numerator}/${divisor}"`;
+  return {
+    whole: Math.floor(parts / denominator),
+    fraction: numerator === 0 ? "" : `${numerator}/${divisor}`,
+  };
+};
+
+/** Inches of 0 or more as a tape shows them, rounded to the nearest 1/`denominator` in and reduced: `6 1/2`. */
+export const writeInches = (lengthIn: number, denominator: number): string => {
+  const { whole, fraction } = splitParts(Math.round(lengthIn * denominator), denominator);
+  if (fraction === "") return String(whole);
+  return whole === 0 ? fraction : `${whole} ${fraction}`;
+};
+
+/**
+ * Feet and inches as a tape shows them, rounded to the nearest 1/`denominator` in and reduced: `18' 6 1/2"`.
+ */
+export const writeTape = (lengthFt: number, denominator: number): string => {
+  const parts = Math.round(feetToInches(lengthFt) * denominator);
+  const { whole, fraction } = splitParts(parts % (INCHES_PER_FOOT * denominator), denominator);
+  const feet = Math.floor(parts / (INCHES_PER_FOOT * denominator));
+  return `${feet}' ${whole}${fraction === "" ? "" : ` ${fraction}`}"`;
 };

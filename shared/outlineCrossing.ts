@@ -10,6 +10,13 @@ const sideOf = (a: Point, b: Point, c: Point): number => {
   return Math.abs(cross) <= IN_LINE * scale ? 0 : Math.sign(cross);
 };
 
+/** Whether all corners stand on one line, so that there is nothing inside. */
+export const standInLine = (outline: Outline): boolean => {
+  const [first, ...others] = outline;
+  const second = others.find(({ x, y }) => x !== first?.x || y !== first.y);
+  return !first || !second || others.every((corner) => sideOf(first, second, corner) === 0);
+};
+
 const between = (a: number, b: number, value: number): boolean =>
   value >= Math.min(a, b) && value <= Math.max(a, b);
 const inBox = (a: Point, b: Point, c: Point): boolean => between(a.x, b.x, c.x) && between(a.y, b.y, c.y);

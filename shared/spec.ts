@@ -106,7 +106,10 @@ export const defineFunction = <const P extends readonly Parameter<unknown>[]>(
 
 const HEADINGS = optional("headings", flag, "FALSE leaves out the heading row.", true);
 
-/** Describes a function that spills a table; adds the last parameter, `headings`. */
+/**
+ * Describes a function that spills a table; adds the last parameter, `headings`. An argument may leave out columns at
+ * the end: the headings are as many as the cells of a row.
+ */
 export const defineTable = <const P extends readonly Parameter<unknown>[]>(
   spec: Description & {
     readonly parameters: P;
@@ -120,6 +123,8 @@ export const defineTable = <const P extends readonly Parameter<unknown>[]>(
   calculate: (...valuesAndHeadings: unknown[]) => {
     const withHeadings = valuesAndHeadings[spec.parameters.length] as boolean;
     const rows = spec.calculate(...(valuesAndHeadings.slice(0, spec.parameters.length) as ValuesOf<P>));
-    return withHeadings ? [spec.columns.map((column) => column.heading), ...rows] : rows;
+    if (!withHeadings) return rows;
+    const shown = spec.columns.slice(0, rows[0]?.length ?? spec.columns.length);
+    return [shown.map((column) => column.heading), ...rows];
   },
 });

@@ -3,8 +3,8 @@ import { RATIO_RESULT } from "../../shared/result";
 import { defineFunction, required } from "../../shared/spec";
 import { PITCH_RUN } from "../../shared/units";
 
-/** Sloped length per level length, and sloped area per plan area: sqrt(1 + (rise/12)²). Not rounded. */
-export const rafterFactor = (rise: number): number => Math.hypot(1, rise / PITCH_RUN);
+/** Sloped length per level length, and sloped area per plan area: sqrt(1 + (rise/12)²). Not rounded. (`Math.hypot` may shrink by a last digit.) */
+export const rafterFactor = (rise: number): number => Math.sqrt(1 + (rise / PITCH_RUN) ** 2);
 
 export const rafterFactorSpec = defineFunction({
   id: "RAFTERFACTOR",

@@ -1,26 +1,18 @@
-import type { Cell, Matrix } from "../cell";
+import type { Matrix } from "../cell";
 import { sideCount, type Footprint } from "../footprint";
 import { InputError } from "../inputError";
-import { cornerAfter, twiceSignedArea, type Outline } from "../outline";
-import { sidesThatCross } from "../outlineCrossing";
+import { cornerAfter, type Outline } from "../outline";
+import { sidesThatCross, standInLine } from "../outlineCrossing";
+import { blocksOf } from "./blocks";
 import { notTaken } from "./bounds";
 import { checkCourtyards, type NumberedRing } from "./courtyards";
 import type { RangeKind } from "./kind";
-import { isBlank, isHeading, readCoordinate, samePlace } from "./outline";
+import { isBlankCell, isHeading, readCoordinate, samePlace } from "./outline";
 
 const TAKES =
   "a range of two columns, x and y of the wall corners in ft, a row a corner; a courtyard's corners follow after a blank row";
 const FEWEST_SIDES = 3;
 const MOST_SIDES = 60;
-
-/** Rows between blank rows, ring by ring. */
-const ringsOfRows = (cells: Matrix): (readonly Cell[])[][] => {
-  const rings: (readonly Cell[])[][] = [[]];
-  for (const row of cells)
-    if (!row.every(isBlank)) rings.at(-1)?.push(row);
-    else if (rings.at(-1)?.length) rings.push([]);
-  return rings.filter((ring) => ring.length > 0);
-};
 
 /** The corners of one ring as typed, a repeated first corner at the end left out. `first` is its first corner's number. */
 const readRing = (rows: Matrix, first: number, label: string): Outline => {
@@ -39,12 +31,12 @@ const readRing = (rows: Matrix, first: number, label: string): Outline => {
 };
 
 const checkRing = ({ ring, first }: NumberedRing, label: string): void => {
+  if (standInLine(ring)) throw new InputError(`${label} encloses no area: its corners stand in line`);
   const crossing = sidesThatCross(ring);
   if (crossing)
     throw new InputError(
       `${label} crosses itself: side ${first - 1 + crossing[0]} meets side ${first - 1 + crossing[1]}`,
     );
-  if (!(Math.abs(twiceSignedArea(ring)) > 0)) throw new InputError(`${label} encloses no area`);
 };
 
 /** The rings with their sides numbered on from one to the next. */
@@ -66,12 +58,9 @@ export const footprint: RangeKind<Footprint> = {
   read: (cells, label) => {
     const [top] = cells;
     if (!top || cells.some((row) => row.length !== 2)) throw notTaken(label, TAKES, top?.[0] ?? null);
-    const headed = cells.findIndex((row) => !row.every(isBlank));
+    const headed = cells.findIndex((row) => !row.every(isBlankCell));
     const heading = cells[headed];
-    const rings = readRings(
-      ringsOfRows(heading && isHeading(heading) ? cells.slice(headed + 1) : cells),
-      label,
-    );
+    const rings = readRings(blocksOf(heading && isHeading(heading) ? cells.slice(headed + 1) : cells), label);
     const result = rings.map(({ ring }) => ring);
     const sides = sideCount(result);
     if (sides < FEWEST_SIDES)

@@ -2,7 +2,7 @@ import type { Cell, Matrix } from "../cell";
 import { describeCell } from "../describe";
 import { InputError } from "../inputError";
 import { cornerAfter, twiceSignedArea, type Outline, type Point } from "../outline";
-import { sidesThatCross } from "../outlineCrossing";
+import { sidesThatCross, standInLine } from "../outlineCrossing";
 import { notTaken } from "./bounds";
 import type { Filled, RangeKind } from "./kind";
 import { signedLengthInFeet } from "./length";
@@ -12,8 +12,8 @@ const MOST_CORNERS = 500;
 /** Corners nearer than this are one corner. */
 const SAME_PLACE_FT = 1e-9;
 
-export const isBlank = (cell: Cell | undefined): boolean =>
-  cell === null || cell === undefined || cell === "";
+export const isBlankCell = (cell: Cell | undefined): boolean =>
+  cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
 export const isHeading = (row: readonly Cell[]): boolean =>
   row.every((cell) => typeof cell === "string" && /^\s*[a-z]/i.test(cell));
 
@@ -21,7 +21,7 @@ export const samePlace = (a: Point, b: Point): boolean =>
   Math.abs(a.x - b.x) <= SAME_PLACE_FT && Math.abs(a.y - b.y) <= SAME_PLACE_FT;
 
 export const readCoordinate = (cell: Cell | undefined, label: string): number => {
-  if (cell === undefined || isBlank(cell)) throw new InputError(`${label} is missing`);
+  if (cell === undefined || isBlankCell(cell)) throw new InputError(`${label} is missing`);
   return signedLengthInFeet.read(cell as Filled, label);
 };
 
@@ -37,13 +37,14 @@ const readCorners = (rows: Matrix, label: string): Point[] => {
 };
 
 /** The corners of one face, checked: at least three, no sides that cross, an area. */
-export const readOutline = (rows: Matrix, label: string): Outline => {
+const readOutline = (rows: Matrix, label: string): Outline => {
   if (rows.some((row) => row.length !== 2))
     throw new InputError(`${label} takes ${TAKES}, got ${rows[0]?.length ?? 0} columns`);
   if (rows.length > MOST_CORNERS)
     throw new InputError(`${label} must have at most ${MOST_CORNERS} corners, got ${rows.length}`);
   const corners = readCorners(rows, label);
   if (corners.length < 3) throw new InputError(`${label} needs at least 3 corners, got ${corners.length}`);
+  if (standInLine(corners)) throw new InputError(`${label} encloses no area: its corners stand in line`);
   const crossing = sidesThatCross(corners);
   if (crossing)
     throw new InputError(`${label} crosses itself: side ${crossing[0]} meets side ${crossing[1]}`);
@@ -52,16 +53,22 @@ export const readOutline = (rows: Matrix, label: string): Outline => {
   return corners;
 };
 
+/** One face from rows none of which is blank, with or without a heading row. */
+export const readFace = (rows: Matrix, label: string): Outline => {
+  const [first] = rows;
+  if (!first) throw notTaken(label, TAKES, null);
+  if (first.length === 1)
+    throw new InputError(`${label} takes ${TAKES}, got ${describeCell(first[0] ?? null)}`);
+  return readOutline(isHeading(first) ? rows.slice(1) : rows, label);
+};
+
 /** One face: a heading row, blank rows around it and a repeated first corner at the end are passed over. */
 export const outline: RangeKind<Outline> = {
   shape: "range",
   takes: TAKES,
-  read: (cells, label) => {
-    const rows = cells.filter((row) => !row.every(isBlank));
-    const [first] = rows;
-    if (!first) throw notTaken(label, TAKES, null);
-    if (first.length === 1)
-      throw new InputError(`${label} takes ${TAKES}, got ${describeCell(first[0] ?? null)}`);
-    return readOutline(isHeading(first) ? rows.slice(1) : rows, label);
-  },
+  read: (cells, label) =>
+    readFace(
+      cells.filter((row) => !row.every(isBlankCell)),
+      label,
+    ),
 };

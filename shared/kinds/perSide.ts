@@ -1,3 +1,4 @@
+import { isBlankCell } from "./outline";
 import type { CellKind, RangeKind } from "./kind";
 
 /** One value for all sides, or a list of one a side; undefined where a cell among them is blank. */
@@ -11,7 +12,7 @@ export const perSide = (cellKind: CellKind<number>): RangeKind<PerSide> => ({
     const list = cells.flat();
     const labelOf = (index: number): string => (list.length > 1 ? `${label} of side ${index + 1}` : label);
     return list.map((cell, index) =>
-      cell === null || cell === "" ? undefined : cellKind.read(cell, labelOf(index)),
+      cell === null || isBlankCell(cell) ? undefined : cellKind.read(cell, labelOf(index)),
     );
   },
 });

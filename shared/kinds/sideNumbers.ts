@@ -1,12 +1,12 @@
 import type { Cell } from "../cell";
 import { count } from "./number";
+import { isBlankCell } from "./outline";
 import type { Filled, RangeKind } from "./kind";
 
 const LONGEST_LIST = 2000;
 const aNumber = count();
 
-const isFilled = (cell: Cell): cell is Filled =>
-  cell !== null && !(typeof cell === "string" && cell.trim() === "");
+const isFilled = (cell: Cell): cell is Filled => !isBlankCell(cell);
 
 /** Numbers of a footprint's sides, as a range or as text such as `2, 4`; blank cells are passed over. */
 export const sideNumbers: RangeKind<readonly number[]> = {

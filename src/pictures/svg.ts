@@ -1,55 +1,33 @@
-/** Text and attribute values as SVG takes them. */
-export const escapeText = (text: string): string =>
-  text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
+const ENTITIES: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
+
+/** Text safe inside an element or an attribute; control characters, which XML can't hold, are dropped. */
+export const escapeXml = (text: string): string =>
+  text
+    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, "")
+    .replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? "");
+
+/** A coordinate to a hundredth of a pixel: shorter files, no visible change. */
+export const px = (value: number): string => String(Math.round(value * 100) / 100);
 
 type Attributes = Readonly<Record<string, string | number>>;
 
-/** A hundredth of a pixel is finer than any screen or printer shows. */
-const written = (value: string | number): string =>
-  typeof value === "number" ? String(Math.round(value * 100) / 100 + 0) : escapeText(value);
-
-/** An element around markup that is already escaped. */
-export const element = (name: string, attributes: Attributes, ...children: readonly string[]): string => {
-  const list = Object.entries(attributes).map(([key, value]) => ` ${key}="${written(value)}"`);
-  return `<${name}${list.join("")}>${children.join("")}</${name}>`;
+/** An element with markup inside. Attribute values are escaped here; the markup is taken as it is. */
+export const element = (name: string, attributes: Attributes, ...inside: string[]): string => {
+  const written = Object.entries(attributes)
+    .map(([key, value]) => ` ${key}="${typeof value === "number" ? px(value) : escapeXml(value)}"`)
+    .join("");
+  return inside.length === 0 ? `<${name}${written}/>` : `<${name}${written}>${inside.join("")}</${name}>`;
 };
 
-/** A place on the picture: px to the right, px down. */
-export interface Pixel {
-  readonly x: number;
-  readonly y: number;
-}
+/** A line of text at a place. */
+export const text = (x: number, y: number, words: string, attributes: Attributes = {}): string =>
+  element("text", { x, y, ...attributes }, escapeXml(words));
 
-export const pointList = (pixels: readonly Pixel[]): string =>
-  pixels.map(({ x, y }) => `${written(x)},${written(y)}`).join(" ");
-
-export interface Picture {
-  readonly id: string;
-  readonly width: number;
-  readonly height: number;
-  readonly title: string;
-  /** What a person who can't see the picture needs to know of it. */
-  readonly description: string;
-  readonly style: string;
-  readonly content: readonly string[];
-}
-
-/** A whole picture: it stands alone, and carries its own style. */
-export const svgPicture = ({ id, width, height, title, description, style, content }: Picture): string =>
-  element(
-    "svg",
-    {
-      xmlns: "http://www.w3.org/2000/svg",
-      viewBox: `0 0 ${written(width)} ${written(height)}`,
-      width,
-      height,
-      role: "img",
-      "aria-labelledby": `${id}-title ${id}-desc`,
-      class: "roof-picture",
-    },
-    element("title", { id: `${id}-title` }, escapeText(title)),
-    element("desc", { id: `${id}-desc` }, escapeText(description)),
-    element("style", {}, style),
-    element("rect", { class: "roof-paper", width, height }),
-    ...content,
-  );
+export const line = (x1: number, y1: number, x2: number, y2: number, kind: string): string =>
+  element("line", { x1, y1, x2, y2, class: kind });

@@ -156,7 +156,7 @@ describe("outline", () => {
         [5, 0],
         [10, 0],
       ],
-      "outline crosses itself: side 2 meets side 3",
+      "outline encloses no area: its corners stand in line",
     ],
     [
       "a bow tie",

@@ -1,0 +1,38 @@
+import { writeStart } from "../../shared/layoutStart";
+import { countOf, TEXT_RESULT } from "../../shared/result";
+import { defineTable } from "../../shared/spec";
+import { bestStart } from "./engine/bestStart";
+import { GABLE_30_BY_20, PLAIN_PANEL } from "./layoutExamples";
+import { PLANE_PARAMETERS } from "./layoutParameters";
+
+export const bestStartSpec = defineTable({
+  id: "BESTSTART",
+  concept: "layout",
+  summary: "The start of a roof face with the fewest warnings, then the fewest panels, then the fewest cuts.",
+  parameters: PLANE_PARAMETERS,
+  columns: [
+    { heading: "start", result: TEXT_RESULT },
+    { heading: "warnings", result: countOf("warnings") },
+    { heading: "panels", result: countOf("panels") },
+    { heading: "cuts", result: countOf("pieces") },
+    { heading: "choices weighed", result: countOf("starts") },
+  ],
+  formula:
+    "every shift of 1/4 in over one panel × every step of the stagger × left and right, each laid in full with " +
+    "off-cuts re-used; the first of equals",
+  source: "Exhaustive search",
+  examples: [
+    {
+      args: [GABLE_30_BY_20, PLAIN_PANEL],
+      result: [
+        ["start", "warnings", "panels", "cuts", "choices weighed"],
+        ["left", 0, 300, 30, 768],
+      ],
+      from: "no start opens fewer than 600 sq ft ÷ 2 sq ft; unshifted, a course in four needs no cut; 96 shifts × 4 steps × 2 sides",
+    },
+  ],
+  calculate: (outline, panel, openings = []) => {
+    const { start, warnings, panels, cuts, choices } = bestStart({ outline, openings }, panel);
+    return [[writeStart(start), warnings, panels, cuts, choices]];
+  },
+});

@@ -1,0 +1,87 @@
+import { writeInches } from "../../../shared/lengthText";
+import type { Side } from "../../../shared/layoutStart";
+import type { Panel } from "../../../shared/panel";
+import { lengthOf, type CutPiece } from "./piece";
+import type { Strip } from "./strips";
+import { isVertical, type Flank } from "./trapezoid";
+import { HAIR_IN } from "./precision";
+
+/** Something that a crew would regret: what it is about, the length that gives concern, and the limits it breaks. */
+export interface Concern {
+  readonly about: "short" | "wide" | "bent" | "cut" | "thin";
+  readonly lengthIn: number;
+  readonly limitsIn: readonly number[];
+}
+
+const inches = (lengthIn: number): string => writeInches(lengthIn, 16);
+
+const WORDS: Readonly<Record<Concern["about"], (lengthIn: string, limitsIn: string) => string>> = {
+  short: (length, shortest) => `covers ${length} in, under the shortest piece of ${shortest} in`,
+  wide: (length, most) => `needs a blank of ${length} in, more than the ${most} in that a panel gives`,
+  bent: (length, band) => `is bent ${length} in from its left lock, in the no-bend band ${band} in`,
+  cut: (length, band) => `is cut ${length} in from its left lock, in the no-bend band ${band} in`,
+  thin: (length, shortest) => `shows ${length} in, under the shortest piece of ${shortest} in`,
+};
+
+/** The concern as the end of a sentence: "covers 1 1/2 in, under ...". */
+export const concernInWords = ({ about, lengthIn, limitsIn }: Concern): string =>
+  WORDS[about](inches(lengthIn), limitsIn.map(inches).join("-"));
+
+/** Each end that keeps no lock may have the panel's lock opened flat there. */
+const openedLocks = { near: 1, far: 1, neither: 2, both: 0 } as const;
+
+const sizeConcerns = (piece: CutPiece, panel: Panel): Concern[] => {
+  const [coverIn, blankIn] = [lengthOf(piece.cover), lengthOf(piece.blank)];
+  const mostIn = panel.exposedWidthIn + openedLocks[piece.keeps] * panel.lockFlangeGainIn;
+  const concerns: Concern[] = [];
+  if (panel.shortestPieceIn - coverIn > HAIR_IN)
+    concerns.push({ about: "short", lengthIn: coverIn, limitsIn: [panel.shortestPieceIn] });
+  if (blankIn - mostIn > HAIR_IN) concerns.push({ about: "wide", lengthIn: blankIn, limitsIn: [mostIn] });
+  return concerns;
+};
+
+interface Line {
+  readonly about: "bent" | "cut";
+  readonly alongIn: number;
+}
+
+/** Square bends and cuts. A slanted cut crosses the stamping anyhow, so it is no concern here. */
+const linesAt = (flank: Flank, outward: 1 | -1, foldIn: number): Line[] => {
+  if (!isVertical(flank) || (flank.kind !== "gable" && flank.kind !== "opening")) return [];
+  const edgeIn = flank.atLowIn;
+  if (flank.kind === "opening" || foldIn === 0) return [{ about: "cut", alongIn: edgeIn }];
+  return [
+    { about: "bent", alongIn: edgeIn },
+    { about: "cut", alongIn: edgeIn + outward * foldIn },
+  ];
+};
+
+/** A band is open: a bend on its very edge is good. */
+const bandConcerns = (piece: CutPiece, panel: Panel, side: Side): Concern[] => {
+  if (panel.noBendBands.length === 0) return [];
+  const { fromIn, toIn } = piece.panelPlace;
+  const lines = piece.shapes.flatMap(({ near, far }) => [
+    ...linesAt(near, -1, panel.gableFoldIn),
+    ...linesAt(far, 1, panel.gableFoldIn),
+  ]);
+  const distinct = [...new Map(lines.map((line) => [`${line.about} ${line.alongIn}`, line])).values()];
+  return distinct.flatMap(({ about, alongIn }) => {
+    const lengthIn = side === "left" ? alongIn - fromIn : toIn - alongIn;
+    return panel.noBendBands
+      .filter((band) => lengthIn - band.fromIn > HAIR_IN && band.toIn - lengthIn > HAIR_IN)
+      .map((band) => ({ about, lengthIn, limitsIn: [band.fromIn, band.toIn] }));
+  });
+};
+
+/** What is wrong with a piece. The panel's left lock is its near one where the courses start at the left. */
+export const pieceConcerns = (piece: CutPiece, panel: Panel, side: Side): Concern[] => [
+  ...sizeConcerns(piece, panel),
+  ...bandConcerns(piece, panel, side),
+];
+
+/** What is wrong with a course as a whole: the top one may show too little. */
+export const courseConcerns = ({ lowIn, highIn }: Strip, panel: Panel): Concern[] => {
+  const lengthIn = highIn - lowIn;
+  const isThin = panel.exposedHeightIn - lengthIn > HAIR_IN && panel.shortestPieceIn - lengthIn > HAIR_IN;
+  return isThin ? [{ about: "thin", lengthIn, limitsIn: [panel.shortestPieceIn] }] : [];
+};

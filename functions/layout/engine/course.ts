@@ -1,0 +1,84 @@
+import type { Panel } from "../../../shared/panel";
+import { connectedParts, joinStacked } from "./parts";
+import { cutPiece, type CutPiece } from "./piece";
+import type { Span, Strip } from "./strips";
+import { clip, farthestIn, nearestIn } from "./trapezoid";
+import { HAIR_IN } from "./precision";
+
+/** Whole panels side by side. Places for panels are counted from 0 at the start side. */
+export interface WholeRun {
+  readonly firstPlace: number;
+  readonly count: number;
+}
+
+/** A piece that is cut, and its place for a panel; several pieces may share a place around an opening. */
+export interface PlacedCut {
+  readonly place: number;
+  readonly piece: CutPiece;
+}
+
+/** A course with its joints: whole panels and cut pieces, both from near to far. */
+export interface LaidCourse {
+  readonly strip: Strip;
+  readonly firstJointIn: number;
+  readonly wholeRuns: readonly WholeRun[];
+  readonly cuts: readonly PlacedCut[];
+}
+
+/** The stretch where the panel of a place would lie if it were whole. */
+export const panelSpan = (place: number, firstJointIn: number, widthIn: number): Span => ({
+  fromIn: firstJointIn + (place - 1) * widthIn,
+  toIn: firstJointIn + place * widthIn,
+});
+
+/** The places that a stretch reaches into: the first, and the first past it. */
+const placesIn = ({ fromIn, toIn }: Span, firstJointIn: number, widthIn: number): [number, number] => [
+  Math.floor((fromIn + HAIR_IN - firstJointIn) / widthIn) + 1,
+  Math.ceil((toIn - HAIR_IN - firstJointIn) / widthIn) + 1,
+];
+
+const wholeRun = (span: Span, firstJointIn: number, widthIn: number): WholeRun => {
+  const firstPlace = Math.ceil((span.fromIn - HAIR_IN - firstJointIn) / widthIn) + 1;
+  const endPlace = Math.floor((span.toIn + HAIR_IN - firstJointIn) / widthIn) + 1;
+  return { firstPlace, count: Math.max(0, endPlace - firstPlace) };
+};
+
+/** Every place that the roof reaches into and no whole panel fills. */
+const placesToCut = (
+  { covered }: Strip,
+  runs: readonly WholeRun[],
+  firstJointIn: number,
+  widthIn: number,
+): number[] => {
+  const places = new Set<number>();
+  for (const shape of covered) {
+    const [first, end] = placesIn(
+      { fromIn: nearestIn(shape), toIn: farthestIn(shape) },
+      firstJointIn,
+      widthIn,
+    );
+    for (let place = first; place < end; place++) {
+      const run = runs.find(({ firstPlace, count }) => place >= firstPlace && place < firstPlace + count);
+      if (run) place = run.firstPlace + run.count - 1;
+      else places.add(place);
+    }
+  }
+  return [...places].sort((a, b) => a - b);
+};
+
+const cutsAt = (place: number, { covered }: Strip, span: Span, panel: Panel): PlacedCut[] =>
+  connectedParts(joinStacked(covered.flatMap((shape) => clip(shape, span.fromIn, span.toIn, "joint"))))
+    .map((shapes) => ({ place, piece: cutPiece(shapes, span, panel) }))
+    .sort((a, b) => a.piece.cover.fromIn - b.piece.cover.fromIn);
+
+/** Lays one course: every panel that fits whole, and a piece wherever the roof hangs together within a panel's place. */
+export const layCourse = (strip: Strip, firstJointIn: number, panel: Panel): LaidCourse => {
+  const widthIn = panel.exposedWidthIn;
+  const wholeRuns = strip.wholeSpans
+    .map((span) => wholeRun(span, firstJointIn, widthIn))
+    .filter(({ count }) => count > 0);
+  const cuts = placesToCut(strip, wholeRuns, firstJointIn, widthIn).flatMap((place) =>
+    cutsAt(place, strip, panelSpan(place, firstJointIn, widthIn), panel),
+  );
+  return { strip, firstJointIn, wholeRuns, cuts };
+};

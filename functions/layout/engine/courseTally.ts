@@ -1,0 +1,33 @@
+import type { Side } from "../../../shared/layoutStart";
+import type { Panel } from "../../../shared/panel";
+import { courseConcerns, pieceConcerns } from "./concerns";
+import { layCourse, type LaidCourse } from "./course";
+import { reusable, type Reusable } from "./piece";
+import type { Strip } from "./strips";
+
+/** What counts of one course with its joints in one place; nothing of it depends on the other courses. */
+export interface CourseTally {
+  readonly whole: number;
+  readonly warnings: number;
+  readonly pieces: readonly Reusable[];
+}
+
+const tallyOf = ({ strip, wholeRuns, cuts }: LaidCourse, panel: Panel, side: Side): CourseTally => ({
+  whole: wholeRuns.reduce((sum, { count }) => sum + count, 0),
+  warnings: cuts.reduce(
+    (sum, { piece }) => sum + pieceConcerns(piece, panel, side).length,
+    courseConcerns(strip, panel).length,
+  ),
+  pieces: cuts.map(({ piece }) => reusable(piece)),
+});
+
+/** Many starts give a course the same first joint, so each course is laid once for each place of its first joint. */
+export const tallyCache = (panel: Panel, side: Side): ((strip: Strip, jointIn: number) => CourseTally) => {
+  const known = new Map<string, CourseTally>();
+  return (strip, jointIn) => {
+    const key = `${strip.course} ${jointIn}`;
+    const tally = known.get(key) ?? tallyOf(layCourse(strip, jointIn, panel), panel, side);
+    known.set(key, tally);
+    return tally;
+  };
+};

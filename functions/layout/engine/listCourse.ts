@@ -1,0 +1,84 @@
+import type { Side } from "../../../shared/layoutStart";
+import type { Panel } from "../../../shared/panel";
+import { panelSpan, type LaidCourse, type PlacedCut } from "./course";
+import { concernInWords, courseConcerns, pieceConcerns } from "./concerns";
+import type { ListedCourse, ListedCut, ListedEnd } from "./listing";
+import { lengthOf, type KeptLocks } from "./piece";
+import { ringsOf } from "./ring";
+import type { Source } from "./sources";
+import { leftEndIn, seenRing, type View } from "./view";
+import { tidy } from "./precision";
+
+const keptLock = (keeps: KeptLocks, side: Side): ListedCut["keepsLock"] => {
+  if (keeps === "both") return "both";
+  if (keeps === "neither") return "none";
+  const nearIsLeft = side === "left";
+  return (keeps === "near") === nearIsLeft ? "left" : "right";
+};
+
+const wholeBefore = ({ wholeRuns }: LaidCourse, place: number): number =>
+  wholeRuns.reduce((sum, run) => sum + (run.firstPlace < place ? run.count : 0), 0);
+
+const listCut = ({ piece }: PlacedCut, number: number, source: Source, view: View): ListedCut => ({
+  piece: number,
+  positionIn: tidy(piece.cover.fromIn),
+  coverIn: lengthOf(piece.cover),
+  blankIn: lengthOf(piece.blank),
+  keepsLock: keptLock(piece.keeps, view.side),
+  ...source,
+  rings: ringsOf(piece.shapes).map((ring) => seenRing(view, ring)),
+  warnings: pieceConcerns(piece, view.panel, view.side).map(
+    (concern) => `piece ${number} ${concernInWords(concern)}`,
+  ),
+});
+
+/** The course's outermost piece, at its first place or at its last. */
+const listEnd = (
+  outerCut: PlacedCut | undefined,
+  outerWhole: number | undefined,
+  isOuter: (cutPlace: number, wholePlace: number) => boolean,
+  panel: Panel,
+): ListedEnd | undefined => {
+  if (outerCut && (outerWhole === undefined || isOuter(outerCut.place, outerWhole)))
+    return { coverIn: lengthOf(outerCut.piece.cover), blankIn: lengthOf(outerCut.piece.blank) };
+  if (outerWhole === undefined) return undefined;
+  return { coverIn: panel.exposedWidthIn, blankIn: panel.exposedWidthIn };
+};
+
+/** A laid course as data to list and draw. */
+export const listCourse = (laid: LaidCourse, sources: readonly Source[], view: View): ListedCourse => {
+  const { strip, cuts, wholeRuns, firstJointIn } = laid;
+  const widthIn = view.panel.exposedWidthIn;
+  const listed = cuts.map((cut, index) =>
+    listCut(cut, wholeBefore(laid, cut.place) + index + 1, sources[index] as Source, view),
+  );
+  const lastRun = wholeRuns.at(-1);
+  const starter = listEnd(cuts[0], wholeRuns[0]?.firstPlace, (cut, whole) => cut < whole, view.panel);
+  const closing = listEnd(
+    cuts.at(-1),
+    lastRun && lastRun.firstPlace + lastRun.count - 1,
+    (cut, whole) => cut > whole,
+    view.panel,
+  );
+  return {
+    course: strip.course,
+    lineIn: strip.lowIn,
+    showsIn: tidy(strip.highIn - strip.lowIn),
+    whole: wholeRuns.reduce((sum, { count }) => sum + count, 0),
+    wholeRuns: wholeRuns.map(({ firstPlace, count }) => ({
+      xIn: leftEndIn(
+        view,
+        panelSpan(firstPlace, firstJointIn, widthIn).fromIn,
+        panelSpan(firstPlace + count - 1, firstJointIn, widthIn).toIn,
+      ),
+      count,
+    })),
+    cuts: listed,
+    ...(starter && { starter }),
+    ...(closing && { closing }),
+    warnings: [
+      ...courseConcerns(strip, view.panel).map((concern) => `the course ${concernInWords(concern)}`),
+      ...listed.flatMap(({ warnings }) => warnings),
+    ],
+  };
+};

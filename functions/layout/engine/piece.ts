@@ -1,0 +1,77 @@
+import type { Panel } from "../../../shared/panel";
+import type { Span } from "./strips";
+import { farthestIn, nearestIn, type EndKind, type Flank, type Trapezoid } from "./trapezoid";
+import { tidy } from "./precision";
+
+/** A panel's side locks that a piece keeps, as seen from the start side. */
+export type KeptLocks = "near" | "far" | "both" | "neither";
+
+/** A piece that isn't a whole panel, in the place in a course where a whole panel would lie. */
+export interface CutPiece {
+  /** Where the whole panel would lie. */
+  readonly panelPlace: Span;
+  /** What the piece covers, from its nearest to its farthest point. */
+  readonly cover: Span;
+  /** What is cut for it: the cover with the fold at a gable and the allowance at a slant. */
+  readonly blank: Span;
+  readonly keeps: KeptLocks;
+  readonly shapes: readonly Trapezoid[];
+}
+
+export const lengthOf = ({ fromIn, toIn }: Span): number => tidy(toIn - fromIn);
+
+/** A piece as re-use sees it: how much of a panel it takes, and which of its locks. */
+export interface Reusable {
+  readonly blankIn: number;
+  readonly keeps: KeptLocks;
+}
+
+export const reusable = ({ blank, keeps }: CutPiece): Reusable => ({ blankIn: lengthOf(blank), keeps });
+
+/** What an end needs beyond what it covers. An opening's edge is cut plain: its flashing covers it. */
+const extraIn = (kind: EndKind, panel: Panel): number => {
+  if (kind === "gable") return panel.gableFoldIn;
+  return kind === "slant" ? panel.slantAllowanceIn : 0;
+};
+
+interface End {
+  readonly kind: EndKind;
+  /** How far out the blank goes; `outwardIn` grows away from the piece. */
+  readonly outwardIn: number;
+}
+
+/** A piece that meets the next panel at all keeps its lock there; else the flank that needs the longest blank decides. */
+const endOf = (flanks: readonly Flank[], outwardIn: (flank: Flank) => number, panel: Panel): End => {
+  const ends = flanks.map((flank) => ({
+    kind: flank.kind,
+    outwardIn: outwardIn(flank) + extraIn(flank.kind, panel),
+  }));
+  const joint = ends.find(({ kind }) => kind === "joint");
+  return joint ?? ends.reduce((a, b) => (b.outwardIn > a.outwardIn ? b : a));
+};
+
+const keptLocks = (nearEnd: EndKind, farEnd: EndKind): KeptLocks => {
+  if (nearEnd === "joint") return farEnd === "joint" ? "both" : "near";
+  return farEnd === "joint" ? "far" : "neither";
+};
+
+/** Measures a part of the roof that hangs together within one panel's place. */
+export const cutPiece = (shapes: readonly Trapezoid[], panelPlace: Span, panel: Panel): CutPiece => {
+  const near = endOf(
+    shapes.map((shape) => shape.near),
+    ({ atLowIn, atHighIn }) => -Math.min(atLowIn, atHighIn),
+    panel,
+  );
+  const far = endOf(
+    shapes.map((shape) => shape.far),
+    ({ atLowIn, atHighIn }) => Math.max(atLowIn, atHighIn),
+    panel,
+  );
+  return {
+    panelPlace,
+    cover: { fromIn: Math.min(...shapes.map(nearestIn)), toIn: Math.max(...shapes.map(farthestIn)) },
+    blank: { fromIn: -near.outwardIn, toIn: far.outwardIn },
+    keeps: keptLocks(near.kind, far.kind),
+    shapes,
+  };
+};

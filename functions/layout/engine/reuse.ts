@@ -1,0 +1,96 @@
+import type { Reusable } from "./piece";
+
+/** Places in the list given: two pieces out of one panel. */
+export type Pair = readonly [number, number];
+
+/** How many of the smallest pieces that keep each lock are taken already. */
+interface Taken {
+  readonly near: number;
+  readonly far: number;
+  readonly neither: number;
+  /** The choices that led here, the last one first. */
+  readonly last?: { readonly pair: Pair; readonly before: Taken };
+}
+type Group = "near" | "far" | "neither";
+
+interface Small {
+  readonly index: number;
+  readonly blankIn: number;
+}
+type Smalls = Readonly<Record<Group, readonly Small[]>>;
+
+/** The groups that a piece may share a panel with, the least useful to others first; between equals, each is tried. */
+const PARTNERS: Readonly<Record<Group, readonly (readonly Group[])[]>> = {
+  near: [["far"], ["neither"]],
+  far: [["near"], ["neither"]],
+  neither: [["near", "far"], ["neither"]],
+};
+
+/** The states after a big piece has taken the smallest free piece of a group that it may share a panel with. */
+const afterTaking = (before: Taken, index: number, keeps: Group, smalls: Smalls, roomIn: number): Taken[] => {
+  for (const equals of PARTNERS[keeps]) {
+    const states = equals.flatMap((group) => {
+      const small = smalls[group][before[group]];
+      if (!small || small.blankIn > roomIn) return [];
+      return [
+        { ...before, [group]: before[group] + 1, last: { pair: [index, small.index] as const, before } },
+      ];
+    });
+    if (states.length > 0) return states;
+  }
+  return [before];
+};
+
+const dropRepeats = (states: readonly Taken[]): Taken[] => [
+  ...new Map(states.map((state) => [`${state.near} ${state.far} ${state.neither}`, state])).values(),
+];
+
+/** Pairs up small pieces, any two of which fit, except that no two keep the same lock. */
+const pairSmalls = (smalls: Smalls, taken: Taken): Pair[] => {
+  const free = (group: Group): readonly Small[] => smalls[group].slice(taken[group]);
+  const [near, neither, far] = [free("near"), free("neither"), free("far")];
+  const row = [
+    ...near.slice(0, neither.length + far.length),
+    ...neither,
+    ...far.slice(0, neither.length + near.length),
+  ];
+  const half = Math.floor(row.length / 2);
+  return row
+    .slice(0, half)
+    .map(({ index }, i) => [index, (row[row.length - half + i] as Small).index] as const);
+};
+
+const pairsOf = ({ last }: Taken): Pair[] => {
+  const pairs: Pair[] = [];
+  for (let choice = last; choice; choice = choice.before.last) pairs.push(choice.pair);
+  return pairs;
+};
+
+/**
+ * The most pairs of pieces that can each be cut from one panel: one keeps the panel's lock nearer the start, the other
+ * the farther lock or none, and their blanks together are at most `roomIn`. A panel is never turned or flipped, so two
+ * pieces that keep the same lock are no pair; and what two pieces leave is not used.
+ *
+ * A big piece, over half the room, pairs only with a small one. Taken from the biggest down, every small piece that
+ * fits the present one fits all that follow, so any choice among them is as good as another but for the locks: it takes
+ * the partner that the fewest others can use. Where a piece keeps neither lock both kinds are tried, so that the
+ * matching is a maximum (an exchange argument; the tests check it against a general algorithm).
+ */
+export const matchPieces = (pieces: readonly Reusable[], roomIn: number): Pair[] => {
+  const room = roomIn + 1e-9;
+  const usable = pieces
+    .map(({ blankIn, keeps }, index) => ({ blankIn, keeps, index }))
+    .filter((piece): piece is Small & { keeps: Group } => piece.keeps !== "both" && piece.blankIn <= room)
+    .sort((a, b) => a.blankIn - b.blankIn);
+  const small = usable.filter(({ blankIn }) => blankIn <= room / 2);
+  const big = usable.slice(small.length).sort((a, b) => b.blankIn - a.blankIn);
+  const group = (keeps: Group): readonly Small[] => small.filter((piece) => piece.keeps === keeps);
+  const smalls = { near: group("near"), far: group("far"), neither: group("neither") };
+
+  let states: Taken[] = [{ near: 0, far: 0, neither: 0 }];
+  for (const { index, keeps, blankIn } of big)
+    states = dropRepeats(states.flatMap((state) => afterTaking(state, index, keeps, smalls, room - blankIn)));
+  return states
+    .map((state) => [...pairsOf(state), ...pairSmalls(smalls, state)])
+    .reduce((a, b) => (b.length > a.length ? b : a));
+};

@@ -1,0 +1,30 @@
+import type { Panel } from "../../../shared/panel";
+import type { Reusable } from "./piece";
+import { matchPieces, type Pair } from "./reuse";
+
+/** Which panel a cut piece comes from; cut panels are numbered as they are opened. */
+export interface Source {
+  readonly panelNumber: number;
+  readonly isOffcut: boolean;
+}
+
+/**
+ * Pairs of pieces cut from one panel. An off-cut is the full-height rest of a panel beyond the blank of its first
+ * piece, whatever the slant or height of that piece, and serves any course; the kerf and the lock loss come off it.
+ */
+export const pairsIn = (pieces: readonly Reusable[], panel: Panel): Pair[] =>
+  matchPieces(pieces, panel.exposedWidthIn - panel.cutLossIn - panel.lockLossIn);
+
+/** The first of a pair, in the order of laying, opens the panel; the second is its off-cut. */
+export const sourcesOf = (pieceCount: number, pairs: readonly Pair[]): Source[] => {
+  const opener = new Map(pairs.map(([a, b]) => [Math.max(a, b), Math.min(a, b)]));
+  const sources: Source[] = [];
+  let opened = 0;
+  for (let index = 0; index < pieceCount; index++) {
+    const first = sources[opener.get(index) ?? -1];
+    sources.push(
+      first ? { panelNumber: first.panelNumber, isOffcut: true } : { panelNumber: ++opened, isOffcut: false },
+    );
+  }
+  return sources;
+};

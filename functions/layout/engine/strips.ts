@@ -1,0 +1,78 @@
+import type { Panel } from "../../../shared/panel";
+import { wholeCount } from "../../../shared/rounding";
+import type { Face } from "./face";
+import { slabsBetween, type Crossing, type Slab } from "./slabs";
+import { clip, farthestIn, nearestIn, type Flank, type Trapezoid } from "./trapezoid";
+import { HAIR_IN, tidy } from "./precision";
+
+/** A stretch along a course, in inches from the start side. */
+export interface Span {
+  readonly fromIn: number;
+  readonly toIn: number;
+}
+
+/** The part of the face that one course covers, before joints cut it into pieces. */
+export interface Strip {
+  /** 1 is the course at the eave. */
+  readonly course: number;
+  readonly lowIn: number;
+  readonly highIn: number;
+  /** What panels cover: the face less openings, less the setback at gables. */
+  readonly covered: readonly Trapezoid[];
+  /** Where a panel of full height lies wholly inside and no end of it is bent. */
+  readonly wholeSpans: readonly Span[];
+}
+
+const flankOf = ({ edge, atLowIn, atHighIn }: Crossing): Flank => ({ atLowIn, atHighIn, kind: edge.kind });
+
+/** Between a first and a second side there is roof, between a second and a third there is none. */
+const roofOf = ({ lowIn, highIn, crossings }: Slab): Trapezoid[] =>
+  crossings.flatMap((crossing, index) => {
+    const next = crossings[index + 1];
+    if (index % 2 === 1 || !next) return [];
+    const roof = { lowIn, highIn, near: flankOf(crossing), far: flankOf(next) };
+    return farthestIn(roof) - nearestIn(roof) > HAIR_IN ? [roof] : [];
+  });
+
+const setBack = (roof: Trapezoid, setbackIn: number): Trapezoid[] => {
+  const fromIn = roof.near.kind === "gable" ? roof.near.atLowIn + setbackIn : nearestIn(roof);
+  const toIn = roof.far.kind === "gable" ? roof.far.atLowIn - setbackIn : farthestIn(roof);
+  return clip(roof, fromIn, toIn, "gable");
+};
+
+/** Where a trapezoid is covered at every level. A panel that is bent at a gable isn't whole, so there the span ends short. */
+const fullHeightSpan = (roof: Trapezoid, { gableSetbackIn, gableFoldIn }: Panel): Span => {
+  const gableIn = gableSetbackIn + (gableFoldIn > 0 ? 2 * HAIR_IN : 0);
+  const { near, far } = roof;
+  return {
+    fromIn: Math.max(near.atLowIn, near.atHighIn) + (near.kind === "gable" ? gableIn : 0),
+    toIn: Math.min(far.atLowIn, far.atHighIn) - (far.kind === "gable" ? gableIn : 0),
+  };
+};
+
+const inBoth = (some: readonly Span[], others: readonly Span[]): Span[] =>
+  some
+    .flatMap((a) =>
+      others.map((b) => ({ fromIn: Math.max(a.fromIn, b.fromIn), toIn: Math.min(a.toIn, b.toIn) })),
+    )
+    .filter(({ fromIn, toIn }) => toIn > fromIn);
+
+/** Cuts the face into the strips of its courses. The top one is as high as what shows. */
+export const stripsOf = (face: Face, panel: Panel): Strip[] => {
+  const courseCount = wholeCount(face.heightIn / panel.exposedHeightIn);
+  const lineIn = (course: number): number =>
+    course === courseCount ? face.heightIn : tidy(course * panel.exposedHeightIn);
+  return Array.from({ length: courseCount }, (_, index) => {
+    const [lowIn, highIn] = [lineIn(index), lineIn(index + 1)];
+    const roof = slabsBetween(face, lowIn, highIn).map(roofOf);
+    const isFull = panel.exposedHeightIn - (highIn - lowIn) <= HAIR_IN;
+    const spans = roof.map((slab) => slab.map((shape) => fullHeightSpan(shape, panel)));
+    return {
+      course: index + 1,
+      lowIn,
+      highIn,
+      covered: roof.flat().flatMap((shape) => setBack(shape, panel.gableSetbackIn)),
+      wholeSpans: isFull ? spans.reduce(inBoth) : [],
+    };
+  });
+};

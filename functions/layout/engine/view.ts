@@ -1,0 +1,32 @@
+import type { Side } from "../../../shared/layoutStart";
+import type { Panel } from "../../../shared/panel";
+import type { Place } from "./face";
+import type { FacePoint, Ring } from "./listing";
+
+/** From where a plane is seen on the roof, its left edge at 0, though it may be laid from the right. */
+export interface View {
+  readonly side: Side;
+  readonly widthIn: number;
+  readonly panel: Panel;
+}
+
+/** The left end of a stretch given from the start side. */
+export const leftEndIn = ({ side, widthIn }: View, fromIn: number, toIn: number): number =>
+  side === "left" ? fromIn : widthIn - toIn;
+
+/** The same ring, begun at its lowest corner, the leftmost of several. */
+const fromLowerLeft = (ring: Ring): Ring => {
+  const isLower = (a: FacePoint, b: FacePoint): boolean =>
+    a.yIn < b.yIn || (a.yIn === b.yIn && a.xIn < b.xIn);
+  const first = ring.reduce(
+    (best, corner, index) => (isLower(corner, ring[best] as FacePoint) ? index : best),
+    0,
+  );
+  return [...ring.slice(first), ...ring.slice(0, first)];
+};
+
+/** A ring as it is seen; mirroring turns it round, so its corners are taken in reverse. */
+export const seenRing = (view: View, places: readonly Place[]): Ring => {
+  const ring = places.map(({ alongIn, upIn }) => ({ xIn: leftEndIn(view, alongIn, alongIn), yIn: upIn }));
+  return fromLowerLeft(view.side === "left" ? ring : ring.reverse());
+};

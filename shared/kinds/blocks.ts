@@ -1,0 +1,12 @@
+import type { Cell, Matrix } from "../cell";
+import { isBlankCell } from "./outline";
+
+/** Blocks of rows between blank rows. */
+export const blocksOf = (cells: Matrix): Matrix[] => {
+  const blocks: (readonly Cell[])[][] = [[]];
+  for (const row of cells) {
+    if (row.every(isBlankCell)) blocks.push([]);
+    else blocks.at(-1)?.push(row);
+  }
+  return blocks.filter((block) => block.length > 0);
+};

@@ -1,0 +1,58 @@
+import type { Layout } from "../../functions/layout/engine/listing";
+import { writeTape } from "../../shared/lengthText";
+import { inchesToFeet } from "../../shared/units";
+import { drawCourses, drawLines } from "./drawCourses";
+import { drawDimensions } from "./drawDimensions";
+import { drawKey } from "./drawKey";
+import { drawSizes, drawWarnings } from "./drawMarks";
+import { frameOf, pathOf } from "./frame";
+import type { PictureOptions } from "./pictureOptions";
+import { hatches, hatchFill, pictureStyle } from "./pictureStyle";
+import { element, escapeXml, text } from "./svg";
+
+const warningCount = ({ courses }: Layout): number =>
+  courses.reduce((sum, { warnings }) => sum + warnings.length, 0);
+
+const inWords = (layout: Layout): string => {
+  const { widthIn, heightIn, courses, panels, whole, cut, fromOffcuts, openings } = layout;
+  const [width, height] = [widthIn, heightIn].map((lengthIn) => writeTape(inchesToFeet(lengthIn), 16));
+  return (
+    `A roof plane ${width} wide and ${height} up the slope, in ${courses.length} courses laid from the ${layout.start.side}: ` +
+    `${panels} panels to open, ${whole} whole panels, ${cut} cut pieces of which ${fromOffcuts} come from off-cuts, ` +
+    `${openings.length} openings, ${warningCount(layout)} warnings.`
+  );
+};
+
+/** A laid plane as an SVG file: to scale, courses numbered on their chalk lines, pieces told apart by their hatching. */
+export const layoutPicture = (layout: Layout, { title, id, palette }: PictureOptions): string => {
+  const frame = frameOf(layout);
+  const { width, height } = frame;
+  return element(
+    "svg",
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      viewBox: `0 0 ${Math.ceil(width)} ${Math.ceil(height)}`,
+      width: Math.ceil(width),
+      height: Math.ceil(height),
+      role: "img",
+      "aria-labelledby": `${id}-title ${id}-desc`,
+      class: "gw-picture gw-layout",
+    },
+    element("title", { id: `${id}-title` }, escapeXml(title)),
+    element("desc", { id: `${id}-desc` }, escapeXml(inWords(layout))),
+    pictureStyle(palette),
+    hatches(id, palette),
+    element("rect", { width, height, class: "gw-paper" }),
+    text(width / 2, 22, title, { class: "gw-title", "text-anchor": "middle" }),
+    drawLines(layout, frame),
+    drawCourses(layout, id, frame),
+    ...layout.openings.map((ring) =>
+      element("path", { d: pathOf([ring], frame), class: "gw-gap", fill: hatchFill(id, "gap") }),
+    ),
+    element("path", { d: pathOf([layout.outline], frame), class: "gw-outline" }),
+    drawSizes(layout, frame),
+    drawWarnings(layout, frame),
+    drawDimensions(layout, frame),
+    drawKey(layout, warningCount(layout), id, frame),
+  );
+};

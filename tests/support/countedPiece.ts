@@ -1,0 +1,68 @@
+import type { Layout } from "../../functions/layout/engine/listing";
+
+/** What a slow, independent count finds of a piece that isn't whole. */
+export interface CountedPiece {
+  readonly course: number;
+  readonly positionIn: number;
+  readonly coverIn: number;
+  readonly blankIn: number;
+  readonly areaSqIn: number;
+  readonly keepsLock: string;
+}
+
+export interface Counted {
+  readonly wholeByCourse: readonly number[];
+  readonly pieces: readonly CountedPiece[];
+}
+
+const sortKey = (piece: CountedPiece): string =>
+  [piece.course, piece.positionIn, piece.coverIn, piece.areaSqIn]
+    .map((n) => n.toFixed(1).padStart(12))
+    .join();
+
+const sorted = (pieces: readonly CountedPiece[]): CountedPiece[] =>
+  [...pieces].sort((a, b) => (sortKey(a) < sortKey(b) ? -1 : 1));
+
+const LENGTHS = ["positionIn", "coverIn", "blankIn", "areaSqIn"] as const;
+
+/** Two counts agree where they find the same pieces, each of the same size. */
+export const expectSameCount = (one: Counted, other: Counted, tolerance: number): void => {
+  const [ours, theirs] = [sorted(one.pieces), sorted(other.pieces)];
+  const inWords = (piece: CountedPiece): string => `${piece.course} ${piece.keepsLock}`;
+  expect(one.wholeByCourse).toEqual(other.wholeByCourse);
+  expect(ours.map(inWords)).toEqual(theirs.map(inWords));
+  ours.forEach((piece, index) => {
+    for (const length of LENGTHS)
+      expect(Math.abs(piece[length] - (theirs[index]?.[length] ?? NaN))).toBeLessThan(tolerance);
+  });
+};
+
+type Ring = Layout["outline"];
+
+/** Shoelace: a hole's clockwise ring counts against the outline around it. */
+export const areaOf = (rings: readonly Ring[]): number =>
+  rings.reduce(
+    (sum, ring) =>
+      sum +
+      ring.reduce((twice, from, index) => {
+        const to = ring[(index + 1) % ring.length] ?? from;
+        return twice + from.xIn * to.yIn - to.xIn * from.yIn;
+      }, 0) /
+        2,
+    0,
+  );
+
+/** What the engine says, in the same words. */
+export const countedBy = ({ courses }: Layout): Counted => ({
+  wholeByCourse: courses.map(({ whole }) => whole),
+  pieces: courses.flatMap(({ course, cuts }) =>
+    cuts.map(({ positionIn, coverIn, blankIn, rings, keepsLock }) => ({
+      course,
+      positionIn,
+      coverIn,
+      blankIn,
+      areaSqIn: areaOf(rings),
+      keepsLock,
+    })),
+  ),
+});
