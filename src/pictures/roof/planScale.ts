@@ -3,6 +3,8 @@ import type { Pixel } from "./svgPicture";
 
 /** Room around the roof for the labels of its edges and sides. */
 const MARGIN_PX = 70;
+/** Room for the title above that. */
+const TITLE_PX = 20;
 const WIDTH_PX = 860;
 const TALLEST_PX = 760;
 
@@ -22,7 +24,7 @@ export const planScale = (points: readonly Point[]): PlanScale => {
     (WIDTH_PX - 2 * MARGIN_PX) / (right - left),
     (TALLEST_PX - 2 * MARGIN_PX) / (high - low),
   );
-  const height = (high - low) * pxPerFt + 2 * MARGIN_PX;
+  const height = (high - low) * pxPerFt + 2 * MARGIN_PX + TITLE_PX;
   const indentPx = (WIDTH_PX - (right - left) * pxPerFt) / 2;
   return {
     width: WIDTH_PX,
