@@ -15,6 +15,10 @@ import { tapeSpec } from "./measure/tape";
 import { packsSpec } from "./orders/packs";
 import { squaresSpec } from "./orders/squares";
 import { panelValueSpec } from "./panel/panelValue";
+import { edgeFeetSpec } from "./roof/edgeFeet";
+import { planeOutlineSpec } from "./roof/planeOutline";
+import { roofEdgesSpec } from "./roof/roofEdges";
+import { roofPlanesSpec } from "./roof/roofPlanes";
 import { anglePitchSpec } from "./slope/anglePitch";
 import { bendAngleSpec } from "./slope/bendAngle";
 import { faceAngleSpec } from "./slope/faceAngle";
@@ -66,6 +70,10 @@ export const catalogue: readonly FunctionSpec[] = [
   endPiecesSpec,
   panelCountSpec,
   bestStartSpec,
+  roofPlanesSpec,
+  roofEdgesSpec,
+  planeOutlineSpec,
+  edgeFeetSpec,
   trimFeetSpec,
   trimPiecesSpec,
   clipCountSpec,

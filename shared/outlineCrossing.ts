@@ -22,7 +22,7 @@ const between = (a: number, b: number, value: number): boolean =>
 const inBox = (a: Point, b: Point, c: Point): boolean => between(a.x, b.x, c.x) && between(a.y, b.y, c.y);
 
 /** Whether the segments a-b and c-d share a point, ends included. */
-const segmentsMeet = (a: Point, b: Point, c: Point, d: Point): boolean => {
+export const segmentsMeet = (a: Point, b: Point, c: Point, d: Point): boolean => {
   const [cSide, dSide, aSide, bSide] = [sideOf(a, b, c), sideOf(a, b, d), sideOf(c, d, a), sideOf(c, d, b)];
   if (cSide * dSide < 0 && aSide * bSide < 0) return true;
   return (

@@ -11,6 +11,7 @@ export const CONCEPTS = [
   "courses",
   "stagger",
   "layout",
+  "roof",
   "trim",
   "orders",
 ] as const;

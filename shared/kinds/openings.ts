@@ -1,6 +1,6 @@
-import { isBlank, type Cell, type Matrix } from "../cell";
 import { InputError } from "../inputError";
 import type { Outline } from "../outline";
+import { blocksOf } from "./blocks";
 import { readFace } from "./outline";
 import type { RangeKind } from "./kind";
 
@@ -9,16 +9,6 @@ const MOST_CORNERS_TOGETHER = 1000;
 
 /** An opening's name in a sentence, by its place in the range. */
 export const openingName = (place: number): string => `opening ${place}`;
-
-/** Blocks of rows between blank rows. */
-const blocksOf = (cells: Matrix): Matrix[] => {
-  const blocks: (readonly Cell[])[][] = [[]];
-  for (const row of cells) {
-    if (row.every(isBlank)) blocks.push([]);
-    else blocks.at(-1)?.push(row);
-  }
-  return blocks.filter((block) => block.length > 0);
-};
 
 /** Chimneys, skylights: outlines one below the other with a blank row between, each with or without a heading row. */
 export const openings: RangeKind<readonly Outline[]> = {

@@ -12,13 +12,13 @@ const MOST_CORNERS = 500;
 /** Corners nearer than this are one corner. */
 const SAME_PLACE_FT = 1e-9;
 
-const isHeading = (row: readonly Cell[]): boolean =>
+export const isHeading = (row: readonly Cell[]): boolean =>
   row.every((cell) => typeof cell === "string" && /^\s*[a-z]/i.test(cell));
 
-const samePlace = (a: Point, b: Point): boolean =>
+export const samePlace = (a: Point, b: Point): boolean =>
   Math.abs(a.x - b.x) <= SAME_PLACE_FT && Math.abs(a.y - b.y) <= SAME_PLACE_FT;
 
-const readCoordinate = (cell: Cell | undefined, label: string): number => {
+export const readCoordinate = (cell: Cell | undefined, label: string): number => {
   if (isBlank(cell)) throw new InputError(`${label} is missing`);
   return placeInFeet.read(cell, label);
 };

@@ -6,6 +6,8 @@ export interface BenchRow {
   readonly ms: number;
   /** Time for each unit of size against that of the table's first row: 1 is linear growth. */
   readonly ratio: number;
+  /** Time against that of an independent implementation, in the same run on the same input. */
+  readonly oracleRatio?: number;
   /** The most that it may take, where there is a limit. */
   readonly limitMs?: number;
 }

@@ -6,18 +6,9 @@ import { drawDimensions } from "./drawDimensions";
 import { drawKey } from "./drawKey";
 import { drawSizes, drawWarnings } from "./drawMarks";
 import { frameOf, pathOf } from "./frame";
-import type { Palette } from "./palette";
+import type { PictureOptions } from "./pictureOptions";
 import { hatches, hatchFill, pictureStyle } from "./pictureStyle";
 import { element, escapeXml, text } from "./svg";
-
-export interface PictureOptions {
-  /** Stands above the plane, such as the plane's name on the sheet. */
-  readonly title: string;
-  /** Begins the ids inside; differs between pictures that share a page. */
-  readonly id: string;
-  /** SCREEN_PALETTE where the reader's light or dark is followed, PAPER_PALETTE for a sheet. */
-  readonly palette: Palette;
-}
 
 const warningCount = ({ courses }: Layout): number =>
   courses.reduce((sum, { warnings }) => sum + warnings.length, 0);
@@ -45,7 +36,7 @@ export const layoutPicture = (layout: Layout, { title, id, palette }: PictureOpt
       height: Math.ceil(height),
       role: "img",
       "aria-labelledby": `${id}-title ${id}-desc`,
-      class: "gw-layout",
+      class: "gw-picture gw-layout",
     },
     element("title", { id: `${id}-title` }, escapeXml(title)),
     element("desc", { id: `${id}-desc` }, escapeXml(inWords(layout))),

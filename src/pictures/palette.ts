@@ -10,6 +10,17 @@ const LIGHT = {
   gap: "#d5dbe1",
   warn: "#b3261e",
   "warn-ink": "#ffffff",
+  ridge: "#9c1c1c",
+  hip: "#7a4a00",
+  valley: "#005f73",
+  "pitch-break": "#5b3a8e",
+  "plane-0": "#f4f1ea",
+  "plane-1": "#e6e1d6",
+  "plane-2": "#d5cebf",
+  "plane-3": "#c1b8a5",
+  "plane-4": "#aaa08b",
+  "wall-light": "#eef0f2",
+  "wall-dark": "#d9dee2",
 } as const;
 
 export type ColourName = keyof typeof LIGHT;
@@ -26,6 +37,17 @@ const DARK: Readonly<Record<ColourName, string>> = {
   gap: "#3b4650",
   warn: "#ff8a80",
   "warn-ink": "#14191f",
+  ridge: "#ff9b8f",
+  hip: "#f2bd6b",
+  valley: "#6fd3e3",
+  "pitch-break": "#c9aef5",
+  "plane-0": "#4a4d52",
+  "plane-1": "#404348",
+  "plane-2": "#36393e",
+  "plane-3": "#2d3034",
+  "plane-4": "#25282b",
+  "wall-light": "#323940",
+  "wall-dark": "#22272d",
 };
 
 /** Where a picture's colours come from. */
@@ -43,8 +65,8 @@ const variables = (colours: Readonly<Record<ColourName, string>>): string =>
 /** Follows the reader's screen, light or dark; print is always light. */
 export const SCREEN_PALETTE: Palette = {
   rules:
-    `.gw-layout{${variables(LIGHT)}}` +
-    `@media screen and (prefers-color-scheme:dark){.gw-layout{${variables(DARK)}}}`,
+    `.gw-picture{${variables(LIGHT)}}` +
+    `@media screen and (prefers-color-scheme:dark){.gw-picture{${variables(DARK)}}}`,
   colour: (name) => `var(--${name})`,
 };
 

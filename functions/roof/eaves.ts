@@ -1,0 +1,96 @@
+import type { Point } from "../../shared/outline";
+import { cornerAt, cornerBetween, spotAt, type Corner } from "./skeleton/corner";
+import { along, around, atHeight, cross, dot, type Spot } from "./skeleton/plan";
+import { bearing, isGable, isInner, planeHeight, type RoofSide } from "./skeleton/roofSide";
+
+/**
+ * How the roof is carried past the walls. Every plane stands at height 0 over its own wall line and runs on straight
+ * down past it, and so does every hip and valley; all is cut off plumb at the overhangs. So where pitches or overhangs
+ * differ the eaves lie at different heights, as they do on level walls. At such a corner the hip ends on the higher
+ * eave's line, and the lower plane runs on beside it (at an inner corner the valley runs on to the lower eave, and
+ * the higher plane with it): that piece of edge is the corner's skirt.
+ */
+export interface RoofCorner {
+  readonly before: RoofSide;
+  readonly after: RoofSide;
+  /** Born where the hip, valley or rake ends at the roof's edge. */
+  readonly corner: Corner;
+  readonly skirt: { readonly owner: RoofSide; readonly end: Spot } | undefined;
+}
+
+/** Heights that differ by less than this are one. */
+const LEVEL_FT = 1e-9;
+
+/** Where two lines `inward · p = offset` cross. */
+const meeting = (a: RoofSide, aOffsetFt: number, b: RoofSide, bOffsetFt: number): Point => {
+  const turn = cross(a.inward, b.inward);
+  return {
+    x: (aOffsetFt * b.inward.y - bOffsetFt * a.inward.y) / turn,
+    y: (bOffsetFt * a.inward.x - aOffsetFt * b.inward.x) / turn,
+  };
+};
+
+/** The corner at height 0: of the walls, or of a gable's rake line. */
+const cornerAtWalls = (before: RoofSide, after: RoofSide): Point =>
+  bearing(before, after) === "crossing"
+    ? meeting(before, before.lineFt, after, after.lineFt)
+    : along(after.from, after.inward, after.lineFt - dot(after.inward, after.from));
+
+const edgeOffsetFt = (side: RoofSide): number => side.lineFt + side.eaveHeightFt * side.runPerRise;
+
+/** The corner of two overhangs of unequal depth in height. */
+const unequalCorner = (before: RoofSide, after: RoofSide, atWalls: Corner): RoofCorner => {
+  const [lower, higher] = before.eaveHeightFt < after.eaveHeightFt ? [before, after] : [after, before];
+  const inner = isInner(before, after);
+  const born = spotAt(atWalls, (inner ? lower : higher).eaveHeightFt);
+  const owner = inner ? higher : lower;
+  const end =
+    bearing(before, after) === "crossing"
+      ? meeting(before, edgeOffsetFt(before), after, edgeOffsetFt(after))
+      : cornerAt(atWalls, lower.eaveHeightFt);
+  return {
+    before,
+    after,
+    corner: { ...atWalls, born },
+    skirt: { owner, end: atHeight(end, planeHeight(owner, end)) },
+  };
+};
+
+export const roofCorner = (before: RoofSide, after: RoofSide): RoofCorner => {
+  const atWalls = cornerBetween(before, after, atHeight(cornerAtWalls(before, after), 0));
+  const eaves = [before, after].filter((side) => !isGable(side)).map((side) => side.eaveHeightFt);
+  const [first = 0, second = first] = eaves;
+  if (Math.abs(first - second) > LEVEL_FT) return unequalCorner(before, after, atWalls);
+  return { before, after, corner: { ...atWalls, born: spotAt(atWalls, first) }, skirt: undefined };
+};
+
+const skirtOf = ({ skirt }: RoofCorner, side: RoofSide): Spot | undefined =>
+  skirt?.owner === side ? skirt.end : undefined;
+
+/** The eave, or the foot of the gable, of the side between two corners: where it starts and ends. */
+const eaveEnds = (start: RoofCorner, end: RoofCorner): readonly [Spot, Spot] => [
+  skirtOf(start, start.after) ?? start.corner.born,
+  skirtOf(end, end.before) ?? end.corner.born,
+];
+
+/** A piece of the roof's outer edge, the roof on its left. */
+export interface EdgePiece {
+  readonly side: RoofSide;
+  readonly from: Spot;
+  readonly to: Spot;
+  readonly isSkirt: boolean;
+}
+
+/** The outer edge of one ring: each side's eave or gable foot, and the skirts between. */
+export const outerEdge = (corners: readonly RoofCorner[]): EdgePiece[] =>
+  corners.flatMap((start, index): EdgePiece[] => {
+    const end = around(corners, index + 1);
+    const [from, to] = eaveEnds(start, end);
+    const startSkirt = skirtOf(start, start.after);
+    const endSkirt = skirtOf(end, end.before);
+    return [
+      ...(startSkirt ? [{ side: start.after, from: start.corner.born, to: startSkirt, isSkirt: true }] : []),
+      { side: start.after, from, to, isSkirt: false },
+      ...(endSkirt ? [{ side: end.before, from: endSkirt, to: end.corner.born, isSkirt: true }] : []),
+    ];
+  });

@@ -1,0 +1,55 @@
+import { twiceSignedArea, type Outline } from "../../shared/outline";
+import { toDegrees } from "../../shared/units";
+import { rafterFactor } from "../slope/rafterFactor";
+import type { RoofEdge, RoofPlane } from "./roofParts";
+import { distance, dot } from "./skeleton/plan";
+import { insideFt, type RoofSide } from "./skeleton/roofSide";
+
+export const planLengthFt = ({ from, to }: RoofEdge): number => distance(from, to);
+export const riseFt = ({ from, to }: RoofEdge): number => Math.abs(to.z - from.z);
+export const trueLengthFt = (edge: RoofEdge): number => Math.hypot(planLengthFt(edge), riseFt(edge));
+
+export const planAreaSqFt = ({ corners }: RoofPlane): number => twiceSignedArea(corners) / 2;
+export const slopedAreaSqFt = (plane: RoofPlane): number =>
+  planAreaSqFt(plane) * rafterFactor(plane.side.pitch);
+
+/** Below this a coordinate is 0. */
+const SPECK_FT = 1e-9;
+const clean = (value: number): number => (Math.abs(value) < SPECK_FT ? 0 : value);
+
+/** The plane laid flat: x along its eave as seen from outside, y up the slope from its lowest corner. */
+const laidFlat = ({ side, corners }: RoofPlane): Outline => {
+  const flat = corners.map((corner) => ({
+    x: dot(side.direction, corner),
+    y: insideFt(side, corner) * rafterFactor(side.pitch),
+  }));
+  const [left, low] = [Math.min(...flat.map(({ x }) => x)), Math.min(...flat.map(({ y }) => y))];
+  return flat.map(({ x, y }) => ({ x: clean(x - left), y: clean(y - low) }));
+};
+
+/** The plane's outline on its own face, anticlockwise from the left end of its lowest edge. */
+export const faceOutline = (plane: RoofPlane): Outline => {
+  const flat = laidFlat(plane);
+  const first = flat.reduce((best, { x, y }, index) => {
+    const low = flat[best] as (typeof flat)[number];
+    return y < low.y || (y === low.y && x < low.x) ? index : best;
+  }, 0);
+  return [...flat.slice(first), ...flat.slice(0, first)];
+};
+
+/** Up the slope from the plane's lowest corner to its highest. */
+export const slopeLengthFt = (plane: RoofPlane): number => Math.max(...laidFlat(plane).map(({ y }) => y));
+
+/** The direction square to a plane, not of unit length: level part downhill, upright part 1. */
+const normal = ({ inward, runPerRise }: RoofSide) => ({
+  x: -inward.x / runPerRise,
+  y: -inward.y / runPerRise,
+  z: 1,
+});
+
+/** The angle between the two planes' normals: what a brake puts into a flat strip that fits the joint. */
+export const bendDegrees = (plane: RoofPlane, otherPlane: RoofPlane): number => {
+  const [a, b] = [normal(plane.side), normal(otherPlane.side)];
+  const across = Math.hypot(a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x);
+  return toDegrees(Math.atan2(across, a.x * b.x + a.y * b.y + a.z * b.z));
+};

@@ -1,0 +1,89 @@
+import type { Footprint } from "../../shared/footprint";
+import { InputError, noAnswer } from "../../shared/inputError";
+import { checkLaws } from "./laws";
+import { outerEdge, roofCorner, type EdgePiece } from "./eaves";
+import { checkOverhangs } from "./overhangCheck";
+import { planeCorners } from "./planeCorners";
+import { kindedEdges } from "./kindedEdges";
+import { roofGraph } from "./roofGraph";
+import type { Roof, RoofPlane } from "./roofParts";
+import { roofSides, type SideBuild } from "./roofSides";
+import type { Joint } from "./skeleton/front";
+import { around } from "./skeleton/plan";
+import { isGable, type RoofSide } from "./skeleton/roofSide";
+import { skeleton } from "./skeleton/skeleton";
+import { straighten } from "./straighten";
+
+/** Relative to the footprint's size: what counts as one spot while the fronts climb, and when they have met. */
+const EVENT_TOLERANCE = 1e-10;
+const NODE_TOLERANCE = 1e-7;
+
+const sizeFt = (footprint: Footprint): number => {
+  const corners = footprint.flat();
+  const spread = (values: number[]): number => Math.max(...values) - Math.min(...values);
+  return spread(corners.map(({ x }) => x)) + spread(corners.map(({ y }) => y));
+};
+
+const eaveJoints = (pieces: readonly EdgePiece[]): Joint[] =>
+  pieces
+    .filter(({ side }) => !isGable(side))
+    .map(({ side, from, to }) => ({ left: side, right: undefined, from, to }));
+
+const numbered = (sides: readonly RoofSide[]): RoofSide[] => [...sides].sort((a, b) => a.number - b.number);
+
+const checkedRoof = (footprint: Footprint, builds: readonly SideBuild[]): Roof => {
+  const size = sizeFt(footprint);
+  const corners = roofSides(footprint, builds).map((ring) =>
+    ring.map((side, index) => roofCorner(around(ring, index - 1), side)),
+  );
+  const outerEdges = corners.map(outerEdge);
+  checkOverhangs(outerEdges);
+
+  const loops = corners.map((ring) => ring.map(({ after, corner }) => ({ side: after, start: corner })));
+  const sides = numbered(corners.flat().map(({ after }) => after));
+  const highestEaveFt = Math.max(...sides.filter((side) => !isGable(side)).map((side) => side.eaveHeightFt));
+  const { joints, unclosed } = skeleton(loops, highestEaveFt, EVENT_TOLERANCE * size);
+  const open = unclosed.flat().map(({ side }) => side.number);
+  if (open.length > 0)
+    throw noAnswer(`no plane closes the roof between sides ${[...new Set(open)].join(", ")}`);
+
+  const toleranceFt = NODE_TOLERANCE * size;
+  const { edges: pieces, planeOf } = roofGraph([...joints, ...outerEdges.flatMap(eaveJoints)], toleranceFt);
+  const graphEdges = straighten(pieces, toleranceFt);
+  const firsts = sides.filter((side) => !isGable(side) && planeOf(side) === side);
+  const planes = firsts.map((side, index): RoofPlane => ({
+    number: index + 1,
+    side,
+    sideNumbers: sides.filter((other) => planeOf(other) === side).map((other) => other.number),
+    corners: planeCorners(graphEdges, side),
+  }));
+  const roof = { sides, planes, edges: kindedEdges(graphEdges, planes), outerEdges };
+  checkLaws(roof, toleranceFt);
+  return roof;
+};
+
+/** Finer than any tape. */
+const HAIR_FT = 1 / 1024;
+
+const toTheHair = (footprint: Footprint): Footprint =>
+  footprint.map((ring) =>
+    ring.map(({ x, y }) => ({ x: Math.round(x / HAIR_FT) * HAIR_FT, y: Math.round(y / HAIR_FT) * HAIR_FT })),
+  );
+
+/**
+ * The roof over a footprint, or `#N/A` with the reason. Between sides that are out of parallel by a millionth of a
+ * degree a corner races along the ridge faster than the arithmetic can follow; where that spoils a roof, the corners
+ * are taken to the nearest 1/1024 ft and it is tried once more.
+ */
+export const roofOver = (footprint: Footprint, builds: readonly SideBuild[]): Roof => {
+  try {
+    return checkedRoof(footprint, builds);
+  } catch (refusal) {
+    if (!(refusal instanceof InputError)) throw refusal;
+    try {
+      return checkedRoof(toTheHair(footprint), builds);
+    } catch {
+      throw refusal;
+    }
+  }
+};

@@ -1,0 +1,66 @@
+import type { Joint } from "./skeleton/front";
+import { distance, type Spot } from "./skeleton/plan";
+import { isGable, isOnePlane, type RoofSide } from "./skeleton/roofSide";
+
+/** A straight edge between two nodes, the plane of side `left` on its left; `right` is missing at the roof's edge. */
+export interface GraphEdge {
+  readonly from: Spot;
+  readonly to: Spot;
+  readonly left: RoofSide;
+  readonly right: RoofSide | undefined;
+}
+
+/** Finds the one node for all the ends that fall on the same spot. */
+const nodeFinder = (snapFt: number): ((spot: Spot) => Spot) => {
+  const nodes: Spot[] = [];
+  return (spot) => {
+    const known = nodes.find((node) => distance(node, spot) <= snapFt && Math.abs(node.z - spot.z) <= snapFt);
+    if (!known) nodes.push(spot);
+    return known ?? spot;
+  };
+};
+
+/** A gable carries no plane: an edge along it has one plane only, kept on its left. */
+const withoutGables = ({ left, right, from, to }: Joint): Joint[] => {
+  const plane = right && !isGable(right) ? right : undefined;
+  if (!isGable(left)) return [{ left, right: plane, from, to }];
+  return plane ? [{ left: plane, right: undefined, from: to, to: from }] : [];
+};
+
+/**
+ * One name for each plane: the sides in line whose planes run into one another share the lowest side's.
+ * `undefined` for a side whose plane is its own.
+ */
+const sharedPlanes = (edges: readonly Joint[]): ((side: RoofSide) => RoofSide) => {
+  const first = new Map<RoofSide, RoofSide>();
+  const find = (side: RoofSide): RoofSide => {
+    const parent = first.get(side);
+    return parent ? find(parent) : side;
+  };
+  for (const { left, right } of edges) {
+    if (!right || !isOnePlane(left, right)) continue;
+    const [a, b] = [find(left), find(right)];
+    if (a !== b) first.set(a.number > b.number ? a : b, a.number > b.number ? b : a);
+  }
+  return find;
+};
+
+/** Joints as the edges of planes: ends that meet are one node, and seams within one plane are gone. */
+export const roofGraph = (joints: readonly Joint[], snapFt: number) => {
+  const nodeOf = nodeFinder(snapFt);
+  const edges = joints
+    .flatMap(withoutGables)
+    .map((joint): Joint => ({ ...joint, from: nodeOf(joint.from), to: nodeOf(joint.to) }))
+    .filter(({ from, to }) => from !== to);
+  const planeOf = sharedPlanes(edges);
+  return {
+    planeOf,
+    edges: edges
+      .map((edge): GraphEdge => ({
+        ...edge,
+        left: planeOf(edge.left),
+        right: edge.right && planeOf(edge.right),
+      }))
+      .filter(({ left, right }) => left !== right),
+  };
+};

@@ -1,0 +1,29 @@
+import { along, atHeight, cross, type Spot } from "./plan";
+import type { Point } from "../../../shared/outline";
+import { bearing, type RoofSide } from "./roofSide";
+
+/** A corner of the wave front as it climbs: where it was born, and the level ft it moves for each ft of height. */
+export interface Corner {
+  readonly born: Spot;
+  readonly move: Point;
+}
+
+export const cornerAt = ({ born, move }: Corner, height: number): Point => along(born, move, height - born.z);
+
+/**
+ * The corner between two sides moves so as to stay on both: `inward · move = run per rise` for each.
+ * Sides in line keep their corner square to both. Where they run opposite ways, or in line at unequal speeds,
+ * there is no such corner: `settle` removes it before the front moves on.
+ */
+export const cornerBetween = (a: RoofSide, b: RoofSide, born: Spot): Corner => {
+  if (bearing(a, b) !== "crossing") return { born, move: along({ x: 0, y: 0 }, a.inward, a.runPerRise) };
+  const turn = cross(a.inward, b.inward);
+  const move = {
+    x: (a.runPerRise * b.inward.y - b.runPerRise * a.inward.y) / turn,
+    y: (b.runPerRise * a.inward.x - a.runPerRise * b.inward.x) / turn,
+  };
+  return { born, move };
+};
+
+/** Where the corner stands at a height, as a place in space. */
+export const spotAt = (corner: Corner, height: number): Spot => atHeight(cornerAt(corner, height), height);

@@ -1,0 +1,58 @@
+import type { Loop } from "./front";
+import { frontBefore, frontOf, isWithin, reachHeight, shrinkHeight, type Place } from "./meetings";
+import { areOutOfStep, isInner } from "./roofSide";
+
+/**
+ * What happens next as the fronts climb: a front shrinks to nothing; the inner corner at a front's start runs into
+ * another front and splits it; or, of two fronts in line, the flatter one runs on over the steeper.
+ */
+export type RoofEvent =
+  | { readonly kind: "shrink" | "overrun"; readonly height: number; readonly at: Place }
+  | { readonly kind: "split"; readonly height: number; readonly at: Place; readonly hit: Place };
+
+const firstShrink = (places: readonly Place[], now: number): RoofEvent | undefined => {
+  let first: RoofEvent | undefined;
+  for (const at of places) {
+    const height = shrinkHeight(at, now);
+    if (height !== undefined && !(first && first.height <= height)) first = { kind: "shrink", height, at };
+  }
+  return first;
+};
+
+/** The lowest split that comes before the lowest shrinking. */
+const firstSplit = (
+  places: readonly Place[],
+  now: number,
+  toleranceFt: number,
+  shrink: RoofEvent | undefined,
+): RoofEvent | undefined => {
+  let first = shrink;
+  for (const at of places) {
+    const [before, corner] = [frontBefore(at), frontOf(at)];
+    if (!isInner(before.side, corner.side)) continue;
+    for (const hit of places) {
+      const target = frontOf(hit);
+      if (target === corner || target === before) continue;
+      const height = reachHeight(corner, target, now, toleranceFt);
+      if (height === undefined || (first && first.height <= height)) continue;
+      if (isWithin(corner, hit, height, toleranceFt)) first = { kind: "split", height, at, hit };
+    }
+  }
+  return first;
+};
+
+/**
+ * The lowest event among loops that bound one area; undefined where nothing moves any more. An overrun waits for all
+ * else at its height: a front that another meets face to face there is not run over.
+ */
+export const nextEvent = (
+  loops: readonly Loop[],
+  now: number,
+  toleranceFt: number,
+): RoofEvent | undefined => {
+  const places = loops.flatMap((loop) => loop.map((_, index): Place => ({ loop, index })));
+  const first = firstSplit(places, now, toleranceFt, firstShrink(places, now));
+  if (first && first.height <= now + toleranceFt) return first;
+  const at = places.find((place) => areOutOfStep(frontBefore(place).side, frontOf(place).side));
+  return at ? { kind: "overrun", height: now, at } : first;
+};

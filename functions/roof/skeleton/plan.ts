@@ -1,0 +1,21 @@
+import type { Point } from "../../../shared/outline";
+
+/** A place in space: plan x and y, and height above the walls' top, all in ft. */
+export interface Spot extends Point {
+  readonly z: number;
+}
+
+export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
+/** Positive where b turns to the left of a. */
+export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
+export const minus = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y });
+export const along = (from: Point, by: Point, times: number): Point => ({
+  x: from.x + by.x * times,
+  y: from.y + by.y * times,
+});
+export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+export const atHeight = ({ x, y }: Point, z: number): Spot => ({ x, y, z });
+
+/** The item at a place of a ring, which runs on past its ends. */
+export const around = <T>(ring: readonly T[], index: number): T =>
+  ring[(index + ring.length) % ring.length] as T;

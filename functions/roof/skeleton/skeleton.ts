@@ -1,0 +1,61 @@
+import { openAreas, type OpenArea } from "./areas";
+import type { Joint, Loop } from "./front";
+import { nextEvent, type RoofEvent } from "./nextEvent";
+import { dropFront, runAlong, settle } from "./settle";
+import { split } from "./split";
+
+/** Far above what any roof takes; work is capped by a count, never by the clock. */
+const EVENTS_PER_SIDE = 20;
+
+/** The joints of a roof, or why there is none: the sides between which nothing closes. */
+export interface Skeleton {
+  readonly joints: readonly Joint[];
+  readonly unclosed: readonly Loop[];
+}
+
+interface Applied {
+  readonly loops: readonly Loop[];
+  readonly joints: readonly Joint[];
+}
+
+const applyEvent = (area: OpenArea, event: RoofEvent): Applied => {
+  const { loop, index } = event.at;
+  if (event.kind === "split") {
+    const { loop: hitLoop, index: hitIndex } = event.hit;
+    const { loops, joint } = split(loop, index, hitLoop, hitIndex, event.height);
+    return {
+      loops: [...area.filter((each) => each !== loop && each !== hitLoop), ...loops],
+      joints: [joint],
+    };
+  }
+  const change = (event.kind === "shrink" ? dropFront : runAlong)(loop, index, event.height);
+  return { loops: [...area.filter((each) => each !== loop), change.loop], joints: change.joints };
+};
+
+/**
+ * The weighted straight skeleton: the level line around the roof climbs, each side's part moving inward at its own
+ * speed (a gable's not at all), until nothing is left to cover. A front shrinks to nothing, or an inner corner runs
+ * into another front; the corners draw the joints. It starts at `startHeight`, where the loops lie whole. After Aichholzer and Aurenhammer 1996 (edge and split events),
+ * with weights after Eppstein and Erickson 1999.
+ */
+export const skeleton = (loops: readonly Loop[], startHeight: number, toleranceFt: number): Skeleton => {
+  const joints: Joint[] = [];
+  const unclosed: Loop[] = [];
+  const sides = loops.reduce((sum, loop) => sum + loop.length, 0);
+  const open = openAreas(loops, startHeight).map((area) => ({ area, height: startHeight }));
+  for (let events = 0; open.length > 0; events++) {
+    const { area, height } = open.pop() as (typeof open)[number];
+    const event = events < EVENTS_PER_SIDE * sides ? nextEvent(area, height, toleranceFt) : undefined;
+    if (!event) {
+      unclosed.push(...area);
+      continue;
+    }
+    const applied = applyEvent(area, event);
+    const changes = applied.loops.map((loop) => settle(loop, event.height, toleranceFt));
+    joints.push(...applied.joints, ...changes.flatMap((change) => change.joints));
+    const left = changes.map((change) => change.loop).filter((loop) => loop.length > 0);
+    const areas = area.length === 1 ? left.map((loop) => [loop]) : openAreas(left, event.height);
+    open.push(...areas.map((each) => ({ area: each, height: event.height })));
+  }
+  return { joints, unclosed };
+};

@@ -1,0 +1,43 @@
+import { cross, distance, minus, type Spot } from "./skeleton/plan";
+import type { GraphEdge } from "./roofGraph";
+
+/** The same edge, looked at so that equal pairs of planes stand on equal sides. */
+const oriented = (edge: GraphEdge): GraphEdge =>
+  edge.right && edge.right.number < edge.left.number
+    ? { left: edge.right, right: edge.left, from: edge.to, to: edge.from }
+    : edge;
+
+const isStraightOn = (first: GraphEdge, second: GraphEdge, toleranceFt: number): boolean => {
+  const whole = minus(second.to, first.from);
+  const offFt = Math.abs(cross(whole, minus(first.to, first.from))) / Math.hypot(whole.x, whole.y);
+  return offFt <= toleranceFt && distance(second.to, first.from) > distance(first.to, first.from);
+};
+
+/** Joins pieces of one straight edge that nothing else meets between, such as the eaves of two sides in line. */
+export const straighten = (edges: readonly GraphEdge[], toleranceFt: number): GraphEdge[] => {
+  const whole = edges.map(oriented);
+  const meetings = new Map<Spot, number>();
+  for (const { from, to } of whole)
+    for (const node of [from, to]) meetings.set(node, (meetings.get(node) ?? 0) + 1);
+  for (let index = 0; index < whole.length;) {
+    const edge = whole[index] as GraphEdge;
+    const next = whole.findIndex(
+      (other) =>
+        other !== edge &&
+        other.from === edge.to &&
+        meetings.get(edge.to) === 2 &&
+        other.left === edge.left &&
+        other.right === edge.right &&
+        isStraightOn(edge, other, toleranceFt),
+    );
+    if (next < 0) {
+      index++;
+      continue;
+    }
+    const joined = { ...edge, to: (whole[next] as GraphEdge).to };
+    whole[index] = joined;
+    whole.splice(next, 1);
+    if (next < index) index--;
+  }
+  return whole;
+};

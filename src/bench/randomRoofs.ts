@@ -1,0 +1,37 @@
+import type { SideBuild } from "../../functions/roof/roofSides";
+import { twiceSignedArea, type Outline } from "../../shared/outline";
+import { oneOf, type Random } from "./random";
+
+const PITCHES = [3, 4, 5, 6, 8, 12];
+
+export const equalPitches = (ring: Outline, pitch = 6): SideBuild[] =>
+  ring.map(() => ({ pitch, overhangFt: 0 }));
+
+export const unequalPitches = (random: Random, ring: Outline): SideBuild[] =>
+  ring.map(() => ({ pitch: oneOf(random, PITCHES), overhangFt: 0 }));
+
+/** Whether the building has an inner corner at the start of each side. */
+const innerCorners = (ring: Outline): boolean[] => {
+  const way = Math.sign(twiceSignedArea(ring));
+  return ring.map((corner, index) => {
+    const [before, after] = [ring.at(index - 1), ring[(index + 1) % ring.length]] as [
+      typeof corner,
+      typeof corner,
+    ];
+    const turn = (corner.x - before.x) * (after.y - corner.y) - (corner.y - before.y) * (after.x - corner.x);
+    return turn * way < 0;
+  });
+};
+
+/** Gables here and there, where a gable can stand: between outer corners, and no two side by side. */
+export const someGables = (random: Random, ring: Outline, builds: readonly SideBuild[]): SideBuild[] => {
+  const inner = innerCorners(ring);
+  const result = [...builds];
+  ring.forEach((_, index) => {
+    const after = (index + 1) % ring.length;
+    const neighbours = [result.at(index - 1), result[after]];
+    if (inner[index] || inner[after] || neighbours.some((side) => side?.pitch === "gable")) return;
+    if (random() < 0.35) result[index] = { pitch: "gable", overhangFt: 0 };
+  });
+  return result;
+};

@@ -1,0 +1,54 @@
+import type { RoofPlane } from "../../../functions/roof/roofParts";
+import { labelPoint } from "./labelPoint";
+import type { PlanScale } from "./planScale";
+import { element, escapeXml } from "../svg";
+import { pointList, type Pixel } from "./svgPicture";
+
+const BADGE_PX = 11;
+const HEAD_PX = 8;
+const TEXT_PX = 14;
+
+/** The arrow's length, and whether the pitch stands at its point, by the room around a plane's label. */
+const arrowFor = (roomPx: number): { readonly lengthPx: number; readonly withText: boolean } | undefined => {
+  if (roomPx >= 50) return { lengthPx: 30, withText: true };
+  return roomPx >= 22 ? { lengthPx: 14, withText: false } : undefined;
+};
+
+/** A rise on 12 as a plan shows it: `6:12`, `6.5:12`. */
+export const pitchText = (rise: number): string => `${Math.round(rise * 100) / 100}:12`;
+
+export const numberBadge = (number: number, { x, y }: Pixel, radius = BADGE_PX): string =>
+  element("circle", { class: "roof-badge", cx: x, cy: y, r: radius }) +
+  element("text", { class: "roof-number", x, y, "font-size": radius + 2 }, escapeXml(String(number)));
+
+/** An arrow down the slope from a plane's number, and the pitch at its point. */
+const pitchArrow = ({ side }: RoofPlane, badge: Pixel, lengthPx: number, withText: boolean): string => {
+  const down = { x: -side.inward.x, y: side.inward.y };
+  const at = (alongPx: number, asidePx: number): Pixel => ({
+    x: badge.x + down.x * alongPx - down.y * asidePx,
+    y: badge.y + down.y * alongPx + down.x * asidePx,
+  });
+  const reach = BADGE_PX + lengthPx;
+  const [start, tip, text] = [at(BADGE_PX, 0), at(reach, 0), at(reach + TEXT_PX, 0)];
+  const head = [tip, at(reach - HEAD_PX, 4), at(reach - HEAD_PX, -4)];
+  return [
+    element("line", { class: "roof-arrow", x1: start.x, y1: start.y, x2: tip.x, y2: tip.y }),
+    element("polygon", { class: "roof-arrow-head", points: pointList(head) }),
+    ...(withText
+      ? [element("text", { class: "roof-inner", ...text }, escapeXml(pitchText(side.pitch)))]
+      : []),
+  ].join("");
+};
+
+/** A plane's number, and where there is room the way and steepness of its fall. */
+export const planeLabel = (plane: RoofPlane, scale: PlanScale): string => {
+  const place = labelPoint(plane.corners);
+  const middle = scale.toPixel(place);
+  const roomPx = place.clearance * scale.pxPerFt;
+  const arrow = arrowFor(roomPx);
+  if (!arrow) return numberBadge(plane.number, middle, Math.min(BADGE_PX, Math.max(7, roomPx * 0.7)));
+  const upPx = (BADGE_PX + arrow.lengthPx) / 2;
+  const { inward } = plane.side;
+  const badge = { x: middle.x + inward.x * upPx, y: middle.y - inward.y * upPx };
+  return pitchArrow(plane, badge, arrow.lengthPx, arrow.withText) + numberBadge(plane.number, badge);
+};

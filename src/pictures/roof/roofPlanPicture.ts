@@ -1,0 +1,34 @@
+import type { Roof } from "../../../functions/roof/roofParts";
+import type { PictureOptions } from "../pictureOptions";
+import { edgeLabel, edgeLine } from "./edgeLines";
+import { planeClass } from "./roofStyle";
+import { legendHeight, planLegend } from "./planLegend";
+import { planeLabel } from "./planeLabel";
+import { planScale } from "./planScale";
+import { roofInWords } from "./roofInWords";
+import { element } from "../svg";
+import { pointList, svgPicture } from "./svgPicture";
+import { wallLines } from "./wallLines";
+
+const BELOW_LEGEND_PX = 20;
+
+/** The roof from above: planes numbered, pitch arrows down the slope, edges by kind with their true lengths. */
+export const roofPlanPicture = (roof: Roof, options: PictureOptions): string => {
+  const { planes, edges } = roof;
+  const scale = planScale(planes.flatMap(({ corners }) => corners));
+  return svgPicture(options, {
+    width: scale.width,
+    height: scale.height + legendHeight(edges) + BELOW_LEGEND_PX,
+    description: roofInWords(roof),
+    content: [
+      ...planes.map(({ corners }) =>
+        element("polygon", { class: planeClass(0), points: pointList(corners.map(scale.toPixel)) }),
+      ),
+      ...wallLines(roof, scale),
+      ...edges.map((edge) => edgeLine(edge, scale)),
+      ...edges.flatMap((edge) => edgeLabel(edge, scale)),
+      ...planes.map((plane) => planeLabel(plane, scale)),
+      ...planLegend(edges, scale.height),
+    ],
+  });
+};

@@ -1,0 +1,63 @@
+import type { Roof, RoofEdge } from "../../../functions/roof/roofParts";
+import { along, atHeight, dot, minus, type Spot } from "../../../functions/roof/skeleton/plan";
+import { insideFt, isGable, planeHeight, type RoofSide } from "../../../functions/roof/skeleton/roofSide";
+import { planeClass } from "./roofStyle";
+
+/** Walls are drawn this high, whatever they are: the footprint doesn't say. */
+const WALL_FT = 8;
+/** What counts as on a gable's rake line. */
+const ON_LINE_FT = 1e-3;
+/** Level direction that the light comes from: aslant, so that planes square to one another differ. */
+const LIGHT = { x: -0.94, y: -0.34 };
+
+/** A flat face of the building, its corners anticlockwise as seen from outside. */
+export interface ViewFace {
+  readonly corners: readonly Spot[];
+  readonly className: string;
+  readonly isWall: boolean;
+}
+
+/** 0 for a side that faces the light, 1 for one that faces away. */
+const shadow = ({ inward }: RoofSide): number => (1 + dot(inward, LIGHT)) / 2;
+
+const wallClass = (side: RoofSide): string => `roof-wall${shadow(side) > 0.25 ? " roof-shadow" : ""}`;
+
+/** A piece of wall under a top edge, the top's ends from left to right as seen from outside. */
+const wallUnder = (side: RoofSide, from: Spot, to: Spot): ViewFace => ({
+  corners: [atHeight(from, -WALL_FT), atHeight(to, -WALL_FT), to, from],
+  className: wallClass(side),
+  isWall: true,
+});
+
+/** The piece of a gable's wall under one of its rakes: from corner to corner at most, up to the plane above it. */
+const wallUnderRake = (side: RoofSide, { plane, from, to }: RoofEdge): ViewFace[] => {
+  if (Math.max(Math.abs(insideFt(side, from)), Math.abs(insideFt(side, to))) > ON_LINE_FT) return [];
+  const wallFt = dot(side.direction, minus(side.to, side.from));
+  const held = (spot: Spot): number =>
+    Math.min(wallFt, Math.max(0, dot(side.direction, minus(spot, side.from))));
+  if (held(to) - held(from) < ON_LINE_FT) return [];
+  const top = (spot: Spot): Spot => {
+    const point = along(side.from, side.direction, held(spot));
+    return atHeight(point, planeHeight(plane.side, point));
+  };
+  return [wallUnder(side, top(from), top(to))];
+};
+
+const wallsOf = ({ sides, edges }: Roof): ViewFace[] => {
+  const outer = edges.filter(({ otherPlane }) => !otherPlane);
+  return sides.flatMap((side) =>
+    isGable(side)
+      ? outer.flatMap((edge) => wallUnderRake(side, edge))
+      : [wallUnder(side, atHeight(side.from, 0), atHeight(side.to, 0))],
+  );
+};
+
+/** Everything that the eye may see: the walls and the planes. */
+export const viewFaces = (roof: Roof): ViewFace[] => [
+  ...wallsOf(roof),
+  ...roof.planes.map(({ corners, side }) => ({
+    corners,
+    className: planeClass(shadow(side)),
+    isWall: false,
+  })),
+];
