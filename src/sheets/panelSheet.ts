@@ -1,6 +1,8 @@
 import { PANEL_FIELDS, type Panel } from "../../shared/panel";
-import { absoluteA1 } from "./address";
-import { number, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "./plan";
+import { panelValueSpec } from "../../functions/panel/panelValue";
+import { a1, absoluteA1 } from "./address";
+import { call, unlessEmpty } from "./formula";
+import { formula, number, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "./plan";
 import { rowHeightsOf } from "./rowHeights";
 import { CAUTIONS } from "./safety";
 
@@ -10,7 +12,7 @@ export const PANEL_NAME = "Panel";
 type FieldKey = keyof typeof PANEL_FIELDS;
 const FIELD_KEYS = Object.keys(PANEL_FIELDS) as FieldKey[];
 
-/** The name of one field's value, made of its label: `exposed height` is `ExposedHeight`. */
+/** The name of the value in use of one field, made of its label: `exposed height` is `ExposedHeight`. */
 export const panelFieldName = (key: FieldKey): string =>
   PANEL_FIELDS[key].label.replace(/(?:^|[ -])([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
@@ -21,7 +23,13 @@ export const PANEL_VALUE_NAMES = FIELD_KEYS.map(panelFieldName);
 export type PanelValues = Partial<Record<keyof Panel, string | number>>;
 
 const FIRST_ROW = 3;
-const [LABEL, VALUE, UNIT, NOTE] = [0, 1, 2, 3];
+const [LABEL, VALUE, IN_USE, UNIT, NOTE] = [0, 1, 2, 3, 4];
+
+/** What holds: the value in the field's own unit, or its default; a required field is quiet until it is filled. */
+const inUse = (row: number, hasDefault: boolean): string => {
+  const value = call(panelValueSpec, PANEL_NAME, a1({ row, column: LABEL }));
+  return hasDefault ? `=${value}` : unlessEmpty(a1({ row, column: VALUE }), value);
+};
 
 const fieldCells = (key: FieldKey, row: number, typed: PanelValues): PlannedCell[] => {
   const field = PANEL_FIELDS[key];
@@ -30,6 +38,7 @@ const fieldCells = (key: FieldKey, row: number, typed: PanelValues): PlannedCell
   return [
     { row, column: LABEL, content: text(field.label), style: "label" },
     { row, column: VALUE, content, style: "input" },
+    { row, column: IN_USE, content: formula(inUse(row, "default" in field)), style: "result" },
     { row, column: UNIT, content: text(field.unit), style: "label" },
     {
       row,
@@ -47,7 +56,7 @@ export const panelSheet = (
 ): { sheet: SheetPlan; names: PlannedName[] } => {
   const rowOf = (index: number): number => FIRST_ROW + index;
   const lastRow = rowOf(FIELD_KEYS.length - 1);
-  const headings = ["Label", "Value", "Unit", "Note"].map((heading, column): PlannedCell => ({
+  const headings = ["Label", "Value", "In use", "Unit", "Note"].map((heading, column): PlannedCell => ({
     row: FIRST_ROW - 1,
     column,
     content: text(heading),
@@ -62,7 +71,7 @@ export const panelSheet = (
   const names: PlannedName[] = FIELD_KEYS.map((key, index) => ({
     name: panelFieldName(key),
     sheet: sheetName,
-    range: absoluteA1({ row: rowOf(index), column: VALUE }),
+    range: absoluteA1({ row: rowOf(index), column: IN_USE }),
   }));
   const from = absoluteA1({ row: FIRST_ROW, column: LABEL });
   const to = absoluteA1({ row: lastRow, column: VALUE });
@@ -71,7 +80,9 @@ export const panelSheet = (
     {
       row: 1,
       column: 0,
-      content: value("The shingle in use, from its maker's guide. Labels are looked up: keep their wording."),
+      content: value(
+        "The shingle in use, from its maker's guide. Type under Value: a bare number is in the unit shown, or text such as 2 ft. Labels are looked up: keep their wording.",
+      ),
       style: "note",
     },
     ...headings,
@@ -82,7 +93,7 @@ export const panelSheet = (
     sheet: {
       name: sheetName,
       frozenRows: FIRST_ROW,
-      columnWidths: [170, 150, 70, 330],
+      columnWidths: [170, 150, 130, 70, 330],
       rowHeights: rowHeightsOf(cells),
       cells,
     },

@@ -1,4 +1,6 @@
+import { a1 } from "../../src/sheets/address";
 import type { ExcelEntry } from "../../src/hosts/excel/excelHost";
+import { placeOf } from "./place";
 
 /** What the stand-in keeps of a cell. */
 export interface FakeCell {
@@ -13,6 +15,7 @@ export interface FakeSheet {
   readonly name: string;
   readonly cells: Map<string, FakeCell>;
   frozenRows: number;
+  print: object;
 }
 
 /** A workbook's state, and what makes it fail. */
@@ -20,14 +23,23 @@ export interface FakeWorkbook {
   readonly sheets: FakeSheet[];
   readonly names: Map<string, string>;
   active: string;
+  /** The selected cell of the sheet in front. */
+  selected: { rowIndex: number; columnIndex: number };
   /** How many operations a run carries out before it fails; undefined: none fails. */
   failAfter: number | undefined;
 }
 
 export const fakeWorkbook = (...sheetNames: string[]): FakeWorkbook => ({
-  sheets: sheetNames.map((name, index) => ({ id: `before-${index}`, name, cells: new Map(), frozenRows: 0 })),
+  sheets: sheetNames.map((name, index) => ({
+    id: `before-${index}`,
+    name,
+    cells: new Map(),
+    frozenRows: 0,
+    print: {},
+  })),
   names: new Map(),
   active: sheetNames[0] ?? "",
+  selected: { rowIndex: 0, columnIndex: 0 },
   failAfter: undefined,
 });
 
@@ -75,6 +87,55 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       };
     };
 
+    /** Properties that may be read only after `load` and `sync`. */
+    const loadedOnSync = <T extends object>(
+      names: readonly (keyof T & string)[],
+      read: () => T | undefined,
+    ) => {
+      let values: T | undefined;
+      let isNullObject: boolean | undefined;
+      const target = {
+        load: () => {
+          later(() => {
+            values = read();
+            isNullObject = values === undefined;
+          });
+        },
+        get isNullObject(): boolean | undefined {
+          return isNullObject;
+        },
+      };
+      for (const name of names)
+        Object.defineProperty(target, name, {
+          enumerable: true,
+          get: () => {
+            if (!values) throw new Error(`${name} was read before load and sync`);
+            return values[name];
+          },
+        });
+      return target;
+    };
+
+    /** The block of a sheet that is used, by what was written into it. */
+    const usedBlock = (sheet: FakeSheet) => {
+      const places = [...sheet.cells.keys()].map((address) => ({ address, ...placeOf(address) }));
+      if (places.length === 0) return undefined;
+      const [rowIndex, columnIndex] = [
+        Math.min(...places.map(({ row }) => row)),
+        Math.min(...places.map(({ column }) => column)),
+      ];
+      const rows = Math.max(...places.map(({ row }) => row)) - rowIndex + 1;
+      const columns = Math.max(...places.map(({ column }) => column)) - columnIndex + 1;
+      const values: unknown[][] = Array.from({ length: rows }, () =>
+        Array.from({ length: columns }, () => ""),
+      );
+      for (const { address, row, column } of places) {
+        const line = values[row - rowIndex];
+        if (line) line[column - columnIndex] = sheet.cells.get(address)?.formula ?? "";
+      }
+      return { values, rowIndex, columnIndex };
+    };
+
     const rangeOf = (sheet: () => FakeSheet, address: string): unknown => {
       const change = (edit: (cell: FakeCell) => void): void => {
         later(() => {
@@ -84,30 +145,40 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
           cells.set(address, cell);
         });
       };
-      return {
-        address,
-        sheetName: () => sheet().name,
-        set formulas([[formula]]: [[string | number]]) {
-          change((cell) => (cell.formula = formula));
-        },
-        set numberFormat([[format]]: [[string]]) {
-          change((cell) => (cell.numberFormat = format));
-        },
-        format: {
-          font: {},
-          fill: {
-            set color(fill: string) {
-              change((cell) => (cell.fill = fill));
+      return withMembers(
+        loadedOnSync(["left", "top"], () => ({ left: 100, top: 50 })),
+        {
+          address,
+          sheetName: () => sheet().name,
+          select: () => {
+            later(() => (workbook.active = sheet().name));
+          },
+          set formulas([[formula]]: [[string | number]]) {
+            // Excel keeps a formula that is written into a cell of text format as text.
+            change((cell) => {
+              const becomesText = cell.numberFormat === "@" && String(formula).startsWith("=");
+              cell.formula = becomesText ? `'${formula}` : formula;
+            });
+          },
+          set numberFormat([[format]]: [[string]]) {
+            change((cell) => (cell.numberFormat = format));
+          },
+          format: {
+            font: {},
+            fill: {
+              set color(fill: string) {
+                change((cell) => (cell.fill = fill));
+              },
+            },
+            borders: { getItem: () => ({}) },
+          },
+          dataValidation: {
+            set rule({ list }: { list: { source: string } }) {
+              change((cell) => (cell.choices = list.source));
             },
           },
-          borders: { getItem: () => ({}) },
         },
-        dataValidation: {
-          set rule({ list }: { list: { source: string } }) {
-            change((cell) => (cell.choices = list.source));
-          },
-        },
-      };
+      );
     };
 
     const sheetProxy = (sheet: () => FakeSheet): unknown => ({
@@ -118,6 +189,19 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
         return sheet().name;
       },
       getRange: (address: string) => rangeOf(sheet, address),
+      load: () => undefined,
+      getUsedRangeOrNullObject: () =>
+        loadedOnSync(["values", "rowIndex", "columnIndex"], () => usedBlock(sheet())),
+      get pageLayout() {
+        return {
+          set orientation(orientation: string) {
+            later(() => (sheet().print = { ...sheet().print, orientation }));
+          },
+          set zoom(zoom: object) {
+            later(() => (sheet().print = { ...sheet().print, zoom }));
+          },
+        };
+      },
       freezePanes: {
         freezeRows: (rows: number) => {
           later(() => (sheet().frozenRows = rows));
@@ -146,11 +230,12 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
           later(() => {
             if (workbook.sheets.some((sheet) => sheet.name === name))
               throw new Error(`ItemAlreadyExists: ${name}`);
-            workbook.sheets.push({ id: `added-${ids++}`, name, cells: new Map(), frozenRows: 0 });
+            workbook.sheets.push({ id: `added-${ids++}`, name, cells: new Map(), frozenRows: 0, print: {} });
           });
           return sheetProxy(() => sheetNamed(name));
         },
         getItem: (name: string) => sheetProxy(() => sheetNamed(name)),
+        getActiveWorksheet: () => sheetProxy(() => sheetNamed(workbook.active)),
       },
     );
 
@@ -166,6 +251,26 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
         })),
       ),
       {
+        getItemOrNullObject: (name: string) => ({
+          get isNullObject() {
+            return !workbook.names.has(name);
+          },
+          getRangeOrNullObject: () =>
+            loadedOnSync(["values"], () => {
+              const [sheetName = "", range = ""] = (workbook.names.get(name) ?? "").split("!");
+              const [from, to] = range.replaceAll("$", "").split(":").map(placeOf);
+              const sheet = workbook.sheets.find((each) => each.name === sheetName);
+              if (!sheet || !from || !to) return undefined;
+              const at = (row: number, column: number): unknown =>
+                sheet.cells.get(a1({ row, column }))?.formula ?? "";
+              const values = Array.from({ length: to.row - from.row + 1 }, (_, row) =>
+                Array.from({ length: to.column - from.column + 1 }, (_each, column) =>
+                  at(from.row + row, from.column + column),
+                ),
+              );
+              return { values };
+            }),
+        }),
         add: (name: string, range: { address: string; sheetName(): string }) => {
           later(() => {
             if (workbook.names.has(name)) throw new Error(`ItemAlreadyExists: ${name}`);
@@ -176,7 +281,8 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
     );
 
     const application = { suspendScreenUpdatingUntilNextSync: () => undefined };
-    return batch({ sync, workbook: { worksheets, names, application } });
+    const getActiveCell = () => loadedOnSync(["rowIndex", "columnIndex"], () => workbook.selected);
+    return batch({ sync, workbook: { worksheets, names, application, getActiveCell } });
   };
   return { run } as unknown as ExcelEntry;
 };

@@ -86,8 +86,14 @@ const ridgeRun = (row: number, ridge: RidgeInput | undefined): PlannedCell[] => 
   ...quantities(row, "ridge"),
 ];
 
-const columnRange = (layout: TakeOffLayout, column: keyof typeof RUN): string =>
-  a1Range({ row: layout.trim, column: RUN[column] }, { row: layout.trimEnd - 1, column: RUN[column] });
+/** The rows of one kind of trim, first and last. */
+const rowsOfKind = (
+  { trim, planeRows, ridgeRows }: TakeOffLayout,
+  kind: TrimKind,
+): readonly [number, number] => {
+  const first = trim + planeRows * TRIM_KINDS.indexOf(kind);
+  return [first, first + (kind === "ridge" ? ridgeRows : planeRows) - 1];
+};
 
 /** The row with the totals of one kind of trim. */
 export const trimTotalCell = (
@@ -98,10 +104,14 @@ export const trimTotalCell = (
 
 const totalRow = (layout: TakeOffLayout, kind: TrimKind): PlannedCell[] => {
   const row = layout.trimTotals + TRIM_KINDS.indexOf(kind);
+  const [first, last] = rowsOfKind(layout, kind);
   const sum = (column: keyof typeof RUN, numberFormat: string): PlannedCell => ({
     row,
     column: RUN[column],
-    content: formula(`=SUMIFS(${columnRange(layout, column)},${columnRange(layout, "kind")},"${kind}")`),
+    // Not SUMIFS by kind: it would pass over a row whose kind is an error, in silence.
+    content: formula(
+      `=SUM(${a1Range({ row: first, column: RUN[column] }, { row: last, column: RUN[column] })})`,
+    ),
     style: "total",
     numberFormat,
   });

@@ -135,6 +135,44 @@ describe("a changed cell moves everything", () => {
     expect(shown(`B${rowOf("North", rowOf("All planes"))}`)).toBe(27);
   });
 
+  it("the panel sheet again: text with its unit, and what is left blank", async () => {
+    await edit("B4", "2 ft", "Panel");
+    expect(shown(`B${rowOf("Panels")}`)).toBe(880);
+    for (let row = 6; row <= 28; row++) await edit(`B${row}`, null, "Panel");
+    expect(errorsOn(takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES))).toEqual([]);
+    expect(shown(`F${rowOf("All eave")}`)).toBe(12);
+    expect(shown(`E${rowOf("Panels")}`)).toBe(880);
+  });
+
+  it("a wrong value on the panel sheet is explained there and wherever it is used", async () => {
+    await edit("B22", "long", "Panel");
+    const sentence = expect.stringMatching(
+      /^panel "trim stock length" takes a length in inches .*got "long"$/,
+    ) as string;
+    expect(engine.getCell(at("C22", "Panel"))).toMatchObject({ code: "#VALUE!", message: sentence });
+    expect(shown(`F${rowOf("eave North")}`)).toMatchObject({ code: "#VALUE!", message: sentence });
+  });
+
+  it("an eave of 0, waste of 10, gable edges of -1: none passes in silence", async () => {
+    const north = rowOf("North");
+    await edit(`I${north}`, -1);
+    expect(shown(`M${north}`)).toBe("gable edges must be 0, 1 or 2");
+    expect(shown(`E${rowOf("All gable")}`)).toBeInstanceOf(CellError);
+    await edit(`I${north}`, 2);
+    await edit(`G${rowOf("Panels")}`, 10);
+    expect(shown(`B${rowOf("Panels")}`)).toMatchObject({ message: "waste must be at most 1, got 10" });
+    await edit(`C${north}`, 0);
+    expect(shown(`K${north}`)).toMatchObject({ message: "eave must be more than 0 ft, got 0" });
+  });
+
+  it("two planes of one name are pointed out, and so is a name that no plane bears", async () => {
+    await edit(`A${rowOf("South")}`, "North");
+    expect(shown(`M${rowOf("North")}`)).toBe("another plane bears this name");
+    const starters = rowOf("5  Starters for one gable edge, to cut and bend on the ground");
+    await edit(`B${starters + 1}`, "West");
+    expect(shown(`A${starters + 3}`)).toBe("no plane bears this name");
+  });
+
   it("a third plane: typed into a blank row, measured as text", async () => {
     const row = rowOf("South") + 1;
     await edit(`A${row}`, "Porch");
@@ -188,6 +226,12 @@ describe("an empty take-off", () => {
 });
 
 describe("the plan", () => {
+  it("never formats a formula as text, which a spreadsheet would then show instead of its result", () => {
+    for (const { cells } of takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES).sheets)
+      for (const { content, numberFormat } of cells)
+        expect(content?.kind === "formula" && numberFormat === "@").toBe(false);
+  });
+
   it.each([
     ["blank", BLANK_TAKE_OFF],
     ["demo", DEMO_TAKE_OFF],

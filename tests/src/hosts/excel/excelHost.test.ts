@@ -1,5 +1,7 @@
 import { excelHost } from "../../../../src/hosts/excel/excelHost";
 import type { Host } from "../../../../src/hosts/host";
+import { CellError } from "../../../../shared/cell";
+import { addFieldSheet } from "../../../../src/sheets/fieldSheet/addFieldSheet";
 import { addTakeOff, chooseSheetNames } from "../../../../src/sheets/takeOff/addTakeOff";
 import { DEMO_TAKE_OFF } from "../../../../src/sheets/takeOff/demo";
 import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeOff/options";
@@ -44,7 +46,7 @@ describe("the Excel host, on a stand-in", () => {
 
   it("leaves the workbook as it was, whichever operation fails", async () => {
     let failures = 0;
-    for (let failAfter = 0; ; failAfter++) {
+    for (let failAfter = 0; failAfter < 5000; failAfter++) {
       const workbook = fakeWorkbook("Bid", "Take-off");
       workbook.sheets[1]?.cells.set("A1", { formula: "mine" });
       const before = stateOf(workbook);
@@ -58,6 +60,7 @@ describe("the Excel host, on a stand-in", () => {
       expect(stateOf(workbook)).toBe(before);
     }
     expect(failures).toBeGreaterThan(500);
+    expect(failures).toBeLessThan(5000);
   });
 
   it("never lets text become a formula, a date or a number", async () => {
@@ -78,6 +81,59 @@ describe("the Excel host, on a stand-in", () => {
     expect([...(workbook.sheets[0]?.cells.values() ?? [])].map(({ formula }) => formula)).toEqual(
       risky.map((each) => `'${each}`),
     );
+  });
+});
+
+describe("what the Excel host reads", () => {
+  it("gives the sheet in front from its first cell on, errors as errors", async () => {
+    const workbook = fakeWorkbook("Bid");
+    workbook.sheets[0]?.cells.set("B3", { formula: 30 });
+    workbook.sheets[0]?.cells.set("C4", { formula: "#DIV/0!" });
+    workbook.selected = { rowIndex: 3, columnIndex: 2 };
+    expect(await hostOf(workbook).inView()).toEqual({
+      sheet: "Bid",
+      selected: { row: 3, column: 2 },
+      cells: [[], [], [null, 30, null], [null, null, new CellError("#DIV/0!", "")]],
+    });
+  });
+
+  it("gives the cells of a name, and none for a name that isn't there", async () => {
+    const workbook = fakeWorkbook("Bid");
+    await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+    const panel = await hostOf(workbook).named("Panel");
+    expect(panel?.[0]).toEqual(["exposed width", 24]);
+    expect(await hostOf(workbook).named("Nothing")).toBeUndefined();
+  });
+
+  it("builds a field sheet that leads to the take-off, printed on one page", async () => {
+    const workbook = fakeWorkbook("Bid");
+    const host = hostOf(workbook);
+    await addTakeOff(host, DEMO_TAKE_OFF);
+    workbook.selected = { rowIndex: 7, columnIndex: 0 };
+    expect(await addFieldSheet(host)).toBe("Field South");
+    const sheet = workbook.sheets.find(({ name }) => name === "Field South");
+    expect(sheet?.cells.get("B6")?.formula).toBe("=IF(LEN('Take-off'!C8)=0,\"\",'Take-off'!C8)");
+    expect(sheet?.print).toEqual({
+      orientation: "Landscape",
+      zoom: { horizontalFitToPages: 1, verticalFitToPages: 1 },
+    });
+  });
+
+  it("puts a picture at a cell's corner, in points", async () => {
+    const workbook = fakeWorkbook("Bid");
+    const inserted: unknown[] = [];
+    const host = excelHost(fakeExcel(workbook), (svg, box) => {
+      inserted.push([svg, box]);
+      return Promise.resolve();
+    });
+    await host.putPicture({
+      sheet: "Bid",
+      at: { row: 2, column: 9 },
+      svg: "<svg/>",
+      widthPx: 400,
+      heightPx: 200,
+    });
+    expect(inserted).toEqual([["<svg/>", { left: 100, top: 50, width: 300, height: 150 }]]);
   });
 });
 
