@@ -87,7 +87,7 @@ export interface FunctionSpec extends Description {
   readonly calculate: (...values: never[]) => Answer;
 }
 
-interface TableColumn {
+export interface TableColumn {
   readonly heading: string;
   readonly result: ResultKind;
 }

@@ -1,19 +1,21 @@
 import { useState } from "preact/hooks";
 import type { Host } from "../hosts/host";
 import { addTakeOff } from "../sheets/takeOff/addTakeOff";
-import { DEMO_TAKE_OFF } from "../sheets/takeOff/demo";
-import { BLANK_TAKE_OFF, type TakeOffOptions } from "../sheets/takeOff/options";
+import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../sheets/takeOff/demo";
+import { BLANK_ROOF_TAKE_OFF, BLANK_TAKE_OFF, type TakeOffOptions } from "../sheets/takeOff/options";
 import { BuildCard } from "./BuildCard";
 
 const STARTS: Readonly<Record<string, { readonly label: string; readonly options: TakeOffOptions }>> = {
-  empty: { label: "An empty take-off", options: BLANK_TAKE_OFF },
-  example: { label: "The worked example", options: DEMO_TAKE_OFF },
+  planes: { label: "Planes measured by hand", options: BLANK_TAKE_OFF },
+  footprint: { label: "A footprint and a pitch", options: BLANK_ROOF_TAKE_OFF },
+  planesExample: { label: "An example: planes", options: DEMO_TAKE_OFF },
+  footprintExample: { label: "An example: footprint", options: FOOTPRINT_DEMO },
 };
 
 /** Builds the take-off on new sheets of the workbook. */
 export const TakeOffCard = ({ host }: { host: Host }) => {
   const [job, setJob] = useState("");
-  const [start, setStart] = useState("empty");
+  const [start, setStart] = useState("planes");
 
   const build = (): Promise<readonly string[]> => {
     const options = STARTS[start]?.options ?? BLANK_TAKE_OFF;

@@ -1,5 +1,4 @@
-import type { Cell, Matrix } from "../../shared/cell";
-import { CellError } from "../../shared/cell";
+import { CellError, isBlank, isMatrix, type Argument, type Cell, type Matrix } from "../../shared/cell";
 import { InputError } from "../../shared/inputError";
 import { layoutStart } from "../../shared/kinds/layoutStart";
 import { openings } from "../../shared/kinds/openings";
@@ -9,6 +8,8 @@ import { DEFAULT_START, type LayoutStart } from "../../shared/layoutStart";
 import type { Panel } from "../../shared/panel";
 import { runFunction } from "../../shared/runner";
 import { outlineSpec } from "../../functions/layout/outline";
+import { planeOutlineSpec } from "../../functions/roof/planeOutline";
+import type { FunctionSpec } from "../../shared/spec";
 import type { Plane } from "../../functions/layout/engine/face";
 import {
   CORNERS,
@@ -20,8 +21,10 @@ import {
   type InputKey,
 } from "./fieldSheet/layout";
 import { blockInView, cellInView, type SheetInView } from "./inView";
+import { isAllBlank, withoutErrors, type Named } from "./named";
 import { PANEL_NAME } from "./panelSheet";
-import { PLANE } from "./takeOff/planes";
+import { roofArguments } from "./roofSheet/roofInView";
+import { PLANE, ROOF_PLANE, ROOF_SHAPE } from "./takeOff/planes";
 import { planeRowInView } from "./takeOff/planeRow";
 
 /** A roof plane as a sheet describes it, read and checked. */
@@ -32,35 +35,46 @@ export interface PlaneInView {
   readonly start: LayoutStart;
 }
 
-const isBlank = (cell: Cell): boolean => cell === null || cell === "";
-
 const isFieldSheet = (view: SheetInView): boolean =>
   (Object.keys(INPUT_ROWS) as InputKey[]).every(
     (key) => cellInView(view, { row: INPUT_ROWS[key], column: LABEL_COLUMN }) === INPUT_LABELS[key],
   );
 
-/** Passes on what an error in a block says; the kinds read blocks without errors. */
-const withoutErrors = (cells: Matrix): Matrix => {
-  const error = cells.flat().find((cell) => cell instanceof CellError);
-  if (error instanceof CellError)
-    throw new InputError(error.message || `a cell of the plane holds ${error.code}`);
-  return cells;
+/** What a function of the catalogue answers with a table of corners, or its sentence as an InputError. */
+const cornersFrom = (spec: FunctionSpec, args: readonly Argument[]): Matrix => {
+  const corners = runFunction(spec, args);
+  if (corners instanceof CellError)
+    throw new InputError(corners.message || `the plane's measures hold ${corners.code}`);
+  if (!isMatrix(corners)) throw new InputError("the plane isn't measured yet");
+  return corners;
+};
+
+/** The corners of a plane of the roof, by the plane's name. */
+const cornersOfRoof = (name: Cell, named: Named): Matrix => {
+  const { before, after } = roofArguments(named);
+  const plane = Number(String(name).slice(ROOF_PLANE.length));
+  return cornersFrom(planeOutlineSpec, [...before, plane, ...after]);
 };
 
 /** The corners that OUTLINE gives for the measures in a row of a take-off. */
-const cornersOfRow = (view: SheetInView, row: number): Matrix => {
+const cornersOfRow = (view: SheetInView, row: number, named: Named): Matrix => {
   const at = (column: keyof typeof PLANE): Cell => cellInView(view, { row, column: PLANE[column] });
-  const corners = runFunction(outlineSpec, [at("shape"), at("eave"), at("slopeUsed"), at("top")]);
-  if (corners instanceof CellError)
-    throw new InputError(corners.message || `the plane's measures hold ${corners.code}`);
-  if (!Array.isArray(corners)) throw new InputError("the plane isn't measured yet");
-  return corners;
+  if (at("shape") === ROOF_SHAPE) return cornersOfRoof(at("name"), named);
+  return cornersFrom(outlineSpec, [at("shape"), at("eave"), at("slopeUsed"), at("top")]);
 };
 
 const nameInWords = (cell: Cell): string =>
   isBlank(cell) || cell instanceof CellError ? "plane" : String(cell);
 
-const onFieldSheet = (view: SheetInView, panel: Panel): PlaneInView => {
+/** The corners that are typed on a field sheet, or those that its measures give. */
+const cornersOfFieldSheet = (view: SheetInView, at: (key: InputKey) => Cell, named: Named): Matrix => {
+  const typed = withoutErrors(blockInView(view, CORNERS.from, CORNERS.to));
+  if (!isAllBlank(typed)) return typed;
+  if (at("shape") === ROOF_SHAPE) return cornersOfRoof(at("plane"), named);
+  return cornersFrom(outlineSpec, [at("shape"), at("eave"), at("slopeLength"), at("top"), at("lean")]);
+};
+
+const onFieldSheet = (view: SheetInView, panel: Panel, named: Named): PlaneInView => {
   const at = (key: InputKey): Cell => cellInView(view, { row: INPUT_ROWS[key], column: VALUE_COLUMN });
   const openingRows = withoutErrors(blockInView(view, OPENINGS.from, OPENINGS.to));
   const start = at("start");
@@ -69,17 +83,17 @@ const onFieldSheet = (view: SheetInView, panel: Panel): PlaneInView => {
     name: nameInWords(at("plane")),
     panel,
     plane: {
-      outline: outline.read(withoutErrors(blockInView(view, CORNERS.from, CORNERS.to)), "outline"),
-      openings: openingRows.every((row) => row.every(isBlank)) ? [] : openings.read(openingRows, "openings"),
+      outline: outline.read(cornersOfFieldSheet(view, at, named), "outline"),
+      openings: isAllBlank(openingRows) ? [] : openings.read(openingRows, "openings"),
     },
     start: layoutStart.read(start === null || start === "" ? DEFAULT_START : start, "start"),
   };
 };
 
-const onTakeOff = (view: SheetInView, row: number, panel: Panel): PlaneInView => ({
+const onTakeOff = (view: SheetInView, row: number, panel: Panel, named: Named): PlaneInView => ({
   name: nameInWords(cellInView(view, { row, column: PLANE.name })),
   panel,
-  plane: { outline: outline.read(cornersOfRow(view, row), "outline"), openings: [] },
+  plane: { outline: outline.read(cornersOfRow(view, row, named), "outline"), openings: [] },
   start: layoutStart.read(DEFAULT_START, "start"),
 });
 
@@ -87,7 +101,8 @@ const onTakeOff = (view: SheetInView, row: number, panel: Panel): PlaneInView =>
  * The plane that a person looks at: that of a field sheet, or of the selected row of a take-off. Throws an InputError
  * with what is missing or wrong.
  */
-export const planeInView = (view: SheetInView, panelCells: Matrix | undefined): PlaneInView => {
+export const planeInView = (view: SheetInView, named: Named): PlaneInView => {
+  const panelCells = named.get(PANEL_NAME);
   const row = planeRowInView(view);
   if (row === undefined && !isFieldSheet(view))
     throw new InputError(
@@ -96,5 +111,5 @@ export const planeInView = (view: SheetInView, panelCells: Matrix | undefined): 
   if (!panelCells)
     throw new InputError(`This workbook has no block named ${PANEL_NAME}: a take-off brings one.`);
   const panel = panelBlock.read(withoutErrors(panelCells), "panel");
-  return row === undefined ? onFieldSheet(view, panel) : onTakeOff(view, row, panel);
+  return row === undefined ? onFieldSheet(view, panel, named) : onTakeOff(view, row, panel, named);
 };

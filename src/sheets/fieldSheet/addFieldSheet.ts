@@ -10,7 +10,8 @@ import { cellInView, type SheetInView } from "../inView";
 import { PANEL_NAME } from "../panelSheet";
 import { formula, type Content } from "../plan";
 import { PLANE } from "../takeOff/planes";
-import { planeRowInView } from "../takeOff/planeRow";
+import { planeRowInView, roofPlaneNumber } from "../takeOff/planeRow";
+import { outlineOfRoof } from "../takeOff/roofPart";
 import { fieldSheetPlan, type FieldSheetOptions } from "./fieldSheet";
 import type { InputKey } from "./layout";
 
@@ -31,6 +32,12 @@ const inputsFrom = (view: SheetInView, row: number): FieldSheetOptions["inputs"]
       return [key, formula(unlessEmpty(cell, cell))];
     }),
   );
+
+/** A plane from the footprint brings its own corners, whatever its shape. */
+const outlineFrom = (view: SheetInView, row: number): Pick<FieldSheetOptions, "outlineOf"> => {
+  const plane = roofPlaneNumber(view, row);
+  return plane === undefined ? {} : { outlineOf: outlineOfRoof(plane) };
+};
 
 /** Courses of the plane as it is now, to leave room for; 0 where that can't be said yet. */
 const coursesNow = (view: SheetInView, row: number, panelCells: Matrix): number => {
@@ -70,6 +77,7 @@ export const addFieldSheet = async (host: Host): Promise<string> => {
       : {
           sheetName: freeName(sheetNameFor(cellInView(view, { row, column: PLANE.name })), sheets),
           inputs: inputsFrom(view, row),
+          ...outlineFrom(view, row),
           courses: coursesNow(view, row, panelCells),
         };
   const sheet = fieldSheetPlan(options);

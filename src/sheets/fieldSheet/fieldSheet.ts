@@ -25,6 +25,8 @@ export interface FieldSheetOptions {
   readonly sheetName: string;
   /** What describes the plane: formulas that lead to a take-off, or what a person typed; the rest is left to fill in. */
   readonly inputs: Partial<Record<InputKey, Content>>;
+  /** A formula, without its "=", for the corners of a plane that comes from the footprint; undefined: the measures give them. */
+  readonly outlineOf?: string;
   /** Courses to leave room for above the foot. */
   readonly courses: number;
 }
@@ -48,7 +50,19 @@ const COLUMN_WIDTHS = [110, 100, 110, 62, 62, 92, 110, 92, 30, 70, 80, 100, 90, 
 
 const inputCell = (key: InputKey): string => a1({ row: INPUT_ROWS[key], column: VALUE_COLUMN });
 
-const PLANE_ARGUMENTS = [a1Range(CORNERS.from, CORNERS.to), PANEL_NAME, a1Range(OPENINGS.from, OPENINGS.to)];
+const typedCorners = a1Range(CORNERS.from, CORNERS.to);
+
+/** The corners that the measures give, or those that are typed. */
+const corners = (outlineOf: string | undefined): string => {
+  const measures = (["shape", "eave", "slopeLength", "top", "lean"] as const).map(inputCell);
+  return `IF(COUNTA(${typedCorners})=0,${outlineOf ?? call(outlineSpec, ...measures)},${typedCorners})`;
+};
+
+const planeArguments = (outlineOf: string | undefined): readonly string[] => [
+  corners(outlineOf),
+  PANEL_NAME,
+  a1Range(OPENINGS.from, OPENINGS.to),
+];
 
 const inputCells = (inputs: FieldSheetOptions["inputs"]): PlannedCell[] =>
   (Object.keys(INPUT_ROWS) as InputKey[]).flatMap((key) => [
@@ -61,11 +75,11 @@ const inputCells = (inputs: FieldSheetOptions["inputs"]): PlannedCell[] =>
     },
   ]);
 
-const openingCells = (): PlannedCell[] => {
-  const { from, to } = OPENINGS;
+/** A block of two columns to type corners into. */
+const cornerBlock = (title: string, { from, to }: typeof OPENINGS): PlannedCell[] => {
   const rows = Array.from({ length: to.row - from.row + 1 }, (_, index) => from.row + index);
   return [
-    { row: from.row - 2, column: from.column, content: text("Openings"), style: "section" },
+    { row: from.row - 2, column: from.column, content: text(title), style: "section" },
     { row: from.row - 1, column: from.column, content: text("x (ft)"), style: "label" },
     { row: from.row - 1, column: to.column, content: text("y (ft)"), style: "label" },
     ...rows.flatMap((row) =>
@@ -74,34 +88,9 @@ const openingCells = (): PlannedCell[] => {
   ];
 };
 
-/** The spilled corners below their heading, to hundredths of a foot. */
-const cornerFormats = (): PlannedCell[] => {
-  const { from, to } = CORNERS;
-  return Array.from({ length: to.row - from.row }, (_, index) => from.row + 1 + index).flatMap((row) =>
-    [from.column, to.column].map((column): PlannedCell => ({
-      row,
-      column,
-      content: null,
-      numberFormat: "0.00",
-    })),
-  );
-};
-
-const cornerCells = (): PlannedCell[] => {
-  const [shape, eave, slope, top, lean] = (["shape", "eave", "slopeLength", "top", "lean"] as const).map(
-    inputCell,
-  );
-  const corners = call(outlineSpec, ...[shape, eave, slope, top, lean].map(String));
-  return [
-    { row: CORNERS.from.row - 1, column: CORNERS.from.column, content: text("Corners"), style: "section" },
-    { ...CORNERS.from, content: formula(`=${corners}`), style: "label" },
-    ...cornerFormats(),
-  ];
-};
-
-const tableCells = (): PlannedCell[] => {
+const tableCells = (planeArgs: readonly string[]): PlannedCell[] => {
   const start = inputCell("start");
-  const laid = call(layoutSpec, ...PLANE_ARGUMENTS, start, "TRUE", "TRUE");
+  const laid = call(layoutSpec, ...planeArgs, start, "TRUE", "TRUE");
   const headings = layoutSpec.columns?.map(({ heading }) => heading) ?? [];
   return [
     { row: TABLES_ROW - 1, column: 0, content: text("Chalk lines, tape from the eave"), style: "section" },
@@ -126,15 +115,15 @@ const tableCells = (): PlannedCell[] => {
     {
       row: TABLES_ROW + 1,
       column: END_PIECES_COLUMN,
-      content: formula(`=${call(endPiecesSpec, ...PLANE_ARGUMENTS, start, "FALSE")}`),
+      content: formula(`=${call(endPiecesSpec, ...planeArgs, start, "FALSE")}`),
       style: "label",
     },
   ];
 };
 
-const panelsToOpen = (): PlannedCell[] => {
+const panelsToOpen = (planeArgs: readonly string[]): PlannedCell[] => {
   const row = INPUT_ROWS.start + 1;
-  const count = call(panelCountSpec, ...PLANE_ARGUMENTS, inputCell("start"));
+  const count = call(panelCountSpec, ...planeArgs, inputCell("start"));
   return [
     { row, column: LABEL_COLUMN, content: text("Panels to open"), style: "total" },
     { row, column: VALUE_COLUMN, content: formula(`=${count}`), style: "total", numberFormat: "#,##0" },
@@ -142,7 +131,8 @@ const panelsToOpen = (): PlannedCell[] => {
 };
 
 /** One plane on one page for the crew: chalk lines, pieces to cut and bend on the ground, room for the picture. */
-export const fieldSheetPlan = ({ sheetName, inputs, courses }: FieldSheetOptions): SheetPlan => {
+export const fieldSheetPlan = ({ sheetName, inputs, courses, outlineOf }: FieldSheetOptions): SheetPlan => {
+  const planeArgs = planeArguments(outlineOf);
   const footRow = TABLES_ROW + Math.max(FEWEST_ROWS, courses + SPARE_ROWS);
   const cells: PlannedCell[] = [
     { row: 0, column: 0, content: formula(`="Field sheet: "&${inputCell("plane")}`), style: "title" },
@@ -155,10 +145,10 @@ export const fieldSheetPlan = ({ sheetName, inputs, courses }: FieldSheetOptions
       style: "note",
     },
     ...inputCells(inputs),
-    ...panelsToOpen(),
-    ...openingCells(),
-    ...cornerCells(),
-    ...tableCells(),
+    ...panelsToOpen(planeArgs),
+    ...cornerBlock("Openings", OPENINGS),
+    ...cornerBlock("Corners, if no shape fits", CORNERS),
+    ...tableCells(planeArgs),
     ...CAUTIONS.map((caution, index): PlannedCell => ({
       row: footRow + index,
       column: 0,

@@ -25,8 +25,8 @@ interface Block {
 
 /** Corners of chimneys and skylights, typed. */
 export const OPENINGS: Block = { from: { row: 4, column: 3 }, to: { row: 15, column: 4 } };
-/** The plane's own corners, spilled from its measures; another face's may be typed over them. */
-export const CORNERS: Block = { from: { row: 3, column: 6 }, to: { row: 15, column: 7 } };
+/** Corners of a face that no shape describes, typed; blank: the measures give the corners. */
+export const CORNERS: Block = { from: { row: 4, column: 6 }, to: { row: 15, column: 7 } };
 
 export const PICTURE: Place = { row: 2, column: 9 };
 /** What the picture has to fit into: beside the inputs, above the end pieces. */

@@ -1,28 +1,43 @@
 import { coursesSpec } from "../../../functions/courses/courses";
 import { topCourseSpec } from "../../../functions/courses/topCourse";
+import { panelCountSpec } from "../../../functions/layout/panelCount";
 import { starterSetsSpec } from "../../../functions/stagger/starterSets";
-import { a1 } from "../address";
+import { a1, a1Range } from "../address";
 import { call, isEmpty, unlessEmpty } from "../formula";
-import { panelFieldName } from "../panelSheet";
-import { formula, type PlannedCell } from "../plan";
+import { PANEL_NAME, panelFieldName } from "../panelSheet";
+import { formula, text, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
-import { gableEdgesOf, planeCell } from "./planes";
+import { gableEdgesOf, outlineOfRow, planeCell } from "./planes";
+import { outlineOfRoof } from "./roofPart";
 import { rowsFrom, sectionHead } from "./section";
 
-const HEADINGS = ["Plane", "Courses", "Top course (in)", "Sets, one gable", "Starter sets, all gables"];
+const HEADINGS = [
+  "Plane",
+  "Courses",
+  "Top course (in)",
+  "Sets, one gable",
+  "Starter sets, all gables",
+  "Panels, laid",
+];
+const [SETS_OF_ONE, PANELS] = [3, 5];
 
-const courseRow = (row: number, planeRow: number): PlannedCell[] => {
+/** Panels of all planes, each one placed. */
+export const panelsLaidCell = (layout: TakeOffLayout): string =>
+  a1({ row: layout.courses + layout.planeRows, column: PANELS });
+
+const courseRow = (row: number, planeRow: number, gableEdges: string, outline: string): PlannedCell[] => {
   const name = planeCell(planeRow, "name");
   const slope = planeCell(planeRow, "slopeUsed");
-  const gableEdges = gableEdgesOf(planeRow);
   const height = panelFieldName("exposedHeightIn");
   const setsOfOneEdge = call(starterSetsSpec, slope, height, panelFieldName("staggerPattern"));
+  const setsOfOne = a1({ row, column: SETS_OF_ONE });
   const contents: [string, string][] = [
     [unlessEmpty(name, name), "General"],
     [unlessEmpty(slope, call(coursesSpec, slope, height)), "#,##0"],
     [unlessEmpty(slope, call(topCourseSpec, slope, height)), "0.00"],
     [`=IF(OR(${isEmpty(slope)},${gableEdges}=0),"",${setsOfOneEdge})`, "#,##0"],
-    [unlessEmpty(a1({ row, column: 3 }), `${a1({ row, column: 3 })}*${gableEdges}`), "#,##0"],
+    [unlessEmpty(setsOfOne, `${setsOfOne}*${gableEdges}`), "#,##0"],
+    [unlessEmpty(slope, call(panelCountSpec, outline, PANEL_NAME)), "#,##0"],
   ];
   return contents.map(([content, numberFormat], column) => ({
     row,
@@ -33,10 +48,33 @@ const courseRow = (row: number, planeRow: number): PlannedCell[] => {
   }));
 };
 
-/** Courses and starters of every plane, in the plane table's order. */
+/** A plane from the footprint has as many gable edges as rakes; one measured by hand what was typed. */
+const rowOfPlane = (layout: TakeOffLayout, index: number): PlannedCell[] => {
+  const planeRow = layout.planes + index;
+  const isFromRoof = index < layout.roofRows;
+  return courseRow(
+    layout.courses + index,
+    planeRow,
+    isFromRoof ? `N(${planeCell(planeRow, "gableEdges")})` : gableEdgesOf(planeRow),
+    isFromRoof ? outlineOfRoof(index + 1) : outlineOfRow(planeRow),
+  );
+};
+
+const totalRow = (layout: TakeOffLayout): PlannedCell[] => {
+  const row = layout.courses + layout.planeRows;
+  const panels = a1Range({ row: layout.courses, column: PANELS }, { row: row - 1, column: PANELS });
+  return HEADINGS.map((_, column) => ({
+    row,
+    column,
+    content: column === 0 ? text("All planes") : column === PANELS ? formula(`=SUM(${panels})`) : null,
+    style: "total",
+    numberFormat: "#,##0",
+  }));
+};
+
+/** Courses, starters and panels of every plane, in the plane table's order. */
 export const courseSection = (layout: TakeOffLayout): PlannedCell[] => [
-  ...sectionHead(layout.courses, "2  Courses and starters", HEADINGS),
-  ...rowsFrom(layout.courses, layout.planeRows).flatMap((row, index) =>
-    courseRow(row, layout.planes + index),
-  ),
+  ...sectionHead(layout.courses, "2  Courses, starters and panels", HEADINGS),
+  ...rowsFrom(0, layout.planeRows).flatMap((index) => rowOfPlane(layout, index)),
+  ...totalRow(layout),
 ];

@@ -15,8 +15,8 @@ export const DEMO_TAKE_OFF: TakeOffOptions = {
     { name: "North", shape: "rectangle", eave: 60, run: 10, pitch: 6.4, tail: 2, gableEdges: 2 },
     { name: "South", shape: "rectangle", eave: 60, run: 10, pitch: 6.4, tail: 2, gableEdges: 2 },
   ],
-  ridges: [{ name: "ridge", length: 60 }],
-  waste: 0.1,
+  runs: [{ kind: "ridge", name: "ridge", length: 60 }],
+  spare: 0.1,
   panel: {
     exposedWidthIn: 24,
     exposedHeightIn: 12,
@@ -27,4 +27,26 @@ export const DEMO_TAKE_OFF: TakeOffOptions = {
     clipsPerPanel: 1,
     trimLapIn: 2,
   },
+};
+
+/** An L-shaped house, invented, worked out from its footprint: hips, a valley, one gable end. */
+export const FOOTPRINT_DEMO: TakeOffOptions = {
+  ...DEMO_TAKE_OFF,
+  job: "house with a wing, from its footprint",
+  notes: ["House and panel: invented."],
+  roof: {
+    corners: [
+      [0, 0],
+      [40, 0],
+      [40, 24],
+      [20, 24],
+      [20, 44],
+      [0, 44],
+    ],
+    pitch: 6,
+    eaveOverhang: 1,
+    gables: [2],
+  },
+  planes: [],
+  runs: [],
 };

@@ -1,4 +1,5 @@
 import type { PanelValues } from "../panelSheet";
+import { BLANK_ROOF, type RoofInput } from "../roofSheet/options";
 
 /** A roof plane as an estimator measures it; lengths in feet or as tape text. */
 export interface PlaneInput {
@@ -14,7 +15,12 @@ export interface PlaneInput {
   readonly gableEdges?: number;
 }
 
-export interface RidgeInput {
+/** Kinds of runs that are typed by hand; eaves and gables come from the planes. */
+export const TYPED_KINDS = ["ridge", "hip", "valley"] as const;
+export type TypedKind = (typeof TYPED_KINDS)[number];
+
+export interface RunInput {
+  readonly kind: TypedKind;
   readonly name: string;
   readonly length: number | string;
 }
@@ -22,9 +28,11 @@ export interface RidgeInput {
 export interface TakeOffOptions {
   readonly job: string;
   readonly notes: readonly string[];
+  /** A footprint to work the roof out from, on a front page of its own; undefined: planes are measured by hand only. */
+  readonly roof?: RoofInput;
   readonly planes: readonly PlaneInput[];
-  readonly ridges: readonly RidgeInput[];
-  readonly waste: number;
+  readonly runs: readonly RunInput[];
+  readonly spare: number;
   readonly panel: PanelValues;
 }
 
@@ -33,7 +41,10 @@ export const BLANK_TAKE_OFF: TakeOffOptions = {
   job: "",
   notes: [],
   planes: [],
-  ridges: [],
-  waste: 0.1,
+  runs: [],
+  spare: 0.1,
   panel: {},
 };
+
+/** The same with a front page for the footprint. */
+export const BLANK_ROOF_TAKE_OFF: TakeOffOptions = { ...BLANK_TAKE_OFF, roof: BLANK_ROOF };

@@ -5,13 +5,15 @@ import { a1 } from "../address";
 import { call, isEmpty, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, number, text, type PlannedCell } from "../plan";
-import type { TakeOffLayout } from "./layout";
-import { PLANE } from "./planes";
+import { panelsLaidCell } from "./courses";
+import { TRIM_KINDS, type TakeOffLayout, type TrimKind } from "./layout";
 import { sectionHead } from "./section";
 import { trimTotalCell } from "./trim";
 
-const HEADINGS = ["Item", "Needed", "Unit", "Per pack", "To order", "Unit", "Waste"];
-const [ITEM, NEEDED, UNIT, PER_PACK, TO_ORDER, ORDER_UNIT, WASTE] = [0, 1, 2, 3, 4, 5, 6];
+const HEADINGS = ["Item", "Needed", "Unit", "Per pack", "To order", "Unit", "Spare"];
+const [ITEM, NEEDED, UNIT, PER_PACK, TO_ORDER, ORDER_UNIT, SPARE] = [0, 1, 2, 3, 4, 5, 6];
+
+const CLIPPED = TRIM_KINDS.filter((kind) => kind !== "eave");
 
 interface OrderLine {
   readonly item: string;
@@ -22,18 +24,20 @@ interface OrderLine {
   readonly orderUnit: string;
 }
 
-/** Whole panels for the area and the waste allowed beside it; quiet until there is an area. */
-const panelsNeeded = (layout: TakeOffLayout, wasteCell: string): string => {
-  const area = a1({ row: layout.planeTotal, column: PLANE.area });
-  const panelSqFt = `${panelFieldName("exposedWidthIn")}*${panelFieldName("exposedHeightIn")}/144`;
-  return `IF(${area}=0,"",${call(packsSpec, `${call(squaresSpec, area, wasteCell)}*${SQ_FT_PER_SQUARE}`, panelSqFt)})`;
+/**
+ * Panels that the planes take when they are laid, and spare ones for the share beside them; quiet until there are any.
+ * SQUARES takes hundredths with an allowance, and says what is wrong with one.
+ */
+const panelsNeeded = (layout: TakeOffLayout, spareCell: string): string => {
+  const laid = panelsLaidCell(layout);
+  return `IF(${laid}=0,"",${call(packsSpec, `${call(squaresSpec, laid, spareCell)}*${SQ_FT_PER_SQUARE}`, "1")})`;
 };
 
 const orderLines = (layout: TakeOffLayout): readonly OrderLine[] => {
   const panels = a1({ row: layout.order, column: NEEDED });
-  const wasteCell = a1({ row: layout.order, column: WASTE });
-  const trimClips = `${trimTotalCell(layout, "gable", "clips")}+${trimTotalCell(layout, "ridge", "clips")}`;
-  const pieces = (item: string, kind: "eave" | "gable" | "ridge"): OrderLine => ({
+  const spareCell = a1({ row: layout.order, column: SPARE });
+  const trimClips = CLIPPED.map((kind) => trimTotalCell(layout, kind, "clips")).join("+");
+  const pieces = (item: string, kind: TrimKind): OrderLine => ({
     item,
     needed: trimTotalCell(layout, kind, "pieces"),
     unit: "pieces",
@@ -43,7 +47,7 @@ const orderLines = (layout: TakeOffLayout): readonly OrderLine[] => {
   return [
     {
       item: "Panels",
-      needed: panelsNeeded(layout, wasteCell),
+      needed: panelsNeeded(layout, spareCell),
       unit: "panels",
       perPack: panelFieldName("panelsPerPack"),
       orderUnit: "packs",
@@ -51,6 +55,8 @@ const orderLines = (layout: TakeOffLayout): readonly OrderLine[] => {
     pieces("Eave trim", "eave"),
     pieces("Gable trim", "gable"),
     pieces("Ridge trim", "ridge"),
+    pieces("Hip trim", "hip"),
+    pieces("Valley trim", "valley"),
     {
       item: "Panel clips",
       needed: `IF(${isEmpty(panels)},"",${panels}*${panelFieldName("clipsPerPanel")})`,
@@ -95,8 +101,8 @@ const lineCells = (line: OrderLine, row: number): PlannedCell[] => {
 };
 
 /** What to buy, in whole packs; every quantity leads back to the tables above. */
-export const orderSection = (layout: TakeOffLayout, waste: number): PlannedCell[] => [
+export const orderSection = (layout: TakeOffLayout, spare: number): PlannedCell[] => [
   ...sectionHead(layout.order, "4  To order", HEADINGS),
   ...orderLines(layout).flatMap((line, index) => lineCells(line, layout.order + index)),
-  { row: layout.order, column: WASTE, content: number(waste), style: "input", numberFormat: "0%" },
+  { row: layout.order, column: SPARE, content: number(spare), style: "input", numberFormat: "0%" },
 ];

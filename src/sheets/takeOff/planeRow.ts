@@ -1,5 +1,5 @@
 import { cellInView, type SheetInView } from "../inView";
-import { PLANE, PLANE_HEADINGS } from "./planes";
+import { PLANE, PLANE_HEADINGS, ROOF_PLANE, ROOF_SHAPE } from "./planes";
 
 const isText = (value: unknown): value is string => typeof value === "string" && value.trim() !== "";
 
@@ -30,4 +30,11 @@ export const planeRowInView = (view: SheetInView): number | undefined => {
     rows.find((row) => cellInView(view, { row, column: PLANE.name }) === named) ??
     rows[0]
   );
+};
+
+/** The number of a row's plane in the roof, where the row comes from a footprint. */
+export const roofPlaneNumber = (view: SheetInView, row: number): number | undefined => {
+  if (cellInView(view, { row, column: PLANE.shape }) !== ROOF_SHAPE) return undefined;
+  const name = cellInView(view, { row, column: PLANE.name });
+  return typeof name === "string" ? Number(name.slice(ROOF_PLANE.length)) : undefined;
 };

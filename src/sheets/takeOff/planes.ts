@@ -10,6 +10,7 @@ import { panelFieldName } from "../panelSheet";
 import { formula, text, value, type Content, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
 import type { PlaneInput } from "./options";
+import { ifPlane, planeOfRoof, rakesOfRoof } from "./roofPart";
 import { rowsFrom, sectionHead } from "./section";
 
 /** Columns of the plane table. */
@@ -47,6 +48,10 @@ export const PLANE_HEADINGS = [
 
 const SHAPES = ["rectangle", "triangle", "trapezoid"];
 const GABLE_EDGES = ["0", "1", "2"];
+
+/** How a plane that comes from the footprint is named, before its number, and what stands as its shape. */
+export const ROOF_PLANE = "Plane";
+export const ROOF_SHAPE = "from footprint";
 
 /** A cell of the plane table, as a formula on the same sheet calls it. */
 export const planeCell = (row: number, column: keyof typeof PLANE): string =>
@@ -101,6 +106,13 @@ export const planeColumn = (layout: TakeOffLayout, column: keyof typeof PLANE): 
     { row: layout.planeTotal - 1, column: PLANE[column] },
   );
 
+/** The corners of a plane that is measured by hand. */
+export const outlineOfRow = (row: number): string =>
+  call(
+    outlineSpec,
+    ...(["shape", "eave", "slopeUsed", "top"] as const).map((column) => planeCell(row, column)),
+  );
+
 /** What a person should know of a row: first what can't be, then how steep it is. */
 const check = (layout: TakeOffLayout, row: number): string => {
   const [name, pitch] = [planeCell(row, "name"), planeCell(row, "pitch")];
@@ -113,9 +125,7 @@ const check = (layout: TakeOffLayout, row: number): string => {
 };
 
 const planeRow = (layout: TakeOffLayout, row: number, plane: PlaneInput | undefined): PlannedCell[] => {
-  const [shape, eave, slope, top, area] = (["shape", "eave", "slopeUsed", "top", "area"] as const).map(
-    (column) => planeCell(row, column),
-  ) as [string, string, string, string, string];
+  const [eave, area] = [planeCell(row, "eave"), planeCell(row, "area")];
   return [
     input(row, "name", plane?.name),
     input(row, "shape", plane?.shape, SHAPES),
@@ -127,14 +137,32 @@ const planeRow = (layout: TakeOffLayout, row: number, plane: PlaneInput | undefi
     input(row, "tail", plane?.tail),
     input(row, "gableEdges", plane?.gableEdges, GABLE_EDGES),
     result(row, "slopeUsed", slopeUsed(row), "0.00"),
-    result(
-      row,
-      "area",
-      unlessEmpty(eave, call(outlineAreaSpec, call(outlineSpec, shape, eave, slope, top))),
-      "#,##0.0",
-    ),
+    result(row, "area", unlessEmpty(eave, call(outlineAreaSpec, outlineOfRow(row))), "#,##0.0"),
     result(row, "squares", unlessEmpty(eave, call(squaresSpec, area)), "0.00"),
     result(row, "check", check(layout, row), "General"),
+  ];
+};
+
+/** A row that follows a plane of the roof; quiet where the roof has fewer planes. */
+const roofPlaneRow = (row: number, plane: number): PlannedCell[] => {
+  const name = planeCell(row, "name");
+  const from = (heading: string): string => unlessEmpty(name, planeOfRoof(plane, heading));
+  const pitch = planeCell(row, "pitch");
+  return [
+    result(row, "name", ifPlane(plane, `"${ROOF_PLANE} ${plane}"`), "General"),
+    result(row, "shape", unlessEmpty(name, `"${ROOF_SHAPE}"`), "General"),
+    result(row, "eave", from("eave (ft)"), "0.00"),
+    result(row, "pitch", from("pitch (in 12)"), "0.##"),
+    result(row, "gableEdges", unlessEmpty(name, rakesOfRoof(plane)), "0"),
+    result(row, "slopeUsed", from("slope length (ft)"), "0.00"),
+    result(row, "area", from("sloped area (sq ft)"), "#,##0.0"),
+    result(row, "squares", from("squares"), "0.00"),
+    result(
+      row,
+      "check",
+      unlessEmpty(name, call(slopeCheckSpec, pitch, panelFieldName("minimumPitch"))),
+      "General",
+    ),
   ];
 };
 
@@ -156,6 +184,9 @@ const totalCell = (layout: TakeOffLayout, column: number): PlannedCell => ({
 /** The table that everything else reads: one roof plane a row. */
 export const planeSection = (layout: TakeOffLayout, planes: readonly PlaneInput[]): PlannedCell[] => [
   ...sectionHead(layout.planes, "1  Roof planes", PLANE_HEADINGS),
-  ...rowsFrom(layout.planes, layout.planeRows).flatMap((row, index) => planeRow(layout, row, planes[index])),
+  ...rowsFrom(layout.planes, layout.roofRows).flatMap((row, index) => roofPlaneRow(row, index + 1)),
+  ...rowsFrom(layout.planes + layout.roofRows, layout.handRows).flatMap((row, index) =>
+    planeRow(layout, row, planes[index]),
+  ),
   ...rowsFrom(0, PLANE.check).map((column) => totalCell(layout, column)),
 ];

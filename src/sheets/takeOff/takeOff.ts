@@ -1,5 +1,6 @@
 import { panelSheet } from "../panelSheet";
 import { text, type PlannedCell, type WorkbookPlan } from "../plan";
+import { roofSheet } from "../roofSheet/roofSheet";
 import { rowHeightsOf } from "../rowHeights";
 import { CAUTIONS } from "../safety";
 import { courseSection } from "./courses";
@@ -15,9 +16,10 @@ export interface TakeOffSheetNames {
   readonly takeOff: string;
   /** undefined: the workbook has a panel sheet already, and the take-off reads that one. */
   readonly panel: string | undefined;
+  readonly roof: string;
 }
 
-export const USUAL_NAMES = { takeOff: "Take-off", panel: "Panel" } as const;
+export const USUAL_NAMES = { takeOff: "Take-off", panel: "Panel", roof: "Roof" } as const;
 
 const COLUMN_WIDTHS = [100, 104, 66, 62, 84, 62, 62, 80, 60, 70, 76, 66, 470];
 
@@ -48,12 +50,13 @@ const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
 export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNames): WorkbookPlan => {
   const layout = layOutTakeOff(options);
   const panel = sheetNames.panel === undefined ? undefined : panelSheet(sheetNames.panel, options.panel);
+  const front = options.roof && roofSheet(sheetNames.roof, options.roof);
   const cells: PlannedCell[] = [
     ...head(options),
     ...planeSection(layout, options.planes),
     ...courseSection(layout),
-    ...trimSection(layout, options.ridges),
-    ...orderSection(layout, options.waste),
+    ...trimSection(layout, options.runs),
+    ...orderSection(layout, options.spare),
     ...starterSection(layout, options.planes),
     ...CAUTIONS.map((caution, index): PlannedCell => ({
       row: layout.cautions + index,
@@ -69,5 +72,9 @@ export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNam
     rowHeights: rowHeightsOf(cells),
     cells,
   };
-  return { sheets: panel ? [takeOff, panel.sheet] : [takeOff], names: panel?.names ?? [] };
+  const parts = [front, panel].filter((part) => part !== undefined);
+  return {
+    sheets: [...(front ? [front.sheet] : []), takeOff, ...(panel ? [panel.sheet] : [])],
+    names: parts.flatMap(({ names }) => names),
+  };
 };

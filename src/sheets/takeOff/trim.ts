@@ -7,16 +7,18 @@ import { a1, a1Range } from "../address";
 import { call, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, text, value, type PlannedCell } from "../plan";
-import { TRIM_KINDS, type TakeOffLayout } from "./layout";
-import type { RidgeInput } from "./options";
+import { TRIM_KINDS, type TakeOffLayout, type TrimKind } from "./layout";
+import { TYPED_KINDS, type RunInput, type TypedKind } from "./options";
 import { gableEdgesOf, planeCell } from "./planes";
+import { overEdges } from "./roofPart";
 import { rowsFrom, sectionHead } from "./section";
-
-type TrimKind = (typeof TRIM_KINDS)[number];
 
 /** Columns of the table of trim runs. */
 const RUN = { name: 0, kind: 1, length: 2, runs: 3, feet: 4, pieces: 5, clips: 6, nails: 7 } as const;
 const HEADINGS = ["Run", "Trim", "Length (ft)", "Runs", "Feet, laps in", "Pieces", "Clips", "Nails"];
+
+const QUANTITY_COLUMNS = ["feet", "pieces", "clips", "nails"] as const;
+type QuantityColumn = (typeof QUANTITY_COLUMNS)[number];
 
 const runCell = (row: number, column: keyof typeof RUN): string => a1({ row, column: RUN[column] });
 
@@ -79,21 +81,24 @@ const planeRun = (row: number, planeRow: number, kind: "eave" | "gable"): Planne
   ];
 };
 
-const ridgeRun = (row: number, ridge: RidgeInput | undefined): PlannedCell[] => [
-  { row, column: RUN.name, content: ridge ? value(ridge.name) : null, style: "input" },
-  { row, column: RUN.length, content: ridge ? value(ridge.length) : null, style: "input" },
-  ...kindAndRuns(row, "ridge", "1"),
-  ...quantities(row, "ridge"),
+const typedRun = (row: number, kind: TypedKind, run: RunInput | undefined): PlannedCell[] => [
+  { row, column: RUN.name, content: run ? value(run.name) : null, style: "input" },
+  { row, column: RUN.length, content: run ? value(run.length) : null, style: "input" },
+  ...kindAndRuns(row, kind, "1"),
+  ...quantities(row, kind),
 ];
 
-/** The rows of one kind of trim, first and last. */
-const rowsOfKind = (
-  { trim, planeRows, ridgeRows }: TakeOffLayout,
-  kind: TrimKind,
-): readonly [number, number] => {
-  const first = trim + planeRows * TRIM_KINDS.indexOf(kind);
-  return [first, first + (kind === "ridge" ? ridgeRows : planeRows) - 1];
-};
+const isTyped = (kind: TrimKind): kind is TypedKind => TYPED_KINDS.some((each) => each === kind);
+
+/** How many rows the runs of a kind have; a pitch break comes from a footprint only. */
+const rowCount = ({ handRows, typedRows }: TakeOffLayout, kind: TrimKind): number =>
+  isTyped(kind) ? typedRows[kind] : kind === "pitch break" ? 0 : handRows;
+
+const firstRow = (layout: TakeOffLayout, kind: TrimKind): number =>
+  TRIM_KINDS.slice(0, TRIM_KINDS.indexOf(kind)).reduce(
+    (row, each) => row + rowCount(layout, each),
+    layout.trim,
+  );
 
 /** The row with the totals of one kind of trim. */
 export const trimTotalCell = (
@@ -102,36 +107,69 @@ export const trimTotalCell = (
   column: "pieces" | "clips" | "nails",
 ): string => runCell(layout.trimTotals + TRIM_KINDS.indexOf(kind), column);
 
+/** What the roof's edges are called in its table, by the trim that they take. */
+const edgeOf = (kind: TrimKind): string => (kind === "gable" ? "rake" : kind);
+
+/** A quantity of all runs that are given as a column of lengths. */
+const quantityOf = (column: QuantityColumn, lengths: string): string => {
+  const [lap, stock] = [panelFieldName("trimLapIn"), panelFieldName("trimStockIn")];
+  switch (column) {
+    case "feet":
+      return call(trimFeetSpec, lengths, lap, stock);
+    case "pieces":
+      return `SUM(${call(trimPiecesSpec, lengths, stock, lap)})`;
+    case "clips":
+      return `SUM(${call(clipCountSpec, lengths, panelFieldName("trimClipSpacingIn"))})`;
+    case "nails":
+      return `SUM(${call(nailCountSpec, lengths, panelFieldName("eaveNailSpacingIn"))})`;
+  }
+};
+
+/** The eave is nailed, the rest is clipped. */
+const takes = (kind: TrimKind, column: QuantityColumn): boolean =>
+  column === "feet" || column === "pieces" || (column === "nails") === (kind === "eave");
+
+const totalFormula = (layout: TakeOffLayout, kind: TrimKind, column: QuantityColumn): string => {
+  const rows = rowCount(layout, kind);
+  const [first, last] = [firstRow(layout, kind), firstRow(layout, kind) + rows - 1];
+  // Not SUMIFS by kind: it would pass over a row whose kind is an error, in silence.
+  const byHand =
+    rows === 0
+      ? "0"
+      : `SUM(${a1Range({ row: first, column: RUN[column] }, { row: last, column: RUN[column] })})`;
+  const isFromRoof = layout.roofRows > 0 && takes(kind, column);
+  return isFromRoof
+    ? `=${byHand}+${overEdges(edgeOf(kind), (lengths) => quantityOf(column, lengths))}`
+    : `=${byHand}`;
+};
+
 const totalRow = (layout: TakeOffLayout, kind: TrimKind): PlannedCell[] => {
   const row = layout.trimTotals + TRIM_KINDS.indexOf(kind);
-  const [first, last] = rowsOfKind(layout, kind);
-  const sum = (column: keyof typeof RUN, numberFormat: string): PlannedCell => ({
-    row,
-    column: RUN[column],
-    // Not SUMIFS by kind: it would pass over a row whose kind is an error, in silence.
-    content: formula(
-      `=SUM(${a1Range({ row: first, column: RUN[column] }, { row: last, column: RUN[column] })})`,
-    ),
-    style: "total",
-    numberFormat,
-  });
   return [
     { row, column: RUN.name, content: text(`All ${kind}`), style: "total" },
-    sum("feet", "#,##0.00"),
-    sum("pieces", "#,##0"),
-    sum("clips", "#,##0"),
-    sum("nails", "#,##0"),
+    ...QUANTITY_COLUMNS.map((column): PlannedCell => ({
+      row,
+      column: RUN[column],
+      content: formula(totalFormula(layout, kind, column)),
+      style: "total",
+      numberFormat: column === "feet" ? "#,##0.00" : "#,##0",
+    })),
   ];
 };
 
-/** Every run of trim: eaves and gables from the plane table, ridges typed. */
-export const trimSection = (layout: TakeOffLayout, ridges: readonly RidgeInput[]): PlannedCell[] => {
-  const { planeRows, planes, trim, ridgeRows } = layout;
-  return [
-    ...sectionHead(trim, "3  Trim", HEADINGS),
-    ...rowsFrom(trim, planeRows).flatMap((row, index) => planeRun(row, planes + index, "eave")),
-    ...rowsFrom(trim + planeRows, planeRows).flatMap((row, index) => planeRun(row, planes + index, "gable")),
-    ...rowsFrom(trim + 2 * planeRows, ridgeRows).flatMap((row, index) => ridgeRun(row, ridges[index])),
-    ...TRIM_KINDS.flatMap((kind) => totalRow(layout, kind)),
-  ];
+const runsOfKind = (layout: TakeOffLayout, kind: TrimKind, runs: readonly RunInput[]): PlannedCell[] => {
+  const rows = rowsFrom(firstRow(layout, kind), rowCount(layout, kind));
+  if (isTyped(kind)) {
+    const typed = runs.filter((run) => run.kind === kind);
+    return rows.flatMap((row, index) => typedRun(row, kind, typed[index]));
+  }
+  if (kind === "pitch break") return [];
+  return rows.flatMap((row, index) => planeRun(row, layout.planes + layout.roofRows + index, kind));
 };
+
+/** Every run of trim: eaves and gables of the planes measured by hand, others typed; a roof's own edges join the totals. */
+export const trimSection = (layout: TakeOffLayout, runs: readonly RunInput[]): PlannedCell[] => [
+  ...sectionHead(layout.trim, "3  Trim", HEADINGS),
+  ...TRIM_KINDS.flatMap((kind) => runsOfKind(layout, kind, runs)),
+  ...TRIM_KINDS.flatMap((kind) => totalRow(layout, kind)),
+];

@@ -1,12 +1,18 @@
-import { CellError, type Cell, type Matrix } from "../../../shared/cell";
+import { CellError, type Cell } from "../../../shared/cell";
 import type { SheetInView } from "../../../src/sheets/inView";
+import type { Named } from "../../../src/sheets/named";
 import { planeInView } from "../../../src/sheets/planeInView";
 import { PLANE_HEADINGS } from "../../../src/sheets/takeOff/planes";
 
-const PANEL: Matrix = [
-  ["exposed width", 24],
-  ["exposed height", 12],
-];
+const PANEL: Named = new Map([
+  [
+    "Panel",
+    [
+      ["exposed width", 24],
+      ["exposed height", 12],
+    ],
+  ],
+]);
 
 /** A row of a take-off: name, shape, eave, top, then what leads to the slope that is used. */
 const planeRow = (name: string, eave: Cell, slopeUsed: Cell, shape = "rectangle", top: Cell = null): Cell[] => [
@@ -50,7 +56,7 @@ describe("the plane in view on a take-off", () => {
       PANEL,
       "Select a plane's row",
     ],
-    ["no panel", takeOff(2, north), undefined, "This workbook has no block named Panel"],
+    ["no panel", takeOff(2, north), new Map(), "This workbook has no block named Panel"],
     [
       "a panel without height",
       takeOff(2, north),

@@ -86,22 +86,29 @@ describe("the take-off of the published roof", () => {
     expect(["E", "F", "G"].map((column) => shown(`${column}${ridge}`))).toEqual([61, 7, 61]);
   });
 
-  /** 1600 sq ft and 10 % on panels of 2 sq ft: 880 panels, 88 packs of ten; a clip a panel; 121 trim clips. */
+  /**
+   * A plane is 14 courses of 720 in. By hand: courses that start full have 30 pieces, the others 31, so 4 x 30 + 10 x 31 =
+   * 430; the three 7 in starters and the three 7 in closings each share a panel with a 13 in piece of the other lock: 424.
+   * Two planes and 10 % spare: 932.8, so 933 panels, 94 packs of ten; a clip a panel; 121 trim clips.
+   */
   it("orders whole packs", () => {
+    expect(shown(`F${rowOf("North", rowOf("All planes"))}`)).toBe(424);
     const orders = rowOf("Panels");
     const column = (letter: string): Cell[] =>
-      [0, 1, 2, 3, 4, 5, 6].map((offset) => shown(`${letter}${orders + offset}`));
+      Array.from({ length: 9 }, (_, offset) => shown(`${letter}${orders + offset}`));
     expect(column("A")).toEqual([
       "Panels",
       "Eave trim",
       "Gable trim",
       "Ridge trim",
+      "Hip trim",
+      "Valley trim",
       "Panel clips",
       "Trim clips",
       "Eave nails",
     ]);
-    expect(column("B")).toEqual([880, 14, 8, 7, 880, 121, 122]);
-    expect(column("E")).toEqual([88, 14, 8, 7, 9, 2, 2]);
+    expect(column("B")).toEqual([933, 14, 8, 7, 0, 0, 933, 121, 122]);
+    expect(column("E")).toEqual([94, 14, 8, 7, 0, 0, 10, 2, 2]);
   });
 
   it("lists the starters of one gable edge", () => {
@@ -127,7 +134,9 @@ describe("a changed cell moves everything", () => {
     expect(shown(`J${north}`)).toBeCloseTo(10 * Math.SQRT2 + 2, 9);
     expect(shown(`B${rowOf("North", rowOf("All planes"))}`)).toBe(17);
     expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(800 + 60 * (10 * Math.SQRT2 + 2), 6);
-    expect(shown(`B${rowOf("Panels")}`)).toBe(Math.ceil(((800 + 60 * (10 * Math.SQRT2 + 2)) * 1.1) / 2));
+    const northPanels = shown(`F${rowOf("North", rowOf("All planes"))}`) as number;
+    expect(northPanels).toBeGreaterThan(424);
+    expect(shown(`B${rowOf("Panels")}`)).toBe(Math.ceil((424 + northPanels) * 1.1));
   });
 
   it("the panel sheet: a lower course, more of them", async () => {
@@ -137,11 +146,12 @@ describe("a changed cell moves everything", () => {
 
   it("the panel sheet again: text with its unit, and what is left blank", async () => {
     await edit("B4", "2 ft", "Panel");
-    expect(shown(`B${rowOf("Panels")}`)).toBe(880);
+    expect(shown(`B${rowOf("Panels")}`)).toBe(933);
     for (let row = 6; row <= 28; row++) await edit(`B${row}`, null, "Panel");
     expect(errorsOn(takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES))).toEqual([]);
     expect(shown(`F${rowOf("All eave")}`)).toBe(12);
-    expect(shown(`E${rowOf("Panels")}`)).toBe(880);
+    // Without setback and fold every cut leaves what another takes: 30 panels a course, 14 courses, two planes, 10 % spare.
+    expect(shown(`E${rowOf("Panels")}`)).toBe(924);
   });
 
   it("a wrong value on the panel sheet is explained there and wherever it is used", async () => {
@@ -204,6 +214,99 @@ describe("a changed cell moves everything", () => {
   });
 });
 
+/** A 40 x 24 ft hip roof at 6 in 12, closed forms: ridge 40 - 24, hips 12 x 1.5, faces 336 and 144 sq ft on plan. */
+describe("a take-off from a footprint", () => {
+  const HIP: TakeOffOptions = {
+    ...DEMO_TAKE_OFF,
+    planes: [],
+    runs: [],
+    roof: {
+      corners: [
+        [0, 0],
+        [40, 0],
+        [40, 24],
+        [0, 24],
+      ],
+      pitch: "6:12",
+      gables: [],
+    },
+  };
+  const factor = Math.sqrt(1.25);
+
+  beforeEach(() => open(HIP));
+
+  it("shows no error on any sheet", () => {
+    expect(errorsOn(takeOffPlan(HIP, USUAL_NAMES))).toEqual([]);
+  });
+
+  it("lists the roof's planes in the plane table", () => {
+    const [first, last] = [rowOf("Plane 1"), rowOf("Plane 4")];
+    expect(shown(`C${first}`)).toBeCloseTo(40, 9);
+    expect(shown(`J${first}`)).toBeCloseTo(12 * factor, 9);
+    expect([first, first + 1, first + 2, last].map((row) => shown(`K${row}`))).toEqual(
+      [336, 144, 336, 144].map((plan) => expect.closeTo(plan * factor, 9) as number),
+    );
+    expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(960 * factor, 9);
+    expect(shown(`A${last + 1}`)).toBe("");
+  });
+
+  /** Stock 120 in, lap 2 in: a ridge of 192 in takes 2, a hip of 216 in 2, eaves of 480 and 288 in 5 and 3. */
+  it("turns the roof's edges into trim", () => {
+    const totals = (kind: string): Cell[] =>
+      ["E", "F"].map((column) => shown(`${column}${rowOf(`All ${kind}`)}`));
+    expect(totals("ridge")).toEqual([expect.closeTo(16 + 2 / 12, 9), 2]);
+    expect(totals("hip")).toEqual([expect.closeTo(4 * (18 + 2 / 12), 9), 8]);
+    expect(totals("eave")).toEqual([expect.closeTo(128 + (2 * 4 + 2 * 2) * (2 / 12), 9), 16]);
+    expect(totals("gable")).toEqual([0, 0]);
+    expect(shown(`H${rowOf("All eave")}`)).toBe(2 * 41 + 2 * 25);
+  });
+
+  it("lays every plane and orders the panels", () => {
+    const laid = [1, 2, 3, 4].map(
+      (plane) => shown(`F${rowOf(`Plane ${plane}`, rowOf("All planes"))}`) as number,
+    );
+    expect(laid[0]).toBe(laid[2]);
+    expect(laid[1]).toBe(laid[3]);
+    expect((laid[0] ?? 0) * 2).toBeGreaterThan(336 * factor);
+    expect(shown(`B${rowOf("Panels")}`)).toBe(Math.ceil(laid.reduce((sum, each) => sum + each, 0) * 1.1));
+  });
+
+  it("moves wholly when one number of the footprint changes", async () => {
+    await edit("B11", 50, "Roof");
+    await edit("B12", 50, "Roof");
+    expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(50 * 24 * factor, 9);
+    expect(shown(`E${rowOf("All ridge")}`)).toBeCloseTo(26 + 2 * (2 / 12), 9);
+  });
+
+  it("takes gable ends, overhangs and a pitch of its own for a side", async () => {
+    await edit("D11", "yes", "Roof");
+    await edit("D13", "yes", "Roof");
+    expect(shown(`E${rowOf("All ridge")}`)).toBeCloseTo(40 + 4 * (2 / 12), 9);
+    expect(shown(`E${rowOf("All gable")}`)).toBeCloseTo(4 * (12 * factor + 2 / 12), 9);
+    expect(shown(`I${rowOf("Plane 1")}`)).toBe(2);
+    await edit("B5", `1' 0"`, "Roof");
+    expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(42 * 26 * factor, 9);
+    await edit("E10", 12, "Roof");
+    expect(shown(`G${rowOf("Plane 1")}`)).toBe(12);
+  });
+
+  it("meets planes measured by hand in the same table", async () => {
+    const hand = rowOf("Plane 4") + 5;
+    await edit(`A${hand}`, "Porch");
+    await edit(`B${hand}`, "rectangle");
+    await edit(`C${hand}`, 10);
+    await edit(`E${hand}`, 8);
+    expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(960 * factor + 80, 9);
+    expect(shown(`F${rowOf("All eave")}`)).toBe(17);
+  });
+
+  it("lets no error of the roof pass for a roof without trim", async () => {
+    await edit("B11", "wide", "Roof");
+    for (const label of ["All planes", "All ridge", "All eave"])
+      expect(shown(`${label === "All planes" ? "K" : "F"}${rowOf(label)}`)).toBeInstanceOf(CellError);
+  });
+});
+
 describe("an empty take-off", () => {
   beforeEach(() => open(BLANK_TAKE_OFF));
 
@@ -244,7 +347,7 @@ describe("the plan", () => {
 
   it("keeps what a person typed as text", () => {
     const plan = takeOffPlan(
-      { ...DEMO_TAKE_OFF, job: "=1+1", notes: ["=cmd"], ridges: [{ name: "=A1", length: 5 }] },
+      { ...DEMO_TAKE_OFF, job: "=1+1", notes: ["=cmd"], runs: [{ kind: "ridge", name: "=A1", length: 5 }] },
       USUAL_NAMES,
     );
     const formulas = plan.sheets.flatMap(({ cells }) =>

@@ -138,20 +138,31 @@ describe("what the Excel host reads", () => {
 });
 
 describe("names of new sheets", () => {
+  it("refuses a second footprint in a workbook", () => {
+    expect(() => chooseSheetNames({ sheets: [], names: ["Footprint"] }, true)).toThrow(
+      "one workbook describes one footprint",
+    );
+  });
+
   it("steps aside for sheets that are there, letter case aside", () => {
-    expect(chooseSheetNames({ sheets: ["take-off", "Take-off 2"], names: [] })).toEqual({
+    expect(chooseSheetNames({ sheets: ["take-off", "Take-off 2"], names: [] }, false)).toEqual({
       takeOff: "Take-off 3",
       panel: "Panel",
+      roof: "Roof",
     });
   });
 
   it("uses the panel sheet that a workbook has", () => {
     const names = takeOffPlan(BLANK_TAKE_OFF, USUAL_NAMES).names.map(({ name }) => name);
-    expect(chooseSheetNames({ sheets: ["Panel"], names })).toEqual({ takeOff: "Take-off", panel: undefined });
+    expect(chooseSheetNames({ sheets: ["Panel"], names }, false)).toEqual({
+      takeOff: "Take-off",
+      panel: undefined,
+      roof: "Roof",
+    });
   });
 
   it("refuses a workbook in which a name means something else", () => {
-    expect(() => chooseSheetNames({ sheets: [], names: ["TRIMLAP"] })).toThrow(
+    expect(() => chooseSheetNames({ sheets: [], names: ["TRIMLAP"] }, false)).toThrow(
       "This workbook uses the name TrimLap for something else.",
     );
   });

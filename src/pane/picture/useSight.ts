@@ -1,12 +1,15 @@
 import { useEffect, useState } from "preact/hooks";
+import type { Roof } from "../../../functions/roof/roofParts";
 import type { Host } from "../../hosts/host";
 import type { SheetInView } from "../../sheets/inView";
-import { PANEL_NAME } from "../../sheets/panelSheet";
+import { readNamed } from "../../sheets/named";
+import { isRoofSheet, roofFromNames } from "../../sheets/roofSheet/roofInView";
 import { planeInView, type PlaneInView } from "../../sheets/planeInView";
 
-/** What the picture shows: a plane with the sheet that it stands on, or a sentence on why there is none. */
+/** What the picture shows: a plane or a roof with the sheet that it stands on, or a sentence on why there is none. */
 export type Sight =
   | { readonly kind: "plane"; readonly plane: PlaneInView; readonly view: SheetInView }
+  | { readonly kind: "roof"; readonly roof: Roof; readonly view: SheetInView }
   | { readonly kind: "nothing"; readonly sentence: string };
 
 /** Changes come in bursts: a calculation touches many cells. */
@@ -14,15 +17,16 @@ const SETTLE_MS = 60;
 
 const look = async (host: Host): Promise<Sight> => {
   try {
-    const [view, panelCells] = await Promise.all([host.inView(), host.named(PANEL_NAME)]);
-    return { kind: "plane", plane: planeInView(view, panelCells), view };
+    const [view, named] = await Promise.all([host.inView(), readNamed(host)]);
+    if (isRoofSheet(view)) return { kind: "roof", roof: roofFromNames(named), view };
+    return { kind: "plane", plane: planeInView(view, named), view };
   } catch (failure) {
     return { kind: "nothing", sentence: failure instanceof Error ? failure.message : String(failure) };
   }
 };
 
-/** The plane that a person looks at, read again whenever the selection or a cell changes. */
-export const usePlaneInView = (host: Host): Sight | undefined => {
+/** What a person looks at, read again whenever the selection or a cell changes. */
+export const useSight = (host: Host): Sight | undefined => {
   const [sight, setSight] = useState<Sight>();
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;

@@ -1,0 +1,52 @@
+import { useMemo, useState } from "preact/hooks";
+import { layOut } from "../../../functions/layout/engine/layOut";
+import type { Layout } from "../../../functions/layout/engine/listing";
+import type { LayoutStart } from "../../../shared/layoutStart";
+import type { Host, SheetPicture } from "../../hosts/host";
+import { frameOf } from "../../pictures/frame";
+import { layoutPicture } from "../../pictures/layoutPicture";
+import { PAPER_PALETTE, SCREEN_PALETTE } from "../../pictures/palette";
+import { PICTURE, PICTURE_BOX_PX } from "../../sheets/fieldSheet/layout";
+import type { PlaneInView } from "../../sheets/planeInView";
+import { BestStartFinder } from "./BestStartFinder";
+import { fitInto } from "./fitInto";
+import { PutOnSheet } from "./PutOnSheet";
+import { SvgBox } from "./SvgBox";
+
+type Laid = { readonly layout: Layout } | { readonly sentence: string };
+
+const lay = ({ plane, panel }: PlaneInView, start: LayoutStart): Laid => {
+  try {
+    return { layout: layOut(plane, panel, start, true) };
+  } catch (failure) {
+    return { sentence: failure instanceof Error ? failure.message : String(failure) };
+  }
+};
+
+const forTheSheet = (layout: Layout, name: string, sheet: string): SheetPicture => ({
+  sheet,
+  at: PICTURE,
+  svg: layoutPicture(layout, { title: name, id: `plane-${Date.now()}`, palette: PAPER_PALETTE }),
+  ...fitInto(PICTURE_BOX_PX, frameOf(layout)),
+});
+
+interface Props {
+  readonly host: Host;
+  readonly plane: PlaneInView;
+  readonly sheet: string;
+}
+
+/** A plane laid course by course. */
+export const PlanePicture = ({ host, plane, sheet }: Props) => {
+  const [found, setFound] = useState<LayoutStart>();
+  const laid = useMemo(() => lay(plane, found ?? plane.start), [plane, found]);
+  if ("sentence" in laid) return <p class="hint">{laid.sentence}</p>;
+  const svg = layoutPicture(laid.layout, { title: plane.name, id: "pane-plane", palette: SCREEN_PALETTE });
+  return (
+    <>
+      <SvgBox svg={svg} />
+      <BestStartFinder plane={plane} onFound={setFound} />
+      <PutOnSheet host={host} picture={() => forTheSheet(laid.layout, plane.name, sheet)} />
+    </>
+  );
+};

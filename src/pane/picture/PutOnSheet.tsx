@@ -1,0 +1,35 @@
+import { useState } from "preact/hooks";
+import type { Host, SheetPicture } from "../../hosts/host";
+import { a1 } from "../../sheets/address";
+
+interface Props {
+  readonly host: Host;
+  /** Made when it is asked for: a picture for paper differs from that on the screen. */
+  readonly picture: () => SheetPicture;
+}
+
+/** Puts a picture on the sheet that it was made from, and says where it lies. */
+export const PutOnSheet = ({ host, picture }: Props) => {
+  const [outcome, setOutcome] = useState("");
+  const put = async (): Promise<void> => {
+    const made = picture();
+    try {
+      await host.putPicture(made);
+      setOutcome(
+        `The picture lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.`,
+      );
+    } catch (failure) {
+      setOutcome(failure instanceof Error ? failure.message : String(failure));
+    }
+  };
+  return (
+    <>
+      <button type="button" onClick={() => void put()}>
+        Put the picture on the sheet
+      </button>
+      <p role="status" class="outcome written">
+        {outcome}
+      </p>
+    </>
+  );
+};

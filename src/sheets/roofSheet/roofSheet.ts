@@ -1,0 +1,178 @@
+import { roofEdgesSpec } from "../../../functions/roof/roofEdges";
+import { roofPlanesSpec } from "../../../functions/roof/roofPlanes";
+import type { TableColumn } from "../../../shared/spec";
+import { a1, absoluteA1, type Place } from "../address";
+import { call, isEmpty, unlessEmpty } from "../formula";
+import { PANEL_NAME } from "../panelSheet";
+import { formula, number, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "../plan";
+import { rowHeightsOf } from "../rowHeights";
+import { CAUTIONS } from "../safety";
+import {
+  FIRST_SIDE_ROW,
+  INPUT_COLUMN,
+  layOutRoof,
+  ROOF_INPUTS,
+  SIDE,
+  SIDE_HEADINGS,
+  type RoofLayout,
+} from "./layout";
+import { ROOF_ARGUMENTS, ROOF_NAMES } from "./names";
+import type { RoofInput } from "./options";
+
+const COLUMN_WIDTHS = [130, 78, 78, 66, 70, 70, 70, 24, 60, 96, 70, 76, 96, 106, 76, 106, 76];
+
+const inputCells = (roof: RoofInput): PlannedCell[] =>
+  (Object.keys(ROOF_INPUTS) as (keyof typeof ROOF_INPUTS)[]).flatMap((key): PlannedCell[] => {
+    const { label, row } = ROOF_INPUTS[key];
+    const typed = roof[key];
+    return [
+      { row, column: 0, content: text(label), style: "label" },
+      { row, column: INPUT_COLUMN, content: typed === undefined ? null : value(typed), style: "input" },
+    ];
+  });
+
+const commonPitch = absoluteA1({ row: ROOF_INPUTS.pitch.row, column: INPUT_COLUMN });
+
+const sideRow = (roof: RoofInput, side: number): PlannedCell[] => {
+  const row = FIRST_SIDE_ROW + side - 1;
+  const at = (column: keyof typeof SIDE): string => a1({ row, column: SIDE[column] });
+  const corner = roof.corners[side - 1];
+  const input = (
+    column: keyof typeof SIDE,
+    typed: string | number | undefined,
+    choices?: string[],
+  ): PlannedCell => ({
+    row,
+    column: SIDE[column],
+    content: typed === undefined ? null : value(typed),
+    style: "input",
+    ...(choices && { choices }),
+  });
+  return [
+    { row, column: SIDE.side, content: number(side), style: "label" },
+    input("x", corner?.[0]),
+    input("y", corner?.[1]),
+    input("gable", roof.gables.includes(side) ? "yes" : undefined, ["yes"]),
+    input("ownPitch", undefined),
+    {
+      row,
+      column: SIDE.pitchUsed,
+      content: formula(
+        unlessEmpty(at("x"), `IF(${isEmpty(at("ownPitch"))},${commonPitch},${at("ownPitch")})`),
+      ),
+      style: "result",
+    },
+    { row, column: SIDE.gableSide, content: formula(unlessEmpty(at("gable"), at("side"))), style: "result" },
+  ];
+};
+
+const tableHead = (
+  { row, column }: Place,
+  title: string,
+  columns: readonly TableColumn[] | undefined,
+): PlannedCell[] => [
+  { row: row - 2, column, content: text(title), style: "section" },
+  ...(columns ?? []).map(({ heading }, index): PlannedCell => ({
+    row: row - 1,
+    column: column + index,
+    content: text(heading),
+    style: "heading",
+  })),
+];
+
+/** Blank cells with a number format each, for a table to spill into. */
+const spillCells = (
+  { row, column }: Place,
+  rows: number,
+  columns: readonly TableColumn[] | undefined,
+  content: string,
+): PlannedCell[] =>
+  Array.from({ length: rows }, (_, down) =>
+    (columns ?? []).map(({ result }, across): PlannedCell => ({
+      row: row + down,
+      column: column + across,
+      content: down === 0 && across === 0 ? formula(content) : null,
+      numberFormat: result.numberFormat,
+    })),
+  ).flat();
+
+const tables = ({ planes, edges, sides, edgeRows }: RoofLayout): PlannedCell[] => {
+  const unlessNoFootprint = (spilled: string): string =>
+    `=IF(COUNTA(${ROOF_NAMES.footprint})=0,"",${spilled})`;
+  return [
+    ...tableHead(planes, "Planes", roofPlanesSpec.columns),
+    ...spillCells(
+      planes,
+      sides,
+      roofPlanesSpec.columns,
+      unlessNoFootprint(call(roofPlanesSpec, ...ROOF_ARGUMENTS, PANEL_NAME, "FALSE")),
+    ),
+    ...tableHead(edges, "Edges", roofEdgesSpec.columns),
+    ...spillCells(
+      edges,
+      edgeRows,
+      roofEdgesSpec.columns,
+      unlessNoFootprint(call(roofEdgesSpec, ...ROOF_ARGUMENTS, "FALSE")),
+    ),
+  ];
+};
+
+const namesOn = (sheet: string, layout: RoofLayout): PlannedName[] => {
+  const input = (key: keyof typeof ROOF_INPUTS): string =>
+    absoluteA1({ row: ROOF_INPUTS[key].row, column: INPUT_COLUMN });
+  const sides = (from: keyof typeof SIDE, to: keyof typeof SIDE = from): string => {
+    const last = FIRST_SIDE_ROW + layout.sides - 1;
+    return `${absoluteA1({ row: FIRST_SIDE_ROW, column: SIDE[from] })}:${absoluteA1({ row: last, column: SIDE[to] })}`;
+  };
+  return [
+    { name: ROOF_NAMES.footprint, sheet, range: sides("x", "y") },
+    { name: ROOF_NAMES.pitch, sheet, range: input("pitch") },
+    { name: ROOF_NAMES.ownPitches, sheet, range: sides("ownPitch") },
+    { name: ROOF_NAMES.pitchesUsed, sheet, range: sides("pitchUsed") },
+    { name: ROOF_NAMES.gables, sheet, range: sides("gableSide") },
+    { name: ROOF_NAMES.eaveOverhang, sheet, range: input("eaveOverhang") },
+    { name: ROOF_NAMES.rakeOverhang, sheet, range: input("rakeOverhang") },
+  ];
+};
+
+/** The front page of a take-off: from wall corners and a pitch to every plane and edge. */
+export const roofSheet = (sheetName: string, roof: RoofInput): { sheet: SheetPlan; names: PlannedName[] } => {
+  const layout = layOutRoof(roof);
+  const cells: PlannedCell[] = [
+    { row: 0, column: 0, content: text("Roof"), style: "title" },
+    {
+      row: 1,
+      column: 0,
+      content: text(
+        "Wall corners in order around, side 1 from corner 1 to corner 2; a courtyard's corners after a blank row. The planes feed the take-off.",
+      ),
+      style: "note",
+    },
+    ...inputCells(roof),
+    { row: FIRST_SIDE_ROW - 2, column: 0, content: text("Footprint"), style: "section" },
+    ...SIDE_HEADINGS.map((heading, column): PlannedCell => ({
+      row: FIRST_SIDE_ROW - 1,
+      column,
+      content: text(heading),
+      style: "heading",
+    })),
+    ...Array.from({ length: layout.sides }, (_, index) => sideRow(roof, index + 1)).flat(),
+    ...tables(layout),
+    ...CAUTIONS.map((caution, index): PlannedCell => ({
+      row: layout.foot + index,
+      column: 0,
+      content: text(caution),
+      style: "caution",
+    })),
+  ];
+  return {
+    names: namesOn(sheetName, layout),
+    sheet: {
+      name: sheetName,
+      columnWidths: COLUMN_WIDTHS,
+      rowHeights: rowHeightsOf(cells),
+      frozenRows: 1,
+      cells,
+    },
+  };
+};

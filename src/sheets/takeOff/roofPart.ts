@@ -1,0 +1,42 @@
+import { planeOutlineSpec } from "../../../functions/roof/planeOutline";
+import { roofEdgesSpec } from "../../../functions/roof/roofEdges";
+import { roofPlanesSpec } from "../../../functions/roof/roofPlanes";
+import type { FunctionSpec } from "../../../shared/spec";
+import { call } from "../formula";
+import { PANEL_NAME } from "../panelSheet";
+import { FOOTPRINT_AND_PITCH, GABLES_AND_OVERHANGS, ROOF_ARGUMENTS, ROOF_NAMES } from "../roofSheet/names";
+
+// The take-off works the roof out where it needs it, and doesn't read the tables that spill on the roof sheet: the local
+// workbook's engine may keep cells of a spill that has shrunk, and a sum over them would then be wrong in silence.
+const PLANES = call(roofPlanesSpec, ...ROOF_ARGUMENTS, PANEL_NAME, "FALSE");
+const EDGES = call(roofEdgesSpec, ...ROOF_ARGUMENTS, "FALSE");
+
+const NO_FOOTPRINT = `COUNTA(${ROOF_NAMES.footprint})=0`;
+
+const columnOf = ({ columns }: FunctionSpec, heading: string): number =>
+  (columns ?? []).findIndex((column) => column.heading === heading) + 1;
+
+const edgeColumn = (heading: string): string => `INDEX(${EDGES},0,${columnOf(roofEdgesSpec, heading)})`;
+
+/** What stands for a plane of the roof, or empty text where the roof has fewer planes. */
+export const ifPlane = (plane: number, then: string): string =>
+  `=IF(${NO_FOOTPRINT},"",IF(ROWS(${PLANES})<${plane},"",${then}))`;
+
+/** A value from the roof's table of planes. */
+export const planeOfRoof = (plane: number, heading: string): string =>
+  `INDEX(${PLANES},${plane},${columnOf(roofPlanesSpec, heading)})`;
+
+/** The corners of a plane, for LAYOUT and its kin. */
+export const outlineOfRoof = (plane: number): string =>
+  call(planeOutlineSpec, ...FOOTPRINT_AND_PITCH, String(plane), ...GABLES_AND_OVERHANGS);
+
+/** Gable edges of a plane: its rakes. */
+export const rakesOfRoof = (plane: number): string =>
+  `SUMPRODUCT((${edgeColumn("kind")}="rake")*(${edgeColumn("plane")}=${plane}))`;
+
+/** Something summed over the roof's edges of one kind: `total` gets their lengths. */
+export const overEdges = (kind: string, total: (lengths: string) => string): string => {
+  const isKind = `(${edgeColumn("kind")}="${kind}")`;
+  const lengths = `FILTER(${edgeColumn("true length (ft)")},${isKind})`;
+  return `IF(${NO_FOOTPRINT},0,IF(SUMPRODUCT(${isKind}*1)=0,0,${total(lengths)}))`;
+};
