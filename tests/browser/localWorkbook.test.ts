@@ -149,6 +149,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.keyboard.type("=1+1");
     await page.keyboard.press("Tab");
     await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("ArrowDown");
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
     await page
@@ -238,6 +239,30 @@ describeInBrowser("the local workbook in a browser", () => {
     expect(await shownAt(page, "B21")).toBe(`1' 0"`);
     await page.getByRole("button", { name: "Put the picture on the sheet" }).click();
     await page.getByRole("status").filter({ hasText: 'The picture lies on "Field South"' }).waitFor();
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("works a roof out from its footprint, draws it live, and lays its planes", async () => {
+    const { page, complaints } = await visit();
+    await page.getByLabel("Start with").selectOption("footprintExample");
+    await page.getByRole("button", { name: "Build take-off" }).click();
+    await page.getByRole("status").filter({ hasText: 'Added "Roof" and "Take-off 2"' }).waitFor();
+    const plan = page.locator(".picture desc").first();
+    await plan.filter({ hasText: "5 planes" }).waitFor({ state: "attached" });
+    await page.getByRole("slider", { name: "Turn" }).press("ArrowRight");
+    expect(await page.locator(".picture svg").count()).toBe(2);
+    await page.getByRole("button", { name: "Put the picture on the sheet" }).click();
+    await page.getByRole("status").filter({ hasText: 'The picture lies on "Roof"' }).waitFor();
+    await goTo(page, "D11");
+    await page.keyboard.press("Delete");
+    await plan.filter({ hasText: "6 planes" }).waitFor({ state: "attached" });
+    await page.getByText("Take-off 2", { exact: true }).click();
+    expect(await shownAt(page, "A12")).toBe("Plane 6");
+    await page
+      .locator(".picture desc")
+      .filter({ hasText: "courses laid from the left" })
+      .waitFor({ state: "attached" });
     expect(complaints).toEqual([]);
     await page.close();
   });

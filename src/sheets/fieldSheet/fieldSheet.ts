@@ -88,7 +88,18 @@ const cornerBlock = (title: string, { from, to }: typeof OPENINGS): PlannedCell[
   ];
 };
 
-const tableCells = (planeArgs: readonly string[]): PlannedCell[] => {
+/** The list of end pieces, its numbers to hundredths as far down as it may spill. */
+const endPieceCells = (list: string, rows: number): PlannedCell[] =>
+  Array.from({ length: rows }, (_, down) =>
+    (endPiecesSpec.columns ?? []).map(({ result }, across): PlannedCell => ({
+      row: TABLES_ROW + 1 + down,
+      column: END_PIECES_COLUMN + across,
+      content: down === 0 && across === 0 ? formula(`=${list}`) : null,
+      numberFormat: result.numberFormat,
+    })),
+  ).flat();
+
+const tableCells = (planeArgs: readonly string[], rows: number): PlannedCell[] => {
   const start = inputCell("start");
   const laid = call(layoutSpec, ...planeArgs, start, "TRUE", "TRUE");
   const headings = layoutSpec.columns?.map(({ heading }) => heading) ?? [];
@@ -112,12 +123,7 @@ const tableCells = (planeArgs: readonly string[]): PlannedCell[] => {
       content: text(heading),
       style: "heading",
     })),
-    {
-      row: TABLES_ROW + 1,
-      column: END_PIECES_COLUMN,
-      content: formula(`=${call(endPiecesSpec, ...planeArgs, start, "FALSE")}`),
-      style: "label",
-    },
+    ...endPieceCells(call(endPiecesSpec, ...planeArgs, start, "FALSE"), rows),
   ];
 };
 
@@ -148,7 +154,7 @@ export const fieldSheetPlan = ({ sheetName, inputs, courses, outlineOf }: FieldS
     ...panelsToOpen(planeArgs),
     ...cornerBlock("Openings", OPENINGS),
     ...cornerBlock("Corners, if no shape fits", CORNERS),
-    ...tableCells(planeArgs),
+    ...tableCells(planeArgs, footRow - TABLES_ROW - 2),
     ...CAUTIONS.map((caution, index): PlannedCell => ({
       row: footRow + index,
       column: 0,

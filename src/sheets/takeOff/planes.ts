@@ -152,7 +152,7 @@ const roofPlaneRow = (row: number, plane: number): PlannedCell[] => {
     result(row, "name", ifPlane(plane, `"${ROOF_PLANE} ${plane}"`), "General"),
     result(row, "shape", unlessEmpty(name, `"${ROOF_SHAPE}"`), "General"),
     result(row, "eave", from("eave (ft)"), "0.00"),
-    result(row, "pitch", from("pitch (in 12)"), "0.##"),
+    result(row, "pitch", from("pitch (in 12)"), "General"),
     result(row, "gableEdges", unlessEmpty(name, rakesOfRoof(plane)), "0"),
     result(row, "slopeUsed", from("slope length (ft)"), "0.00"),
     result(row, "area", from("sloped area (sq ft)"), "#,##0.0"),

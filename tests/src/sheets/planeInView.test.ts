@@ -2,6 +2,7 @@ import { CellError, type Cell } from "../../../shared/cell";
 import type { SheetInView } from "../../../src/sheets/inView";
 import type { Named } from "../../../src/sheets/named";
 import { planeInView } from "../../../src/sheets/planeInView";
+import { roofFromNames } from "../../../src/sheets/roofSheet/roofInView";
 import { PLANE_HEADINGS } from "../../../src/sheets/takeOff/planes";
 
 const PANEL: Named = new Map([
@@ -49,7 +50,7 @@ describe("the plane in view on a take-off", () => {
     expect(planeInView(takeOff(0, north, south), PANEL).name).toBe("North");
   });
 
-  it.each([
+  it.each<[string, SheetInView, Named, string]>([
     [
       "no take-off",
       { sheet: "Bid", selected: { row: 0, column: 0 }, cells: [["a"]] },
@@ -60,7 +61,7 @@ describe("the plane in view on a take-off", () => {
     [
       "a panel without height",
       takeOff(2, north),
-      [["exposed width", 24]],
+      new Map([["Panel", [["exposed width", 24]]]]),
       'panel "exposed height" is missing',
     ],
     [
@@ -70,7 +71,55 @@ describe("the plane in view on a take-off", () => {
       "pitch is missing",
     ],
     ["nothing measured", takeOff(2, planeRow("North", null, null)), PANEL, "eave is missing"],
-  ] as const)("says what is lacking: %s", (_, view, panel, sentence) => {
+    [
+      "a roof's plane without a roof",
+      takeOff(2, planeRow("Plane 1", 30, 20, "from footprint")),
+      PANEL,
+      "no footprint",
+    ],
+  ])("says what is lacking: %s", (_, view, panel, sentence) => {
     expect(() => planeInView(view, panel)).toThrow(sentence);
+  });
+});
+
+describe("a plane and a roof from the footprint", () => {
+  const named: Named = new Map([
+    ...PANEL,
+    [
+      "Footprint",
+      [
+        [0, 0],
+        [40, 0],
+        [40, 24],
+        [0, 24],
+        [null, null],
+      ],
+    ],
+    ["RoofPitch", [[9]]],
+    ["OwnPitches", [[null], [null], [null], [null], [null]]],
+    ["PitchesUsed", [[9], [9], [9], [9], [""]]],
+    ["GableSides", [[""], [""], [""], [""], [""]]],
+    ["EaveOverhang", [[null]]],
+    ["RakeOverhang", [[null]]],
+  ]);
+
+  it("gives the plane its own corners: 12 ft of run at 9 in 12 is 15 ft of slope", () => {
+    const { plane } = planeInView(takeOff(2, planeRow("Plane 1", 40, 15, "from footprint")), named);
+    expect(plane.outline).toEqual([
+      { x: 0, y: 0 },
+      { x: 40, y: 0 },
+      { x: expect.closeTo(28, 9) as number, y: expect.closeTo(15, 9) as number },
+      { x: expect.closeTo(12, 9) as number, y: expect.closeTo(15, 9) as number },
+    ]);
+  });
+
+  it("gives the roof of the workbook, or says what it lacks", () => {
+    expect(roofFromNames(named).planes).toHaveLength(4);
+    expect(() => roofFromNames(new Map([...named, ["RoofPitch", [[null]]]]))).toThrow(
+      "Type the pitch to see the roof.",
+    );
+    expect(() => roofFromNames(new Map([...named, ["Footprint", [[null, null]]]]))).toThrow(
+      "Type the wall corners",
+    );
   });
 });
