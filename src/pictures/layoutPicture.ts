@@ -8,7 +8,8 @@ import { drawSizes, drawWarnings } from "./drawMarks";
 import { frameOf, pathOf } from "./frame";
 import type { PictureOptions } from "./pictureOptions";
 import { hatches, hatchFill, pictureStyle } from "./pictureStyle";
-import { element, escapeXml, text } from "./svg";
+import { element } from "./svg";
+import { svgPicture } from "./svgPicture";
 
 const warningCount = ({ courses }: Layout): number =>
   courses.reduce((sum, { warnings }) => sum + warnings.length, 0);
@@ -24,26 +25,11 @@ const inWords = (layout: Layout): string => {
 };
 
 /** A laid plane as an SVG file: to scale, courses numbered on their chalk lines, pieces told apart by their hatching. */
-export const layoutPicture = (layout: Layout, { title, id, palette }: PictureOptions): string => {
+export const layoutPicture = (layout: Layout, options: PictureOptions): string => {
+  const { id, palette } = options;
   const frame = frameOf(layout);
   const { width, height } = frame;
-  return element(
-    "svg",
-    {
-      xmlns: "http://www.w3.org/2000/svg",
-      viewBox: `0 0 ${Math.ceil(width)} ${Math.ceil(height)}`,
-      width: Math.ceil(width),
-      height: Math.ceil(height),
-      role: "img",
-      "aria-labelledby": `${id}-title ${id}-desc`,
-      class: "gw-picture gw-layout",
-    },
-    element("title", { id: `${id}-title` }, escapeXml(title)),
-    element("desc", { id: `${id}-desc` }, escapeXml(inWords(layout))),
-    pictureStyle(palette),
-    hatches(id, palette),
-    element("rect", { width, height, class: "gw-paper" }),
-    text(width / 2, 22, title, { class: "gw-title", "text-anchor": "middle" }),
+  const content = [
     drawLines(layout, frame),
     drawCourses(layout, id, frame),
     ...layout.openings.map((ring) =>
@@ -54,5 +40,13 @@ export const layoutPicture = (layout: Layout, { title, id, palette }: PictureOpt
     drawWarnings(layout, frame),
     drawDimensions(layout, frame),
     drawKey(layout, warningCount(layout), id, frame),
-  );
+  ];
+  return svgPicture(options, {
+    width,
+    height,
+    className: "gw-layout",
+    description: inWords(layout),
+    definitions: [pictureStyle(palette), hatches(id, palette)],
+    content,
+  });
 };

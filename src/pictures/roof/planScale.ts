@@ -1,5 +1,5 @@
 import type { Point } from "../../../shared/outline";
-import type { Pixel } from "./svgPicture";
+import type { Pixel } from "./pixel";
 
 /** Room around the roof for the labels of its edges and sides. */
 const MARGIN_PX = 70;

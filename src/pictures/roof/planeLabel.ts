@@ -2,7 +2,7 @@ import type { RoofPlane } from "../../../functions/roof/roofParts";
 import { labelPoint } from "./labelPoint";
 import type { PlanScale } from "./planScale";
 import { element, escapeXml } from "../svg";
-import { pointList, type Pixel } from "./svgPicture";
+import { pointList, type Pixel } from "./pixel";
 
 const BADGE_PX = 11;
 const HEAD_PX = 8;

@@ -5,9 +5,10 @@ import { planeClass } from "./roofStyle";
 import { legendHeight, planLegend } from "./planLegend";
 import { planeLabel } from "./planeLabel";
 import { planScale } from "./planScale";
+import { roofSvg } from "./roofSvg";
 import { roofInWords } from "./roofInWords";
 import { element } from "../svg";
-import { pointList, svgPicture } from "./svgPicture";
+import { pointList } from "./pixel";
 import { wallLines } from "./wallLines";
 
 const BELOW_LEGEND_PX = 20;
@@ -16,7 +17,7 @@ const BELOW_LEGEND_PX = 20;
 export const roofPlanPicture = (roof: Roof, options: PictureOptions): string => {
   const { planes, edges } = roof;
   const scale = planScale(planes.flatMap(({ corners }) => corners));
-  return svgPicture(options, {
+  return roofSvg(options, {
     width: scale.width,
     height: scale.height + legendHeight(edges) + BELOW_LEGEND_PX,
     description: roofInWords(roof),

@@ -30,8 +30,8 @@ export const roofStyle = ({ rules, colour }: Palette): string =>
   `.gw-roof .roof-quiet{fill:${colour("chalk")}}` +
   ".gw-roof .roof-legend{text-anchor:start}" +
   ".gw-roof .roof-number{font-weight:700;stroke:none}" +
-  ".gw-roof .roof-title{font-size:16px;font-weight:600}" +
-  `.roof-paper{fill:${colour("paper")}}` +
+  ".gw-roof .gw-title{font-size:16px;font-weight:600}" +
+  `.gw-paper{fill:${colour("paper")}}` +
   `.roof-wall-line{fill:none;stroke:${colour("chalk")};stroke-width:1;stroke-dasharray:4 3}` +
   `.roof-arrow{fill:none;stroke:${colour("ink")};stroke-width:1.5}` +
   `.roof-arrow-head{fill:${colour("ink")}}` +

@@ -4,9 +4,10 @@ import type { PictureOptions } from "../pictureOptions";
 import { edgeClass } from "./roofStyle";
 import { numberBadge } from "./planeLabel";
 import { planScale } from "./planScale";
+import { roofSvg } from "./roofSvg";
 import { roofInWords } from "./roofInWords";
 import { element } from "../svg";
-import { pointList, svgPicture, type Pixel } from "./svgPicture";
+import { pointList, type Pixel } from "./pixel";
 import { viewFaces } from "./viewFaces";
 import { visibleLabels } from "./viewLabels";
 import { facesTheEye, sightOf, type Sight } from "./viewPoint";
@@ -76,7 +77,7 @@ export const roofViewPicture = (roof: Roof, turnDegrees: number, options: Pictur
   const labels = visibleLabels(roof, turnDegrees).map(({ plane, place }) =>
     numberBadge(plane.number, toPixel(sightOf(place, turnDegrees))),
   );
-  return svgPicture(options, {
+  return roofSvg(options, {
     width: scale.width,
     height: scale.height,
     description: `Seen from above, turned ${Math.round(turnDegrees)} degrees. ${roofInWords(roof)}`,

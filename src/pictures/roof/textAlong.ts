@@ -1,5 +1,5 @@
 import { element, escapeXml } from "../svg";
-import type { Pixel } from "./svgPicture";
+import type { Pixel } from "./pixel";
 
 /** Mean width of a character of the pictures' 13 px type, a little on the wide side. */
 const CHARACTER_PX = 7;

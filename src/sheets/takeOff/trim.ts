@@ -44,20 +44,14 @@ const quantities = (row: number, kind: TrimKind): PlannedCell[] => {
   ];
 };
 
-/** Kind and count of a run: there only where the run has a length, so that a spare row stays quiet. */
-const kindAndRuns = (row: number, kind: TrimKind, runs: string): PlannedCell[] => {
-  const length = runCell(row, "length");
-  return [
-    { row, column: RUN.kind, content: formula(unlessEmpty(length, `"${kind}"`)), style: "result" },
-    {
-      row,
-      column: RUN.runs,
-      content: formula(unlessEmpty(length, runs)),
-      style: "result",
-      numberFormat: "0",
-    },
-  ];
-};
+/** How many runs are alike: there only where the run has a length, so that a spare row stays quiet. */
+const runsCell = (row: number, runs: string): PlannedCell => ({
+  row,
+  column: RUN.runs,
+  content: formula(unlessEmpty(runCell(row, "length"), runs)),
+  style: "result",
+  numberFormat: "0",
+});
 
 /** A run whose length comes from the plane table. */
 const planeRun = (row: number, planeRow: number, kind: "eave" | "gable"): PlannedCell[] => {
@@ -76,15 +70,23 @@ const planeRun = (row: number, planeRow: number, kind: "eave" | "gable"): Planne
       style: "result",
     },
     { row, column: RUN.length, content: formula(length), style: "result", numberFormat: "#,##0.00" },
-    ...kindAndRuns(row, kind, runs),
+    {
+      row,
+      column: RUN.kind,
+      content: formula(unlessEmpty(runCell(row, "length"), `"${kind}"`)),
+      style: "result",
+    },
+    runsCell(row, runs),
     ...quantities(row, kind),
   ];
 };
 
+/** A run that is typed: its kind stands there before it has a length, so that a person knows where to type. */
 const typedRun = (row: number, kind: TypedKind, run: RunInput | undefined): PlannedCell[] => [
   { row, column: RUN.name, content: run ? value(run.name) : null, style: "input" },
+  { row, column: RUN.kind, content: text(kind), style: "result" },
   { row, column: RUN.length, content: run ? value(run.length) : null, style: "input" },
-  ...kindAndRuns(row, kind, "1"),
+  runsCell(row, "1"),
   ...quantities(row, kind),
 ];
 

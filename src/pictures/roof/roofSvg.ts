@@ -1,0 +1,15 @@
+import type { PictureOptions } from "../pictureOptions";
+import { element } from "../svg";
+import { svgPicture, type Drawing } from "../svgPicture";
+import { roofStyle } from "./roofStyle";
+
+/** A whole picture of a roof, in the style that all of them share. */
+export const roofSvg = (
+  options: PictureOptions,
+  drawing: Omit<Drawing, "className" | "definitions">,
+): string =>
+  svgPicture(options, {
+    ...drawing,
+    className: "gw-roof",
+    definitions: [element("style", {}, roofStyle(options.palette))],
+  });

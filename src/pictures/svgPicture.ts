@@ -1,0 +1,41 @@
+import type { PictureOptions } from "./pictureOptions";
+import { element, escapeXml, text } from "./svg";
+
+export interface Drawing {
+  readonly width: number;
+  readonly height: number;
+  /** What a person who can't see the picture needs to know of it. */
+  readonly description: string;
+  /** The class under which the picture's own style stands. */
+  readonly className: string;
+  /** The picture's style and what it refers to, so that it can stand alone. */
+  readonly definitions: readonly string[];
+  readonly content: readonly string[];
+}
+
+const TITLE_PX = 22;
+
+/** A whole picture: a file of its own, with its title, its words for those who can't see it, and its style. */
+export const svgPicture = (
+  { title, id }: PictureOptions,
+  { width, height, description, className, definitions, content }: Drawing,
+): string => {
+  const size = { width: Math.ceil(width), height: Math.ceil(height) };
+  return element(
+    "svg",
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      viewBox: `0 0 ${size.width} ${size.height}`,
+      ...size,
+      role: "img",
+      "aria-labelledby": `${id}-title ${id}-desc`,
+      class: `gw-picture ${className}`,
+    },
+    element("title", { id: `${id}-title` }, escapeXml(title)),
+    element("desc", { id: `${id}-desc` }, escapeXml(description)),
+    ...definitions,
+    element("rect", { ...size, class: "gw-paper" }),
+    ...content,
+    text(width / 2, TITLE_PX, title, { class: "gw-title", "text-anchor": "middle" }),
+  );
+};
