@@ -2,6 +2,7 @@ import type { FunctionSpec } from "../shared/spec";
 import { courseLineSpec } from "./courses/courseLine";
 import { coursesSpec } from "./courses/courses";
 import { topCourseSpec } from "./courses/topCourse";
+import { underlaymentSpec } from "./deck/underlayment";
 import { bestStartSpec } from "./layout/bestStart";
 import { cutListSpec } from "./layout/cutList";
 import { endPiecesSpec } from "./layout/endPieces";
@@ -78,6 +79,7 @@ export const catalogue: readonly FunctionSpec[] = [
   trimPiecesSpec,
   clipCountSpec,
   nailCountSpec,
+  underlaymentSpec,
   squaresSpec,
   packsSpec,
 ];

@@ -222,3 +222,28 @@ describe("laws of measure and outline", () => {
     );
   });
 });
+
+describe("laws of underlayment", () => {
+  const rolls = (eave: number, slope: number, endLap = 4, wrap = 1): number =>
+    callForNumber("UNDERLAYMENT", eave, slope, 36, 800, 2, endLap, wrap);
+  const side = fc.double({ min: 0.1, max: 300, noNaN: true });
+
+  it("a larger plane or a wider wrap never takes fewer rolls", () => {
+    fc.assert(
+      fc.property(side, side, side, (eave, slope, more) => {
+        expect(rolls(eave + more, slope)).toBeGreaterThanOrEqual(rolls(eave, slope));
+        expect(rolls(eave, slope + more)).toBeGreaterThanOrEqual(rolls(eave, slope));
+        expect(rolls(eave, slope, 4, 6)).toBeGreaterThanOrEqual(rolls(eave, slope));
+      }),
+    );
+  });
+
+  it("the rolls always cover the plane, laps and wraps taken off", () => {
+    fc.assert(
+      fc.property(side, side, (eave, slope) => {
+        const coveredSqIn = rolls(eave, slope) * 800 * 36;
+        expect(coveredSqIn).toBeGreaterThan((eave * 12 + 2) * (slope * 12 + 2) * (1 - 1e-9));
+      }),
+    );
+  });
+});

@@ -31,6 +31,16 @@ describe("input that can't be right is refused with a sentence", () => {
     ["STAGGEROFFSET", [1.5, 24], "#VALUE! course must be a whole number, got 1.5"],
     ["TRIMPIECES", [40, 10, 10], "#VALUE! lap must be less than the stock's 10 in, got 10"],
     ["SQUARES", [100, 10], "#VALUE! waste must be at most 1, got 10"],
+    [
+      "UNDERLAYMENT",
+      [40, 12, 36, 800, 36, 4, 1],
+      "#VALUE! headLap must be less than the roll's width of 36 in, got 36",
+    ],
+    [
+      "UNDERLAYMENT",
+      [40, 12, 36, 800, 2, 800, 1],
+      "#VALUE! endLap must be less than the roll's length of 800 in, got 800",
+    ],
     ["PACKS", [10, 0], "#VALUE! perPack must be more than 0, got 0"],
     [
       "OUTLINE",

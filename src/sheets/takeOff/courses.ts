@@ -1,5 +1,6 @@
 import { coursesSpec } from "../../../functions/courses/courses";
 import { topCourseSpec } from "../../../functions/courses/topCourse";
+import { underlaymentSpec } from "../../../functions/deck/underlayment";
 import { panelCountSpec } from "../../../functions/layout/panelCount";
 import { starterSetsSpec } from "../../../functions/stagger/starterSets";
 import { a1, a1Range } from "../address";
@@ -18,12 +19,27 @@ const HEADINGS = [
   "Sets, one gable",
   "Starter sets, all gables",
   "Panels, laid",
+  "Felt rolls",
 ];
-const [SETS_OF_ONE, PANELS] = [3, 5];
+const [SETS_OF_ONE, PANELS, ROLLS] = [3, 5, 6];
+
+const totalCell = (layout: TakeOffLayout, column: number): string =>
+  a1({ row: layout.courses + layout.planeRows, column });
 
 /** Panels of all planes, each one placed. */
-export const panelsLaidCell = (layout: TakeOffLayout): string =>
-  a1({ row: layout.courses + layout.planeRows, column: PANELS });
+export const panelsLaidCell = (layout: TakeOffLayout): string => totalCell(layout, PANELS);
+
+/** Rolls of underlayment of all planes, whole ones for each. */
+export const rollsCell = (layout: TakeOffLayout): string => totalCell(layout, ROLLS);
+
+/** Rolls for one plane; one that narrows takes sheets of its mean width. */
+const rolls = (planeRow: number): string => {
+  const [area, slope] = [planeCell(planeRow, "area"), planeCell(planeRow, "slopeUsed")];
+  const fields = (["rollWidthIn", "rollLengthIn", "headLapIn", "endLapIn", "edgeWrapIn"] as const).map(
+    panelFieldName,
+  );
+  return call(underlaymentSpec, `${area}/${slope}`, slope, ...fields);
+};
 
 const courseRow = (row: number, planeRow: number, gableEdges: string, outline: string): PlannedCell[] => {
   const name = planeCell(planeRow, "name");
@@ -38,6 +54,7 @@ const courseRow = (row: number, planeRow: number, gableEdges: string, outline: s
     [`=IF(OR(${isEmpty(slope)},${gableEdges}=0),"",${setsOfOneEdge})`, "#,##0"],
     [unlessEmpty(setsOfOne, `${setsOfOne}*${gableEdges}`), "#,##0"],
     [unlessEmpty(slope, call(panelCountSpec, outline, PANEL_NAME)), "#,##0"],
+    [unlessEmpty(slope, rolls(planeRow)), "#,##0"],
   ];
   return contents.map(([content, numberFormat], column) => ({
     row,
@@ -62,11 +79,12 @@ const rowOfPlane = (layout: TakeOffLayout, index: number): PlannedCell[] => {
 
 const totalRow = (layout: TakeOffLayout): PlannedCell[] => {
   const row = layout.courses + layout.planeRows;
-  const panels = a1Range({ row: layout.courses, column: PANELS }, { row: row - 1, column: PANELS });
+  const sum = (column: number): string =>
+    `=SUM(${a1Range({ row: layout.courses, column }, { row: row - 1, column })})`;
   return HEADINGS.map((_, column) => ({
     row,
     column,
-    content: column === 0 ? text("All planes") : column === PANELS ? formula(`=SUM(${panels})`) : null,
+    content: column === 0 ? text("All planes") : column >= PANELS ? formula(sum(column)) : null,
     style: "total",
     numberFormat: "#,##0",
   }));

@@ -5,7 +5,7 @@ import { a1 } from "../address";
 import { call, isEmpty, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, number, text, type PlannedCell } from "../plan";
-import { panelsLaidCell } from "./courses";
+import { panelsLaidCell, rollsCell } from "./courses";
 import { TRIM_KINDS, type TakeOffLayout, type TrimKind } from "./layout";
 import { sectionHead } from "./section";
 import { trimTotalCell } from "./trim";
@@ -57,6 +57,7 @@ const orderLines = (layout: TakeOffLayout): readonly OrderLine[] => {
     pieces("Ridge trim", "ridge"),
     pieces("Hip trim", "hip"),
     pieces("Valley trim", "valley"),
+    { item: "Underlayment", needed: rollsCell(layout), unit: "rolls", perPack: 1, orderUnit: "rolls" },
     {
       item: "Panel clips",
       needed: `IF(${isEmpty(panels)},"",${panels}*${panelFieldName("clipsPerPanel")})`,

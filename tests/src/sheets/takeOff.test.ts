@@ -89,13 +89,14 @@ describe("the take-off of the published roof", () => {
   /**
    * A plane is 14 courses of 720 in. By hand: courses that start full have 30 pieces, the others 31, so 4 x 30 + 10 x 31 =
    * 430; the three 7 in starters and the three 7 in closings each share a panel with a 13 in piece of the other lock: 424.
+   * Underlayment: 162 in up, (162 - 2) / 34, 5 courses of 722 in; (3610 - 4) / 796 = 4.5, 5 rolls a plane.
    * Two planes and 10 % spare: 932.8, so 933 panels, 94 packs of ten; a clip a panel; 121 trim clips.
    */
   it("orders whole packs", () => {
     expect(shown(`F${rowOf("North", rowOf("All planes"))}`)).toBe(424);
     const orders = rowOf("Panels");
     const column = (letter: string): Cell[] =>
-      Array.from({ length: 9 }, (_, offset) => shown(`${letter}${orders + offset}`));
+      Array.from({ length: 10 }, (_, offset) => shown(`${letter}${orders + offset}`));
     expect(column("A")).toEqual([
       "Panels",
       "Eave trim",
@@ -103,12 +104,13 @@ describe("the take-off of the published roof", () => {
       "Ridge trim",
       "Hip trim",
       "Valley trim",
+      "Underlayment",
       "Panel clips",
       "Trim clips",
       "Eave nails",
     ]);
-    expect(column("B")).toEqual([933, 14, 8, 7, 0, 0, 933, 121, 122]);
-    expect(column("E")).toEqual([94, 14, 8, 7, 0, 0, 10, 2, 2]);
+    expect(column("B")).toEqual([933, 14, 8, 7, 0, 0, 10, 933, 121, 122]);
+    expect(column("E")).toEqual([94, 14, 8, 7, 0, 0, 10, 10, 2, 2]);
   });
 
   it("lists the starters of one gable edge", () => {
