@@ -252,8 +252,13 @@ describeInBrowser("the local workbook in a browser", () => {
     await plan.filter({ hasText: "5 planes" }).waitFor({ state: "attached" });
     await page.getByRole("slider", { name: "Turn" }).press("ArrowRight");
     expect(await page.locator(".picture svg").count()).toBe(2);
-    await page.getByRole("button", { name: "Put the picture on the sheet" }).click();
-    await page.getByRole("status").filter({ hasText: 'The picture lies on "Roof"' }).waitFor();
+    for (const name of ["plan", "view"]) {
+      await page.getByRole("button", { name: `Put the ${name} on the sheet` }).click();
+      await page
+        .getByRole("status")
+        .filter({ hasText: `The ${name} lies on "Roof"` })
+        .waitFor();
+    }
     await goTo(page, "D11");
     await page.keyboard.press("Delete");
     await plan.filter({ hasText: "6 planes" }).waitFor({ state: "attached" });

@@ -46,7 +46,7 @@ export const PlanePicture = ({ host, plane, sheet }: Props) => {
     <>
       <SvgBox svg={svg} />
       <BestStartFinder plane={plane} onFound={setFound} />
-      <PutOnSheet host={host} picture={() => forTheSheet(laid.layout, plane.name, sheet)} />
+      <PutOnSheet host={host} name="picture" picture={() => forTheSheet(laid.layout, plane.name, sheet)} />
     </>
   );
 };

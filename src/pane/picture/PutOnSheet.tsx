@@ -4,19 +4,21 @@ import { a1 } from "../../sheets/address";
 
 interface Props {
   readonly host: Host;
+  /** What the button calls the picture. */
+  readonly name: string;
   /** Made when it is asked for: a picture for paper differs from that on the screen. */
   readonly picture: () => SheetPicture;
 }
 
 /** Puts a picture on the sheet that it was made from, and says where it lies. */
-export const PutOnSheet = ({ host, picture }: Props) => {
+export const PutOnSheet = ({ host, name, picture }: Props) => {
   const [outcome, setOutcome] = useState("");
   const put = async (): Promise<void> => {
     const made = picture();
     try {
       await host.putPicture(made);
       setOutcome(
-        `The picture lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.`,
+        `The ${name} lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.`,
       );
     } catch (failure) {
       setOutcome(failure instanceof Error ? failure.message : String(failure));
@@ -25,7 +27,7 @@ export const PutOnSheet = ({ host, picture }: Props) => {
   return (
     <>
       <button type="button" onClick={() => void put()}>
-        Put the picture on the sheet
+        Put the {name} on the sheet
       </button>
       <p role="status" class="outcome written">
         {outcome}

@@ -2,10 +2,12 @@ import { useState } from "preact/hooks";
 import type { Roof } from "../../../functions/roof/roofParts";
 import type { Host, SheetPicture } from "../../hosts/host";
 import { PAPER_PALETTE, SCREEN_PALETTE } from "../../pictures/palette";
+import type { PictureOptions } from "../../pictures/pictureOptions";
 import { roofPlanPicture } from "../../pictures/roof/roofPlanPicture";
 import { roofViewPicture } from "../../pictures/roof/roofViewPicture";
 import { sizeOfSvg } from "../../pictures/sizeOfSvg";
-import { ROOF_PICTURE, ROOF_PICTURE_BOX_PX } from "../../sheets/roofSheet/layout";
+import type { Place } from "../../sheets/address";
+import { ROOF_PICTURE_BOX_PX, ROOF_PLAN, ROOF_VIEW } from "../../sheets/roofSheet/layout";
 import { fitInto } from "./fitInto";
 import { PutOnSheet } from "./PutOnSheet";
 import { SvgBox } from "./SvgBox";
@@ -21,21 +23,17 @@ interface Props {
 /** A roof from above, and turned as one likes. */
 export const RoofPicture = ({ host, roof, sheet }: Props) => {
   const [turnDegrees, setTurnDegrees] = useState(FIRST_TURN_DEGREES);
-  const forTheSheet = (): SheetPicture => {
-    const svg = roofPlanPicture(roof, {
-      title: "Roof plan",
-      id: `roof-${Date.now()}`,
-      palette: PAPER_PALETTE,
-    });
-    return { sheet, at: ROOF_PICTURE, svg, ...fitInto(ROOF_PICTURE_BOX_PX, sizeOfSvg(svg)) };
+  const onPaper = (at: Place, draw: (options: PictureOptions) => string, title: string): SheetPicture => {
+    const svg = draw({ title, id: `roof-${Date.now()}`, palette: PAPER_PALETTE });
+    return { sheet, at, svg, ...fitInto(ROOF_PICTURE_BOX_PX, sizeOfSvg(svg)) };
   };
+  const drawPlan = (options: PictureOptions): string => roofPlanPicture(roof, options);
+  const drawView = (options: PictureOptions): string => roofViewPicture(roof, turnDegrees, options);
   return (
     <>
+      <SvgBox svg={drawPlan({ title: "Roof plan", id: "pane-roof-plan", palette: SCREEN_PALETTE })} />
       <SvgBox
-        svg={roofPlanPicture(roof, { title: "Roof plan", id: "pane-roof-plan", palette: SCREEN_PALETTE })}
-      />
-      <SvgBox
-        svg={roofViewPicture(roof, turnDegrees, {
+        svg={drawView({
           title: "Roof, turned",
           id: "pane-roof-view",
           palette: SCREEN_PALETTE,
@@ -54,7 +52,8 @@ export const RoofPicture = ({ host, roof, sheet }: Props) => {
           }}
         />
       </label>
-      <PutOnSheet host={host} picture={forTheSheet} />
+      <PutOnSheet host={host} name="plan" picture={() => onPaper(ROOF_PLAN, drawPlan, "Roof plan")} />
+      <PutOnSheet host={host} name="view" picture={() => onPaper(ROOF_VIEW, drawView, "Roof, turned")} />
     </>
   );
 };

@@ -18,8 +18,9 @@ export const SIDE_HEADINGS = ["Side", "x (ft)", "y (ft)", "Gable", "Own pitch", 
 
 const TABLES_COLUMN = 8;
 
-/** Where the roof plan goes: to the right of the tables, so that it covers none of them. */
-export const ROOF_PICTURE: Place = { row: 2, column: 18 };
+/** Where the pictures of the roof go: to the right of the tables, so that they cover none of them, one below the other. */
+export const ROOF_PLAN: Place = { row: 2, column: 18 };
+export const ROOF_VIEW: Place = { row: 28, column: 18 };
 export const ROOF_PICTURE_BOX_PX = { width: 640, height: 560 } as const;
 
 /** Where the parts of a roof sheet stand. */

@@ -19,7 +19,7 @@ const HEADINGS = [
   "Sets, one gable",
   "Starter sets, all gables",
   "Panels, laid",
-  "Felt rolls",
+  "Underlay rolls",
 ];
 const [SETS_OF_ONE, PANELS, ROLLS] = [3, 5, 6];
 
