@@ -9,7 +9,7 @@ import { LAYING_PARAMETERS, PLANE_PARAMETERS, TAPE_PARAMETER } from "./layoutPar
 import { tapeText } from "./tapeText";
 
 /** Corners in order around the piece, each inches right and up from the lower left of the box around it. */
-const shapeText = (rings: readonly Ring[]): string => {
+export const shapeText = (rings: readonly Ring[]): string => {
   const corners = rings.flat();
   const leftIn = Math.min(...corners.map(({ xIn }) => xIn));
   const lowIn = Math.min(...corners.map(({ yIn }) => yIn));

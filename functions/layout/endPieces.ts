@@ -2,55 +2,83 @@ import type { Cell } from "../../shared/cell";
 import { countOf, INCHES_RESULT, TEXT_RESULT } from "../../shared/result";
 import { defineTable } from "../../shared/spec";
 import { layOut } from "./engine/layOut";
-import type { Layout, ListedCourse, ListedEnd } from "./engine/listing";
+import { shapeText } from "./cutList";
+import type { Layout, ListedCourse, ListedCut } from "./engine/listing";
 import { GABLE_4_BY_2, GABLE_PANEL } from "./layoutExamples";
 import { LAYING_PARAMETERS, PLANE_PARAMETERS } from "./layoutParameters";
-
-const ENDS = ["starter", "closing"] as const;
-type End = (typeof ENDS)[number];
 
 /** Pieces closer than this in every measure are marked and cut alike. */
 const ALIKE_IN = 1 / 64;
 
-interface AlikePieces {
+/** A piece that fills its course is bent at both its ends. */
+type End = "starter" | "closing" | "only piece";
+
+interface EndPiece {
   readonly end: End;
-  readonly measures: ListedEnd;
-  readonly courses: readonly number[];
+  readonly cut: ListedCut;
+  readonly course: number;
 }
 
-const areAlike = (a: ListedEnd, b: ListedEnd): boolean =>
-  Math.abs(a.coverIn - b.coverIn) < ALIKE_IN && Math.abs(a.blankIn - b.blankIn) < ALIKE_IN;
-
-const addPiece = (
-  groups: readonly AlikePieces[],
-  end: End,
-  course: number,
-  piece: ListedEnd,
-): AlikePieces[] => {
-  const index = groups.findIndex((group) => areAlike(group.measures, piece));
-  return index < 0
-    ? [...groups, { end, measures: piece, courses: [course] }]
-    : groups.map((group, at) => (at === index ? { ...group, courses: [...group.courses, course] } : group));
+/** The cut pieces at the ends of a course; a whole panel there needs no work on the ground. */
+const endsOf = ({ course, cuts, whole }: ListedCourse): EndPiece[] => {
+  const last = whole + cuts.length;
+  const at = (piece: number, end: End): EndPiece[] =>
+    cuts.filter((cut) => cut.piece === piece).map((cut) => ({ end, cut, course }));
+  return last === 1 ? at(1, "only piece") : [...at(1, "starter"), ...at(last, "closing")];
 };
 
-const groupsOf = (courses: readonly ListedCourse[], end: End): AlikePieces[] =>
-  courses.reduce<AlikePieces[]>((groups, course) => {
-    const piece = course[end];
-    return piece ? addPiece(groups, end, course.course, piece) : groups;
+const distinct = (numbers: readonly number[]): number[] =>
+  numbers.filter(
+    (number, index) => numbers.findIndex((each) => Math.abs(each - number) < ALIKE_IN) === index,
+  );
+
+/** Whether a piece is a rectangle, so that its bend is a square line across. */
+const isSquare = ({ rings }: ListedCut): boolean => {
+  const corners = rings.flat();
+  return (
+    corners.length === 4 &&
+    distinct(corners.map(({ xIn }) => xIn)).length === 2 &&
+    distinct(corners.map(({ yIn }) => yIn)).length === 2
+  );
+};
+
+/** How a piece is to be marked: a slanted one by its corners. */
+const shapeOf = (cut: ListedCut): string => (isSquare(cut) ? "" : shapeText(cut.rings));
+
+const areAlike = (a: EndPiece, b: EndPiece): boolean =>
+  a.end === b.end &&
+  Math.abs(a.cut.coverIn - b.cut.coverIn) < ALIKE_IN &&
+  Math.abs(a.cut.blankIn - b.cut.blankIn) < ALIKE_IN &&
+  shapeOf(a.cut) === shapeOf(b.cut);
+
+const groupsOf = (pieces: readonly EndPiece[]): EndPiece[][] =>
+  pieces.reduce<EndPiece[][]>((groups, piece) => {
+    const alike = groups.find(([first]) => first && areAlike(first, piece));
+    return alike
+      ? groups.map((group) => (group === alike ? [...group, piece] : group))
+      : [...groups, [piece]];
   }, []);
 
-/** A row for each starter and each closing piece that differs from the others, in the order in which it is met. */
-export const endPieceRows = ({ courses }: Layout): Cell[][] =>
-  ENDS.flatMap((end) => groupsOf(courses, end)).map(
-    ({ end, measures: { coverIn, blankIn }, courses: numbers }) => [
-      end,
-      coverIn,
-      blankIn - coverIn,
-      blankIn,
-      numbers.length,
-      numbers.join(", "),
-    ],
-  );
+/** Where the bend of a square end is marked; a slant has none, and a piece bent at both ends is marked by its maker. */
+const bendMark = ({ end, cut }: EndPiece): Cell => {
+  const foldIn = cut.blankIn - cut.coverIn;
+  return end !== "only piece" && isSquare(cut) && foldIn > ALIKE_IN ? foldIn : "";
+};
+
+const groupRow = ([first, ...others]: readonly EndPiece[]): Cell[] => {
+  if (!first) return [];
+  const { end, cut } = first;
+  const courses = [first, ...others].map(({ course }) => course);
+  return [end, cut.coverIn, bendMark(first), cut.blankIn, courses.length, courses.join(", "), shapeOf(cut)];
+};
+
+/** A row for each starter and each closing piece that differs from the others, starters first. */
+export const endPieceRows = ({ courses }: Layout): Cell[][] => {
+  const pieces = courses.flatMap(endsOf);
+  const ends: readonly End[] = ["starter", "closing", "only piece"];
+  const rows = ends.flatMap((end) => groupsOf(pieces.filter((piece) => piece.end === end))).map(groupRow);
+  return rows.length > 0 ? rows : [["no cuts", "", "", "", "", "", ""]];
+};
 
 export const endPiecesSpec = defineTable({
   id: "ENDPIECES",
@@ -65,6 +93,7 @@ export const endPiecesSpec = defineTable({
     { heading: "blank to cut (in)", result: INCHES_RESULT },
     { heading: "pieces", result: countOf("pieces") },
     { heading: "courses", result: TEXT_RESULT },
+    { heading: "shape where slanted (in)", result: TEXT_RESULT },
   ],
   formula:
     "the first and the last piece of every course; blank = cover + fold at a gable, + slant allowance at a hip or valley",
@@ -73,11 +102,19 @@ export const endPiecesSpec = defineTable({
     {
       args: [GABLE_4_BY_2, GABLE_PANEL],
       result: [
-        ["end", "cover (in)", "bend mark from cut (in)", "blank to cut (in)", "pieces", "courses"],
-        ["starter", 22.5, 2.5, 25, 1, "1"],
-        ["starter", 10.5, 2.5, 13, 1, "2"],
-        ["closing", 22.5, 2.5, 25, 1, "1"],
-        ["closing", 10.5, 2.5, 13, 1, "2"],
+        [
+          "end",
+          "cover (in)",
+          "bend mark from cut (in)",
+          "blank to cut (in)",
+          "pieces",
+          "courses",
+          "shape where slanted (in)",
+        ],
+        ["starter", 22.5, 2.5, 25, 1, "1", ""],
+        ["starter", 10.5, 2.5, 13, 1, "2", ""],
+        ["closing", 22.5, 2.5, 25, 1, "1", ""],
+        ["closing", 10.5, 2.5, 13, 1, "2", ""],
       ],
       from: "two courses of 48 in: joints at 24 in, then at 12 and 36 in; setback 1 1/2 in, fold 2 1/2 in at both gables",
     },

@@ -26,7 +26,11 @@ export const edgeFeetSpec = defineFunction({
   parameters: [
     FOOTPRINT,
     PITCH,
-    required("edge", choice(EDGE_KINDS), "eave, rake, ridge, hip, valley or pitch break."),
+    required(
+      "edge",
+      choice(EDGE_KINDS),
+      "eave, rake, ridge, hip, valley, pitch break, or eave step where eaves meet at different heights.",
+    ),
     GABLES,
     OVERHANG,
     RAKE_OVERHANG,

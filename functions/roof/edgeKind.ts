@@ -16,9 +16,12 @@ const climbToLeft = (side: RoofSide, { from, to }: GraphEdge): number => {
   return cross(run, side.inward) / (side.runPerRise * distance(from, to));
 };
 
-/** At the roof's edge: the eave and what lies level below its plane, the level top of a shed, or a sloping rake. */
+/**
+ * At the roof's edge: the eave and what lies level below its plane, the level top of a shed, a rake along a gable, or the
+ * short sloping step between two eaves at different heights.
+ */
 const outerKind = (edge: GraphEdge): EdgeKind => {
-  if (!isLevel(edge)) return "rake";
+  if (!isLevel(edge)) return edge.isAlongGable ? "rake" : "eave step";
   return climbToLeft(edge.left, edge) > 0 ? "eave" : "ridge";
 };
 

@@ -8,6 +8,12 @@ export interface GraphEdge {
   readonly to: Spot;
   readonly left: RoofSide;
   readonly right: RoofSide | undefined;
+  /** The edge runs along a gable, whose wall carries no plane. */
+  readonly isAlongGable: boolean;
+}
+
+interface PlaneJoint extends Joint {
+  readonly isAlongGable: boolean;
 }
 
 /** Finds the one node for all the ends that fall on the same spot. */
@@ -21,10 +27,10 @@ const nodeFinder = (snapFt: number): ((spot: Spot) => Spot) => {
 };
 
 /** A gable carries no plane: an edge along it has one plane only, kept on its left. */
-const withoutGables = ({ left, right, from, to }: Joint): Joint[] => {
+const withoutGables = ({ left, right, from, to }: Joint): PlaneJoint[] => {
   const plane = right && !isGable(right) ? right : undefined;
-  if (!isGable(left)) return [{ left, right: plane, from, to }];
-  return plane ? [{ left: plane, right: undefined, from: to, to: from }] : [];
+  if (!isGable(left)) return [{ left, right: plane, from, to, isAlongGable: right !== undefined && !plane }];
+  return plane ? [{ left: plane, right: undefined, from: to, to: from, isAlongGable: true }] : [];
 };
 
 /**
@@ -50,7 +56,7 @@ export const roofGraph = (joints: readonly Joint[], snapFt: number) => {
   const nodeOf = nodeFinder(snapFt);
   const edges = joints
     .flatMap(withoutGables)
-    .map((joint): Joint => ({ ...joint, from: nodeOf(joint.from), to: nodeOf(joint.to) }))
+    .map((joint): PlaneJoint => ({ ...joint, from: nodeOf(joint.from), to: nodeOf(joint.to) }))
     .filter(({ from, to }) => from !== to);
   const planeOf = sharedPlanes(edges);
   return {

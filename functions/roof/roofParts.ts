@@ -11,7 +11,7 @@ export interface RoofPlane {
   readonly corners: readonly Spot[];
 }
 
-export const EDGE_KINDS = ["eave", "rake", "ridge", "hip", "valley", "pitch break"] as const;
+export const EDGE_KINDS = ["eave", "rake", "ridge", "hip", "valley", "pitch break", "eave step"] as const;
 export type EdgeKind = (typeof EDGE_KINDS)[number];
 
 /** A straight edge, its first plane on the left of the way from -> to; at the roof's edge there is no other. */

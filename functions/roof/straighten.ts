@@ -4,7 +4,7 @@ import type { GraphEdge } from "./roofGraph";
 /** The same edge, looked at so that equal pairs of planes stand on equal sides. */
 const oriented = (edge: GraphEdge): GraphEdge =>
   edge.right && edge.right.number < edge.left.number
-    ? { left: edge.right, right: edge.left, from: edge.to, to: edge.from }
+    ? { ...edge, left: edge.right, right: edge.left, from: edge.to, to: edge.from }
     : edge;
 
 const isStraightOn = (first: GraphEdge, second: GraphEdge, toleranceFt: number): boolean => {

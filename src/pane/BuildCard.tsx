@@ -15,7 +15,8 @@ interface Props {
   readonly children?: ComponentChildren;
 }
 
-const listed = (sheets: readonly string[]): string => sheets.map((name) => `"${name}"`).join(" and ");
+const listed = (sheets: readonly string[]): string =>
+  new Intl.ListFormat("en").format(sheets.map((name) => `"${name}"`));
 
 /** A template's card: what it is for, its choices, the button, and what came of it. */
 export const BuildCard = ({ id, title, summary, action, build, children }: Props) => {

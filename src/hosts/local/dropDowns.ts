@@ -21,7 +21,7 @@ export const dropDownRules = ({ cells }: SheetPlan): ISheetDataValidationRule[] 
     formula1: list,
     allowBlank: true,
     showErrorMessage: true,
-    errorStyle: DataValidationErrorStyle.STOP,
+    errorStyle: DataValidationErrorStyle.WARNING,
     error: `Pick one of ${list.replaceAll(",", ", ")}.`,
     ranges,
   }));

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import { layOut } from "../../../functions/layout/engine/layOut";
 import type { Layout } from "../../../functions/layout/engine/listing";
 import type { LayoutStart } from "../../../shared/layoutStart";
@@ -23,6 +23,7 @@ const lay = ({ plane, panel }: PlaneInView, start: LayoutStart): Laid => {
   }
 };
 
+/** For the sheet the plane is drawn with the sheet's own start, so that picture and chalk lines can't disagree. */
 const forTheSheet = (layout: Layout, name: string, sheet: string): SheetPicture => ({
   sheet,
   at: PICTURE,
@@ -39,14 +40,23 @@ interface Props {
 /** A plane laid course by course. */
 export const PlanePicture = ({ host, plane, sheet }: Props) => {
   const [found, setFound] = useState<LayoutStart>();
-  const laid = useMemo(() => lay(plane, found ?? plane.start), [plane, found]);
+  // What was found holds only for the plane and the start that it was found for.
+  const described = JSON.stringify(plane);
+  useEffect(() => {
+    setFound(undefined);
+  }, [described]);
+  const laid = useMemo(() => lay(plane, found ?? plane.start), [described, found]);
   if ("sentence" in laid) return <p class="hint">{laid.sentence}</p>;
   const svg = layoutPicture(laid.layout, { title: plane.name, id: "pane-plane", palette: SCREEN_PALETTE });
   return (
     <>
       <SvgBox svg={svg} />
-      <BestStartFinder plane={plane} onFound={setFound} />
-      <PutOnSheet host={host} name="picture" picture={() => forTheSheet(laid.layout, plane.name, sheet)} />
+      <BestStartFinder key={described} plane={plane} onFound={setFound} />
+      <PutOnSheet
+        host={host}
+        name="picture"
+        picture={() => forTheSheet(layOut(plane.plane, plane.panel, plane.start, true), plane.name, sheet)}
+      />
     </>
   );
 };

@@ -12,16 +12,17 @@ interface Props {
 
 /** Puts a picture on the sheet that it was made from, and says where it lies. */
 export const PutOnSheet = ({ host, name, picture }: Props) => {
-  const [outcome, setOutcome] = useState("");
+  const [outcome, setOutcome] = useState<{ kind: "written" | "failed"; message: string }>();
   const put = async (): Promise<void> => {
     const made = picture();
     try {
       await host.putPicture(made);
-      setOutcome(
-        `The ${name} lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.`,
-      );
+      setOutcome({
+        kind: "written",
+        message: `The ${name} lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.`,
+      });
     } catch (failure) {
-      setOutcome(failure instanceof Error ? failure.message : String(failure));
+      setOutcome({ kind: "failed", message: failure instanceof Error ? failure.message : String(failure) });
     }
   };
   return (
@@ -29,8 +30,8 @@ export const PutOnSheet = ({ host, name, picture }: Props) => {
       <button type="button" onClick={() => void put()}>
         Put the {name} on the sheet
       </button>
-      <p role="status" class="outcome written">
-        {outcome}
+      <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
+        {outcome?.message}
       </p>
     </>
   );

@@ -30,14 +30,20 @@ export const useSight = (host: Host): Sight | undefined => {
   const [sight, setSight] = useState<Sight>();
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;
+    // A look that was begun earlier may end later: only the latest one counts.
+    let latest = 0;
     const stop = host.watch(() => {
       clearTimeout(timer);
       timer = setTimeout(() => {
-        void look(host).then(setSight);
+        const mine = ++latest;
+        void look(host).then((seen) => {
+          if (mine === latest) setSight(seen);
+        });
       }, SETTLE_MS);
     });
     return () => {
       clearTimeout(timer);
+      latest = -1;
       stop();
     };
   }, [host]);

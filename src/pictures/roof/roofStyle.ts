@@ -9,6 +9,7 @@ const STROKES: Readonly<Record<EdgeKind, { readonly colour: ColourName; readonly
   hip: { colour: "hip", stroke: "stroke-width:2.5;stroke-dasharray:10 5" },
   valley: { colour: "valley", stroke: "stroke-width:2.5;stroke-dasharray:12 4 2 4" },
   "pitch break": { colour: "pitch-break", stroke: "stroke-width:2.5;stroke-dasharray:2 4" },
+  "eave step": { colour: "ink", stroke: "stroke-width:1.5;stroke-dasharray:4 2" },
 };
 
 /** Planes from the one in most light to the one in least. */

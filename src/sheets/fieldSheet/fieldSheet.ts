@@ -43,7 +43,7 @@ const CHALK_COLUMNS = [
   "warnings",
 ];
 
-/** Rows that may come on top: heading, total, and a longer slope. */
+/** Rows that may come on top of two end pieces a course: heading, total, and a longer slope. */
 const SPARE_ROWS = 14;
 const FEWEST_ROWS = 30;
 const COLUMN_WIDTHS = [110, 100, 110, 62, 62, 92, 110, 92, 30, 70, 80, 100, 90, 60, 150];
@@ -101,15 +101,21 @@ const endPieceCells = (list: string, rows: number): PlannedCell[] =>
 
 const tableCells = (planeArgs: readonly string[], rows: number): PlannedCell[] => {
   const start = inputCell("start");
-  const laid = call(layoutSpec, ...planeArgs, start, "TRUE", "TRUE");
+  const laid = call(layoutSpec, ...planeArgs, start, "TRUE", "TRUE", "FALSE");
   const headings = layoutSpec.columns?.map(({ heading }) => heading) ?? [];
   return [
     { row: TABLES_ROW - 1, column: 0, content: text("Chalk lines, tape from the eave"), style: "section" },
     ...CHALK_COLUMNS.map((heading, column): PlannedCell => ({
       row: TABLES_ROW,
       column,
-      content: formula(`=INDEX(${laid},0,${headings.indexOf(heading) + 1})`),
+      content: text(heading),
       style: "heading",
+    })),
+    ...CHALK_COLUMNS.map((heading, column): PlannedCell => ({
+      row: TABLES_ROW + 1,
+      column,
+      content: formula(`=INDEX(${laid},0,${headings.indexOf(heading) + 1})`),
+      style: "label",
     })),
     {
       row: TABLES_ROW - 1,
@@ -139,7 +145,7 @@ const panelsToOpen = (planeArgs: readonly string[]): PlannedCell[] => {
 /** One plane on one page for the crew: chalk lines, pieces to cut and bend on the ground, room for the picture. */
 export const fieldSheetPlan = ({ sheetName, inputs, courses, outlineOf }: FieldSheetOptions): SheetPlan => {
   const planeArgs = planeArguments(outlineOf);
-  const footRow = TABLES_ROW + Math.max(FEWEST_ROWS, courses + SPARE_ROWS);
+  const footRow = TABLES_ROW + Math.max(FEWEST_ROWS, 2 * courses + SPARE_ROWS);
   const cells: PlannedCell[] = [
     { row: 0, column: 0, content: formula(`="Field sheet: "&${inputCell("plane")}`), style: "title" },
     {

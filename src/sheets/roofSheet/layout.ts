@@ -1,7 +1,8 @@
 import type { Place } from "../address";
 import type { RoofInput } from "./options";
 
-const FEWEST_SIDES = 8;
+/** As many as any house has; below them a check says when corners go unread. */
+const FEWEST_SIDES = 24;
 const SPARE_SIDES = 4;
 
 /** Labels of the inputs, each with its value beside it. */
@@ -11,6 +12,10 @@ export const ROOF_INPUTS = {
   rakeOverhang: { label: "Rake overhang (ft)", row: 5 },
 } as const;
 export const INPUT_COLUMN = 1;
+/** Where the sheet says what it can't read. */
+export const CHECK_ROW = 6;
+/** Rows below the footprint's block that are looked at for corners which the block has no room for. */
+export const ROWS_BELOW = 40;
 
 export const FIRST_SIDE_ROW = 9;
 export const SIDE = { side: 0, x: 1, y: 2, gable: 3, ownPitch: 4, pitchUsed: 5, gableSide: 6 } as const;

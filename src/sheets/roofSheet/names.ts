@@ -12,7 +12,8 @@ export const ROOF_NAMES = {
 /** The arguments that every function of a roof begins with, in their order. A pitch for each side only where one has its own. */
 export const FOOTPRINT_AND_PITCH = [
   ROOF_NAMES.footprint,
-  `IF(COUNTA(${ROOF_NAMES.ownPitches})=0,${ROOF_NAMES.pitch},${ROOF_NAMES.pitchesUsed})`,
+  // The rows of sides only: a blank row before a courtyard is no side.
+  `IF(COUNTA(${ROOF_NAMES.ownPitches})=0,${ROOF_NAMES.pitch},FILTER(${ROOF_NAMES.pitchesUsed},LEN(${ROOF_NAMES.pitchesUsed})>0))`,
 ] as const;
 
 export const GABLES_AND_OVERHANGS = [

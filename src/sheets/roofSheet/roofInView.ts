@@ -1,4 +1,4 @@
-import type { Argument, Matrix } from "../../../shared/cell";
+import { isBlank, type Argument, type Matrix } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import {
   FOOTPRINT,
@@ -31,7 +31,9 @@ const cellsOf = (named: Named, key: keyof typeof ROOF_NAMES): Matrix => {
 
 /** A pitch for each side only where one has its own, as in the sheets' formulas. */
 const pitchCells = (named: Named): Matrix =>
-  isAllBlank(cellsOf(named, "ownPitches")) ? cellsOf(named, "pitch") : cellsOf(named, "pitchesUsed");
+  isAllBlank(cellsOf(named, "ownPitches"))
+    ? cellsOf(named, "pitch")
+    : cellsOf(named, "pitchesUsed").filter((row) => !row.every(isBlank));
 
 /** The arguments with which every function of the roof begins, for one that is called with a plane or an edge between. */
 export const roofArguments = (named: Named): { readonly before: Argument[]; readonly after: Argument[] } => ({

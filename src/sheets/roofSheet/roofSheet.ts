@@ -1,17 +1,19 @@
 import { roofEdgesSpec } from "../../../functions/roof/roofEdges";
 import { roofPlanesSpec } from "../../../functions/roof/roofPlanes";
 import type { TableColumn } from "../../../shared/spec";
-import { a1, absoluteA1, type Place } from "../address";
+import { a1, a1Range, absoluteA1, type Place } from "../address";
 import { call, isEmpty, unlessEmpty } from "../formula";
-import { PANEL_NAME } from "../panelSheet";
-import { formula, number, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "../plan";
+import { PANEL_NAME, panelFieldName } from "../panelSheet";
+import { formula, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "../plan";
 import { rowHeightsOf } from "../rowHeights";
 import { CAUTIONS } from "../safety";
 import {
+  CHECK_ROW,
   FIRST_SIDE_ROW,
   INPUT_COLUMN,
   layOutRoof,
   ROOF_INPUTS,
+  ROWS_BELOW,
   SIDE,
   SIDE_HEADINGS,
   type RoofLayout,
@@ -33,6 +35,8 @@ const inputCells = (roof: RoofInput): PlannedCell[] =>
 
 const commonPitch = absoluteA1({ row: ROOF_INPUTS.pitch.row, column: INPUT_COLUMN });
 
+const firstX = absoluteA1({ row: FIRST_SIDE_ROW, column: SIDE.x });
+
 const sideRow = (roof: RoofInput, side: number): PlannedCell[] => {
   const row = FIRST_SIDE_ROW + side - 1;
   const at = (column: keyof typeof SIDE): string => a1({ row, column: SIDE[column] });
@@ -49,7 +53,13 @@ const sideRow = (roof: RoofInput, side: number): PlannedCell[] => {
     ...(choices && { choices }),
   });
   return [
-    { row, column: SIDE.side, content: number(side), style: "label" },
+    // Counted on past the blank row before a courtyard, as the functions count sides.
+    {
+      row,
+      column: SIDE.side,
+      content: formula(unlessEmpty(at("x"), `COUNTA(${firstX}:${at("x")})`)),
+      style: "label",
+    },
     input("x", corner?.[0]),
     input("y", corner?.[1]),
     input("gable", roof.gables.includes(side) ? "yes" : undefined, ["yes"]),
@@ -96,17 +106,32 @@ const spillCells = (
     })),
   ).flat();
 
+/** The table of planes, with their courses as soon as the panel is described. */
+const planesWithCourses = ((): string => {
+  const [width, height] = [panelFieldName("exposedWidthIn"), panelFieldName("exposedHeightIn")];
+  const table = (panel: string): string => call(roofPlanesSpec, ...ROOF_ARGUMENTS, panel, "FALSE");
+  return `IF(OR(${isEmpty(width)},${isEmpty(height)}),${table("")},${table(PANEL_NAME)})`;
+})();
+
+/** Says when corners stand below the rows that are read. */
+const checkCell = ({ sides }: RoofLayout): PlannedCell => {
+  const from = { row: FIRST_SIDE_ROW + sides, column: SIDE.x };
+  const below = a1Range(from, { row: from.row + ROWS_BELOW - 1, column: SIDE.y });
+  const sentence = `"Corners below row ${from.row} are not read: insert rows above it, or build a larger roof sheet."`;
+  return {
+    row: CHECK_ROW,
+    column: 0,
+    content: formula(`=IF(COUNTA(${below})=0,"",${sentence})`),
+    style: "caution",
+  };
+};
+
 const tables = ({ planes, edges, sides, edgeRows }: RoofLayout): PlannedCell[] => {
   const unlessNoFootprint = (spilled: string): string =>
     `=IF(COUNTA(${ROOF_NAMES.footprint})=0,"",${spilled})`;
   return [
     ...tableHead(planes, "Planes", roofPlanesSpec.columns),
-    ...spillCells(
-      planes,
-      sides,
-      roofPlanesSpec.columns,
-      unlessNoFootprint(call(roofPlanesSpec, ...ROOF_ARGUMENTS, PANEL_NAME, "FALSE")),
-    ),
+    ...spillCells(planes, sides, roofPlanesSpec.columns, unlessNoFootprint(planesWithCourses)),
     ...tableHead(edges, "Edges", roofEdgesSpec.columns),
     ...spillCells(
       edges,
@@ -149,6 +174,7 @@ export const roofSheet = (sheetName: string, roof: RoofInput): { sheet: SheetPla
       style: "note",
     },
     ...inputCells(roof),
+    checkCell(layout),
     { row: FIRST_SIDE_ROW - 2, column: 0, content: text("Footprint"), style: "section" },
     ...SIDE_HEADINGS.map((heading, column): PlannedCell => ({
       row: FIRST_SIDE_ROW - 1,

@@ -32,7 +32,7 @@ export interface TakeOffLayout {
 const HEAD_ROWS = 2;
 const GAP = 1;
 /** Lines of the order; a test sees to it that the parts of the sheet stay apart. */
-const ORDER_LINES = 10;
+const ORDER_LINES = 11;
 
 const typedRowsOf = ({ runs }: TakeOffOptions): TakeOffLayout["typedRows"] =>
   Object.fromEntries(

@@ -57,6 +57,7 @@ const orderLines = (layout: TakeOffLayout): readonly OrderLine[] => {
     pieces("Ridge trim", "ridge"),
     pieces("Hip trim", "hip"),
     pieces("Valley trim", "valley"),
+    pieces("Pitch break trim", "pitch break"),
     { item: "Underlayment", needed: rollsCell(layout), unit: "rolls", perPack: 1, orderUnit: "rolls" },
     {
       item: "Panel clips",

@@ -1,5 +1,6 @@
+import type { Cell } from "../../../shared/cell";
 import { cellInView, type SheetInView } from "../inView";
-import { PLANE, PLANE_HEADINGS, ROOF_PLANE, ROOF_SHAPE } from "./planes";
+import { ALL_PLANES, PLANE, PLANE_HEADINGS, ROOF_PLANE, ROOF_SHAPE } from "./planes";
 
 const isText = (value: unknown): value is string => typeof value === "string" && value.trim() !== "";
 
@@ -12,24 +13,21 @@ const firstPlaneRow = ({ cells }: SheetInView): number | undefined => {
 };
 
 /**
- * The row of the plane that a person means on a take-off: the one selected, the one whose name stands in the selected
- * row, or the first. undefined where the sheet is no take-off, or has no plane yet.
+ * The row of the plane that a person means on a take-off: the one selected, the one whose name stands in the selected row
+ * of another table, or the first. undefined where the sheet is no take-off, has no plane yet, or an unfilled row of the
+ * table is selected: another plane than the one meant would be worse than none.
  */
 export const planeRowInView = (view: SheetInView): number | undefined => {
   const first = firstPlaneRow(view);
   if (first === undefined) return undefined;
-  const rows: number[] = [];
-  for (let row = first; isText(cellInView(view, { row, column: PLANE.name })); row++) {
-    if (cellInView(view, { row, column: PLANE.shape }) === null) break;
-    rows.push(row);
-  }
-  const { row: selected } = view.selected;
-  const named = cellInView(view, { row: selected, column: PLANE.name });
-  return (
-    rows.find((row) => row === selected) ??
-    rows.find((row) => cellInView(view, { row, column: PLANE.name }) === named) ??
-    rows[0]
+  const nameOf = (row: number): Cell => cellInView(view, { row, column: PLANE.name });
+  const end = view.cells.findIndex((row, index) => index >= first && row[PLANE.name] === ALL_PLANES);
+  const rows = Array.from({ length: Math.max(0, end - first) }, (_, index) => first + index).filter((row) =>
+    isText(nameOf(row)),
   );
+  const { row: selected } = view.selected;
+  if (selected >= first && selected < end) return rows.find((row) => row === selected);
+  return rows.find((row) => nameOf(row) === nameOf(selected)) ?? rows[0];
 };
 
 /** The number of a row's plane in the roof, where the row comes from a footprint. */

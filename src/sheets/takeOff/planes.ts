@@ -10,7 +10,7 @@ import { panelFieldName } from "../panelSheet";
 import { formula, text, value, type Content, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
 import type { PlaneInput } from "./options";
-import { ifPlane, planeOfRoof, rakesOfRoof } from "./roofPart";
+import { ifPlane, missingPlanes, planeOfRoof, rakesOfRoof } from "./roofPart";
 import { rowsFrom, sectionHead } from "./section";
 
 /** Columns of the plane table. */
@@ -45,6 +45,9 @@ export const PLANE_HEADINGS = [
   "Squares",
   "Check",
 ];
+
+/** Label of the row below the planes. */
+export const ALL_PLANES = "All planes";
 
 const SHAPES = ["rectangle", "triangle", "trapezoid"];
 const GABLE_EDGES = ["0", "1", "2"];
@@ -167,7 +170,7 @@ const roofPlaneRow = (row: number, plane: number): PlannedCell[] => {
 };
 
 const totalContent = (layout: TakeOffLayout, column: number): Content | null => {
-  if (column === PLANE.name) return text("All planes");
+  if (column === PLANE.name) return text(ALL_PLANES);
   if (column === PLANE.area) return formula(`=SUM(${planeColumn(layout, "area")})`);
   if (column === PLANE.squares) return formula(`=SUM(${planeColumn(layout, "squares")})`);
   return null;
@@ -189,4 +192,7 @@ export const planeSection = (layout: TakeOffLayout, planes: readonly PlaneInput[
     planeRow(layout, row, planes[index]),
   ),
   ...rowsFrom(0, PLANE.check).map((column) => totalCell(layout, column)),
+  ...(layout.roofRows > 0
+    ? [result(layout.planeTotal, "check", missingPlanes(layout.roofRows), "General")]
+    : []),
 ];

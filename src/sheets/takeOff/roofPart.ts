@@ -3,12 +3,11 @@ import { roofEdgesSpec } from "../../../functions/roof/roofEdges";
 import { roofPlanesSpec } from "../../../functions/roof/roofPlanes";
 import type { FunctionSpec } from "../../../shared/spec";
 import { call } from "../formula";
-import { PANEL_NAME } from "../panelSheet";
 import { FOOTPRINT_AND_PITCH, GABLES_AND_OVERHANGS, ROOF_ARGUMENTS, ROOF_NAMES } from "../roofSheet/names";
 
 // The take-off works the roof out where it needs it, and doesn't read the tables that spill on the roof sheet: the local
 // workbook's engine may keep cells of a spill that has shrunk, and a sum over them would then be wrong in silence.
-const PLANES = call(roofPlanesSpec, ...ROOF_ARGUMENTS, PANEL_NAME, "FALSE");
+const PLANES = call(roofPlanesSpec, ...ROOF_ARGUMENTS, "", "FALSE");
 const EDGES = call(roofEdgesSpec, ...ROOF_ARGUMENTS, "FALSE");
 
 const NO_FOOTPRINT = `COUNTA(${ROOF_NAMES.footprint})=0`;
@@ -40,3 +39,7 @@ export const overEdges = (kind: string, total: (lengths: string) => string): str
   const lengths = `FILTER(${edgeColumn("true length (ft)")},${isKind})`;
   return `IF(${NO_FOOTPRINT},0,IF(SUMPRODUCT(${isKind}*1)=0,0,${total(lengths)}))`;
 };
+
+/** Says when the roof has planes that the take-off has no rows for. */
+export const missingPlanes = (rows: number): string =>
+  `=IF(${NO_FOOTPRINT},"",IF(ROWS(${PLANES})>${rows},"the roof has more planes than rows here: build a larger take-off",""))`;

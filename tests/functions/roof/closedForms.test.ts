@@ -272,7 +272,7 @@ describe("unequal pitches over a rectangle", () => {
       Array.from({ length: 4 }, () => 13 * Math.sqrt(1 + 0.25 + 0.25)),
     );
     expectNumbers(
-      lengthsOf(roof, "rake"),
+      lengthsOf(roof, "eave step"),
       Array.from({ length: 4 }, () => Math.SQRT1_2),
     );
     expect(roof.planes.map(planAreaSqFt).reduce((sum, area) => sum + area, 0)).toBeCloseTo(42 * 26, 9);
@@ -286,7 +286,7 @@ describe("unequal pitches over a rectangle", () => {
     );
     expectNumbers(lengthsOf(roof, "eave"), [26, 26, 42, 42]);
     expectNumbers(
-      lengthsOf(roof, "rake"),
+      lengthsOf(roof, "eave step"),
       Array.from({ length: 4 }, () => Math.SQRT2),
     );
   });

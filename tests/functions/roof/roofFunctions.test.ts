@@ -139,7 +139,7 @@ describe("what is refused, in a sentence", () => {
     ["#VALUE! gables must be a whole number, got 1.5", "ROOFPLANES", [RECTANGLE, 6, 1.5]],
     ["#VALUE! overhang must be at least 0 ft, got -1", "ROOFPLANES", [RECTANGLE, 6, null, -1]],
     ["#VALUE! plane must be one of the roof's planes, 1 to 4, got 9", "PLANEOUTLINE", [RECTANGLE, 6, 9]],
-    ["#VALUE! edge takes one of eave, rake, ridge, hip, valley, pitch break, got \"gutter\"", "EDGEFEET", [RECTANGLE, 6, "gutter"]],
+    ["#VALUE! edge takes one of eave, rake, ridge, hip, valley, pitch break, eave step, got \"gutter\"", "EDGEFEET", [RECTANGLE, 6, "gutter"]],
     ["#VALUE! ROOFEDGES takes at most 6 values, got 7", "ROOFEDGES", [RECTANGLE, 6, null, null, null, true, 1]],
     ["#N/A every side is a gable, so no side carries a plane", "ROOFPLANES", [RECTANGLE, 6, "1,2,3,4"]],
     ["#N/A side 3 can't be a gable: at the inner corner of sides 3 and 4 its wall would stand up through the roof", "ROOFPLANES", [L, 6, 3]],

@@ -45,6 +45,13 @@ describe("the plane in view on a take-off", () => {
     });
   });
 
+  it("is none where an unfilled row is selected, and a hand-measured plane below unfilled rows is found", () => {
+    const blank = planeRow("", null, null, "");
+    const porch = planeRow("Porch", 12, 8);
+    expect(() => planeInView(takeOff(3, north, blank, porch), PANEL)).toThrow("Select a plane's row");
+    expect(planeInView(takeOff(4, north, blank, porch), PANEL).name).toBe("Porch");
+  });
+
   it("is the one whose name stands in the selected row of another table, else the first", () => {
     expect(planeInView(takeOff(6, north, south), PANEL).name).toBe("South");
     expect(planeInView(takeOff(0, north, south), PANEL).name).toBe("North");

@@ -96,7 +96,7 @@ describe("the take-off of the published roof", () => {
     expect(shown(`F${rowOf("North", rowOf("All planes"))}`)).toBe(424);
     const orders = rowOf("Panels");
     const column = (letter: string): Cell[] =>
-      Array.from({ length: 10 }, (_, offset) => shown(`${letter}${orders + offset}`));
+      Array.from({ length: 11 }, (_, offset) => shown(`${letter}${orders + offset}`));
     expect(column("A")).toEqual([
       "Panels",
       "Eave trim",
@@ -104,13 +104,14 @@ describe("the take-off of the published roof", () => {
       "Ridge trim",
       "Hip trim",
       "Valley trim",
+      "Pitch break trim",
       "Underlayment",
       "Panel clips",
       "Trim clips",
       "Eave nails",
     ]);
-    expect(column("B")).toEqual([933, 14, 8, 7, 0, 0, 10, 933, 121, 122]);
-    expect(column("E")).toEqual([94, 14, 8, 7, 0, 0, 10, 10, 2, 2]);
+    expect(column("B")).toEqual([933, 14, 8, 7, 0, 0, 0, 10, 933, 121, 122]);
+    expect(column("E")).toEqual([94, 14, 8, 7, 0, 0, 0, 10, 10, 2, 2]);
   });
 
   it("lists the starters of one gable edge", () => {
@@ -293,13 +294,56 @@ describe("a take-off from a footprint", () => {
   });
 
   it("meets planes measured by hand in the same table", async () => {
-    const hand = rowOf("Plane 4") + 5;
+    const hand = rowOf("All planes") - 4;
     await edit(`A${hand}`, "Porch");
     await edit(`B${hand}`, "rectangle");
     await edit(`C${hand}`, 10);
     await edit(`E${hand}`, 8);
     expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(960 * factor + 80, 9);
     expect(shown(`F${rowOf("All eave")}`)).toBe(17);
+  });
+
+  it("counts sides on past the blank row of a courtyard, for gables and own pitches", async () => {
+    const court = [
+      [10, 8],
+      [14, 8],
+      [14, 12],
+      [10, 12],
+    ];
+    for (const [index, [x, y]] of court.entries()) {
+      await edit(`B${15 + index}`, x ?? 0, "Roof");
+      await edit(`C${15 + index}`, y ?? 0, "Roof");
+    }
+    expect([10, 13, 14, 15, 18].map((row) => engine.getCell(at(`A${row}`, "Roof")))).toEqual([
+      1,
+      4,
+      "",
+      5,
+      8,
+    ]);
+    await edit("E15", 5, "Roof");
+    expect(shown(`G${rowOf("Plane 5")}`)).toBe(5);
+    expect(shown(`K${rowOf("All planes")}`)).not.toBeInstanceOf(CellError);
+  });
+
+  it("orders what a pitch break takes, and tells an eave step from a gable", async () => {
+    await edit("B5", 1, "Roof");
+    await edit("E10", 8, "Roof");
+    await edit("E12", 8, "Roof");
+    expect(shown(`I${rowOf("Plane 1")}`)).toBe(0);
+    expect(shown(`F${rowOf("All gable")}`)).toBe(0);
+  });
+
+  it("says when corners stand below the rows that are read", async () => {
+    expect(engine.getCell(at("A7", "Roof"))).toBe("");
+    await edit("B34", 5, "Roof");
+    expect(engine.getCell(at("A7", "Roof"))).toMatch(/^Corners below row 33 are not read/);
+  });
+
+  it("works the roof out before the panel is described", async () => {
+    await open({ ...HIP, panel: {} });
+    expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(960 * factor, 9);
+    expect(engine.getCell(at("I10", "Roof"))).toBe(1);
   });
 
   it("lets no error of the roof pass for a roof without trim", async () => {
