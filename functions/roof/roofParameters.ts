@@ -6,6 +6,7 @@ import { perSide, type PerSide } from "../../shared/kinds/perSide";
 import { pitch } from "../../shared/kinds/pitch";
 import { sideNumbers } from "../../shared/kinds/sideNumbers";
 import { omittable, optional, required } from "../../shared/spec";
+import { rememberLast } from "./remember";
 import { roofOver } from "./roof";
 import type { Roof } from "./roofParts";
 import type { SideBuild } from "./roofSides";
@@ -76,11 +77,18 @@ const sideBuilds = (
   });
 };
 
+/** Roofs that a workbook may hold side by side, and the one before an edit. */
+const ROOFS_REMEMBERED = 8;
+
 /** The roof that a function's parameters describe. */
-export const roofOf = (
-  corners: Footprint,
-  pitches: PerSide,
-  gables: readonly number[] = [],
-  overhangsFt: PerSide,
-  rakeOverhangsFt: PerSide | undefined,
-): Roof => roofOver(corners, sideBuilds(sideCount(corners), pitches, gables, overhangsFt, rakeOverhangsFt));
+export const roofOf = rememberLast(
+  (
+    corners: Footprint,
+    pitches: PerSide,
+    gables: readonly number[] | undefined,
+    overhangsFt: PerSide,
+    rakeOverhangsFt: PerSide | undefined,
+  ): Roof =>
+    roofOver(corners, sideBuilds(sideCount(corners), pitches, gables ?? [], overhangsFt, rakeOverhangsFt)),
+  ROOFS_REMEMBERED,
+);
