@@ -36,8 +36,10 @@ import { starterListSpec } from "./stagger/starterList";
 import { starterSetsSpec } from "./stagger/starterSets";
 import { clipCountSpec } from "./trim/clipCount";
 import { nailCountSpec } from "./trim/nailCount";
+import { trimCutsSpec } from "./trim/trimCuts";
 import { trimFeetSpec } from "./trim/trimFeet";
 import { trimPiecesSpec } from "./trim/trimPieces";
+import { trimStockSpec } from "./trim/trimStock";
 
 /** Every function, in the order of the concepts. Hosts, help, metadata and tests all derive from this list. */
 export const catalogue: readonly FunctionSpec[] = [
@@ -76,6 +78,8 @@ export const catalogue: readonly FunctionSpec[] = [
   edgeFeetSpec,
   trimFeetSpec,
   trimPiecesSpec,
+  trimStockSpec,
+  trimCutsSpec,
   clipCountSpec,
   nailCountSpec,
   squaresSpec,

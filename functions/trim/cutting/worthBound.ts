@@ -1,0 +1,25 @@
+import type { Budget } from "./budget";
+import { coveringCost } from "./cover";
+import type { Problem } from "./problem";
+import { worthiestFilling } from "./worthiest";
+
+const WHOLE_WORTH = 2 ** 30;
+
+/**
+ * A bound proved in whole numbers from worths that may be anything: no filling of a stock is worth more than the
+ * worthiest, so the stocks of a plan must between them be worth all the pieces. 0 where the budget ends.
+ */
+export const worthBound = (problem: Problem, worths: readonly number[], budget: Budget): number => {
+  const { counts, stocks } = problem;
+  const most = Math.max(...worths);
+  if (!(most > 0)) return 0;
+  const whole = worths.map((worth) => Math.floor((Math.max(0, worth) / most) * WHOLE_WORTH));
+  const held: number[] = [];
+  for (const { capacity } of stocks) {
+    const filling = worthiestFilling(problem, whole, capacity, 0, budget);
+    if (filling === "undecided") return 0;
+    held.push(filling?.worth ?? 0);
+  }
+  const demand = whole.reduce((sum, worth, index) => sum + worth * (counts[index] ?? 0), 0);
+  return coveringCost(stocks, held, demand);
+};
