@@ -8,9 +8,9 @@ const fractionalCost = (stocks: readonly WorthyStock[], from: number, demand: nu
   let [left, cost] = [demand, 0];
   for (let index = from; index < stocks.length && left > 0; index++) {
     const { worth, cost: each, limit } = stocks[index] as WorthyStock;
-    const taken = Math.min(limit, left / worth);
-    left -= taken * worth;
-    cost += taken * each;
+    if (left <= limit * worth) return cost + (left / worth) * each;
+    left -= limit * worth;
+    cost += limit * each;
   }
   return left > 0 ? Infinity : cost;
 };

@@ -79,7 +79,8 @@ const planWithinLimits = (job: TrimJob, material: Material): ChosenPlan | undefi
   const endless = job.stocks.flatMap(({ lengthIn, limit }) => (limit === Infinity ? [lengthIn] : []));
   const longest = Math.max(...lengths);
   const spare = endless.length > 0 ? Math.max(...endless) : Math.min(...lengths);
-  for (const leastIn of spare < longest ? [longest, spare] : [longest]) {
+  const mayTakeMore = job.lapIn !== undefined && spare < longest;
+  for (const leastIn of mayTakeMore ? [longest, spare] : [longest]) {
     const runs = runChoices(job, leastIn);
     const pieces = countPieces(runs);
     if (pieces > MOST_PIECES)

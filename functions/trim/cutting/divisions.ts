@@ -87,7 +87,7 @@ const divisionsInto = (job: TrimJob, run: Run, pieces: number): Division[] => {
 export const divisions = (job: TrimJob, run: Run, leastIn: number): Division[] => {
   const longestIn = Math.max(...job.stocks.map((stock) => stock.lengthIn));
   const fewest = piecesOf(run, longestIn, job.lapIn);
-  const most = piecesOf(run, leastIn, job.lapIn ?? 0);
+  const most = piecesOf(run, leastIn, job.lapIn);
   return Array.from({ length: most - fewest + 1 }, (_, more) => fewest + more).flatMap((pieces) =>
     divisionsInto(job, run, pieces),
   );

@@ -1,3 +1,4 @@
+import { greatestCommonDivisor } from "./commonDivisor";
 import type { StockLength } from "./trimJob";
 
 /** Prices are reckoned in hundredths of a cent. */
@@ -16,27 +17,29 @@ export interface Objective {
   verdict(cost: number, bound: number): string;
 }
 
-const byCount: Omit<Objective, "costs"> = {
-  verdict: (cost, bound) => {
-    const excess = Math.floor(cost / COUNT_UNITS) - Math.floor(bound / COUNT_UNITS);
-    return excess === 0 ? "proved fewest" : `within ${excess} of the bound`;
-  },
+const countVerdict = (cost: number, bound: number): string => {
+  const excess = Math.floor(cost / COUNT_UNITS) - Math.floor(bound / COUNT_UNITS);
+  return excess === 0 ? "proved fewest" : `within ${excess} of the bound`;
 };
 
-const byPrice: Omit<Objective, "costs"> = {
-  verdict: (cost, bound) =>
-    cost === bound
-      ? "proved cheapest"
-      : `within ${(Math.ceil(((cost - bound) * 100) / PRICE_UNITS) / 100).toFixed(2)} of the bound`,
+const priceVerdict = (cost: number, bound: number): string => {
+  const excess = Math.ceil(((cost - bound) * 100) / PRICE_UNITS) / 100;
+  return cost === bound ? "proved cheapest" : `within ${excess.toFixed(2)} of the bound`;
 };
 
 /** The least cost where there are prices, or else the fewest stock lengths, and of these the shortest. */
 export const objectiveFor = (stocks: readonly StockLength[]): Objective => {
   const longestIn = Math.max(...stocks.map(({ lengthIn }) => lengthIn));
-  return stocks.some(({ price }) => price !== undefined)
-    ? { ...byPrice, costs: stocks.map(({ price = 0 }) => Math.round(price * PRICE_UNITS)) }
-    : {
-        ...byCount,
-        costs: stocks.map(({ lengthIn }) => COUNT_UNITS + Math.ceil((lengthIn / longestIn) * LENGTH_UNITS)),
-      };
+  const isPriced = stocks.some(({ price }) => price !== undefined);
+  const costs = stocks.map(({ lengthIn, price = 0 }) =>
+    isPriced
+      ? Math.round(price * PRICE_UNITS)
+      : COUNT_UNITS + Math.ceil((lengthIn / longestIn) * LENGTH_UNITS),
+  );
+  const unit = costs.reduce(greatestCommonDivisor, 0);
+  const verdict = isPriced ? priceVerdict : countVerdict;
+  return {
+    costs: costs.map((cost) => cost / unit),
+    verdict: (cost, bound) => verdict(cost * unit, bound * unit),
+  };
 };

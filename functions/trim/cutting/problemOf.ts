@@ -1,7 +1,5 @@
+import { greatestCommonDivisor } from "./commonDivisor";
 import type { Problem, Stock } from "./problem";
-
-const greatestCommonDivisor = (a: number, b: number): number =>
-  b === 0 ? a : greatestCommonDivisor(b, a % b);
 
 /** A problem, with the pieces of each of its sizes. */
 export interface PiecesProblem<P> {
@@ -11,10 +9,7 @@ export interface PiecesProblem<P> {
   readonly unit: number;
 }
 
-/**
- * Pieces of the same size put together, and all divided by what divides all: searches are the quicker the smaller the
- * numbers.
- */
+/** Pieces of the same size put together, and all sizes divided by what divides all. */
 export const problemOf = <P>(
   pieces: readonly P[],
   sizeOf: (piece: P) => number,
