@@ -2,6 +2,9 @@ import type { FunctionSpec } from "../shared/spec";
 import { courseLineSpec } from "./courses/courseLine";
 import { coursesSpec } from "./courses/courses";
 import { topCourseSpec } from "./courses/topCourse";
+import { iceBarrierSpec } from "./deck/iceBarrier";
+import { underlaymentSpec } from "./deck/underlayment";
+import { ventAreaSpec } from "./deck/ventArea";
 import { bestStartSpec } from "./layout/bestStart";
 import { cutListSpec } from "./layout/cutList";
 import { endPiecesSpec } from "./layout/endPieces";
@@ -34,8 +37,12 @@ import { starterBlankSpec } from "./stagger/starterBlank";
 import { starterCoverSpec } from "./stagger/starterCover";
 import { starterListSpec } from "./stagger/starterList";
 import { starterSetsSpec } from "./stagger/starterSets";
+import { chimneyTrimSpec } from "./trim/chimneyTrim";
 import { clipCountSpec } from "./trim/clipCount";
 import { nailCountSpec } from "./trim/nailCount";
+import { nailPoundsSpec } from "./trim/nailPounds";
+import { sheetWeightSpec } from "./trim/sheetWeight";
+import { thermalMoveSpec } from "./trim/thermalMove";
 import { trimCutsSpec } from "./trim/trimCuts";
 import { trimFeetSpec } from "./trim/trimFeet";
 import { trimPiecesSpec } from "./trim/trimPieces";
@@ -80,8 +87,15 @@ export const catalogue: readonly FunctionSpec[] = [
   trimPiecesSpec,
   trimStockSpec,
   trimCutsSpec,
+  chimneyTrimSpec,
   clipCountSpec,
   nailCountSpec,
+  nailPoundsSpec,
+  thermalMoveSpec,
+  sheetWeightSpec,
+  underlaymentSpec,
+  iceBarrierSpec,
+  ventAreaSpec,
   squaresSpec,
   packsSpec,
 ];

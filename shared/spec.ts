@@ -13,6 +13,7 @@ export const CONCEPTS = [
   "layout",
   "roof",
   "trim",
+  "deck",
   "orders",
 ] as const;
 type Concept = (typeof CONCEPTS)[number];
