@@ -54,6 +54,9 @@ const divide = (job: TrimJob, whole: readonly number[], remainderIn: number): Di
 /** Kept from growing past what a search could weigh. */
 const MOST_CHOICES = 200;
 
+/** Twice what the count of pieces passes over, so that what it took for whole fits here. */
+const TOLERANCE = 2e-9;
+
 /** The ways to make up a run of so many pieces. */
 const divisionsInto = (job: TrimJob, run: Run, pieces: number): Division[] => {
   const { stocks, lapIn = 0 } = job;
@@ -65,8 +68,8 @@ const divisionsInto = (job: TrimJob, run: Run, pieces: number): Division[] => {
   let looked = 0;
   for (const whole of choicesOf(longestFirst, pieces - 1)) {
     const remainderIn = whole.reduce((left, stock) => left - (stocks[stock]?.lengthIn ?? 0), neededIn);
-    const isTooLong = remainderIn > longestIn && !isSame(remainderIn, longestIn);
-    const isIdle = pieces > 1 && (remainderIn <= lapIn || isSame(remainderIn, lapIn));
+    const isTooLong = remainderIn - longestIn > TOLERANCE * neededIn;
+    const isIdle = pieces > 1 && remainderIn <= lapIn;
     const division =
       isTooLong || isIdle
         ? undefined
