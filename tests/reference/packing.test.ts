@@ -1,5 +1,5 @@
 import { checkedCuts } from "../support/checkedCuts";
-import { hasOpenData, packingSet, packingSets, type PackingSet } from "../support/openData";
+import { hasOpenSets, packingSet, packingSets, type PackingSet } from "../../src/bench/openSets";
 
 /**
  * OR-Library (J. E. Beasley 1990), sets of E. Falkenauer (1996), sizes taken for inches of run and the capacity for the
@@ -22,7 +22,7 @@ const provedCount = ({ capacity, sizes }: PackingSet): number => {
   return cuts.stocks;
 };
 
-if (hasOpenData) {
+if (hasOpenSets) {
   describe.each(Object.entries(OPTIMA))("%s", (file, optima) => {
     const sets = packingSets(`${file}.txt`);
     it.each(optima.split(" ").map((optimum, index) => [index, Number(optimum)] as const))(

@@ -22,11 +22,20 @@ interface WorthyStock extends Stock {
 /** A whole number at least as large, where floating point may have made the cost a little too large. */
 const wholeCost = (cost: number): number => Math.ceil(cost - 1e-9 * Math.max(1, cost));
 
+/** Most jobs have one kind of stock, and ask very often. */
+const costOfOnly = ({ cost, limit }: Stock, worth: number, demand: number): number => {
+  if (demand <= 0) return 0;
+  const needed = Math.ceil(demand / worth);
+  return needed <= limit ? needed * cost : Infinity;
+};
+
 /**
  * The least cost of whole stocks that together are worth at least the demand: a bound for every weighing of pieces
  * under which no stock holds more than its worth. Infinity where there are not enough of them.
  */
 export const coveringCost = (stocks: readonly Stock[], worths: readonly number[], demand: number): number => {
+  const [only] = stocks;
+  if (only && stocks.length === 1) return costOfOnly(only, worths[0] ?? 0, demand);
   const worthy = stocks
     .map((stock, index) => ({ ...stock, worth: worths[index] ?? 0 }))
     .filter(({ worth, limit }) => worth > 0 && limit > 0)

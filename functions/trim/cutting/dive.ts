@@ -23,8 +23,8 @@ const available = ({ sizes }: Problem, { stock, items }: Bin, counts: number[]):
   return { stock, items: held };
 };
 
-/** The fillings that the relaxation uses a whole number of times, or else the one that it uses most. */
-const fillingsToKeep = (problem: Problem, { uses }: Relaxation, rank: number): Bin[] => {
+/** The fillings that the relaxation uses a whole number of times, or else the one at a place among the most used. */
+const fillingsToKeep = (problem: Problem, { uses }: Relaxation, place: number): Bin[] => {
   const limits = problem.stocks.map(({ limit }) => limit);
   const counts = [...problem.counts];
   const kept: Bin[] = [];
@@ -37,7 +37,7 @@ const fillingsToKeep = (problem: Problem, { uses }: Relaxation, rank: number): B
     }
   if (kept.length > 0) return kept;
   const ranked = [...uses].sort((a, b) => b.times - a.times);
-  return [(ranked[rank % ranked.length] as (typeof ranked)[number]).bin];
+  return [(ranked[place % ranked.length] as (typeof ranked)[number]).bin];
 };
 
 /** Where a dive sets out from. */
@@ -46,7 +46,7 @@ export interface Dive {
   readonly relaxation: Relaxation;
   /** Fillings known from relaxations before; more are added. */
   readonly pool: Bin[];
-  /** Which filling to keep first, where none is used a whole number of times: dives of other ranks end elsewhere. */
+  /** Its binary digits say at which steps to keep the second most used filling: dives of other ranks end elsewhere. */
   readonly rank: number;
 }
 
@@ -64,10 +64,9 @@ export const diveWithin = (dive: Dive, mostCost: number, budget: Budget): readon
   const { problem, pool } = dive;
   const capacity = Math.max(...problem.stocks.map((stock) => stock.capacity));
   const kept: Bin[] = [];
-  let [left, relaxation, rank] = [problem, dive.relaxation, dive.rank];
-  for (;;) {
-    kept.push(...fillingsToKeep(left, relaxation, rank));
-    rank = 0;
+  let [left, relaxation] = [problem, dive.relaxation];
+  for (let digits = dive.rank; ; digits >>= 1) {
+    kept.push(...fillingsToKeep(left, relaxation, digits & 1));
     left = without(problem, kept);
     const costLeft = mostCost - costOf(problem, kept);
     if (totalSize(left) <= SEARCHED_STOCKS * capacity) {

@@ -4,7 +4,7 @@ import { lowerBound } from "./lowerBound";
 import { costOf, totalSize, type Bin, type Problem } from "./problem";
 
 /** One question is whether a left-over may be so long: most are answered in far fewer. */
-const STEPS_A_QUESTION = 2000;
+const STEPS_A_QUESTION = 500;
 
 const slackOf = ({ sizes, stocks }: Problem, { stock, items }: Bin): number =>
   items.reduce((left, item) => left - (sizes[item] ?? 0), stocks[stock]?.capacity ?? 0);

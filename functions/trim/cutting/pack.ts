@@ -16,7 +16,7 @@ export interface Packing {
 
 /** Enough for nearly every roof; what it doesn't decide, a relaxation mostly does. */
 const STEPS_OF_FIRST_SEARCH = 6000;
-const MOST_DIVES = 10;
+const MOST_DIVES = 16;
 const MOST_PIECES_SEARCHED = 600;
 
 /** The cheapest plan found in the budget, and how cheap one could be. Undefined where the stock allowed has none. */

@@ -10,7 +10,7 @@ export interface PackingSet {
   readonly sizes: readonly number[];
 }
 
-export const hasOpenData = existsSync(FOLDER);
+export const hasOpenSets = existsSync(FOLDER);
 
 const wordsOf = (file: string): string[] => readFileSync(join(FOLDER, file), "utf8").trim().split(/\s+/);
 
