@@ -1,8 +1,9 @@
 import { Budget } from "./budget";
-import { choiceBound, costByLength, type RunChoices } from "./choiceBound";
+import { divisionCost, type RunChoices } from "./choiceBound";
 import { planFor, type ChosenPlan, type MadeUp } from "./chosenPlan";
 import type { Division } from "./divisions";
 import type { Material } from "./material";
+import { costByLength } from "./pieceCost";
 import { WaySearch } from "./waySearch";
 
 /** A search that doesn't end takes about a second. */
@@ -15,8 +16,9 @@ const least = <T>(items: readonly T[], valueOf: (item: T) => number): T =>
 const firstWays = (material: Material, runs: readonly RunChoices[]): MadeUp[][] => {
   const wayBy = (valueOf: (division: Division) => number): MadeUp[] =>
     runs.map(({ run, choices }) => ({ run, division: least(choices, valueOf) }));
+  const byLength = costByLength(material);
   return [
-    wayBy((division) => costByLength(material, division)),
+    wayBy((division) => divisionCost(material, division, byLength)),
     ...material.stocks.map((_, preferred) =>
       wayBy(({ whole }) => -whole.filter((stock) => stock === preferred).length),
     ),
@@ -32,15 +34,11 @@ export const cheapestPlan = (material: Material, runs: readonly RunChoices[]): C
   const ways = firstWays(material, runs);
   const isOneWay = runs.every(({ choices }) => choices.length === 1);
   if (isOneWay) return planFor(material, ways[0] ?? [], budget);
-  const bound = choiceBound(material, runs);
-  const search = new WaySearch(material, bound, budget);
+  const search = new WaySearch(material, runs, budget);
   for (const way of ways) search.try(way);
-  search.improve(runs);
-  search.searchAll([], runs);
-  return (
-    search.best && {
-      ...search.best,
-      bound: search.isWhole ? search.best.cost : Math.min(bound, search.best.cost),
-    }
-  );
+  search.learnWorths();
+  search.improve();
+  search.learnWorths();
+  search.searchAll();
+  return search.found;
 };

@@ -51,6 +51,12 @@ const divide = (job: TrimJob, whole: readonly number[], remainderIn: number): Di
   return { whole: whole.slice(0, -1), cut: [marksNeeded(shortened), marksNeeded(shortestIn)] };
 };
 
+/** The ways to make up a run, and whether these are all. */
+export interface Divisions {
+  readonly choices: readonly Division[];
+  readonly isComplete: boolean;
+}
+
 /** Kept from growing past what a search could weigh. */
 const MOST_CHOICES = 200;
 
@@ -58,15 +64,17 @@ const MOST_CHOICES = 200;
 const TOLERANCE = 2e-9;
 
 /** The ways to make up a run of so many pieces. */
-const divisionsInto = (job: TrimJob, run: Run, pieces: number): Division[] => {
+const divisionsInto = (job: TrimJob, run: Run, pieces: number): Divisions => {
   const { stocks, lapIn = 0 } = job;
-  if (pieces === 0) return [{ whole: [], cut: [] }];
+  if (pieces === 0) return { choices: [{ whole: [], cut: [] }], isComplete: true };
   const longestFirst = [...stocks.entries()].sort(([, a], [, b]) => b.lengthIn - a.lengthIn);
   const longestIn = longestFirst[0]?.[1].lengthIn ?? 0;
   const neededIn = feetToInches(run.lengthFt) + (pieces - 1) * lapIn;
-  const found: Division[] = [];
+  const choices: Division[] = [];
   let looked = 0;
   for (const whole of choicesOf(longestFirst, pieces - 1)) {
+    if (looked === MOST_CHOICES) return { choices, isComplete: false };
+    looked += 1;
     const remainderIn = whole.reduce((left, stock) => left - (stocks[stock]?.lengthIn ?? 0), neededIn);
     const isTooLong = remainderIn - longestIn > TOLERANCE * neededIn;
     const isIdle = pieces > 1 && remainderIn <= lapIn;
@@ -74,11 +82,9 @@ const divisionsInto = (job: TrimJob, run: Run, pieces: number): Division[] => {
       isTooLong || isIdle
         ? undefined
         : divide(job, whole, Math.min(remainderIn, inchesOf(marksAtHand(longestIn))));
-    if (division) found.push(division);
-    looked += 1;
-    if (looked === MOST_CHOICES) break;
+    if (division) choices.push(division);
   }
-  return found;
+  return { choices, isComplete: true };
 };
 
 /**
@@ -87,11 +93,15 @@ const divisionsInto = (job: TrimJob, run: Run, pieces: number): Division[] => {
  * one could always take up the whole of its own, and what lay beside it would go in where the other gave way, so no
  * other division needs less stock. (A shortest piece may make an exception.)
  */
-export const divisions = (job: TrimJob, run: Run, leastIn: number): Division[] => {
+export const divisions = (job: TrimJob, run: Run, leastIn: number): Divisions => {
   const longestIn = Math.max(...job.stocks.map((stock) => stock.lengthIn));
   const fewest = piecesOf(run, longestIn, job.lapIn);
   const most = piecesOf(run, leastIn, job.lapIn);
-  return Array.from({ length: most - fewest + 1 }, (_, more) => fewest + more).flatMap((pieces) =>
-    divisionsInto(job, run, pieces),
+  const several = Array.from({ length: most - fewest + 1 }, (_, more) =>
+    divisionsInto(job, run, fewest + more),
   );
+  return {
+    choices: several.flatMap(({ choices }) => choices),
+    isComplete: several.every(({ isComplete }) => isComplete),
+  };
 };

@@ -1,21 +1,24 @@
 import { InputError } from "../../../shared/inputError";
+import { feetToInches } from "../../../shared/units";
 import { cheapestPlan } from "./cheapestPlan";
 import type { RunChoices } from "./choiceBound";
 import type { ChosenPlan } from "./chosenPlan";
-import { divisions, type Division } from "./divisions";
+import { divisions, type Divisions } from "./divisions";
+import { marksAtHand } from "./marks";
 import type { Material } from "./material";
 import { MOST_PIECES } from "./objective";
 import type { TrimJob } from "./trimJob";
 
 /** The longest runs first, runs of the same length together. */
-const runChoices = (job: TrimJob, leastIn: number): RunChoices[] => {
-  const known = new Map<number, readonly Division[]>();
+const runChoices = (job: TrimJob, { kerf }: Material, leastIn: number): RunChoices[] => {
+  const known = new Map<number, Divisions>();
   return [...job.runs]
     .sort((a, b) => b.lengthFt - a.lengthFt || a.number - b.number)
     .map((run) => {
-      const choices = known.get(run.lengthFt) ?? divisions(job, run, leastIn);
-      known.set(run.lengthFt, choices);
-      return { run: run.number, choices };
+      const ways = known.get(run.lengthFt) ?? divisions(job, run, leastIn);
+      known.set(run.lengthFt, ways);
+      const leastSize = run.lengthFt > 0 ? marksAtHand(feetToInches(run.lengthFt)) + kerf : 0;
+      return { run: run.number, leastSize, ...ways };
     });
 };
 
@@ -30,7 +33,7 @@ export const planWithinLimits = (job: TrimJob, material: Material): ChosenPlan |
   const spare = endless.length > 0 ? Math.max(...endless) : Math.min(...lengths);
   const mayTakeMore = job.lapIn !== undefined && spare < longest;
   for (const leastIn of mayTakeMore ? [longest, spare] : [longest]) {
-    const runs = runChoices(job, leastIn);
+    const runs = runChoices(job, material, leastIn);
     const pieces = countPieces(runs);
     if (pieces > MOST_PIECES)
       throw new InputError(`lengths come to ${pieces} pieces: at most ${MOST_PIECES} are planned at once`);

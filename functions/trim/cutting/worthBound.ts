@@ -5,15 +5,20 @@ import { worthiestFilling } from "./worthiest";
 
 const WHOLE_WORTH = 2 ** 30;
 
+/** Worths as whole numbers up to a large one, so that sums of them are exact. Undefined where nothing is worth anything. */
+export const wholeWorths = (worths: readonly number[]): number[] | undefined => {
+  const most = Math.max(...worths);
+  return most > 0 ? worths.map((worth) => Math.floor((Math.max(0, worth) / most) * WHOLE_WORTH)) : undefined;
+};
+
 /**
  * A bound proved in whole numbers from worths that may be anything: no filling of a stock is worth more than the
  * worthiest, so the stocks of a plan must between them be worth all the pieces. 0 where the budget ends.
  */
 export const worthBound = (problem: Problem, worths: readonly number[], budget: Budget): number => {
   const { counts, stocks } = problem;
-  const most = Math.max(...worths);
-  if (!(most > 0)) return 0;
-  const whole = worths.map((worth) => Math.floor((Math.max(0, worth) / most) * WHOLE_WORTH));
+  const whole = wholeWorths(worths);
+  if (!whole) return 0;
   const held: number[] = [];
   for (const { capacity } of stocks) {
     const filling = worthiestFilling(problem, whole, capacity, 0, budget);
