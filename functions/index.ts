@@ -2,7 +2,9 @@ import type { FunctionSpec } from "../shared/spec";
 import { courseLineSpec } from "./courses/courseLine";
 import { coursesSpec } from "./courses/courses";
 import { topCourseSpec } from "./courses/topCourse";
+import { iceBarrierSpec } from "./deck/iceBarrier";
 import { underlaymentSpec } from "./deck/underlayment";
+import { ventAreaSpec } from "./deck/ventArea";
 import { bestStartSpec } from "./layout/bestStart";
 import { cutListSpec } from "./layout/cutList";
 import { endPiecesSpec } from "./layout/endPieces";
@@ -35,10 +37,16 @@ import { starterBlankSpec } from "./stagger/starterBlank";
 import { starterCoverSpec } from "./stagger/starterCover";
 import { starterListSpec } from "./stagger/starterList";
 import { starterSetsSpec } from "./stagger/starterSets";
+import { chimneyTrimSpec } from "./trim/chimneyTrim";
 import { clipCountSpec } from "./trim/clipCount";
 import { nailCountSpec } from "./trim/nailCount";
+import { nailPoundsSpec } from "./trim/nailPounds";
+import { sheetWeightSpec } from "./trim/sheetWeight";
+import { thermalMoveSpec } from "./trim/thermalMove";
+import { trimCutsSpec } from "./trim/trimCuts";
 import { trimFeetSpec } from "./trim/trimFeet";
 import { trimPiecesSpec } from "./trim/trimPieces";
+import { trimStockSpec } from "./trim/trimStock";
 
 /** Every function, in the order of the concepts. Hosts, help, metadata and tests all derive from this list. */
 export const catalogue: readonly FunctionSpec[] = [
@@ -77,9 +85,17 @@ export const catalogue: readonly FunctionSpec[] = [
   edgeFeetSpec,
   trimFeetSpec,
   trimPiecesSpec,
+  trimStockSpec,
+  trimCutsSpec,
+  chimneyTrimSpec,
   clipCountSpec,
   nailCountSpec,
+  nailPoundsSpec,
+  thermalMoveSpec,
+  sheetWeightSpec,
   underlaymentSpec,
+  iceBarrierSpec,
+  ventAreaSpec,
   squaresSpec,
   packsSpec,
 ];

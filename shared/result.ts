@@ -13,6 +13,9 @@ export const DEGREES_RESULT = result("degrees", "0.00");
 export const RISE_RESULT = result("in 12", "0.00");
 export const RATIO_RESULT = result("ratio", "0.0000");
 export const SQ_FT_RESULT = result("sq ft", "#,##0.0");
+export const SQ_IN_RESULT = result("sq in", "#,##0");
+export const POUNDS_RESULT = result("lb", "#,##0.00");
+export const LB_PER_SQ_FT_RESULT = result("lb per sq ft", "0.000");
 export const SQUARES_RESULT = result("squares", "#,##0.00");
 /** A number of any unit, or text. */
 export const VALUE_RESULT = result("value", "General");

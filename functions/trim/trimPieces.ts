@@ -1,17 +1,15 @@
 import { InputError } from "../../shared/inputError";
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
+import { lappedPieces } from "../../shared/laps";
 import { countOf } from "../../shared/result";
-import { wholeCount } from "../../shared/rounding";
 import { defineFunction, optional, required } from "../../shared/spec";
 import { feetToInches } from "../../shared/units";
-import { spacesAlong } from "./spaces";
 
 /** Stock lengths that one run takes, where each piece after the first gives up a lap. */
 export const trimPieces = (lengthFt: number, stockIn: number, lapIn: number): number => {
   if (!(lapIn < stockIn))
     throw new InputError(`lap must be less than the stock's ${stockIn} in, got ${lapIn}`);
-  if (spacesAlong(lengthFt, stockIn) === 0) return 0;
-  return Math.max(1, wholeCount((feetToInches(lengthFt) - lapIn) / (stockIn - lapIn)));
+  return lappedPieces(feetToInches(lengthFt), stockIn, lapIn);
 };
 
 export const trimPiecesSpec = defineFunction({

@@ -2,6 +2,7 @@ import { layoutBench } from "./layoutBench";
 import type { BenchRow } from "./measure";
 import { refusedRoofs } from "./randomRun";
 import { roofBench } from "./roofBench";
+import { trimBench } from "./trimBench";
 
 const HEADINGS = ["", "size", "ms", "per unit, first = 1", "of the oracle's", "limit ms"];
 
@@ -39,7 +40,7 @@ const printRandomRoofs = (): boolean => {
 };
 
 const run = async (): Promise<void> => {
-  const rows = [...layoutBench(), ...(await roofBench())];
+  const rows = [...layoutBench(), ...(await roofBench()), ...(await trimBench())];
   print(inColumns([HEADINGS, ...rows.map(cells)]));
   const limitsKept = rows.every(({ ms, limitMs }) => limitMs === undefined || ms <= limitMs);
   process.exitCode = printRandomRoofs() && limitsKept ? 0 : 1;

@@ -1,0 +1,83 @@
+import { planWithin } from "./binCompletion";
+import type { Budget } from "./budget";
+import { lowerBound } from "./lowerBound";
+import { costOf, totalSize, type Bin, type Problem } from "./problem";
+
+/** One question is whether a left-over may be so long: most are answered in far fewer. */
+const STEPS_A_QUESTION = 500;
+
+const slackOf = ({ sizes, stocks }: Problem, { stock, items }: Bin): number =>
+  items.reduce((left, item) => left - (sizes[item] ?? 0), stocks[stock]?.capacity ?? 0);
+
+const longestSlack = (problem: Problem, bins: readonly Bin[]): number =>
+  Math.max(0, ...bins.map((bin) => slackOf(problem, bin)));
+
+/** A list with one entry more at a place, or one fewer. */
+const inserted = <T>(list: readonly T[], place: number, entry: T): T[] => [
+  ...list.slice(0, place),
+  entry,
+  ...list.slice(place),
+];
+const removed = <T>(list: readonly T[], place: number): T[] => list.filter((_, index) => index !== place);
+
+/** The problem with one piece more, and the place of its size. */
+const withPiece = (problem: Problem, size: number): { more: Problem; place: number; isNew: boolean } => {
+  const { sizes, counts } = problem;
+  const found = sizes.findIndex((each) => each <= size);
+  const place = found < 0 ? sizes.length : found;
+  if (sizes[place] === size)
+    return {
+      more: { ...problem, counts: counts.map((count, index) => (index === place ? count + 1 : count)) },
+      place,
+      isNew: false,
+    };
+  return {
+    more: { ...problem, sizes: inserted(sizes, place, size), counts: inserted(counts, place, 1) },
+    place,
+    isNew: true,
+  };
+};
+
+/** A plan of at most this cost in which one left-over is at least so long. Undefined where none was found. */
+const planLeaving = (
+  problem: Problem,
+  size: number,
+  mostCost: number,
+  budget: Budget,
+): readonly Bin[] | undefined => {
+  const { more, place, isNew } = withPiece(problem, size);
+  if (lowerBound(more) > mostCost) return undefined;
+  const plan = planWithin(more, mostCost, budget);
+  if (typeof plan === "string") return undefined;
+  const holder = plan.findIndex(({ items }) => items.includes(place));
+  return plan.flatMap((bin, index) => {
+    const held = index === holder ? removed(bin.items, bin.items.indexOf(place)) : bin.items;
+    const items = isNew ? held.map((item) => (item > place ? item - 1 : item)) : held;
+    return items.length > 0 ? [{ ...bin, items }] : [];
+  });
+};
+
+/**
+ * Of plans that cost the same the one whose longest left-over is longest, as far as the budget finds it: that piece
+ * serves another job. A left-over of some length is possible wherever a longer one is, so the lengths are halved.
+ */
+export const withLongestLeftOver = (
+  problem: Problem,
+  bins: readonly Bin[],
+  budget: Budget,
+): readonly Bin[] => {
+  const cost = costOf(problem, bins);
+  const capacity = bins.reduce((sum, { stock }) => sum + (problem.stocks[stock]?.capacity ?? 0), 0);
+  let best = bins;
+  let least = longestSlack(problem, bins);
+  const isOneKind = problem.stocks.length === 1;
+  const longest = Math.max(...problem.stocks.map((stock) => stock.capacity));
+  let most = Math.min(longest, isOneKind ? capacity - totalSize(problem) : longest);
+  for (let size = most; least < most; size = Math.ceil((least + most) / 2)) {
+    const ask = (part: Budget): readonly Bin[] | undefined => planLeaving(problem, size, cost, part);
+    const plan = budget.lend(STEPS_A_QUESTION, ask);
+    if (plan) [best, least] = [plan, Math.max(size, longestSlack(problem, plan))];
+    else most = size - 1;
+  }
+  return best;
+};

@@ -1,0 +1,48 @@
+import { coveringCost } from "./cover";
+import type { Problem, Stock } from "./problem";
+import { inParts, inPieces, wholeOrNothing, type Weighing } from "./weighings";
+
+const MOST_PARTS = 20;
+/** So many sizes serve as thresholds: of more, every so manieth. */
+const MOST_THRESHOLDS = 60;
+
+const thinned = (sizes: readonly number[]): number[] => {
+  const step = Math.ceil(sizes.length / MOST_THRESHOLDS);
+  return sizes.filter((_, index) => index % step === 0);
+};
+
+const weighingsFor = (sizes: readonly number[], capacity: number): Weighing[] => {
+  const thresholds = thinned([...new Set(sizes.flatMap((size) => [size, capacity - size + 1]))]).filter(
+    (size) => 2 * size <= capacity,
+  );
+  return [
+    (size) => size,
+    ...thresholds.map((least) => wholeOrNothing(capacity, least)),
+    ...Array.from({ length: MOST_PARTS }, (_, index) => inParts(capacity, index + 1)),
+    ...thresholds.map((piece) => inPieces(capacity, piece)),
+  ];
+};
+
+/**
+ * The largest of the bounds that the weighings give, where `demandOf` says what a plan must hold by a weighing, and
+ * `sizes` are those to take for thresholds. Infinity where the stock can't hold that.
+ */
+export const boundByWeighing = (
+  stocks: readonly Stock[],
+  sizes: readonly number[],
+  demandOf: (weigh: Weighing) => number,
+): number => {
+  const largest = Math.max(...stocks.map(({ capacity }) => capacity));
+  return weighingsFor(sizes, largest).reduce((best, weigh) => {
+    const worths = stocks.map(({ capacity }) => weigh(capacity));
+    return Math.max(best, coveringCost(stocks, worths, demandOf(weigh)));
+  }, 0);
+};
+
+/** No plan costs less. */
+export const lowerBound = ({ sizes, counts, stocks }: Problem): number =>
+  boundByWeighing(
+    stocks,
+    sizes.filter((_, index) => (counts[index] ?? 0) > 0),
+    (weigh) => sizes.reduce((sum, size, index) => sum + (counts[index] ?? 0) * weigh(size), 0),
+  );

@@ -1,0 +1,112 @@
+import type { Budget } from "./budget";
+import { boundByPieces, boundByStock, choiceBound, type RunChoices } from "./choiceBound";
+import { planFor, type ChosenPlan, type MadeUp } from "./chosenPlan";
+import type { Material } from "./material";
+import { costByLength, costByWorth, type PieceCost } from "./pieceCost";
+
+/** Where runs can be made up in several ways, each way of all runs gets so many steps. */
+const STEPS_A_WAY = 100_000;
+/** A change of one run is tried quickly. */
+const STEPS_A_CHANGE = 3000;
+/** To find out what pieces are worth. */
+const STEPS_FOR_WORTHS = 200_000;
+/** Looking at a run counts so many, whether bounds are reckoned for it or a plan is begun. */
+const STEPS_A_RUN = 40;
+
+/** A search over the ways in which runs can be made up: the best plan so far, and whether no way was left out. */
+export class WaySearch {
+  best: ChosenPlan | undefined;
+  private bound: number;
+  private isWhole: boolean;
+  private readonly pieceCosts: PieceCost[];
+
+  constructor(
+    private readonly material: Material,
+    private readonly runs: readonly RunChoices[],
+    private readonly budget: Budget,
+  ) {
+    this.isWhole = runs.every(({ isComplete }) => isComplete);
+    this.pieceCosts = [costByLength(material)];
+    this.bound = choiceBound(material, runs);
+    this.raiseBound();
+  }
+
+  /** The best plan, with what is proved of it. */
+  get found(): ChosenPlan | undefined {
+    if (!this.best) return undefined;
+    return { ...this.best, bound: this.isWhole ? this.cost : Math.min(this.bound, this.cost) };
+  }
+
+  private get isDone(): boolean {
+    return this.cost <= this.bound;
+  }
+
+  private get cost(): number {
+    return this.best?.cost ?? Infinity;
+  }
+
+  /** Bounds by what pieces cost hold where every way is known. */
+  private raiseBound(): void {
+    if (!this.isWhole) return;
+    for (const pieceCost of this.pieceCosts)
+      this.bound = Math.max(this.bound, boundByPieces(this.material, [], this.runs, pieceCost));
+  }
+
+  private boundWith(madeUp: readonly MadeUp[], rest: readonly RunChoices[]): number {
+    const byPieces = this.pieceCosts.map((pieceCost) =>
+      boundByPieces(this.material, madeUp, rest, pieceCost),
+    );
+    return Math.max(...byPieces, boundByStock(this.material, madeUp, rest));
+  }
+
+  try(madeUp: readonly MadeUp[], steps = STEPS_A_WAY): ChosenPlan | undefined {
+    this.budget.take(STEPS_A_RUN * this.runs.length);
+    if (this.isDone || this.boundWith(madeUp, []) >= this.cost) return undefined;
+    this.budget.take(STEPS_A_RUN * this.runs.length);
+    const plan = this.budget.lend(steps, (part) => planFor(this.material, madeUp, part));
+    if (plan && plan.cost < this.cost) this.best = plan;
+    return plan;
+  }
+
+  /** Finds out what pieces are worth to the best plan: that bounds better than their length. */
+  learnWorths(): void {
+    const { best, material, budget } = this;
+    if (!best || this.isDone) return;
+    const learnt = budget.lend(STEPS_FOR_WORTHS, (part) => costByWorth(material, best, part));
+    if (learnt) this.pieceCosts.push(learnt);
+    this.raiseBound();
+  }
+
+  /** Makes up one run at a time otherwise, as long as that is cheaper. */
+  improve(): void {
+    for (let before = Infinity; this.best && this.cost < before && !this.budget.isSpent;) {
+      before = this.cost;
+      for (const { run, choices } of this.runs)
+        for (const division of choices) {
+          if (this.isDone || this.budget.isSpent) return;
+          const changed: MadeUp[] = this.best.madeUp.map((each) =>
+            each.run === run ? { run, division } : each,
+          );
+          this.try(changed, STEPS_A_CHANGE);
+        }
+    }
+  }
+
+  /** Every way; runs that are alike stand together and take their choices in order, as any other order is the same. */
+  searchAll(madeUp: readonly MadeUp[] = [], rest = this.runs, from = 0): void {
+    if (this.isDone) return;
+    if (!this.budget.take(STEPS_A_RUN * this.runs.length)) this.isWhole = false;
+    if (!this.isWhole || this.boundWith(madeUp, rest) >= this.cost) return;
+    const [next, ...others] = rest;
+    if (!next) {
+      const plan = this.try(madeUp);
+      if (!plan || plan.bound < Math.min(plan.cost, this.cost)) this.isWhole = false;
+      return;
+    }
+    next.choices.forEach((division, index) => {
+      const isAlike = others[0]?.choices === next.choices;
+      if (index >= from)
+        this.searchAll([...madeUp, { run: next.run, division }], others, isAlike ? index : 0);
+    });
+  }
+}

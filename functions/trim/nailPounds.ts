@@ -1,0 +1,27 @@
+import { quantity } from "../../shared/kinds/number";
+import { POUNDS_RESULT } from "../../shared/result";
+import { defineFunction, required } from "../../shared/spec";
+
+/** Pounds of nails for a count. Not rounded: PACKS does that. */
+export const nailPounds = (count: number, perPound: number): number => count / perPound;
+
+export const nailPoundsSpec = defineFunction({
+  id: "NAILPOUNDS",
+  concept: "trim",
+  summary: "Pounds of nails for a count of them.",
+  parameters: [
+    required("count", quantity("nails"), "Nails needed."),
+    required("perPound", quantity("nails", { moreThan: 0 }), "How many go to the pound: on the box."),
+  ],
+  result: POUNDS_RESULT,
+  formula: "count ÷ nails per pound",
+  source: "arithmetic; nails per pound differ from maker to maker",
+  examples: [
+    {
+      args: [940, 94],
+      result: 10,
+      from: "8d common nails, 94 to the pound in a table of nails of about 1900",
+    },
+  ],
+  calculate: nailPounds,
+});

@@ -1,0 +1,124 @@
+import { cutPlan } from "../../functions/trim/cutting/cutPlan";
+import { trimJob, type TrimJob } from "../../functions/trim/cutting/trimJob";
+import { medianMs, type BenchRow } from "./measure";
+import { hasOpenSets, packingSet, packingSets, type PackingSet } from "./openSets";
+import { randomFrom, wholeBetween } from "./random";
+import { loadTrimOracle } from "./trimOracle";
+
+const STOCK_IN = 120;
+const KERF_IN = 1 / 8;
+
+const jobOf = (lengthsIn: readonly number[], stockIn: number, kerfIn: number): TrimJob =>
+  trimJob(
+    lengthsIn.map((lengthIn) => lengthIn / 12),
+    [stockIn],
+    0,
+    kerfIn,
+    0,
+    undefined,
+    undefined,
+  );
+
+/** So many runs up to a stock length, on sixteenths of an inch, as remainders of runs are. */
+const roofJob = (seed: number, pieces: number): TrimJob => {
+  const random = randomFrom(seed);
+  const lengthsIn = Array.from({ length: pieces }, () => wholeBetween(random, 6 * 16, STOCK_IN * 16) / 16);
+  return jobOf(lengthsIn, STOCK_IN, KERF_IN);
+};
+
+interface Timed {
+  readonly medianMs: number;
+  readonly slowestMs: number;
+  readonly unproved: number;
+}
+
+const RUNS = 5;
+
+/** Each job timed by itself; the first pass lets the engine compile. */
+const timed = (jobs: readonly TrimJob[]): Timed => {
+  jobs.forEach(cutPlan);
+  const times = jobs.map((job) => medianMs(() => cutPlan(job), 1, RUNS)).sort((a, b) => a - b);
+  return {
+    medianMs: times[Math.floor(times.length / 2)] ?? NaN,
+    slowestMs: times.at(-1) ?? NaN,
+    unproved: jobs.filter((job) => !cutPlan(job).verdict.startsWith("proved")).length,
+  };
+};
+
+const SIZES = [10, 20, 40, 80];
+const JOBS_OF_A_SIZE = 75;
+const ROOF_LIMIT_MS = 5;
+
+const roofRows = (): BenchRow[] => {
+  const samples = SIZES.map((size) => ({
+    size,
+    times: timed(Array.from({ length: JOBS_OF_A_SIZE }, (_, index) => roofJob(size * 1000 + index, size))),
+  }));
+  const [first] = samples;
+  const perPiece = first ? first.times.medianMs / first.size : NaN;
+  return samples.flatMap(({ size, times }): BenchRow[] => [
+    {
+      name: `TRIMCUTS: ${JOBS_OF_A_SIZE} roofs of ${size} pieces, median`,
+      size,
+      ms: times.medianMs,
+      ratio: times.medianMs / size / perPiece,
+      limitMs: ROOF_LIMIT_MS,
+    },
+    {
+      name: `  slowest of them; ${times.unproved} unproved`,
+      size,
+      ms: times.slowestMs,
+      ratio: times.slowestMs / size / perPiece,
+    },
+  ]);
+};
+
+const SMALL_JOBS = 12;
+const SMALL_SIZE = 9;
+
+/** The general solver takes minutes for what a roof has: it is measured on a few pieces. */
+const oracleRow = async (): Promise<BenchRow> => {
+  const oracle = await loadTrimOracle();
+  const jobs = Array.from({ length: SMALL_JOBS }, (_, index) => roofJob(index, SMALL_SIZE));
+  const all = (run: (job: TrimJob) => unknown) => () => {
+    jobs.forEach(run);
+  };
+  const ms = medianMs(all(cutPlan), 20, 15) / SMALL_JOBS;
+  const oracleMs = medianMs(all(oracle.leastCost), 1, 3) / SMALL_JOBS;
+  return {
+    name: `TRIMCUTS: ${SMALL_SIZE} pieces`,
+    size: SMALL_SIZE,
+    ms,
+    ratio: 1,
+    oracleRatio: ms / oracleMs,
+  };
+};
+
+const OPEN_LIMIT_MS = 1000;
+
+const openRow = (name: string, sets: readonly PackingSet[]): BenchRow => {
+  const { slowestMs, unproved } = timed(sets.map(({ capacity, sizes }) => jobOf(sizes, capacity, 0)));
+  const size = sets[0]?.sizes.length ?? 0;
+  return {
+    name: `TRIMCUTS: ${sets.length} open sets ${name}, slowest; ${unproved} unproved`,
+    size,
+    ms: slowestMs,
+    ratio: 1,
+    limitMs: OPEN_LIMIT_MS,
+  };
+};
+
+const openRows = (): BenchRow[] =>
+  hasOpenSets
+    ? [
+        openRow("u120", packingSets("binpack1_u120.txt")),
+        openRow("u250", packingSets("binpack2_u250.txt")),
+        openRow(
+          "t120",
+          ["00", "01", "02"].map((number) => packingSet(`Falkenauer_t120_${number}.txt`)),
+        ),
+      ]
+    : [];
+
+/** Cutting plans of roofs by size, against a general solver, and on the open sets where they are at hand. */
+export const trimBench = async (): Promise<BenchRow[]> => [...roofRows(), await oracleRow(), ...openRows()];

@@ -1,0 +1,84 @@
+import type { TrimJob } from "../../functions/trim/cutting/trimJob";
+
+export interface TrimOracle {
+  /** The least total price, or number of stock lengths, in which the runs can be cut; undefined where none can. */
+  leastCost(job: TrimJob): number | undefined;
+}
+
+interface OracleStock {
+  readonly lengthIn: number;
+  readonly price: number;
+}
+
+interface OracleRun {
+  readonly neededIn: number;
+  readonly pieces: number;
+}
+
+/** Far more than any plan of so few pieces costs less than the next best by. */
+const TINY = 1e-6;
+
+/** Each run with its fewest pieces, however long each of them is. */
+const oracleRuns = ({ runs, stocks, lapIn = 0 }: TrimJob): OracleRun[] => {
+  const longestIn = Math.max(...stocks.map(({ lengthIn }) => lengthIn));
+  return runs.map(({ lengthFt }) => {
+    let pieces = 1;
+    while (pieces * longestIn - (pieces - 1) * lapIn < 12 * lengthFt - TINY) pieces += 1;
+    return { pieces, neededIn: 12 * lengthFt + (pieces - 1) * lapIn };
+  });
+};
+
+const sum = (terms: readonly string[]): string => terms.join(" + ");
+
+/**
+ * The job as a mixed-integer programme: stock b is used or not (y), run r has a piece in it or not (z), and that piece
+ * is so long (x). It knows nothing of whole lengths and remainders, nor in which order to cut.
+ */
+const programme = (job: TrimJob): string => {
+  const runs = oracleRuns(job);
+  const pieces = runs.reduce((total, run) => total + run.pieces, 0);
+  const stocks: OracleStock[] = job.stocks.flatMap(({ lengthIn, price = 1, limit }) =>
+    Array.from({ length: Math.min(limit, pieces) }, () => ({ lengthIn, price })),
+  );
+  const ofStock = (stock: number): string[] => [
+    sum([
+      ...runs.map((_, run) => `x${run}_${stock}`),
+      ...runs.map((_, run) => `${job.kerfIn} z${run}_${stock}`),
+    ]) + ` - ${(stocks[stock]?.lengthIn ?? 0) + job.kerfIn} y${stock} <= 0`,
+    ...runs.map((_, run) => `x${run}_${stock} - ${stocks[stock]?.lengthIn} z${run}_${stock} <= 0`),
+  ];
+  const ofRun = ({ neededIn, pieces: count }: OracleRun, run: number): string[] => [
+    `${sum(stocks.map((_, stock) => `x${run}_${stock}`))} = ${neededIn}`,
+    `${sum(stocks.map((_, stock) => `z${run}_${stock}`))} = ${count}`,
+  ];
+  /** Stocks that are alike are used in order: without this the solver tries every order. */
+  const inOrder = stocks.flatMap((stock, index) =>
+    index > 0 && stocks[index - 1]?.lengthIn === stock.lengthIn ? [`y${index - 1} - y${index} >= 0`] : [],
+  );
+  return [
+    "Minimize",
+    sum(stocks.map(({ price }, stock) => `${price} y${stock}`)),
+    "Subject To",
+    ...stocks.flatMap((_, stock) => ofStock(stock)),
+    ...runs.flatMap(ofRun),
+    ...inOrder,
+    "Binary",
+    ...stocks.map((_, stock) => `y${stock}`),
+    ...runs.flatMap((_, run) => stocks.map((__, stock) => `z${run}_${stock}`)),
+    "End",
+  ].join("\n");
+};
+
+/** An independent solver to measure and test against, never shipped: HiGHS (MIT), compiled to WebAssembly. */
+export const loadTrimOracle = async (): Promise<TrimOracle> => {
+  const { default: load } = await import("highs");
+  const highs = await load();
+  return {
+    leastCost: (job) => {
+      const solution = highs.solve(programme(job), { mip_rel_gap: 0, mip_abs_gap: TINY });
+      if (solution.Status === "Infeasible") return undefined;
+      if (solution.Status !== "Optimal") throw new Error(`the oracle ended with ${solution.Status}`);
+      return Math.round(solution.ObjectiveValue * 100) / 100;
+    },
+  };
+};

@@ -1,0 +1,107 @@
+import fc from "fast-check";
+import { Budget } from "../../../functions/trim/cutting/budget";
+import { lowerBound } from "../../../functions/trim/cutting/lowerBound";
+import { pack } from "../../../functions/trim/cutting/pack";
+import { relax } from "../../../functions/trim/cutting/relaxation";
+import type { Problem } from "../../../functions/trim/cutting/problem";
+import { problemOf } from "../../../functions/trim/cutting/problemOf";
+import { inParts, inPieces, wholeOrNothing, type Weighing } from "../../../functions/trim/cutting/weighings";
+import { worthBound } from "../../../functions/trim/cutting/worthBound";
+import { worthiestFilling } from "../../../functions/trim/cutting/worthiest";
+import { randomFrom, wholeBetween } from "../../../src/bench/random";
+import { everyPacking } from "../../support/everyPacking";
+
+const CAPACITY = 60;
+const ENOUGH = 1e7;
+
+const problemFrom = (sizes: readonly number[]): Problem =>
+  problemOf(sizes, (size) => size, [{ capacity: CAPACITY, cost: 1, limit: Infinity }]).problem;
+
+const sizes = fc.array(fc.integer({ min: 3, max: CAPACITY }), { minLength: 1, maxLength: 8 });
+
+const weighings: [string, Weighing][] = [
+  ...Array.from({ length: 20 }, (_, k): [string, Weighing] => [
+    `in ${k + 1} parts`,
+    inParts(CAPACITY, k + 1),
+  ]),
+  ...Array.from({ length: CAPACITY / 2 }, (_, k): [string, Weighing] => [
+    `in pieces of ${k + 1}`,
+    inPieces(CAPACITY, k + 1),
+  ]),
+  ...Array.from({ length: CAPACITY / 2 }, (_, k): [string, Weighing] => [
+    `whole or nothing from ${k + 1}`,
+    wholeOrNothing(CAPACITY, k + 1),
+  ]),
+];
+
+describe("bounds under a plan", () => {
+  it.each(weighings)("weighed %s, parts are never more than their whole", (_, weigh) => {
+    for (let one = 1; one < CAPACITY; one++)
+      for (let other = 1; one + other <= CAPACITY; other++)
+        expect(weigh(one) + weigh(other)).toBeLessThanOrEqual(weigh(one + other));
+  });
+
+  it("are never above the best of all packings, whichever worths they reckon with", () => {
+    const worths = fc.array(fc.double({ min: -1, max: 3, noNaN: true }), { minLength: 8, maxLength: 8 });
+    fc.assert(
+      fc.property(sizes, worths, (pieces, any) => {
+        const problem = problemFrom(pieces);
+        const { stocks } = everyPacking(pieces, CAPACITY);
+        expect(lowerBound(problem)).toBeLessThanOrEqual(stocks);
+        const some = any.slice(0, problem.sizes.length);
+        expect(worthBound(problem, some, new Budget(ENOUGH))).toBeLessThanOrEqual(stocks);
+        const relaxed = relax(problem, [], false, new Budget(ENOUGH));
+        expect(worthBound(problem, relaxed?.worths ?? [], new Budget(ENOUGH))).toBeLessThanOrEqual(stocks);
+      }),
+    );
+  });
+
+  it("the worthiest filling is that of trying every choice of pieces", () => {
+    const worthy = fc.array(
+      fc.tuple(fc.integer({ min: 3, max: CAPACITY }), fc.integer({ min: 1, max: 99 })),
+      {
+        minLength: 1,
+        maxLength: 9,
+      },
+    );
+    fc.assert(
+      fc.property(worthy, (pieces) => {
+        const different = [...new Map(pieces)].sort(([a], [b]) => b - a);
+        const problem = problemFrom(different.map(([size]) => size));
+        const worths = different.map(([, worth]) => worth);
+        const unit = (different[0]?.[0] ?? 1) / (problem.sizes[0] ?? 1);
+        let best = 0;
+        for (let choice = 0; choice < 2 ** different.length; choice++) {
+          const chosen = different.filter((_, index) => choice & (2 ** index));
+          const size = chosen.reduce((sum, [each]) => sum + each, 0);
+          if (size <= CAPACITY)
+            best = Math.max(
+              best,
+              chosen.reduce((sum, [, worth]) => sum + worth, 0),
+            );
+        }
+        const found = worthiestFilling(problem, worths, CAPACITY / unit, 0, new Budget(ENOUGH));
+        expect(found).toMatchObject({ worth: best });
+      }),
+    );
+  });
+});
+
+describe("a search whose steps end", () => {
+  it("still has a plan, and a bound below it that is no better than the best", () => {
+    const random = randomFrom(7);
+    const pieces = Array.from({ length: 60 }, () => wholeBetween(random, 7, 29));
+    const problem = problemFrom(pieces);
+    const whole = pack(problem, new Budget(ENOUGH));
+    expect(whole?.cost).toBe(whole?.bound);
+    for (const steps of [0, 1, 10, 100, 1000, 10_000]) {
+      const part = pack(problem, new Budget(steps));
+      expect(part?.cost).toBeGreaterThanOrEqual(whole?.cost ?? NaN);
+      expect(part?.bound).toBeLessThanOrEqual(whole?.cost ?? NaN);
+      const held = part?.bins.flatMap(({ items }) => items.map((item) => problem.sizes[item])) ?? [];
+      expect(held.sort()).toEqual(
+        problem.sizes.flatMap((size, i) => Array.from({ length: problem.counts[i] ?? 0 }, () => size)).sort(),
+      );
+    }
+  });
+});
