@@ -4,7 +4,8 @@ import { feetToInches } from "../../../shared/units";
 import { trimPieces } from "../trimPieces";
 import { exactTape } from "./exactTape";
 import { inchesOf, marksAtHand, marksNeeded } from "./marks";
-import type { Run, StockLength, TrimJob } from "./trimJob";
+import { stockChoices } from "./stockChoices";
+import type { Run, TrimJob } from "./trimJob";
 
 /** One way to make up a run of the fewest pieces. */
 export interface Division {
@@ -23,22 +24,6 @@ const piecesOf = ({ number, lengthFt }: Run, stockIn: number, lapIn: number | un
     );
   return pieces;
 };
-
-/** Every choice of so many stock lengths, a length no oftener than there are of it; the longest ones first. */
-function* choicesOf(
-  stocks: readonly (readonly [place: number, stock: StockLength])[],
-  count: number,
-): Generator<number[]> {
-  const [first, ...shorter] = stocks;
-  if (!first) {
-    if (count === 0) yield [];
-    return;
-  }
-  const [place, { limit }] = first;
-  for (let taken = Math.min(count, limit); taken >= 0; taken--)
-    for (const rest of choicesOf(shorter, count - taken))
-      yield [...Array.from({ length: taken }, () => place), ...rest];
-}
 
 /** A remainder that is too short takes the difference from the whole length beside it. */
 const divide = (job: TrimJob, whole: readonly number[], remainderIn: number): Division | undefined => {
@@ -72,7 +57,7 @@ const divisionsInto = (job: TrimJob, run: Run, pieces: number): Divisions => {
   const neededIn = feetToInches(run.lengthFt) + (pieces - 1) * lapIn;
   const choices: Division[] = [];
   let looked = 0;
-  for (const whole of choicesOf(longestFirst, pieces - 1)) {
+  for (const whole of stockChoices(longestFirst, pieces - 1)) {
     if (looked === MOST_CHOICES) return { choices, isComplete: false };
     looked += 1;
     const remainderIn = whole.reduce((left, stock) => left - (stocks[stock]?.lengthIn ?? 0), neededIn);

@@ -1,8 +1,9 @@
 import type { Budget } from "./budget";
-import { boundByPieces, boundByStock, choiceBound, type RunChoices } from "./choiceBound";
+import type { RunChoices } from "./choiceBound";
 import { planFor, type ChosenPlan, type MadeUp } from "./chosenPlan";
 import type { Material } from "./material";
-import { costByLength, costByWorth, type PieceCost } from "./pieceCost";
+import { costByWorth } from "./pieceCost";
+import { WayBounds } from "./wayBounds";
 
 /** Where runs can be made up in several ways, each way of all runs gets so many steps. */
 const STEPS_A_WAY = 100_000;
@@ -16,9 +17,8 @@ const STEPS_A_RUN = 40;
 /** A search over the ways in which runs can be made up: the best plan so far, and whether no way was left out. */
 export class WaySearch {
   best: ChosenPlan | undefined;
-  private bound: number;
   private isWhole: boolean;
-  private readonly pieceCosts: PieceCost[];
+  private readonly bounds: WayBounds;
 
   constructor(
     private readonly material: Material,
@@ -26,42 +26,26 @@ export class WaySearch {
     private readonly budget: Budget,
   ) {
     this.isWhole = runs.every(({ isComplete }) => isComplete);
-    this.pieceCosts = [costByLength(material)];
-    this.bound = choiceBound(material, runs);
-    this.raiseBound();
+    this.bounds = new WayBounds(material, runs);
   }
 
   /** The best plan, with what is proved of it. */
   get found(): ChosenPlan | undefined {
     if (!this.best) return undefined;
-    return { ...this.best, bound: this.isWhole ? this.cost : Math.min(this.bound, this.cost) };
+    return { ...this.best, bound: this.isWhole ? this.cost : Math.min(this.bounds.least, this.cost) };
   }
 
   private get isDone(): boolean {
-    return this.cost <= this.bound;
+    return this.cost <= this.bounds.least;
   }
 
   private get cost(): number {
     return this.best?.cost ?? Infinity;
   }
 
-  /** Bounds by what pieces cost hold where every way is known. */
-  private raiseBound(): void {
-    if (!this.isWhole) return;
-    for (const pieceCost of this.pieceCosts)
-      this.bound = Math.max(this.bound, boundByPieces(this.material, [], this.runs, pieceCost));
-  }
-
-  private boundWith(madeUp: readonly MadeUp[], rest: readonly RunChoices[]): number {
-    const byPieces = this.pieceCosts.map((pieceCost) =>
-      boundByPieces(this.material, madeUp, rest, pieceCost),
-    );
-    return Math.max(...byPieces, boundByStock(this.material, madeUp, rest));
-  }
-
   try(madeUp: readonly MadeUp[], steps = STEPS_A_WAY): ChosenPlan | undefined {
     this.budget.take(STEPS_A_RUN * this.runs.length);
-    if (this.isDone || this.boundWith(madeUp, []) >= this.cost) return undefined;
+    if (this.isDone || this.bounds.leastWith(madeUp, []) >= this.cost) return undefined;
     this.budget.take(STEPS_A_RUN * this.runs.length);
     const plan = this.budget.lend(steps, (part) => planFor(this.material, madeUp, part));
     if (plan && plan.cost < this.cost) this.best = plan;
@@ -73,8 +57,7 @@ export class WaySearch {
     const { best, material, budget } = this;
     if (!best || this.isDone) return;
     const learnt = budget.lend(STEPS_FOR_WORTHS, (part) => costByWorth(material, best, part));
-    if (learnt) this.pieceCosts.push(learnt);
-    this.raiseBound();
+    if (learnt) this.bounds.learn(learnt);
   }
 
   /** Makes up one run at a time otherwise, as long as that is cheaper. */
@@ -96,7 +79,7 @@ export class WaySearch {
   searchAll(madeUp: readonly MadeUp[] = [], rest = this.runs, from = 0): void {
     if (this.isDone) return;
     if (!this.budget.take(STEPS_A_RUN * this.runs.length)) this.isWhole = false;
-    if (!this.isWhole || this.boundWith(madeUp, rest) >= this.cost) return;
+    if (!this.isWhole || this.bounds.leastWith(madeUp, rest) >= this.cost) return;
     const [next, ...others] = rest;
     if (!next) {
       const plan = this.try(madeUp);
