@@ -73,7 +73,7 @@ const groupRow = ([first, ...others]: readonly EndPiece[]): Cell[] => {
 };
 
 /** A row for each starter and each closing piece that differs from the others, starters first. */
-export const endPieceRows = ({ courses }: Layout): Cell[][] => {
+const endPieceRows = ({ courses }: Layout): Cell[][] => {
   const pieces = courses.flatMap(endsOf);
   const ends: readonly End[] = ["starter", "closing", "only piece"];
   const rows = ends.flatMap((end) => groupsOf(pieces.filter((piece) => piece.end === end))).map(groupRow);

@@ -4,7 +4,7 @@ import { a1, absoluteA1 } from "./address";
 import { call, unlessEmpty } from "./formula";
 import { formula, number, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "./plan";
 import { rowHeightsOf } from "./rowHeights";
-import { CAUTIONS } from "./safety";
+import { cautionCells } from "./cautionCells";
 
 /** The whole block's name: templates find the panel in use by it, and functions take it as one argument. */
 export const PANEL_NAME = "Panel";
@@ -62,12 +62,6 @@ export const panelSheet = (
     content: text(heading),
     style: "heading",
   }));
-  const cautions = CAUTIONS.map((caution, index): PlannedCell => ({
-    row: lastRow + 2 + index,
-    column: 0,
-    content: text(caution),
-    style: "caution",
-  }));
   const names: PlannedName[] = FIELD_KEYS.map((key, index) => ({
     name: panelFieldName(key),
     sheet: sheetName,
@@ -87,7 +81,7 @@ export const panelSheet = (
     },
     ...headings,
     ...FIELD_KEYS.flatMap((key, index) => fieldCells(key, rowOf(index), typed)),
-    ...cautions,
+    ...cautionCells(lastRow + 2),
   ];
   return {
     sheet: {

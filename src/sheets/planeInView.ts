@@ -24,7 +24,7 @@ import { blockInView, cellInView, type SheetInView } from "./inView";
 import { isAllBlank, withoutErrors, type Named } from "./named";
 import { PANEL_NAME } from "./panelSheet";
 import { roofArguments } from "./roofSheet/roofInView";
-import { PLANE, ROOF_PLANE, ROOF_SHAPE } from "./takeOff/planes";
+import { numberOfRoofPlane, PLANE, ROOF_SHAPE } from "./takeOff/planes";
 import { planeRowInView } from "./takeOff/planeRow";
 
 /** A roof plane as a sheet describes it, read and checked. */
@@ -52,7 +52,7 @@ const cornersFrom = (spec: FunctionSpec, args: readonly Argument[]): Matrix => {
 /** The corners of a plane of the roof, by the plane's name. */
 const cornersOfRoof = (name: Cell, named: Named): Matrix => {
   const { before, after } = roofArguments(named);
-  const plane = Number(String(name).slice(ROOF_PLANE.length));
+  const plane = numberOfRoofPlane(String(name));
   return cornersFrom(planeOutlineSpec, [...before, plane, ...after]);
 };
 

@@ -8,7 +8,7 @@ import { HAIR_IN } from "./precision";
 
 /** Something that a crew would regret: what it is about, the length that gives concern, and the limits it breaks. */
 interface Concern {
-  readonly about: "short" | "wide" | "bent" | "cut" | "thin";
+  readonly about: "short" | "wide" | "bent" | "cut" | "thin" | "bare";
   readonly lengthIn: number;
   readonly limitsIn: readonly number[];
 }
@@ -21,6 +21,8 @@ const WORDS: Readonly<Record<Concern["about"], (lengthIn: string, limitsIn: stri
   bent: (length, band) => `is bent ${length} in from its left lock, in the no-bend band ${band} in`,
   cut: (length, band) => `is cut ${length} in from its left lock, in the no-bend band ${band} in`,
   thin: (length, shortest) => `shows ${length} in, under the shortest piece of ${shortest} in`,
+  bare: (length, setback) =>
+    `is ${length} in wide, of which setbacks of ${setback} in leave nothing to cover`,
 };
 
 /** The concern as the end of a sentence: "covers 1 1/2 in, under ...". */
@@ -79,9 +81,14 @@ export const pieceConcerns = (piece: CutPiece, panel: Panel, side: Side): Concer
   ...bandConcerns(piece, panel, side),
 ];
 
-/** What is wrong with a course as a whole: the top one may show too little. */
-export const courseConcerns = ({ lowIn, highIn }: Strip, panel: Panel): Concern[] => {
+/** What is wrong with a course as a whole: the top one may show too little, and a narrow one may be left bare. */
+export const courseConcerns = ({ lowIn, highIn, bareWidthIn }: Strip, panel: Panel): Concern[] => {
   const lengthIn = highIn - lowIn;
   const isThin = panel.exposedHeightIn - lengthIn > HAIR_IN && panel.shortestPieceIn - lengthIn > HAIR_IN;
-  return isThin ? [{ about: "thin", lengthIn, limitsIn: [panel.shortestPieceIn] }] : [];
+  return [
+    ...(isThin ? [{ about: "thin", lengthIn, limitsIn: [panel.shortestPieceIn] } as const] : []),
+    ...(bareWidthIn > 0
+      ? [{ about: "bare", lengthIn: bareWidthIn, limitsIn: [panel.gableSetbackIn] } as const]
+      : []),
+  ];
 };

@@ -19,11 +19,15 @@ export interface Strip {
   readonly highIn: number;
   /** What panels cover: the face less openings, less the setback at gables. */
   readonly covered: readonly Trapezoid[];
+  /** How wide the roof is where gable setbacks leave nothing of it to cover; 0 where something is covered. */
+  readonly bareWidthIn: number;
   /** Where a panel of full height lies wholly inside and no end of it is bent. */
   readonly wholeSpans: readonly Span[];
 }
 
 const flankOf = ({ edge, atLowIn, atHighIn }: Crossing): Flank => ({ atLowIn, atHighIn, kind: edge.kind });
+
+const widthOf = (roof: Trapezoid): number => farthestIn(roof) - nearestIn(roof);
 
 /** Between a first and a second side there is roof, between a second and a third there is none. */
 const roofOf = ({ lowIn, highIn, crossings }: Slab): Trapezoid[] =>
@@ -31,7 +35,7 @@ const roofOf = ({ lowIn, highIn, crossings }: Slab): Trapezoid[] =>
     const next = crossings[index + 1];
     if (index % 2 === 1 || !next) return [];
     const roof = { lowIn, highIn, near: flankOf(crossing), far: flankOf(next) };
-    return farthestIn(roof) - nearestIn(roof) > HAIR_IN ? [roof] : [];
+    return widthOf(roof) > HAIR_IN ? [roof] : [];
   });
 
 const setBack = (roof: Trapezoid, setbackIn: number): Trapezoid[] => {
@@ -67,11 +71,13 @@ export const stripsOf = (face: Face, panel: Panel): Strip[] => {
     const roof = slabsBetween(face, lowIn, highIn).map(roofOf);
     const isFull = panel.exposedHeightIn - (highIn - lowIn) <= HAIR_IN;
     const spans = roof.map((slab) => slab.map((shape) => fullHeightSpan(shape, panel)));
+    const covered = roof.flat().flatMap((shape) => setBack(shape, panel.gableSetbackIn));
     return {
       course: index + 1,
       lowIn,
       highIn,
-      covered: roof.flat().flatMap((shape) => setBack(shape, panel.gableSetbackIn)),
+      covered,
+      bareWidthIn: covered.length > 0 ? 0 : Math.max(0, ...roof.flat().map(widthOf)),
       wholeSpans: isFull ? spans.reduce(inBoth) : [],
     };
   });

@@ -8,7 +8,7 @@ import { call } from "../formula";
 import { PANEL_NAME } from "../panelSheet";
 import { formula, text, type Content, type PlannedCell, type SheetPlan } from "../plan";
 import { rowHeightsOf } from "../rowHeights";
-import { CAUTIONS } from "../safety";
+import { cautionCells } from "../cautionCells";
 import {
   CORNERS,
   END_PIECES_COLUMN,
@@ -161,12 +161,7 @@ export const fieldSheetPlan = ({ sheetName, inputs, courses, outlineOf }: FieldS
     ...cornerBlock("Openings", OPENINGS),
     ...cornerBlock("Corners, if no shape fits", CORNERS),
     ...tableCells(planeArgs, footRow - TABLES_ROW - 2),
-    ...CAUTIONS.map((caution, index): PlannedCell => ({
-      row: footRow + index,
-      column: 0,
-      content: text(caution),
-      style: "caution",
-    })),
+    ...cautionCells(footRow),
   ];
   return {
     name: sheetName,

@@ -6,7 +6,7 @@ import { call, isEmpty, unlessEmpty } from "../formula";
 import { PANEL_NAME, panelFieldName } from "../panelSheet";
 import { formula, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "../plan";
 import { rowHeightsOf } from "../rowHeights";
-import { CAUTIONS } from "../safety";
+import { cautionCells } from "../cautionCells";
 import {
   CHECK_ROW,
   FIRST_SIDE_ROW,
@@ -184,12 +184,7 @@ export const roofSheet = (sheetName: string, roof: RoofInput): { sheet: SheetPla
     })),
     ...Array.from({ length: layout.sides }, (_, index) => sideRow(roof, index + 1)).flat(),
     ...tables(layout),
-    ...CAUTIONS.map((caution, index): PlannedCell => ({
-      row: layout.foot + index,
-      column: 0,
-      content: text(caution),
-      style: "caution",
-    })),
+    ...cautionCells(layout.foot),
   ];
   return {
     names: namesOn(sheetName, layout),

@@ -8,8 +8,8 @@ const FEWEST_TYPED_ROWS = 2;
 const STARTER_ROWS = 25;
 
 /** Kinds of trim, in the order of their rows. Those of the planes come first, then those that are typed. */
-export const TRIM_KINDS = ["eave", "gable", "ridge", "hip", "valley", "pitch break"] as const;
-export type TrimKind = (typeof TRIM_KINDS)[number];
+export const RUN_KINDS = ["eave", "gable", "ridge", "hip", "valley", "pitch break"] as const;
+export type RunKind = (typeof RUN_KINDS)[number];
 
 /** Where each part of the take-off stands: first rows, counted from 0. One place, so that the parts can't disagree. */
 export interface TakeOffLayout {
@@ -52,7 +52,7 @@ export const layOutTakeOff = (options: TakeOffOptions): TakeOffLayout => {
   const courses = planeTotal + 1 + GAP + HEAD_ROWS;
   const trim = courses + planeRows + 1 + GAP + HEAD_ROWS;
   const trimTotals = trim + 2 * handRows + TYPED_KINDS.reduce((sum, kind) => sum + typedRows[kind], 0);
-  const order = trimTotals + TRIM_KINDS.length + GAP + HEAD_ROWS;
+  const order = trimTotals + RUN_KINDS.length + GAP + HEAD_ROWS;
   const starters = order + ORDER_LINES + GAP + HEAD_ROWS + 1;
   return {
     roofRows,

@@ -6,14 +6,14 @@ import { call, isEmpty, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, number, text, type PlannedCell } from "../plan";
 import { panelsLaidCell, rollsCell } from "./courses";
-import { TRIM_KINDS, type TakeOffLayout, type TrimKind } from "./layout";
+import { RUN_KINDS, type TakeOffLayout, type RunKind } from "./layout";
 import { sectionHead } from "./section";
 import { trimTotalCell } from "./trim";
 
 const HEADINGS = ["Item", "Needed", "Unit", "Per pack", "To order", "Unit", "Spare"];
 const [ITEM, NEEDED, UNIT, PER_PACK, TO_ORDER, ORDER_UNIT, SPARE] = [0, 1, 2, 3, 4, 5, 6];
 
-const CLIPPED = TRIM_KINDS.filter((kind) => kind !== "eave");
+const CLIPPED = RUN_KINDS.filter((kind) => kind !== "eave");
 
 interface OrderLine {
   readonly item: string;
@@ -37,7 +37,7 @@ const orderLines = (layout: TakeOffLayout): readonly OrderLine[] => {
   const panels = a1({ row: layout.order, column: NEEDED });
   const spareCell = a1({ row: layout.order, column: SPARE });
   const trimClips = CLIPPED.map((kind) => trimTotalCell(layout, kind, "clips")).join("+");
-  const pieces = (item: string, kind: TrimKind): OrderLine => ({
+  const pieces = (item: string, kind: RunKind): OrderLine => ({
     item,
     needed: trimTotalCell(layout, kind, "pieces"),
     unit: "pieces",

@@ -1,6 +1,6 @@
 import type { Cell } from "../../../shared/cell";
 import { cellInView, type SheetInView } from "../inView";
-import { ALL_PLANES, PLANE, PLANE_HEADINGS, ROOF_PLANE, ROOF_SHAPE } from "./planes";
+import { ALL_PLANES, numberOfRoofPlane, PLANE, PLANE_HEADINGS, ROOF_SHAPE } from "./planes";
 
 const isText = (value: unknown): value is string => typeof value === "string" && value.trim() !== "";
 
@@ -34,5 +34,5 @@ export const planeRowInView = (view: SheetInView): number | undefined => {
 export const roofPlaneNumber = (view: SheetInView, row: number): number | undefined => {
   if (cellInView(view, { row, column: PLANE.shape }) !== ROOF_SHAPE) return undefined;
   const name = cellInView(view, { row, column: PLANE.name });
-  return typeof name === "string" ? Number(name.slice(ROOF_PLANE.length)) : undefined;
+  return typeof name === "string" ? numberOfRoofPlane(name) : undefined;
 };

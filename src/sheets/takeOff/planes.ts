@@ -52,8 +52,12 @@ export const ALL_PLANES = "All planes";
 const SHAPES = ["rectangle", "triangle", "trapezoid"];
 const GABLE_EDGES = ["0", "1", "2"];
 
-/** How a plane that comes from the footprint is named, before its number, and what stands as its shape. */
-export const ROOF_PLANE = "Plane";
+/** A plane that comes from the footprint: how it is named, and what stands as its shape. */
+const ROOF_PLANE = "Plane";
+export const roofPlaneName = (plane: number): string => `${ROOF_PLANE} ${plane}`;
+/** The number of the plane that bears this name. */
+export const numberOfRoofPlane = (name: string): number => Number(name.slice(ROOF_PLANE.length));
+
 export const ROOF_SHAPE = "from footprint";
 
 /** A cell of the plane table, as a formula on the same sheet calls it. */
@@ -152,7 +156,7 @@ const roofPlaneRow = (row: number, plane: number): PlannedCell[] => {
   const from = (heading: string): string => unlessEmpty(name, planeOfRoof(plane, heading));
   const pitch = planeCell(row, "pitch");
   return [
-    result(row, "name", ifPlane(plane, `"${ROOF_PLANE} ${plane}"`), "General"),
+    result(row, "name", ifPlane(plane, `"${roofPlaneName(plane)}"`), "General"),
     result(row, "shape", unlessEmpty(name, `"${ROOF_SHAPE}"`), "General"),
     result(row, "eave", from("eave (ft)"), "0.00"),
     result(row, "pitch", from("pitch (in 12)"), "General"),

@@ -5,7 +5,7 @@ import { panelFieldName } from "../panelSheet";
 import { formula, text, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
 import type { PlaneInput } from "./options";
-import { planeColumn, ROOF_PLANE } from "./planes";
+import { planeColumn, roofPlaneName } from "./planes";
 import { rowsFrom } from "./section";
 
 /** Rows that are framed for the starters: as many as the usual staggers have, and some. */
@@ -33,7 +33,7 @@ export const starterSection = (layout: TakeOffLayout, planes: readonly PlaneInpu
   const pickRow = layout.starters - 2;
   const pickedCell = a1({ row: pickRow, column: PICKED });
   const first = planes.find(({ gableEdges }) => gableEdges !== undefined && gableEdges > 0) ?? planes[0];
-  const picked = first?.name ?? (layout.roofRows > 0 ? `${ROOF_PLANE} 1` : undefined);
+  const picked = first?.name ?? (layout.roofRows > 0 ? roofPlaneName(1) : undefined);
   const frame = rowsFrom(layout.starters, FRAMED_ROWS).flatMap((row) =>
     COLUMNS.map(({ result }, column): PlannedCell => ({
       row,

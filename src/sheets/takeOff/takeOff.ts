@@ -2,7 +2,7 @@ import { panelSheet } from "../panelSheet";
 import { text, type PlannedCell, type WorkbookPlan } from "../plan";
 import { roofSheet } from "../roofSheet/roofSheet";
 import { rowHeightsOf } from "../rowHeights";
-import { CAUTIONS } from "../safety";
+import { cautionCells } from "../cautionCells";
 import { courseSection } from "./courses";
 import { layOutTakeOff } from "./layout";
 import type { TakeOffOptions } from "./options";
@@ -58,12 +58,7 @@ export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNam
     ...trimSection(layout, options.runs),
     ...orderSection(layout, options.spare),
     ...starterSection(layout, options.planes),
-    ...CAUTIONS.map((caution, index): PlannedCell => ({
-      row: layout.cautions + index,
-      column: 0,
-      content: text(caution),
-      style: "caution",
-    })),
+    ...cautionCells(layout.cautions),
   ];
   const takeOff = {
     name: sheetNames.takeOff,

@@ -7,7 +7,7 @@ import { a1, a1Range } from "../address";
 import { call, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, text, value, type PlannedCell } from "../plan";
-import { TRIM_KINDS, type TakeOffLayout, type TrimKind } from "./layout";
+import { RUN_KINDS, type TakeOffLayout, type RunKind } from "./layout";
 import { TYPED_KINDS, type RunInput, type TypedKind } from "./options";
 import { gableEdgesOf, planeCell } from "./planes";
 import { overEdges } from "./roofPart";
@@ -23,7 +23,7 @@ type QuantityColumn = (typeof QUANTITY_COLUMNS)[number];
 const runCell = (row: number, column: keyof typeof RUN): string => a1({ row, column: RUN[column] });
 
 /** Feet, pieces and fasteners of one run, times the runs that are alike. The eave is nailed, the rest is clipped. */
-const quantities = (row: number, kind: TrimKind): PlannedCell[] => {
+const quantities = (row: number, kind: RunKind): PlannedCell[] => {
   const length = runCell(row, "length");
   const runs = runCell(row, "runs");
   const lap = panelFieldName("trimLapIn");
@@ -90,14 +90,14 @@ const typedRun = (row: number, kind: TypedKind, run: RunInput | undefined): Plan
   ...quantities(row, kind),
 ];
 
-const isTyped = (kind: TrimKind): kind is TypedKind => TYPED_KINDS.some((each) => each === kind);
+const isTyped = (kind: RunKind): kind is TypedKind => TYPED_KINDS.some((each) => each === kind);
 
 /** How many rows the runs of a kind have; a pitch break comes from a footprint only. */
-const rowCount = ({ handRows, typedRows }: TakeOffLayout, kind: TrimKind): number =>
+const rowCount = ({ handRows, typedRows }: TakeOffLayout, kind: RunKind): number =>
   isTyped(kind) ? typedRows[kind] : kind === "pitch break" ? 0 : handRows;
 
-const firstRow = (layout: TakeOffLayout, kind: TrimKind): number =>
-  TRIM_KINDS.slice(0, TRIM_KINDS.indexOf(kind)).reduce(
+const firstRow = (layout: TakeOffLayout, kind: RunKind): number =>
+  RUN_KINDS.slice(0, RUN_KINDS.indexOf(kind)).reduce(
     (row, each) => row + rowCount(layout, each),
     layout.trim,
   );
@@ -105,12 +105,12 @@ const firstRow = (layout: TakeOffLayout, kind: TrimKind): number =>
 /** The row with the totals of one kind of trim. */
 export const trimTotalCell = (
   layout: TakeOffLayout,
-  kind: TrimKind,
+  kind: RunKind,
   column: "pieces" | "clips" | "nails",
-): string => runCell(layout.trimTotals + TRIM_KINDS.indexOf(kind), column);
+): string => runCell(layout.trimTotals + RUN_KINDS.indexOf(kind), column);
 
 /** What the roof's edges are called in its table, by the trim that they take. */
-const edgeOf = (kind: TrimKind): string => (kind === "gable" ? "rake" : kind);
+const edgeOf = (kind: RunKind): string => (kind === "gable" ? "rake" : kind);
 
 /** A quantity of all runs that are given as a column of lengths. */
 const quantityOf = (column: QuantityColumn, lengths: string): string => {
@@ -128,10 +128,10 @@ const quantityOf = (column: QuantityColumn, lengths: string): string => {
 };
 
 /** The eave is nailed, the rest is clipped. */
-const takes = (kind: TrimKind, column: QuantityColumn): boolean =>
+const takes = (kind: RunKind, column: QuantityColumn): boolean =>
   column === "feet" || column === "pieces" || (column === "nails") === (kind === "eave");
 
-const totalFormula = (layout: TakeOffLayout, kind: TrimKind, column: QuantityColumn): string => {
+const totalFormula = (layout: TakeOffLayout, kind: RunKind, column: QuantityColumn): string => {
   const rows = rowCount(layout, kind);
   const [first, last] = [firstRow(layout, kind), firstRow(layout, kind) + rows - 1];
   // Not SUMIFS by kind: it would pass over a row whose kind is an error, in silence.
@@ -145,8 +145,8 @@ const totalFormula = (layout: TakeOffLayout, kind: TrimKind, column: QuantityCol
     : `=${byHand}`;
 };
 
-const totalRow = (layout: TakeOffLayout, kind: TrimKind): PlannedCell[] => {
-  const row = layout.trimTotals + TRIM_KINDS.indexOf(kind);
+const totalRow = (layout: TakeOffLayout, kind: RunKind): PlannedCell[] => {
+  const row = layout.trimTotals + RUN_KINDS.indexOf(kind);
   return [
     { row, column: RUN.name, content: text(`All ${kind}`), style: "total" },
     ...QUANTITY_COLUMNS.map((column): PlannedCell => ({
@@ -159,7 +159,7 @@ const totalRow = (layout: TakeOffLayout, kind: TrimKind): PlannedCell[] => {
   ];
 };
 
-const runsOfKind = (layout: TakeOffLayout, kind: TrimKind, runs: readonly RunInput[]): PlannedCell[] => {
+const runsOfKind = (layout: TakeOffLayout, kind: RunKind, runs: readonly RunInput[]): PlannedCell[] => {
   const rows = rowsFrom(firstRow(layout, kind), rowCount(layout, kind));
   if (isTyped(kind)) {
     const typed = runs.filter((run) => run.kind === kind);
@@ -172,6 +172,6 @@ const runsOfKind = (layout: TakeOffLayout, kind: TrimKind, runs: readonly RunInp
 /** Every run of trim: eaves and gables of the planes measured by hand, others typed; a roof's own edges join the totals. */
 export const trimSection = (layout: TakeOffLayout, runs: readonly RunInput[]): PlannedCell[] => [
   ...sectionHead(layout.trim, "3  Trim", HEADINGS),
-  ...TRIM_KINDS.flatMap((kind) => runsOfKind(layout, kind, runs)),
-  ...TRIM_KINDS.flatMap((kind) => totalRow(layout, kind)),
+  ...RUN_KINDS.flatMap((kind) => runsOfKind(layout, kind, runs)),
+  ...RUN_KINDS.flatMap((kind) => totalRow(layout, kind)),
 ];

@@ -31,6 +31,15 @@ describe("warnings of a course", () => {
     expect(warnings(face(4, 15 / 12), { "shortest piece": 3, "stagger pattern": "1" })).toEqual(["", "", ""]);
   });
 
+  it("a course so narrow that the setbacks at both gables leave nothing to cover", () => {
+    expect(warnings(face(2 / 12, 2), { "gable setback": 1.5 })).toEqual([
+      "the course is 2 in wide, of which setbacks of 1 1/2 in leave nothing to cover",
+      "the course is 2 in wide, of which setbacks of 1 1/2 in leave nothing to cover",
+      "2 warnings",
+    ]);
+    expect(warnings(face(4 / 12, 2), { "gable setback": 1.5 })).toEqual(["", "", ""]);
+  });
+
   it("a bend in a no-bend band, counted from the left lock whichever side the courses start at", () => {
     const fields = {
       "gable setback": 1.5,
