@@ -19,6 +19,7 @@ import { packsSpec } from "./orders/packs";
 import { squaresSpec } from "./orders/squares";
 import { panelValueSpec } from "./panel/panelValue";
 import { edgeFeetSpec } from "./roof/edgeFeet";
+import { edgeLengthsSpec } from "./roof/edgeLengths";
 import { planeOutlineSpec } from "./roof/planeOutline";
 import { roofEdgesSpec } from "./roof/roofEdges";
 import { roofPlanesSpec } from "./roof/roofPlanes";
@@ -83,6 +84,7 @@ export const catalogue: readonly FunctionSpec[] = [
   roofEdgesSpec,
   planeOutlineSpec,
   edgeFeetSpec,
+  edgeLengthsSpec,
   trimFeetSpec,
   trimPiecesSpec,
   trimStockSpec,

@@ -2,6 +2,7 @@ import type { Cell } from "./cell";
 import type { Kind } from "./kinds/kind";
 import { lengthInInches } from "./kinds/length";
 import { bendBands } from "./kinds/bendBands";
+import { metal } from "./kinds/metal";
 import { count, money, quantity } from "./kinds/number";
 import { pitch } from "./kinds/pitch";
 import { DEFAULT_PATTERN, staggerPattern } from "./kinds/staggerPattern";
@@ -70,6 +71,24 @@ export const PANEL_FIELDS = {
   headLapIn: field("head lap", "in", inches, "underlayment, course over course", 2),
   endLapIn: field("end lap", "in", inches, "underlayment, roll after roll", 4),
   edgeWrapIn: field("edge wrap", "in", inches, "underlayment, over every edge", 1),
+  foamBackersPerPanel: field("foam backers per panel", "backers", quantity("backers"), "", 0),
+  nailsPerClip: field(
+    "nails per clip",
+    "nails",
+    quantity("nails"),
+    "two: UFGS 07600, cleats of flat-seam metal; the maker governs",
+    2,
+  ),
+  nailsPerPound: field("nails per pound", "nails", quantity("nails"), "on the box; 0: not known", 0),
+  packsPerPallet: field("packs per pallet", "packs", count({ atLeast: 0 }), "0: not known", 0),
+  trimMetal: field("trim metal", "", metal, "for its weight", "galvanized steel"),
+  trimThicknessIn: field(
+    "trim thickness",
+    "in",
+    lengthInInches({ atMost: 0.5 }),
+    "for its weight, such as 0.024; 0: not known",
+    0,
+  ),
 } as const;
 
 type Fields = typeof PANEL_FIELDS;

@@ -1,58 +1,68 @@
+/** What a run of trim follows: an edge of the roof, a wall that meets it, or a side of a chimney. */
+export const TRIM_EDGES = [
+  "eave",
+  "gable",
+  "ridge",
+  "hip",
+  "valley",
+  "pitch break",
+  "eave step",
+  "side wall",
+  "head wall",
+  "chimney front",
+  "chimney side",
+  "chimney back",
+  "pipe",
+] as const;
+export type TrimEdge = (typeof TRIM_EDGES)[number];
+
 /** A kind of trim with what is usual for it: each is a default that the maker's guide replaces. */
 export interface TrimKind {
   readonly label: string;
-  /** The kind of roof edge whose length it takes; absent where its length is typed. */
-  readonly edge?: string;
-  readonly stockIn: number;
-  readonly lapIn: number;
-  /** On centre; 0 where it takes none. */
-  readonly clipSpacingIn: number;
-  readonly nailSpacingIn: number;
-  /** Edges that are fastened: a valley has two. */
-  readonly rows: number;
+  /** The runs that it takes: all those of this edge. */
+  readonly follows: TrimEdge;
+  /** Where left out, as for all trim on the panel sheet; so are the lap and the spacings. */
+  readonly stockIn?: number;
+  readonly lapIn?: number;
+  /** Edges of the trim that are clipped, and that are nailed: a valley has two. */
+  readonly clippedEdges: number;
+  readonly nailedEdges: number;
+  readonly nailSpacingIn?: number;
   readonly source: string;
 }
 
 const COMMON_PRACTICE = "common practice, no published source";
-const TEN_FEET_IN = 120;
-const ON_CENTRE_IN = 12;
-
-const kind = (label: string, lapIn: number, differing: Partial<TrimKind>): TrimKind => ({
-  label,
-  stockIn: TEN_FEET_IN,
-  lapIn,
-  clipSpacingIn: ON_CENTRE_IN,
-  nailSpacingIn: 0,
-  rows: 1,
-  source: COMMON_PRACTICE,
-  ...differing,
-});
-
-const NAILED = { clipSpacingIn: 0, nailSpacingIn: ON_CENTRE_IN } as const;
+const CLIPPED = { clippedEdges: 1, nailedEdges: 0, source: COMMON_PRACTICE };
+const NAILED = { clippedEdges: 0, nailedEdges: 1, source: COMMON_PRACTICE };
 
 /** Every kind of trim on a roof of metal shingles, in the order in which it goes on. */
 export const TRIM_KINDS = {
-  dripEdge: kind("drip edge", 2, {
+  dripEdge: {
     ...NAILED,
-    edge: "eave",
+    label: "drip edge",
+    follows: "eave",
     nailSpacingIn: 10,
     source:
-      "Navy NAVEDTRA 14045, sample specification: fasteners at most 10 in on centre; lap from common practice",
-  }),
-  eaveStarter: kind("eave starter", 0, { ...NAILED, edge: "eave" }),
-  valley: kind("valley", 4, {
-    edge: "valley",
-    rows: 2,
-    source: "IRC R905.4.6, from memory: end lap 4 in; the rest common practice. The local code governs",
-  }),
-  gableChannel: kind("gable channel", 2, { edge: "rake" }),
-  sideWall: kind("side wall", 2, {}),
-  headWall: kind("head wall", 2, NAILED),
-  chimneyFront: kind("chimney front", 2, NAILED),
-  chimneySide: kind("chimney side", 2, {}),
-  chimneyBack: kind("chimney back", 2, NAILED),
-  /** Counted by the piece: a run is one flashing. */
-  pipeFlashing: kind("pipe flashing", 0, { ...NAILED, nailSpacingIn: 6 }),
-  hip: kind("hip", 2, { edge: "hip", rows: 2 }),
-  ridge: kind("ridge", 2, { edge: "ridge", rows: 2 }),
-} as const;
+      "Navy NAVEDTRA 14045, sample specification: fasteners at most 10 in on centre. The local code governs",
+  },
+  eaveStarter: { ...NAILED, label: "eave starter", follows: "eave" },
+  valley: {
+    ...CLIPPED,
+    label: "valley",
+    follows: "valley",
+    lapIn: 4,
+    clippedEdges: 2,
+    source: "IRC R905.4.6, from memory, any edition: end lap 4 in. The local code governs",
+  },
+  gableChannel: { ...CLIPPED, label: "gable channel", follows: "gable" },
+  pitchBreak: { ...CLIPPED, label: "pitch break", follows: "pitch break" },
+  sideWall: { ...CLIPPED, label: "side wall", follows: "side wall" },
+  headWall: { ...NAILED, label: "head wall", follows: "head wall" },
+  chimneyFront: { ...NAILED, label: "chimney front", follows: "chimney front" },
+  chimneySide: { ...CLIPPED, label: "chimney side", follows: "chimney side" },
+  chimneyBack: { ...NAILED, label: "chimney back", follows: "chimney back" },
+  /** A piece each: its stock is as long as the edge of one flashing that is nailed. */
+  pipeFlashing: { ...NAILED, label: "pipe flashing", follows: "pipe", stockIn: 48, nailSpacingIn: 6 },
+  hip: { ...CLIPPED, label: "hip", follows: "hip", clippedEdges: 2 },
+  ridge: { ...CLIPPED, label: "ridge", follows: "ridge", clippedEdges: 2 },
+} as const satisfies Record<string, TrimKind>;

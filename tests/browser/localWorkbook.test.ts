@@ -115,6 +115,18 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
+  it("prices the order, and moves it when a pitch moves", async () => {
+    const { page, complaints } = await visit();
+    await type(page, "G7", "12:12");
+    await page.getByText("Order", { exact: true }).click();
+    await goTo(page, "C6");
+    // North at 10 ft of run, 12 in 12, and a 2 ft tail is 16 ft 1 3/4 in: 17 courses in place of 14.
+    expect(Number(await shownAt(page, "C6"))).toBeGreaterThan(848);
+    expect(Number(await shownAt(page, "L33"))).toBeGreaterThan(8361.45);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
   it("says what an error in the selected cell means", async () => {
     const { page } = await visit();
     await type(page, "G7", "steep");
@@ -154,7 +166,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.keyboard.press("Enter");
     await page
       .getByRole("status")
-      .filter({ hasText: 'Added "Take-off 2". No other sheet was changed.' })
+      .filter({ hasText: 'Added "Take-off 2", "Order 2", and "Trim cuts 2". No other sheet was changed.' })
       .waitFor();
     expect(await shownAt(page, "A1")).toBe("Roof take-off: =1+1");
     expect(await shownAt(page, "K11")).toBe("1600");
@@ -247,7 +259,10 @@ describeInBrowser("the local workbook in a browser", () => {
     const { page, complaints } = await visit();
     await page.getByLabel("Start with").selectOption("footprintExample");
     await page.getByRole("button", { name: "Build take-off" }).click();
-    await page.getByRole("status").filter({ hasText: 'Added "Roof" and "Take-off 2"' }).waitFor();
+    await page
+      .getByRole("status")
+      .filter({ hasText: 'Added "Roof", "Take-off 2", "Order 2", and "Trim cuts 2".' })
+      .waitFor();
     const plan = page.locator(".picture desc").first();
     await plan.filter({ hasText: "5 planes" }).waitFor({ state: "attached" });
     await page.getByRole("slider", { name: "Turn" }).press("ArrowRight");

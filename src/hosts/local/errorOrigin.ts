@@ -1,5 +1,11 @@
 import type { Injector, Workbook, Worksheet } from "@univerjs/core";
-import { deserializeRangeWithSheet, LexerTreeBuilder, sequenceNodeType } from "@univerjs/engine-formula";
+import {
+  deserializeRangeWithSheet,
+  IDefinedNamesService,
+  LexerTreeBuilder,
+  sequenceNodeType,
+  type ISequenceNode,
+} from "@univerjs/engine-formula";
 import { CellError, type Cell } from "../../../shared/cell";
 import { a1 } from "../../sheets/address";
 import { cellDataAt } from "./cells";
@@ -15,13 +21,25 @@ interface Spot {
 /** Longer chains than this are not followed: formulas may refer in a ring. */
 const MOST_STEPS = 12;
 
-/** The cells that a formula refers to by their addresses. */
+/** The address that a part of a formula refers to, itself or by a name, which the engine takes for a function's. */
+const addressOf = (
+  injector: Injector,
+  workbook: Workbook,
+  { nodeType, token }: ISequenceNode,
+): string | undefined => {
+  if (nodeType === sequenceNodeType.REFERENCE) return token;
+  if (nodeType !== sequenceNodeType.FUNCTION) return undefined;
+  return injector.get(IDefinedNamesService).getValueByName(workbook.getUnitId(), token)?.formulaOrRefString;
+};
+
+/** The cells that a formula refers to, by their addresses or by names. */
 const referencesOf = (injector: Injector, workbook: Workbook, { sheet, row, column }: Spot): Spot[] => {
   const formula = cellDataAt(injector, sheet, row, column)?.f;
   const nodes = formula ? (injector.get(LexerTreeBuilder).sequenceNodesBuilder(formula) ?? []) : [];
   return nodes.flatMap((node) => {
-    if (typeof node === "string" || node.nodeType !== sequenceNodeType.REFERENCE) return [];
-    const { sheetName, range } = deserializeRangeWithSheet(node.token);
+    const address = typeof node === "string" ? undefined : addressOf(injector, workbook, node);
+    if (address === undefined) return [];
+    const { sheetName, range } = deserializeRangeWithSheet(address);
     const target = sheetName === "" ? sheet : workbook.getSheetBySheetName(sheetName);
     if (!target || Number.isNaN(range.startRow) || Number.isNaN(range.startColumn)) return [];
     const spots: Spot[] = [];

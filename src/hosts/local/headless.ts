@@ -24,6 +24,7 @@ import { functionClasses } from "./functions";
 import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
+import { compareItems } from "./comparisons";
 import { keepTextLiterals } from "./textLiterals";
 import { readCell } from "./readSheet";
 import { workbookData } from "./snapshot";
@@ -67,6 +68,7 @@ export const createHeadlessEngine = (
   plan: WorkbookPlan = EMPTY,
 ): HeadlessEngine => {
   keepTextLiterals();
+  compareItems();
   const sentences = new Sentences();
   const univer = new Univer({
     locale: LocaleType.EN_US,

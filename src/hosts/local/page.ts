@@ -49,6 +49,7 @@ import { functionClasses, functionDescriptions } from "./functions";
 import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
+import { compareItems } from "./comparisons";
 import { keepTextLiterals } from "./textLiterals";
 import { openWorkbook, type PageWorkbook } from "./workbook";
 
@@ -74,6 +75,7 @@ export const showWorkbook = (
   dark = false,
 ): PageWorkbook => {
   keepTextLiterals();
+  compareItems();
   const sentences = new Sentences();
   const univer = new Univer({
     locale: LocaleType.EN_US,

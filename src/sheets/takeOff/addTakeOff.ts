@@ -3,6 +3,7 @@ import type { Existing, Host } from "../../hosts/host";
 import { freeName, includesName } from "../freeName";
 import { PANEL_NAME, PANEL_VALUE_NAMES } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/names";
+import { TRIMS_NAME } from "../trimsSheet";
 import type { TakeOffOptions } from "./options";
 import { takeOffPlan, USUAL_NAMES, type TakeOffSheetNames } from "./takeOff";
 
@@ -15,18 +16,29 @@ const refuseSecondRoof = (names: readonly string[]): void => {
     );
 };
 
-/** New names for new sheets; a workbook that has a panel sheet keeps it, and one whose names clash is left alone. */
-export const chooseSheetNames = ({ sheets, names }: Existing, withRoof: boolean): TakeOffSheetNames => {
-  if (withRoof) refuseSecondRoof(names);
-  const own = { takeOff: freeName(USUAL_NAMES.takeOff, sheets), roof: freeName(USUAL_NAMES.roof, sheets) };
-  const wanted = [PANEL_NAME, ...PANEL_VALUE_NAMES];
+/** Whether a workbook brings all of some names itself; one that has some of them for something else is left alone. */
+const hasAll = (names: readonly string[], wanted: readonly string[]): boolean => {
   const there = wanted.filter((name) => includesName(names, name));
-  if (there.length === wanted.length) return { ...own, panel: undefined };
-  if (there.length > 0)
+  if (there.length > 0 && there.length < wanted.length)
     throw new InputError(
       `This workbook uses the name ${there[0]} for something else. Rename it, or build the take-off in another workbook; nothing was written.`,
     );
-  return { ...own, panel: freeName(USUAL_NAMES.panel, sheets) };
+  return there.length === wanted.length;
+};
+
+/** New names for new sheets; a workbook that has a panel sheet, or a table of trims, keeps it. */
+export const chooseSheetNames = ({ sheets, names }: Existing, withRoof: boolean): TakeOffSheetNames => {
+  if (withRoof) refuseSecondRoof(names);
+  const free = (sheet: keyof typeof USUAL_NAMES): string => freeName(USUAL_NAMES[sheet], sheets);
+  const hasPanel = hasAll(names, [PANEL_NAME, ...PANEL_VALUE_NAMES]);
+  return {
+    takeOff: free("takeOff"),
+    order: free("order"),
+    cuts: free("cuts"),
+    roof: free("roof"),
+    trims: includesName(names, TRIMS_NAME) ? undefined : free("trims"),
+    panel: hasPanel ? undefined : free("panel"),
+  };
 };
 
 /** Adds a take-off to a workbook, and says which sheets it wrote. */

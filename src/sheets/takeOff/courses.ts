@@ -1,12 +1,15 @@
 import { coursesSpec } from "../../../functions/courses/courses";
 import { topCourseSpec } from "../../../functions/courses/topCourse";
+import { iceBarrierSpec } from "../../../functions/deck/iceBarrier";
 import { underlaymentSpec } from "../../../functions/deck/underlayment";
 import { panelCountSpec } from "../../../functions/layout/panelCount";
 import { starterSetsSpec } from "../../../functions/stagger/starterSets";
+import { feetSpec } from "../../../functions/measure/feet";
 import { a1, a1Range } from "../address";
 import { call, isEmpty, unlessEmpty } from "../formula";
 import { PANEL_NAME, panelFieldName } from "../panelSheet";
 import { formula, text, type PlannedCell } from "../plan";
+import { deckCell, orOfPanel } from "./deckCells";
 import type { TakeOffLayout } from "./layout";
 import { gableEdgesOf, outlineOfRow, planeCell } from "./planes";
 import { outlineOfRoof } from "./roofPart";
@@ -20,8 +23,9 @@ const HEADINGS = [
   "Starter sets, all gables",
   "Panels, laid",
   "Underlay rolls",
+  "Ice barrier (ft)",
 ];
-const [SETS_OF_ONE, PANELS, ROLLS] = [3, 5, 6];
+const [SETS_OF_ONE, PANELS, ROLLS, ICE] = [3, 5, 6, 7];
 
 const totalCell = (layout: TakeOffLayout, column: number): string =>
   a1({ row: layout.courses + layout.planeRows, column });
@@ -32,6 +36,23 @@ export const panelsLaidCell = (layout: TakeOffLayout): string => totalCell(layou
 /** Rolls of underlayment of all planes, whole ones for each. */
 export const rollsCell = (layout: TakeOffLayout): string => totalCell(layout, ROLLS);
 
+/** Feet of ice barrier along all eaves. */
+export const iceSheetCell = (layout: TakeOffLayout): string => totalCell(layout, ICE);
+
+/** Feet of sheet along one plane's eave, its courses one after the other; quiet where no overhang is given. */
+const iceSheet = (layout: TakeOffLayout, planeRow: number): string => {
+  const overhang = deckCell(layout, "overhang");
+  const courses = call(
+    iceBarrierSpec,
+    planeCell(planeRow, "pitch"),
+    overhang,
+    `N(${deckCell(layout, "wall")})`,
+    orOfPanel(deckCell(layout, "iceWidth"), "rollWidthIn"),
+    panelFieldName("headLapIn"),
+  );
+  return `=IF(OR(${isEmpty(planeCell(planeRow, "slopeUsed"))},${isEmpty(overhang)}),"",${courses}*${call(feetSpec, planeCell(planeRow, "eave"))})`;
+};
+
 /** Rolls for one plane; one that narrows takes sheets of its mean width. */
 const rolls = (planeRow: number): string => {
   const [area, slope] = [planeCell(planeRow, "area"), planeCell(planeRow, "slopeUsed")];
@@ -41,7 +62,13 @@ const rolls = (planeRow: number): string => {
   return call(underlaymentSpec, `${area}/${slope}`, slope, ...fields);
 };
 
-const courseRow = (row: number, planeRow: number, gableEdges: string, outline: string): PlannedCell[] => {
+const courseRow = (
+  layout: TakeOffLayout,
+  row: number,
+  planeRow: number,
+  gableEdges: string,
+  outline: string,
+): PlannedCell[] => {
   const name = planeCell(planeRow, "name");
   const slope = planeCell(planeRow, "slopeUsed");
   const height = panelFieldName("exposedHeightIn");
@@ -55,6 +82,7 @@ const courseRow = (row: number, planeRow: number, gableEdges: string, outline: s
     [unlessEmpty(setsOfOne, `${setsOfOne}*${gableEdges}`), "#,##0"],
     [unlessEmpty(slope, call(panelCountSpec, outline, PANEL_NAME)), "#,##0"],
     [unlessEmpty(slope, rolls(planeRow)), "#,##0"],
+    [iceSheet(layout, planeRow), "#,##0.00"],
   ];
   return contents.map(([content, numberFormat], column) => ({
     row,
@@ -70,6 +98,7 @@ const rowOfPlane = (layout: TakeOffLayout, index: number): PlannedCell[] => {
   const planeRow = layout.planes + index;
   const isFromRoof = index < layout.roofRows;
   return courseRow(
+    layout,
     layout.courses + index,
     planeRow,
     isFromRoof ? `N(${planeCell(planeRow, "gableEdges")})` : gableEdgesOf(planeRow),

@@ -9,14 +9,29 @@ import type { TakeOffOptions } from "./options";
 export const DEMO_TAKE_OFF: TakeOffOptions = {
   job: "storage building, gable roof",
   notes: [
-    "Roof: US Army Engineer School Subcourse EN0069 Ed. A, Lesson 3 self-test: 60 ft long, rafter line 11' 4\", overhang 2'. Panel: invented.",
+    "Roof: US Army Engineer School Subcourse EN0069 Ed. A, Lesson 3 self-test: 60 ft long, rafter line 11' 4\", overhang 2'. Everything else: invented.",
   ],
   planes: [
     { name: "North", shape: "rectangle", eave: 60, run: 10, pitch: 6.4, tail: 2, gableEdges: 2 },
     { name: "South", shape: "rectangle", eave: 60, run: 10, pitch: 6.4, tail: 2, gableEdges: 2 },
   ],
-  runs: [{ kind: "ridge", name: "ridge", length: 60 }],
+  runs: [{ edge: "ridge", name: "ridge", length: 60 }],
+  penetrations: [{ kind: "pipe", name: "vent pipe" }],
+  deck: { atticFloorSqFt: 1200 },
   spare: 0.1,
+  supplies: {
+    "drip edge": { price: 11.4 },
+    "eave starter": { price: 12.75 },
+    "gable channel": { price: 16.2 },
+    "pipe flashing": { price: 28, weightLb: 1.5 },
+    ridge: { price: 19.8 },
+    "panel clips": { price: 14.5, weightLb: 0.02 },
+    "trim clips": { price: 14.5, weightLb: 0.02 },
+    nails: { price: 6.9, perPack: 1000 },
+    underlayment: { price: 68, weightLb: 30 },
+    "ice barrier": { price: 96, weightLb: 60 },
+  },
+  girthsIn: { "drip edge": 6, "eave starter": 5, valley: 24, "gable channel": 8, hip: 10, ridge: 12 },
   panel: {
     exposedWidthIn: 24,
     exposedHeightIn: 12,
@@ -26,6 +41,12 @@ export const DEMO_TAKE_OFF: TakeOffOptions = {
     panelsPerPack: 10,
     clipsPerPanel: 1,
     trimLapIn: 2,
+    panelWeightLb: 1.9,
+    panelPrice: 7.35,
+    nailsPerPound: 180,
+    packsPerPallet: 24,
+    trimMetal: "aluminum",
+    trimThicknessIn: 0.032,
   },
 };
 
@@ -33,7 +54,7 @@ export const DEMO_TAKE_OFF: TakeOffOptions = {
 export const FOOTPRINT_DEMO: TakeOffOptions = {
   ...DEMO_TAKE_OFF,
   job: "house with a wing, from its footprint",
-  notes: ["House and panel: invented."],
+  notes: ["Everything is invented."],
   roof: {
     corners: [
       [0, 0],
@@ -49,4 +70,9 @@ export const FOOTPRINT_DEMO: TakeOffOptions = {
   },
   planes: [],
   runs: [],
+  penetrations: [
+    { kind: "chimney", name: "chimney", width: `2' 8"`, depth: 2, pitch: 6 },
+    { kind: "pipe", name: "vent pipe" },
+  ],
+  deck: { overhangIn: 12, wallIn: 6, atticFloorSqFt: 1360 },
 };

@@ -1,15 +1,21 @@
 import { layOutRoof } from "../roofSheet/layout";
-import { TYPED_KINDS, type TakeOffOptions, type TypedKind } from "./options";
+import { TRIM_ROWS } from "../trimsSheet";
+import { DECK_LINES } from "./deckCells";
+import type { TakeOffOptions } from "./options";
 
 const FEWEST_PLANE_ROWS = 4;
 const SPARE_PLANE_ROWS = 2;
-const FEWEST_TYPED_ROWS = 2;
+const FEWEST_PENETRATIONS = 3;
+const SPARE_PENETRATIONS = 1;
+const FEWEST_TYPED_RUNS = 9;
+const SPARE_TYPED_RUNS = 3;
 /** Room for the starters of the longest stagger pattern to spill into. */
 const STARTER_ROWS = 25;
 
-/** Kinds of trim, in the order of their rows. Those of the planes come first, then those that are typed. */
-export const RUN_KINDS = ["eave", "gable", "ridge", "hip", "valley", "pitch break"] as const;
-export type RunKind = (typeof RUN_KINDS)[number];
+/** A plane measured by hand has an eave and two gable edges at most. */
+export const RUNS_OF_PLANE = ["eave", "gable", "gable"] as const;
+/** A chimney is trimmed on four sides; a pipe takes the first row only. */
+export const RUNS_OF_PENETRATION = 4;
 
 /** Where each part of the take-off stands: first rows, counted from 0. One place, so that the parts can't disagree. */
 export interface TakeOffLayout {
@@ -17,13 +23,19 @@ export interface TakeOffLayout {
   readonly roofRows: number;
   readonly handRows: number;
   readonly planeRows: number;
-  readonly typedRows: Readonly<Record<TypedKind, number>>;
+  readonly penetrationRows: number;
+  readonly typedRuns: number;
   readonly planes: number;
   readonly planeTotal: number;
   readonly courses: number;
+  readonly penetrations: number;
+  /** Runs of planes measured by hand, then of chimneys and pipes, then typed ones. */
+  readonly runs: number;
+  readonly penetrationRuns: number;
+  readonly typed: number;
   readonly trim: number;
-  readonly trimTotals: number;
-  readonly order: number;
+  readonly trimCheck: number;
+  readonly deck: number;
   readonly starters: number;
   readonly cautions: number;
 }
@@ -31,40 +43,40 @@ export interface TakeOffLayout {
 /** Rows of section title and headings above a section's first row. */
 const HEAD_ROWS = 2;
 const GAP = 1;
-/** Lines of the order; a test sees to it that the parts of the sheet stay apart. */
-const ORDER_LINES = 11;
-
-const typedRowsOf = ({ runs }: TakeOffOptions): TakeOffLayout["typedRows"] =>
-  Object.fromEntries(
-    TYPED_KINDS.map((kind) => [
-      kind,
-      Math.max(FEWEST_TYPED_ROWS, runs.filter((run) => run.kind === kind).length),
-    ]),
-  ) as TakeOffLayout["typedRows"];
 
 export const layOutTakeOff = (options: TakeOffOptions): TakeOffLayout => {
   const roofRows = options.roof ? layOutRoof(options.roof).sides : 0;
   const handRows = Math.max(FEWEST_PLANE_ROWS, options.planes.length + SPARE_PLANE_ROWS);
   const planeRows = roofRows + handRows;
-  const typedRows = typedRowsOf(options);
+  const penetrationRows = Math.max(FEWEST_PENETRATIONS, options.penetrations.length + SPARE_PENETRATIONS);
+  const typedRuns = Math.max(FEWEST_TYPED_RUNS, options.runs.length + SPARE_TYPED_RUNS);
   const planes = 3 + options.notes.length + HEAD_ROWS;
   const planeTotal = planes + planeRows;
   const courses = planeTotal + 1 + GAP + HEAD_ROWS;
-  const trim = courses + planeRows + 1 + GAP + HEAD_ROWS;
-  const trimTotals = trim + 2 * handRows + TYPED_KINDS.reduce((sum, kind) => sum + typedRows[kind], 0);
-  const order = trimTotals + RUN_KINDS.length + GAP + HEAD_ROWS;
-  const starters = order + ORDER_LINES + GAP + HEAD_ROWS + 1;
+  const penetrations = courses + planeRows + 1 + GAP + HEAD_ROWS;
+  const runs = penetrations + penetrationRows + GAP + HEAD_ROWS;
+  const penetrationRuns = runs + handRows * RUNS_OF_PLANE.length;
+  const typed = penetrationRuns + penetrationRows * RUNS_OF_PENETRATION;
+  const trim = typed + typedRuns + GAP + HEAD_ROWS;
+  const trimCheck = trim + TRIM_ROWS;
+  const deck = trimCheck + 1 + GAP + HEAD_ROWS;
+  const starters = deck + DECK_LINES.length + GAP + HEAD_ROWS + 1;
   return {
     roofRows,
     handRows,
     planeRows,
-    typedRows,
+    penetrationRows,
+    typedRuns,
     planes,
     planeTotal,
     courses,
+    penetrations,
+    runs,
+    penetrationRuns,
+    typed,
     trim,
-    trimTotals,
-    order,
+    trimCheck,
+    deck,
     starters,
     cautions: starters + STARTER_ROWS,
   };

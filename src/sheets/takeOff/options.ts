@@ -1,5 +1,7 @@
+import type { TrimEdge } from "../../../shared/trimKinds";
 import type { PanelValues } from "../panelSheet";
 import { BLANK_ROOF, type RoofInput } from "../roofSheet/options";
+import type { Girths } from "../trimsSheet";
 
 /** A roof plane as an estimator measures it; lengths in feet or as tape text. */
 export interface PlaneInput {
@@ -15,14 +17,36 @@ export interface PlaneInput {
   readonly gableEdges?: number;
 }
 
-/** Kinds of runs that are typed by hand; eaves and gables come from the planes. */
-export const TYPED_KINDS = ["ridge", "hip", "valley"] as const;
-export type TypedKind = (typeof TYPED_KINDS)[number];
-
+/** A run of trim that is typed: eaves and gables come from the planes. */
 export interface RunInput {
-  readonly kind: TypedKind;
+  readonly edge: TrimEdge;
   readonly name: string;
   readonly length: number | string;
+}
+
+/** What goes through the roof and is flashed: a chimney with its sides, measured level, or a pipe. */
+export type PenetrationInput =
+  | {
+      readonly kind: "chimney";
+      readonly name: string;
+      readonly width: number | string;
+      readonly depth: number | string;
+      readonly pitch: number | string;
+    }
+  | { readonly kind: "pipe"; readonly name: string };
+
+/** What the deck needs beside underlayment; nothing is asked of what is left out. */
+export interface DeckInput {
+  readonly overhangIn?: number | string;
+  readonly wallIn?: number | string;
+  readonly atticFloorSqFt?: number;
+}
+
+/** Figures of the supplier's for an item of the order, by the item's name. */
+export interface SupplyInput {
+  readonly price?: number;
+  readonly weightLb?: number;
+  readonly perPack?: number;
 }
 
 export interface TakeOffOptions {
@@ -32,7 +56,13 @@ export interface TakeOffOptions {
   readonly roof?: RoofInput;
   readonly planes: readonly PlaneInput[];
   readonly runs: readonly RunInput[];
+  readonly penetrations: readonly PenetrationInput[];
+  readonly deck: DeckInput;
+  /** Share of the panels that is ordered on top. */
   readonly spare: number;
+  readonly supplies: Readonly<Record<string, SupplyInput>>;
+  /** Flat widths of trim, by its label. */
+  readonly girthsIn: Girths;
   readonly panel: PanelValues;
 }
 
@@ -42,7 +72,11 @@ export const BLANK_TAKE_OFF: TakeOffOptions = {
   notes: [],
   planes: [],
   runs: [],
+  penetrations: [],
+  deck: {},
   spare: 0.1,
+  supplies: {},
+  girthsIn: {},
   panel: {},
 };
 

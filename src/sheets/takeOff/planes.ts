@@ -173,6 +173,10 @@ const roofPlaneRow = (row: number, plane: number): PlannedCell[] => {
   ];
 };
 
+/** A total below the plane table. */
+export const planeTotalCell = (layout: TakeOffLayout, column: "area" | "squares"): string =>
+  planeCell(layout.planeTotal, column);
+
 const totalContent = (layout: TakeOffLayout, column: number): Content | null => {
   if (column === PLANE.name) return text(ALL_PLANES);
   if (column === PLANE.area) return formula(`=SUM(${planeColumn(layout, "area")})`);

@@ -1,5 +1,7 @@
+import { edgeLengthsSpec } from "../../../functions/roof/edgeLengths";
 import { planeOutlineSpec } from "../../../functions/roof/planeOutline";
 import { roofEdgesSpec } from "../../../functions/roof/roofEdges";
+import { EDGE_KINDS } from "../../../functions/roof/roofParts";
 import { roofPlanesSpec } from "../../../functions/roof/roofPlanes";
 import type { FunctionSpec } from "../../../shared/spec";
 import { call } from "../formula";
@@ -33,12 +35,33 @@ export const outlineOfRoof = (plane: number): string =>
 export const rakesOfRoof = (plane: number): string =>
   `SUMPRODUCT((${edgeColumn("kind")}="rake")*(${edgeColumn("plane")}=${plane}))`;
 
-/** Something summed over the roof's edges of one kind: `total` gets their lengths. */
-export const overEdges = (kind: string, total: (lengths: string) => string): string => {
-  const isKind = `(${edgeColumn("kind")}="${kind}")`;
-  const lengths = `FILTER(${edgeColumn("true length (ft)")},${isKind})`;
-  return `IF(${NO_FOOTPRINT},0,IF(SUMPRODUCT(${isKind}*1)=0,0,${total(lengths)}))`;
+/** An edge as the roof's functions call it: what a gable edge takes, a rake takes. */
+const roofEdge = (edge: string): string => `SUBSTITUTE(${edge},"gable","rake")`;
+
+const isOfRoof = (edge: string): string =>
+  `OR(${roofEdge(edge)}={${EDGE_KINDS.map((kind) => `"${kind}"`).join(",")}})`;
+
+const ifOfRoof = (edge: string, then: string, otherwise: string): string =>
+  `IF(${NO_FOOTPRINT},${otherwise},IF(${isOfRoof(edge)},${then},${otherwise}))`;
+
+/** The lengths of the roof's own edges of one kind, a column; 0 where there are none. */
+export const lengthsOfRoof = (edge: string): string =>
+  ifOfRoof(
+    edge,
+    call(edgeLengthsSpec, ...FOOTPRINT_AND_PITCH, roofEdge(edge), ...GABLES_AND_OVERHANGS, "FALSE"),
+    "0",
+  );
+
+/** What they are called, in the same order. */
+export const namesOfRoof = (edge: string): string => {
+  const kinds = edgeColumn("kind");
+  const names = `"plane "&${edgeColumn("plane")}&" "&${kinds}`;
+  return ifOfRoof(edge, `IFERROR(FILTER(${names},${kinds}=${roofEdge(edge)}),"")`, `""`);
 };
+
+/** How many of the roof's edges none of these trims follows. */
+export const edgesWithout = (follows: string): string =>
+  `IF(${NO_FOOTPRINT},0,SUMPRODUCT(ISNA(MATCH(SUBSTITUTE(${edgeColumn("kind")},"rake","gable"),${follows},0))*1))`;
 
 /** Says when the roof has planes that the take-off has no rows for. */
 export const missingPlanes = (rows: number): string =>

@@ -47,7 +47,7 @@ export const starterSection = (layout: TakeOffLayout, planes: readonly PlaneInpu
     {
       row: pickRow - 1,
       column: LABEL,
-      content: text("5  Starters for one gable edge, to cut and bend on the ground"),
+      content: text("7  Starters for one gable edge, to cut and bend on the ground"),
       style: "section",
     },
     { row: pickRow, column: LABEL, content: text("Plane"), style: "label" },

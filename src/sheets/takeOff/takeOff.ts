@@ -1,27 +1,43 @@
+import { orderSheet } from "../orderSheet/orderSheet";
 import { panelSheet } from "../panelSheet";
 import { text, type PlannedCell, type WorkbookPlan } from "../plan";
 import { roofSheet } from "../roofSheet/roofSheet";
 import { rowHeightsOf } from "../rowHeights";
 import { cautionCells } from "../cautionCells";
+import { cutsSheet } from "../cutsSheet";
+import { trimsSheet } from "../trimsSheet";
 import { courseSection } from "./courses";
+import { deckSection } from "./deck";
 import { layOutTakeOff } from "./layout";
 import type { TakeOffOptions } from "./options";
-import { orderSection } from "./order";
+import { penetrationSection } from "./penetrations";
 import { planeSection } from "./planes";
 import { starterSection } from "./starters";
+import { runSection } from "./runs";
 import { trimSection } from "./trim";
 
 /** The names that the sheets are to bear; another than the usual where one is taken. */
 export interface TakeOffSheetNames {
   readonly takeOff: string;
+  readonly order: string;
+  readonly cuts: string;
   /** undefined: the workbook has a panel sheet already, and the take-off reads that one. */
   readonly panel: string | undefined;
+  /** undefined where the workbook has a table of trims already. */
+  readonly trims: string | undefined;
   readonly roof: string;
 }
 
-export const USUAL_NAMES = { takeOff: "Take-off", panel: "Panel", roof: "Roof" } as const;
+export const USUAL_NAMES = {
+  takeOff: "Take-off",
+  order: "Order",
+  cuts: "Trim cuts",
+  trims: "Trims",
+  panel: "Panel",
+  roof: "Roof",
+} as const;
 
-const COLUMN_WIDTHS = [100, 104, 66, 62, 84, 62, 62, 80, 60, 70, 76, 66, 470];
+const COLUMN_WIDTHS = [110, 110, 66, 84, 84, 62, 62, 80, 60, 70, 76, 66, 470];
 
 const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
   {
@@ -50,13 +66,16 @@ const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
 export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNames): WorkbookPlan => {
   const layout = layOutTakeOff(options);
   const panel = sheetNames.panel === undefined ? undefined : panelSheet(sheetNames.panel, options.panel);
+  const trims = sheetNames.trims === undefined ? undefined : trimsSheet(sheetNames.trims, options.girthsIn);
   const front = options.roof && roofSheet(sheetNames.roof, options.roof);
   const cells: PlannedCell[] = [
     ...head(options),
     ...planeSection(layout, options.planes),
     ...courseSection(layout),
-    ...trimSection(layout, options.runs),
-    ...orderSection(layout, options.spare),
+    ...penetrationSection(layout, options.penetrations),
+    ...runSection(layout, options.runs),
+    ...trimSection(layout),
+    ...deckSection(layout, options.deck),
     ...starterSection(layout, options.planes),
     ...cautionCells(layout.cautions),
   ];
@@ -67,9 +86,16 @@ export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNam
     rowHeights: rowHeightsOf(cells),
     cells,
   };
-  const parts = [front, panel].filter((part) => part !== undefined);
+  const parts = [front, trims, panel].filter((part) => part !== undefined);
   return {
-    sheets: [...(front ? [front.sheet] : []), takeOff, ...(panel ? [panel.sheet] : [])],
+    sheets: [
+      ...(front ? [front.sheet] : []),
+      takeOff,
+      orderSheet(sheetNames.order, sheetNames.takeOff, layout, options),
+      cutsSheet(sheetNames.cuts, sheetNames.takeOff, layout),
+      ...(trims ? [trims.sheet] : []),
+      ...(panel ? [panel.sheet] : []),
+    ],
     names: parts.flatMap(({ names }) => names),
   };
 };

@@ -7,6 +7,9 @@ import { BLANK_TAKE_OFF, type TakeOffOptions } from "../../../src/sheets/takeOff
 import { placeOf } from "../../support/place";
 import { takeOffPlan, USUAL_NAMES } from "../../../src/sheets/takeOff/takeOff";
 
+// An edit of a whole take-off takes a few tenths of a second, and a test makes many.
+jest.setTimeout(30_000);
+
 let engine: HeadlessEngine;
 
 const SHEET = "Take-off";
@@ -29,6 +32,25 @@ const edit = async (address: string, content: string | number | null, sheet = SH
 const rowOf = (label: string, from = 1): number => {
   for (let row = from; row < 200; row++) if (shown(`A${row}`) === label) return row;
   throw new Error(`no row is labelled ${label}`);
+};
+
+/** A row of the trim table: what a trim comes to. */
+const trimOf = (trim: string, column: string): Cell =>
+  shown(`${column}${rowOf(trim, rowOf("5  Trim and its fasteners"))}`);
+const [RUNS, FEET, STOCKS, CLIPS, NAILS] = ["E", "F", "G", "H", "I"] as const;
+
+/** A line of the order. */
+const ordered = (item: string, column: string): Cell => {
+  for (let row = 5; row < 60; row++)
+    if (engine.getCell(at(`A${row}`, "Order")) === item)
+      return engine.getCell(at(`${column}${row}`, "Order"));
+  throw new Error(`nothing on the order is ${item}`);
+};
+const [NEEDED, WITH_WASTE, TO_ORDER] = ["C", "E", "G"] as const;
+
+const orderRow = (item: string): number => {
+  for (let row = 5; row < 60; row++) if (engine.getCell(at(`A${row}`, "Order")) === item) return row;
+  throw new Error(`nothing on the order is ${item}`);
 };
 
 const errorsOn = (plan: ReturnType<typeof takeOffPlan>): string[] =>
@@ -71,47 +93,93 @@ describe("the take-off of the published roof", () => {
     ]);
   });
 
-  /** Stock 120 in, lap 2 in: eave 720 in: (720-2)/118 = 6.08, 7 pieces; gable 160 in: 158/118 = 1.3, 2 pieces. */
-  it("counts trim, clips and nails", () => {
-    const eave = rowOf("All eave");
-    expect(["E", "F", "H"].map((column) => shown(`${column}${eave}`))).toEqual([
+  /**
+   * Stock 120 in, lap 2 in. An eave of 720 in takes six whole pieces and one of 720 + 6 x 2 - 6 x 120 = 12 in; the two
+   * short ones come from one stock length: 13. A gable of 160 in takes a whole one and one of 42 in; two of those to a stock
+   * length: 4 + 2. Ridge: 6 whole ones and one of 12 in. Drip edge 10 in on centre: 72 spaces, 73 nails an eave.
+   */
+  it("cuts trim from the fewest stock lengths, and counts clips and nails", () => {
+    expect([RUNS, FEET, STOCKS, CLIPS, NAILS].map((column) => trimOf("eave starter", column))).toEqual([
+      2,
       2 * (60 + 12 / 12),
-      14,
+      13,
+      0,
       2 * 61,
     ]);
-    const gable = rowOf("All gable");
-    expect(shown(`E${gable}`)).toBeCloseTo(4 * (13 + 1 / 3 + 2 / 12), 9);
-    expect(["F", "G"].map((column) => shown(`${column}${gable}`))).toEqual([8, 4 * 15]);
-    const ridge = rowOf("All ridge");
-    expect(["E", "F", "G"].map((column) => shown(`${column}${ridge}`))).toEqual([61, 7, 61]);
+    expect([STOCKS, NAILS].map((column) => trimOf("drip edge", column))).toEqual([13, 2 * 73]);
+    expect(trimOf("gable channel", FEET)).toBeCloseTo(4 * (13 + 1 / 3 + 2 / 12), 9);
+    expect([STOCKS, CLIPS].map((column) => trimOf("gable channel", column))).toEqual([6, 4 * 15]);
+    expect([FEET, STOCKS, CLIPS].map((column) => trimOf("ridge", column))).toEqual([61, 7, 2 * 61]);
+    expect([STOCKS, NAILS].map((column) => trimOf("pipe flashing", column))).toEqual([1, 9]);
   });
 
   /**
    * A plane is 14 courses of 720 in. By hand: courses that start full have 30 pieces, the others 31, so 4 x 30 + 10 x 31 =
    * 430; the three 7 in starters and the three 7 in closings each share a panel with a 13 in piece of the other lock: 424.
    * Underlayment: 162 in up, (162 - 2) / 34, 5 courses of 722 in; (3610 - 4) / 796 = 4.5, 5 rolls a plane.
-   * Two planes and 10 % spare: 932.8, so 933 panels, 94 packs of ten; a clip a panel; 121 trim clips.
+   * Two planes and 10 % spare: 932.8, so 933 panels, 94 packs of ten; a clip a panel; 60 + 122 trim clips. Nails: 122 + 146
+   * along the eaves, 9 at the pipe, two for each of 933 + 182 clips.
    */
   it("orders whole packs", () => {
     expect(shown(`F${rowOf("North", rowOf("All planes"))}`)).toBe(424);
-    const orders = rowOf("Panels");
-    const column = (letter: string): Cell[] =>
-      Array.from({ length: 11 }, (_, offset) => shown(`${letter}${orders + offset}`));
-    expect(column("A")).toEqual([
-      "Panels",
-      "Eave trim",
-      "Gable trim",
-      "Ridge trim",
-      "Hip trim",
-      "Valley trim",
-      "Pitch break trim",
-      "Underlayment",
-      "Panel clips",
-      "Trim clips",
-      "Eave nails",
+    expect([NEEDED, WITH_WASTE, TO_ORDER].map((column) => ordered("panels", column))).toEqual([848, 933, 94]);
+    const lines = [
+      "drip edge",
+      "gable channel",
+      "ridge",
+      "hip",
+      "panel clips",
+      "trim clips",
+      "nails",
+      "underlayment",
+    ];
+    expect(lines.map((item) => ordered(item, NEEDED))).toEqual([
+      13,
+      6,
+      7,
+      0,
+      933,
+      182,
+      122 + 146 + 9 + 2 * 1115,
+      10,
     ]);
-    expect(column("B")).toEqual([933, 14, 8, 7, 0, 0, 0, 10, 933, 121, 122]);
-    expect(column("E")).toEqual([94, 14, 8, 7, 0, 0, 0, 10, 10, 2, 2]);
+    expect(lines.map((item) => ordered(item, TO_ORDER))).toEqual([13, 6, 7, 0, 10, 2, 3, 10]);
+    expect(ordered("ice barrier", TO_ORDER)).toBe("");
+  });
+
+  /** By hand: 94 packs of ten at 1.9 lb; ridge 7 x 1 ft x 10 ft x 0.456192 lb per sq ft of 0.032 in aluminum. */
+  it("weighs and prices the order, and says what it couldn't", () => {
+    expect(ordered("panels", "J")).toBeCloseTo(1786, 9);
+    expect(ordered("ridge", "J")).toBeCloseTo(7 * 10 * 0.456192, 9);
+    expect([ordered("panels", "L"), ordered("ridge", "L")]).toEqual([94 * 73.5, 138.6]);
+    const first = orderRow("ice barrier") + 2;
+    const summary = (offset: number): Cell[] =>
+      ["I", "L", "A"].map((column) => engine.getCell(at(`${column}${first + offset}`, "Order")));
+    expect(summary(0)).toEqual(["Total, before tax", 8361.45, "every line that is ordered has a price"]);
+    expect(summary(1)[0]).toBe("Weight of all (lb)");
+    const weight = summary(1)[1] as number;
+    // Drip edge 6 in and starter 5 in wide, 13 each; gable channel 8 in, 6; clips in whole boxes, nails 180 to the pound.
+    const trim = (0.456192 * 10 * (13 * 6 + 13 * 5 + 6 * 8 + 7 * 12)) / 12;
+    expect(weight).toBeCloseTo(1786 + trim + 1.5 + 0.02 * 1200 + 3000 / 180 + 300, 6);
+    expect(summary(1)[2]).toBe("every line that is ordered has a weight");
+    expect(summary(2)[1]).toBeCloseTo(weight / 1600, 9);
+    expect(summary(3)).toEqual(["Pallets of panels", 4, ""]);
+  });
+
+  it("asks for the vents that the code does", () => {
+    expect(shown(`C${rowOf("Net free vent area (sq in)")}`)).toBe((1200 * 144) / 150);
+  });
+
+  it("lists the cuts of one trim, with the runs they belong to", () => {
+    const cut = (address: string): Cell => engine.getCell(at(address, "Trim cuts"));
+    expect(["A", "B", "C", "D"].map((column) => cut(`${column}16`))).toEqual([
+      7,
+      120,
+      `1' 0" run 1, 1' 0" run 4`,
+      96,
+    ]);
+    expect(cut("C23")).toBe("proved fewest");
+    expect(["F", "G", "H"].map((column) => cut(`${column}11`))).toEqual([4, "eave South", 60]);
   });
 
   it("lists the starters of one gable edge", () => {
@@ -139,7 +207,7 @@ describe("a changed cell moves everything", () => {
     expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(800 + 60 * (10 * Math.SQRT2 + 2), 6);
     const northPanels = shown(`F${rowOf("North", rowOf("All planes"))}`) as number;
     expect(northPanels).toBeGreaterThan(424);
-    expect(shown(`B${rowOf("Panels")}`)).toBe(Math.ceil((424 + northPanels) * 1.1));
+    expect(ordered("panels", WITH_WASTE)).toBe(Math.ceil((424 + northPanels) * 1.1));
   });
 
   it("the panel sheet: a lower course, more of them", async () => {
@@ -149,12 +217,12 @@ describe("a changed cell moves everything", () => {
 
   it("the panel sheet again: text with its unit, and what is left blank", async () => {
     await edit("B4", "2 ft", "Panel");
-    expect(shown(`B${rowOf("Panels")}`)).toBe(933);
-    for (let row = 6; row <= 28; row++) await edit(`B${row}`, null, "Panel");
+    expect(ordered("panels", WITH_WASTE)).toBe(933);
+    for (let row = 6; row <= 34; row++) await edit(`B${row}`, null, "Panel");
     expect(errorsOn(takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES))).toEqual([]);
-    expect(shown(`F${rowOf("All eave")}`)).toBe(12);
+    expect(trimOf("eave starter", STOCKS)).toBe(12);
     // Without setback and fold every cut leaves what another takes: 30 panels a course, 14 courses, two planes, 10 % spare.
-    expect(shown(`E${rowOf("Panels")}`)).toBe(924);
+    expect(ordered("panels", WITH_WASTE)).toBe(924);
   });
 
   it("a wrong value on the panel sheet is explained there and wherever it is used", async () => {
@@ -163,17 +231,19 @@ describe("a changed cell moves everything", () => {
       /^panel "trim stock length" takes a length in inches .*got "long"$/,
     ) as string;
     expect(engine.getCell(at("C22", "Panel"))).toMatchObject({ code: "#VALUE!", message: sentence });
-    expect(shown(`F${rowOf("eave North")}`)).toMatchObject({ code: "#VALUE!", message: sentence });
+    expect(trimOf("eave starter", STOCKS)).toMatchObject({ code: "#VALUE!" });
+    expect(ordered("eave starter", TO_ORDER)).toMatchObject({ code: "#VALUE!" });
   });
 
   it("an eave of 0, waste of 10, gable edges of -1: none passes in silence", async () => {
     const north = rowOf("North");
     await edit(`I${north}`, -1);
     expect(shown(`M${north}`)).toBe("gable edges must be 0, 1 or 2");
-    expect(shown(`E${rowOf("All gable")}`)).toBeInstanceOf(CellError);
+    expect(trimOf("gable channel", STOCKS)).toBeInstanceOf(CellError);
+    expect(trimOf("eave starter", STOCKS)).toBe(13);
     await edit(`I${north}`, 2);
-    await edit(`G${rowOf("Panels")}`, 10);
-    expect(shown(`B${rowOf("Panels")}`)).toMatchObject({ message: "waste must be at most 1, got 10" });
+    await edit(`D${orderRow("panels")}`, 10, "Order");
+    expect(ordered("panels", WITH_WASTE)).toMatchObject({ message: "waste must be at most 1, got 10" });
     await edit(`C${north}`, 0);
     expect(shown(`K${north}`)).toMatchObject({ message: "eave must be more than 0 ft, got 0" });
   });
@@ -181,7 +251,7 @@ describe("a changed cell moves everything", () => {
   it("two planes of one name are pointed out, and so is a name that no plane bears", async () => {
     await edit(`A${rowOf("South")}`, "North");
     expect(shown(`M${rowOf("North")}`)).toBe("another plane bears this name");
-    const starters = rowOf("5  Starters for one gable edge, to cut and bend on the ground");
+    const starters = rowOf("7  Starters for one gable edge, to cut and bend on the ground");
     await edit(`B${starters + 1}`, "West");
     expect(shown(`A${starters + 3}`)).toBe("no plane bears this name");
   });
@@ -194,12 +264,12 @@ describe("a changed cell moves everything", () => {
     await edit(`E${row}`, "8-0");
     expect(shown(`K${row}`)).toBeCloseTo((12.5 * 8) / 2, 9);
     expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(1650, 9);
-    expect(shown(`E${rowOf("All eave")}`)).toBeCloseTo(2 * 61 + 12.5 + 2 / 12, 9);
+    expect(trimOf("eave starter", FEET)).toBeCloseTo(2 * 61 + 12.5 + 2 / 12, 9);
   });
 
   it("a gable edge fewer, picked from the drop-down as text", async () => {
     await edit(`I${rowOf("North")}`, "1");
-    expect(shown(`F${rowOf("All gable")}`)).toBe(6);
+    expect(trimOf("gable channel", RUNS)).toBe(3);
     expect(shown(`E${rowOf("North", rowOf("All planes"))}`)).toBe(4);
   });
 
@@ -253,15 +323,17 @@ describe("a take-off from a footprint", () => {
     expect(shown(`A${last + 1}`)).toBe("");
   });
 
-  /** Stock 120 in, lap 2 in: a ridge of 192 in takes 2, a hip of 216 in 2, eaves of 480 and 288 in 5 and 3. */
+  /**
+   * Stock 120 in, lap 2 in: a ridge of 192 in is a whole piece and one of 74; a hip of 216 in a whole one and one of 98: each
+   * of those takes a stock length. Eaves of 480 and 288 in: 4 whole and 8 in, 2 whole and 52 in: the four fit one.
+   */
   it("turns the roof's edges into trim", () => {
-    const totals = (kind: string): Cell[] =>
-      ["E", "F"].map((column) => shown(`${column}${rowOf(`All ${kind}`)}`));
+    const totals = (trim: string): Cell[] => [FEET, STOCKS].map((column) => trimOf(trim, column));
     expect(totals("ridge")).toEqual([expect.closeTo(16 + 2 / 12, 9), 2]);
     expect(totals("hip")).toEqual([expect.closeTo(4 * (18 + 2 / 12), 9), 8]);
-    expect(totals("eave")).toEqual([expect.closeTo(128 + (2 * 4 + 2 * 2) * (2 / 12), 9), 16]);
-    expect(totals("gable")).toEqual([0, 0]);
-    expect(shown(`H${rowOf("All eave")}`)).toBe(2 * 41 + 2 * 25);
+    expect(totals("eave starter")).toEqual([expect.closeTo(128 + (2 * 4 + 2 * 2) * (2 / 12), 9), 13]);
+    expect(totals("gable channel")).toEqual([0, 0]);
+    expect(trimOf("eave starter", NAILS)).toBe(2 * 41 + 2 * 25);
   });
 
   it("lays every plane and orders the panels", () => {
@@ -271,21 +343,21 @@ describe("a take-off from a footprint", () => {
     expect(laid[0]).toBe(laid[2]);
     expect(laid[1]).toBe(laid[3]);
     expect((laid[0] ?? 0) * 2).toBeGreaterThan(336 * factor);
-    expect(shown(`B${rowOf("Panels")}`)).toBe(Math.ceil(laid.reduce((sum, each) => sum + each, 0) * 1.1));
+    expect(ordered("panels", WITH_WASTE)).toBe(Math.ceil(laid.reduce((sum, each) => sum + each, 0) * 1.1));
   });
 
   it("moves wholly when one number of the footprint changes", async () => {
     await edit("B11", 50, "Roof");
     await edit("B12", 50, "Roof");
     expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(50 * 24 * factor, 9);
-    expect(shown(`E${rowOf("All ridge")}`)).toBeCloseTo(26 + 2 * (2 / 12), 9);
+    expect(trimOf("ridge", FEET)).toBeCloseTo(26 + 2 * (2 / 12), 9);
   });
 
   it("takes gable ends, overhangs and a pitch of its own for a side", async () => {
     await edit("D11", "yes", "Roof");
     await edit("D13", "yes", "Roof");
-    expect(shown(`E${rowOf("All ridge")}`)).toBeCloseTo(40 + 4 * (2 / 12), 9);
-    expect(shown(`E${rowOf("All gable")}`)).toBeCloseTo(4 * (12 * factor + 2 / 12), 9);
+    expect(trimOf("ridge", FEET)).toBeCloseTo(40 + 4 * (2 / 12), 9);
+    expect(trimOf("gable channel", FEET)).toBeCloseTo(4 * (12 * factor + 2 / 12), 9);
     expect(shown(`I${rowOf("Plane 1")}`)).toBe(2);
     await edit("B5", `1' 0"`, "Roof");
     expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(42 * 26 * factor, 9);
@@ -300,7 +372,8 @@ describe("a take-off from a footprint", () => {
     await edit(`C${hand}`, 10);
     await edit(`E${hand}`, 8);
     expect(shown(`K${rowOf("All planes")}`)).toBeCloseTo(960 * factor + 80, 9);
-    expect(shown(`F${rowOf("All eave")}`)).toBe(17);
+    expect(trimOf("eave starter", RUNS)).toBe(5);
+    expect(trimOf("eave starter", STOCKS)).toBe(14);
   });
 
   it("counts sides on past the blank row of a courtyard, for gables and own pitches", async () => {
@@ -326,12 +399,20 @@ describe("a take-off from a footprint", () => {
     expect(shown(`K${rowOf("All planes")}`)).not.toBeInstanceOf(CellError);
   });
 
-  it("orders what a pitch break takes, and tells an eave step from a gable", async () => {
+  it("tells an eave step from a gable, and says that no trim takes it", async () => {
     await edit("B5", 1, "Roof");
     await edit("E10", 8, "Roof");
     await edit("E12", 8, "Roof");
     expect(shown(`I${rowOf("Plane 1")}`)).toBe(0);
-    expect(shown(`F${rowOf("All gable")}`)).toBe(0);
+    expect(trimOf("gable channel", RUNS)).toBe(0);
+    const check = rowOf("ridge", rowOf("5  Trim and its fasteners")) + 4;
+    expect(shown(`A${check}`)).toBe("4 runs take no trim: let a trim of the Trims sheet follow their edge");
+    const ownTrim = 5 + 13;
+    await edit(`A${ownTrim}`, "step flashing", "Trims");
+    await edit(`B${ownTrim}`, "eave step", "Trims");
+    expect(shown(`A${check}`)).toBe("");
+    expect(trimOf("step flashing", RUNS)).toBe(4);
+    expect(ordered("step flashing", TO_ORDER)).toBeGreaterThan(0);
   });
 
   it("says when corners stand below the rows that are read", async () => {
@@ -348,8 +429,9 @@ describe("a take-off from a footprint", () => {
 
   it("lets no error of the roof pass for a roof without trim", async () => {
     await edit("B11", "wide", "Roof");
-    for (const label of ["All planes", "All ridge", "All eave"])
-      expect(shown(`${label === "All planes" ? "K" : "F"}${rowOf(label)}`)).toBeInstanceOf(CellError);
+    expect(shown(`K${rowOf("All planes")}`)).toBeInstanceOf(CellError);
+    expect(trimOf("ridge", RUNS)).toBeInstanceOf(CellError);
+    expect(ordered("eave starter", TO_ORDER)).toBeInstanceOf(CellError);
   });
 });
 
@@ -393,7 +475,7 @@ describe("the plan", () => {
 
   it("keeps what a person typed as text", () => {
     const plan = takeOffPlan(
-      { ...DEMO_TAKE_OFF, job: "=1+1", notes: ["=cmd"], runs: [{ kind: "ridge", name: "=A1", length: 5 }] },
+      { ...DEMO_TAKE_OFF, job: "=1+1", notes: ["=cmd"], runs: [{ edge: "ridge", name: "=A1", length: 5 }] },
       USUAL_NAMES,
     );
     const formulas = plan.sheets.flatMap(({ cells }) =>

@@ -25,7 +25,14 @@ describe("the Excel host, on a stand-in", () => {
     const workbook = fakeWorkbook("Bid");
     await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
     const plan = takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES);
-    expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid", "Take-off", "Panel"]);
+    expect(workbook.sheets.map(({ name }) => name)).toEqual([
+      "Bid",
+      "Take-off",
+      "Order",
+      "Trim cuts",
+      "Trims",
+      "Panel",
+    ]);
     expect(workbook.active).toBe("Take-off");
     for (const sheetPlan of plan.sheets) {
       const sheet = workbook.sheets.find(({ name }) => name === sheetPlan.name);
@@ -147,15 +154,21 @@ describe("names of new sheets", () => {
   it("steps aside for sheets that are there, letter case aside", () => {
     expect(chooseSheetNames({ sheets: ["take-off", "Take-off 2"], names: [] }, false)).toEqual({
       takeOff: "Take-off 3",
+      order: "Order",
+      cuts: "Trim cuts",
+      trims: "Trims",
       panel: "Panel",
       roof: "Roof",
     });
   });
 
-  it("uses the panel sheet that a workbook has", () => {
+  it("uses the panel sheet and the table of trims that a workbook has", () => {
     const names = takeOffPlan(BLANK_TAKE_OFF, USUAL_NAMES).names.map(({ name }) => name);
     expect(chooseSheetNames({ sheets: ["Panel"], names }, false)).toEqual({
       takeOff: "Take-off",
+      order: "Order",
+      cuts: "Trim cuts",
+      trims: undefined,
       panel: undefined,
       roof: "Roof",
     });

@@ -1,0 +1,56 @@
+import type { Cell } from "../../shared/cell";
+import { choice } from "../../shared/kinds/choice";
+import { FEET_RESULT } from "../../shared/result";
+import { defineTable, required } from "../../shared/spec";
+import { trueLengthFt } from "./measures";
+import { EDGE_KINDS, type EdgeKind, type Roof } from "./roofParts";
+import { FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
+
+/** True lengths of the edges of one kind, a row each; one row of 0 where there is none. */
+export const edgeLengths = ({ edges }: Roof, kind: EdgeKind): Cell[][] => {
+  const lengths = edges.filter((edge) => edge.kind === kind).map((edge) => [trueLengthFt(edge)]);
+  return lengths.length === 0 ? [[0]] : lengths;
+};
+
+const RECTANGLE = [
+  [0, 0],
+  [40, 0],
+  [40, 24],
+  [0, 24],
+];
+
+export const edgeLengthsSpec = defineTable({
+  id: "EDGELENGTHS",
+  concept: "roof",
+  summary: "The true length of each edge of one kind of the roof over a footprint, to cut trim for.",
+  parameters: [
+    FOOTPRINT,
+    PITCH,
+    required(
+      "edge",
+      choice(EDGE_KINDS),
+      "eave, rake, ridge, hip, valley, pitch break, or eave step where eaves meet at different heights.",
+    ),
+    GABLES,
+    OVERHANG,
+    RAKE_OVERHANG,
+  ],
+  columns: [{ heading: "true length (ft)", result: FEET_RESULT }],
+  formula: "true length = √(plan length² + rise²), in ROOFEDGES' order; 0 where there is none",
+  source: "Aichholzer and Aurenhammer 1996; Eppstein and Erickson 1999; plane geometry",
+  examples: [
+    {
+      args: [RECTANGLE, 6, "hip"],
+      result: [["true length (ft)"], [18], [18], [18], [18]],
+      from: "a 12 ft run × 1.5, the hip factor of 6 in 12",
+    },
+    { args: [RECTANGLE, 6, "ridge"], result: [["true length (ft)"], [16]], from: "40 − 24" },
+    {
+      args: [RECTANGLE, 6, "rake"],
+      result: [["true length (ft)"], [0]],
+      from: "a hip roof has none",
+    },
+  ],
+  calculate: (corners, pitches, edge, gables, overhangsFt, rakeOverhangsFt) =>
+    edgeLengths(roofOf(corners, pitches, gables, overhangsFt, rakeOverhangsFt), edge),
+});

@@ -1,0 +1,110 @@
+import { nailPoundsSpec } from "../../../functions/trim/nailPounds";
+import { sheetPrefix } from "../address";
+import { call, isEmpty } from "../formula";
+import { panelFieldName } from "../panelSheet";
+import { panelsLaidCell, rollsCell } from "../takeOff/courses";
+import { deckCell } from "../takeOff/deckCells";
+import type { TakeOffLayout } from "../takeOff/layout";
+import { absoluteTrimColumn, trimCell } from "../takeOff/trimTable";
+import { rowsFrom } from "../takeOff/section";
+import { TRIM_ROWS, USUAL_TRIMS } from "../trimsSheet";
+
+/** The cell that says what another line comes to, waste in. */
+export type WithWaste = (item: string) => string;
+
+/** What a line of the order says, before the figures that a person types. */
+export interface OrderLine {
+  /** What the line is known by. */
+  readonly item: string;
+  /** A formula without "=" that shows the item; undefined where the item itself stands there. */
+  readonly shownItem?: string;
+  readonly unit: string;
+  /** A formula without "=" that leads back to the take-off, or to another line. */
+  readonly needed: (withWaste: WithWaste) => string;
+  /** A formula without "=", or a number that a person may change. */
+  readonly perPack: string | number;
+  readonly orderUnit: string;
+  /** Formulas without "="; left out where a person types the supplier's figure. */
+  readonly weightEach?: string;
+  readonly price?: string;
+}
+
+export interface OrderGroup {
+  readonly title: string;
+  readonly lines: readonly OrderLine[];
+}
+
+const line = (
+  item: string,
+  unit: string,
+  needed: OrderLine["needed"],
+  differing: Partial<OrderLine> = {},
+): OrderLine => ({ item, unit, needed, perPack: 1, orderUnit: unit, ...differing });
+
+/** So many for each panel, waste in; nothing where the panel sheet asks for none. */
+const forEachPanel =
+  (perPanel: string): OrderLine["needed"] =>
+  (withWaste) =>
+    `IF(OR(${perPanel}=0,${isEmpty(withWaste(PANELS))}),"",${withWaste(PANELS)}*${perPanel})`;
+
+/** Zero is not known: a weight that isn't there is better than one that is wrong. */
+const ifKnown = (value: string, then = value): string => `IF(${value}=0,"",${then})`;
+
+const BOX = { perPack: 100, orderUnit: "boxes" };
+
+export const PANELS = "panels";
+const [PANEL_CLIPS, TRIM_CLIPS] = ["panel clips", "trim clips"];
+
+/** The order, grouped as a supplier keeps it; every quantity leads back to the take-off. */
+export const orderGroups = (layout: TakeOffLayout, takeOffSheet: string): readonly OrderGroup[] => {
+  const there = sheetPrefix(takeOffSheet);
+  const panelsPerPack = panelFieldName("panelsPerPack");
+  const nailsPerPound = panelFieldName("nailsPerPound");
+  const sumOf = (column: "clips" | "nails"): string => `SUM(${there}${absoluteTrimColumn(layout, column)})`;
+  const trimLine = (index: number): OrderLine => {
+    const cell = (column: "label" | "stocks" | "weightEach"): string =>
+      `${there}${trimCell(layout.trim + index, column)}`;
+    return line(USUAL_TRIMS[index]?.label ?? "", "pieces", () => cell("stocks"), {
+      shownItem: cell("label"),
+      weightEach: cell("weightEach"),
+    });
+  };
+  return [
+    {
+      title: "Panels",
+      lines: [
+        line(PANELS, "panels", () => ifKnown(`${there}${panelsLaidCell(layout)}`), {
+          perPack: panelsPerPack,
+          orderUnit: "packs",
+          weightEach: ifKnown(panelFieldName("panelWeightLb")),
+          price: ifKnown(panelFieldName("panelPrice"), `${panelFieldName("panelPrice")}*${panelsPerPack}`),
+        }),
+        line("foam backers", "backers", forEachPanel(panelFieldName("foamBackersPerPanel")), {
+          orderUnit: "packs",
+        }),
+      ],
+    },
+    { title: "Trim", lines: rowsFrom(0, TRIM_ROWS).map(trimLine) },
+    {
+      title: "Fasteners",
+      lines: [
+        line(PANEL_CLIPS, "clips", forEachPanel(panelFieldName("clipsPerPanel")), BOX),
+        line(TRIM_CLIPS, "clips", () => sumOf("clips"), BOX),
+        line(
+          "nails",
+          "nails",
+          (withWaste) =>
+            `${sumOf("nails")}+${panelFieldName("nailsPerClip")}*(N(${withWaste(PANEL_CLIPS)})+N(${withWaste(TRIM_CLIPS)}))`,
+          { ...BOX, weightEach: ifKnown(nailsPerPound, call(nailPoundsSpec, "1", nailsPerPound)) },
+        ),
+      ],
+    },
+    {
+      title: "Deck",
+      lines: [
+        line("underlayment", "rolls", () => `${there}${rollsCell(layout)}`),
+        line("ice barrier", "rolls", () => `${there}${deckCell(layout, "iceRolls")}`),
+      ],
+    },
+  ];
+};

@@ -1,0 +1,93 @@
+import { ventAreaSpec } from "../../../functions/deck/ventArea";
+import { iceBarrierSpec } from "../../../functions/deck/iceBarrier";
+import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
+import { call, unlessEmpty } from "../formula";
+import { panelFieldName } from "../panelSheet";
+import { formula, text, value, type Content, type PlannedCell } from "../plan";
+import { iceSheetCell } from "./courses";
+import { DECK_LINES, DECK_VALUE, deckCell, orOfPanel, type DeckLine } from "./deckCells";
+import type { TakeOffLayout } from "./layout";
+import type { DeckInput } from "./options";
+
+const [LABEL, NOTE] = [0, 3];
+
+interface LineCells {
+  readonly label: string;
+  readonly content: Content | null;
+  readonly style: "input" | "result";
+  readonly note: string;
+  readonly numberFormat?: string;
+  readonly choices?: readonly string[];
+}
+
+const input = (label: string, typed: string | number | undefined, note: string): LineCells => ({
+  label,
+  content: typed === undefined ? null : value(typed),
+  style: "input",
+  note,
+});
+
+const result = (label: string, content: string, numberFormat: string, note: string): LineCells => ({
+  label,
+  content: formula(content),
+  style: "result",
+  numberFormat,
+  note,
+});
+
+const linesOf = (layout: TakeOffLayout, typed: DeckInput): Record<DeckLine, LineCells> => {
+  const cell = (line: DeckLine): string => deckCell(layout, line);
+  const rolls = call(
+    trimPiecesSpec,
+    cell("iceSheet"),
+    orOfPanel(cell("iceLength"), "rollLengthIn"),
+    panelFieldName("endLapIn"),
+  );
+  const isBalanced = `${cell("balanced")}="yes"`;
+  return {
+    overhang: input("Eave overhang, level (in)", typed.overhangIn, "blank: no ice barrier is counted"),
+    wall: input("Wall, to the wall line (in)", typed.wallIn, "0 where its outer face is the wall line"),
+    iceWidth: input("Ice barrier roll width (in)", undefined, "blank: as the panel sheet's roll"),
+    iceLength: input("Ice barrier roll length (in)", undefined, "blank: as the panel sheet's roll"),
+    iceSheet: result(
+      "Ice barrier, sheet (ft)",
+      unlessEmpty(cell("overhang"), iceSheetCell(layout)),
+      "#,##0.00",
+      iceBarrierSpec.source,
+    ),
+    iceRolls: result("Ice barrier rolls", unlessEmpty(cell("overhang"), rolls), "#,##0", "end laps counted"),
+    attic: input("Attic floor to vent (sq ft)", typed.atticFloorSqFt, "blank: no vents are asked for"),
+    balanced: {
+      ...input("Vents high and low", undefined, "yes: as the code's exception says in full"),
+      choices: ["yes", "no"],
+    },
+    vents: result(
+      "Net free vent area (sq in)",
+      unlessEmpty(cell("attic"), call(ventAreaSpec, cell("attic"), isBalanced)),
+      "#,##0",
+      ventAreaSpec.source,
+    ),
+  };
+};
+
+/** Ice barrier and attic vents: code numbers, each with where it comes from. */
+export const deckSection = (layout: TakeOffLayout, typed: DeckInput): PlannedCell[] => {
+  const lines = linesOf(layout, typed);
+  return [
+    {
+      row: layout.deck - 1,
+      column: LABEL,
+      content: text("6  Deck: ice barrier and vents (the local code governs)"),
+      style: "section",
+    },
+    ...DECK_LINES.flatMap((line, index): PlannedCell[] => {
+      const row = layout.deck + index;
+      const { label, note, ...cell } = lines[line];
+      return [
+        { row, column: LABEL, content: text(label), style: "label" },
+        { row, column: DECK_VALUE, ...cell },
+        { row, column: NOTE, content: text(note), style: "note" },
+      ];
+    }),
+  ];
+};

@@ -1,0 +1,117 @@
+import { TRIM_EDGES, TRIM_KINDS, type TrimKind } from "../../shared/trimKinds";
+import { absoluteA1 } from "./address";
+import { cautionCells } from "./cautionCells";
+import { number, text, type Content, type PlannedCell, type PlannedName, type SheetPlan } from "./plan";
+import { rowHeightsOf } from "./rowHeights";
+
+/** The table's name: take-offs find the trims by it, and functions that take a range can too. */
+export const TRIMS_NAME = "Trims";
+
+/** Columns of the table, counted from 0 inside the name's range. */
+export const TRIMS = {
+  label: 0,
+  follows: 1,
+  stockIn: 2,
+  lapIn: 3,
+  clippedEdges: 4,
+  clipSpacingIn: 5,
+  nailedEdges: 6,
+  nailSpacingIn: 7,
+  girthIn: 8,
+  note: 9,
+} as const;
+
+const HEADINGS = [
+  "Trim",
+  "Follows",
+  "Stock (in)",
+  "Lap (in)",
+  "Clipped edges",
+  "Clip spacing (in)",
+  "Nailed edges",
+  "Nail spacing (in)",
+  "Girth, flat (in)",
+  "Usual values from",
+];
+
+/** Rows for trims of a person's own. */
+const SPARE_ROWS = 3;
+export const USUAL_TRIMS: readonly TrimKind[] = Object.values(TRIM_KINDS);
+export const TRIM_ROWS = USUAL_TRIMS.length + SPARE_ROWS;
+
+const FIRST_ROW = 4;
+
+/** The flat width of each trim, for its weight, by label. */
+export type Girths = Readonly<Record<string, number>>;
+
+const optionalNumber = (value: number | undefined): Content | null =>
+  value === undefined ? null : number(value);
+
+const rowCells = (row: number, kind: TrimKind | undefined, girths: Girths): PlannedCell[] => {
+  const input = (column: number, content: Content | null): PlannedCell => ({
+    row,
+    column,
+    content,
+    style: "input",
+  });
+  return [
+    input(TRIMS.label, kind ? text(kind.label) : null),
+    { ...input(TRIMS.follows, kind ? text(kind.follows) : null), choices: TRIM_EDGES },
+    input(TRIMS.stockIn, optionalNumber(kind?.stockIn)),
+    input(TRIMS.lapIn, optionalNumber(kind?.lapIn)),
+    input(TRIMS.clippedEdges, optionalNumber(kind?.clippedEdges)),
+    input(TRIMS.clipSpacingIn, null),
+    input(TRIMS.nailedEdges, optionalNumber(kind?.nailedEdges)),
+    input(TRIMS.nailSpacingIn, optionalNumber(kind?.nailSpacingIn)),
+    input(TRIMS.girthIn, optionalNumber(kind && girths[kind.label])),
+    { row, column: TRIMS.note, content: kind ? text(kind.source) : null, style: "note" },
+  ];
+};
+
+/** Every kind of trim: what it follows, its stock, lap and fasteners. One table for the whole workbook. */
+export const trimsSheet = (
+  sheetName: string,
+  girths: Girths,
+): { sheet: SheetPlan; names: readonly PlannedName[] } => {
+  const lastRow = FIRST_ROW + TRIM_ROWS - 1;
+  const rows = Array.from({ length: TRIM_ROWS }, (_, index) => index);
+  const cells: PlannedCell[] = [
+    { row: 0, column: 0, content: text("Trims"), style: "title" },
+    {
+      row: 1,
+      column: 0,
+      content: text(
+        "A trim takes every run of what it follows. A blank stock, lap or spacing is as the panel sheet says; a bare number is in inches, or type text such as 10 ft.",
+      ),
+      style: "note",
+    },
+    {
+      row: 2,
+      column: 0,
+      content: text(
+        "The values are what is usual: the maker's guide and the local code govern. Trims of your own go into the blank rows.",
+      ),
+      style: "note",
+    },
+    ...HEADINGS.map((heading, column): PlannedCell => ({
+      row: FIRST_ROW - 1,
+      column,
+      content: text(heading),
+      style: "heading",
+    })),
+    ...rows.flatMap((index) => rowCells(FIRST_ROW + index, USUAL_TRIMS[index], girths)),
+    ...cautionCells(lastRow + 2),
+  ];
+  const from = absoluteA1({ row: FIRST_ROW, column: TRIMS.label });
+  const to = absoluteA1({ row: lastRow, column: TRIMS.girthIn });
+  return {
+    sheet: {
+      name: sheetName,
+      frozenRows: FIRST_ROW,
+      columnWidths: [130, 150, 80, 70, 80, 90, 80, 90, 90, 420],
+      rowHeights: rowHeightsOf(cells),
+      cells,
+    },
+    names: [{ name: TRIMS_NAME, sheet: sheetName, range: `${from}:${to}` }],
+  };
+};
