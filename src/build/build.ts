@@ -1,11 +1,16 @@
 import { parseArgs } from "node:util";
 import { bundle, sizesInWords } from "./bundle";
-import { SERVED_OFFICE_JS } from "./webpackConfig";
+import { LOCAL_SITE, SERVED_OFFICE_JS } from "./webpackConfig";
 
-/** `npm run build [-- --office-js https://...]` */
-const { values } = parseArgs({ options: { "office-js": { type: "string", default: SERVED_OFFICE_JS } } });
+/** `npm run build [-- --office-js https://... --site https://...]` */
+const { values } = parseArgs({
+  options: {
+    "office-js": { type: "string", default: SERVED_OFFICE_JS },
+    site: { type: "string", default: LOCAL_SITE },
+  },
+});
 
-bundle({ officeJsAddress: values["office-js"] }).then(
+bundle({ officeJsAddress: values["office-js"], siteAddress: values.site }).then(
   (sizes) => {
     process.stdout.write(sizesInWords(sizes));
   },

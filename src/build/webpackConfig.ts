@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { NormalModuleReplacementPlugin, type Configuration } from "webpack";
 import { catalogue } from "../../functions/index";
 import { functionsMetadata } from "../hosts/excel/metadata";
+import { helpPages } from "../help/pages";
 import { EmitPlugin } from "./emitPlugin";
 import { ROOT, SOURCE, WEB } from "./paths";
 
@@ -33,11 +34,16 @@ const NOTHING = join(SOURCE, "build/nothing.ts");
 export interface BuildOptions {
   /** Where the task pane loads Office.js from; Microsoft supports only its own address in production. */
   readonly officeJsAddress: string;
+  /** Where all this will be served from: Excel opens a function's help there. */
+  readonly siteAddress: string;
 }
 
 export const SERVED_OFFICE_JS = "office-js/office.js";
 
-export const webpackConfig = ({ officeJsAddress }: BuildOptions): Configuration => ({
+/** Where `npm start` serves, as the manifest says. */
+export const LOCAL_SITE = "https://localhost:3000/";
+
+export const webpackConfig = ({ officeJsAddress, siteAddress }: BuildOptions): Configuration => ({
   mode: "production",
   context: ROOT,
   // What hasn't changed since the last build is taken from it: seconds instead of half a minute.
@@ -50,6 +56,7 @@ export const webpackConfig = ({ officeJsAddress }: BuildOptions): Configuration 
     functions: join(SOURCE, "hosts/excel/functions.ts"),
     taskpane: join(SOURCE, "hosts/excel/taskpane.ts"),
     local: join(SOURCE, "hosts/local/main.ts"),
+    help: join(SOURCE, "help/live.tsx"),
   },
   output: { path: WEB, filename: "[name].js", chunkFilename: "[name].[contenthash:8].js", clean: true },
   resolve: { extensions: [".ts", ".tsx", ".js"] },
@@ -80,7 +87,10 @@ export const webpackConfig = ({ officeJsAddress }: BuildOptions): Configuration 
       template: join(SOURCE, "hosts/local/index.html"),
       chunks: ["local"],
     }),
-    new EmitPlugin("functions.json", () => JSON.stringify(functionsMetadata(catalogue), null, 2)),
+    new EmitPlugin("functions.json", () =>
+      JSON.stringify(functionsMetadata(catalogue, siteAddress), null, 2),
+    ),
+    ...helpPages(catalogue).map(({ fileName, html }) => new EmitPlugin(fileName, () => html)),
     new CopyPlugin({
       patterns: [
         { from: join(SOURCE, "assets/*.png"), to: "assets/[name][ext]" },

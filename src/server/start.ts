@@ -3,7 +3,7 @@ import { parseArgs } from "node:util";
 import open from "open";
 import { bundle, sizesInWords } from "../build/bundle";
 import { WEB } from "../build/paths";
-import { SERVED_OFFICE_JS } from "../build/webpackConfig";
+import { LOCAL_SITE, SERVED_OFFICE_JS } from "../build/webpackConfig";
 import { serve, type Certificate } from "./server";
 
 /** `npm start [-- --port 3000] [--no-open] [--cert file --key file]`: builds, serves, opens the local workbook. */
@@ -25,7 +25,9 @@ const hasScreen = (): boolean =>
 
 const start = async (): Promise<void> => {
   process.stdout.write("Building…\n");
-  process.stdout.write(sizesInWords(await bundle({ officeJsAddress: SERVED_OFFICE_JS })));
+  process.stdout.write(
+    sizesInWords(await bundle({ officeJsAddress: SERVED_OFFICE_JS, siteAddress: LOCAL_SITE })),
+  );
   const { address } = await serve(WEB, Number(values.port), readCertificate());
   process.stdout.write(`Gablewright's local workbook: ${address}\nCtrl+C stops it.\n`);
   if (!values["no-open"] && hasScreen()) await open(address);

@@ -16,6 +16,7 @@ export interface FunctionMetadata {
   readonly id: string;
   readonly name: string;
   readonly description: string;
+  readonly helpUrl: string;
   readonly parameters: readonly ParameterMetadata[];
   readonly result: typeof ANY_BLOCK;
   /** Errors in cells reach the function, so that one of them doesn't blank a whole column. */
@@ -23,11 +24,15 @@ export interface FunctionMetadata {
 }
 
 /** The functions.json that Excel reads, in its documented form, made from the specifications. */
-export const functionsMetadata = (catalogue: readonly FunctionSpec[]): { functions: FunctionMetadata[] } => ({
+export const functionsMetadata = (
+  catalogue: readonly FunctionSpec[],
+  siteAddress: string,
+): { functions: FunctionMetadata[] } => ({
   functions: catalogue.map((spec) => ({
     id: spec.id,
     name: spec.id,
     description: spec.summary,
+    helpUrl: new URL(`help/${spec.id}.html`, siteAddress).href,
     parameters: spec.parameters.map((parameter) => ({
       name: parameter.name,
       description: parameterHelp(parameter),

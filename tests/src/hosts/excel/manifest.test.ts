@@ -73,7 +73,7 @@ describe("manifest.xml", () => {
 });
 
 describe("functions.json", () => {
-  const { functions } = functionsMetadata(catalogue);
+  const { functions } = functionsMetadata(catalogue, "https://example.test/");
 
   it("describes the whole catalogue and nothing else", () => {
     expect(functions.map(({ id }) => id)).toEqual(catalogue.map(({ id }) => id));

@@ -1,0 +1,45 @@
+import { CellError, isMatrix, type Answer as AnswerValue, type Cell } from "../../shared/cell";
+
+/** Digits beyond these are floating point, not measure. */
+const SHOWN_DIGITS = 12;
+
+const shown = (cell: Cell): string => {
+  if (cell === null || cell === "") return "(empty text)";
+  if (typeof cell === "number") return String(Number(cell.toPrecision(SHOWN_DIGITS)));
+  if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
+  return typeof cell === "string" ? cell : cell.code;
+};
+
+/** What a function answers: a value with its unit, a table, or an error with its sentence. */
+export const Answer = ({ answer, unit }: { answer: AnswerValue; unit: string }) => {
+  if (answer instanceof CellError)
+    return (
+      <>
+        <strong>{answer.code}</strong> {answer.message}
+      </>
+    );
+  if (!isMatrix(answer))
+    return (
+      <>
+        <strong>{shown(answer)}</strong>
+        {typeof answer === "number" && ` ${unit}`}
+      </>
+    );
+  return (
+    <div class="scroll" tabIndex={0} role="region" aria-label="Result, a table">
+      <table>
+        <tbody>
+          {answer.map((row, index) => (
+            <tr key={index}>
+              {row.map((cell, column) => (
+                <td key={column} class={typeof cell === "number" ? "number" : undefined}>
+                  {cell === "" ? "" : shown(cell)}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+};

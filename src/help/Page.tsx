@@ -1,0 +1,35 @@
+import type { ComponentChildren } from "preact";
+import { CAUTIONS } from "../sheets/safety";
+
+interface Props {
+  readonly title: string;
+  readonly summary: string;
+  readonly children: ComponentChildren;
+}
+
+/** What every help page has: its head, its title, and the cautions at its foot. */
+export const Page = ({ title, summary, children }: Props) => (
+  <html lang="en">
+    <head>
+      <meta charset="utf-8" />
+      <meta name="viewport" content="width=device-width, initial-scale=1" />
+      <title>{`${title}: Gablewright help`}</title>
+      <meta name="description" content={summary} />
+      <link rel="stylesheet" href="../help.css" />
+      <link rel="icon" href="../assets/icon-32.png" />
+      <script src="../help.js" defer />
+    </head>
+    <body>
+      <main>
+        <h1>{title}</h1>
+        <p>{summary}</p>
+        {children}
+      </main>
+      <footer>
+        {CAUTIONS.map((caution) => (
+          <p key={caution}>{caution}</p>
+        ))}
+      </footer>
+    </body>
+  </html>
+);

@@ -1,0 +1,21 @@
+import { isMatrix, type Argument, type Cell } from "../../shared/cell";
+import type { FunctionSpec } from "../../shared/spec";
+import { qualifiedName } from "../namespace";
+
+const literal = (cell: Cell): string => {
+  if (cell === null) return "";
+  if (typeof cell === "string") return `"${cell.replaceAll('"', '""')}"`;
+  if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
+  return typeof cell === "number" ? String(cell) : cell.code;
+};
+
+const argumentText = (argument: Argument): string =>
+  argument === undefined
+    ? ""
+    : isMatrix(argument)
+      ? `{${argument.map((row) => row.map(literal).join(",")).join(";")}}`
+      : literal(argument);
+
+/** A call as a person would type it into a cell: `=GABLE.COURSES("20 ft", 12)`. */
+export const formulaText = (spec: FunctionSpec, args: readonly Argument[]): string =>
+  `=${qualifiedName(spec)}(${args.map(argumentText).join(", ")})`;

@@ -1,0 +1,37 @@
+import { renderToString } from "preact-render-to-string";
+import type { VNode } from "preact";
+import type { FunctionSpec } from "../../shared/spec";
+import { FunctionIndex } from "./FunctionIndex";
+import { FunctionPage } from "./FunctionPage";
+import { Page } from "./Page";
+
+export interface HelpPage {
+  readonly fileName: string;
+  readonly html: string;
+}
+
+const page = (fileName: string, content: VNode): HelpPage => ({
+  fileName,
+  html: `<!doctype html>${renderToString(content)}`,
+});
+
+/** A page a function and an index, made from the specifications: they read without a script, and come alive with one. */
+export const helpPages = (catalogue: readonly FunctionSpec[]): HelpPage[] => [
+  page(
+    "help/index.html",
+    <Page title="Functions" summary="Every function of Gablewright, by what it is about.">
+      <div id="index">
+        <FunctionIndex catalogue={catalogue} />
+      </div>
+    </Page>,
+  ),
+  ...catalogue.map((spec) =>
+    page(
+      `help/${spec.id}.html`,
+      <FunctionPage
+        spec={spec}
+        related={catalogue.filter((other) => other !== spec && other.concept === spec.concept)}
+      />,
+    ),
+  ),
+];

@@ -1,0 +1,72 @@
+import type * as Axe from "axe-core";
+import type { Browser, Page } from "playwright-core";
+import { WEB } from "../../src/build/paths";
+import { serve, type RunningServer } from "../../src/server/server";
+import { describeInBrowser, launch } from "../support/browser";
+
+jest.setTimeout(60_000);
+
+describeInBrowser("function help in a browser", () => {
+  let browser: Browser;
+  let server: RunningServer;
+
+  beforeAll(async () => {
+    server = await serve(WEB, 3300);
+    browser = await launch();
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+  });
+
+  const open = async (name: string, viewport = { width: 800, height: 900 }): Promise<Page> => {
+    const page = await browser.newPage({ viewport });
+    page.on("console", (message) => {
+      throw new Error(message.text());
+    });
+    await page.goto(new URL(`help/${name}.html`, server.address).href);
+    return page;
+  };
+
+  it("works an example again as its values are changed, and explains what it can't", async () => {
+    const page = await open("COURSES");
+    const result = page.locator("output");
+    expect(await result.textContent()).toBe("20 courses");
+    await page.getByLabel("slopeLengthFt").fill(`18' 6 1/2"`);
+    await result.filter({ hasText: "19 courses" }).waitFor();
+    expect(await page.locator("form code").textContent()).toBe(`=GABLE.COURSES("18' 6 1/2""", 12)`);
+    await page.getByLabel("exposureIn").fill("0");
+    await result.filter({ hasText: "#VALUE! exposure must be more than 0 in, got 0" }).waitFor();
+    await page.close();
+  });
+
+  it("leads from a search by what a function does to its page, by keyboard", async () => {
+    const page = await open("index");
+    await page.getByLabel("Search by name or by what it does").fill("attic vents");
+    await page.getByRole("status").filter({ hasText: "1 function" }).waitFor();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { name: "GABLE.VENTAREA" }).waitFor();
+    await page.close();
+  });
+
+  it.each([
+    ["index", 320],
+    ["COURSES", 320],
+    ["LAYOUT", 800],
+  ])("has no fault that axe finds: %s at %d px", async (name, width) => {
+    const page = await open(name, { width, height: 900 });
+    await page.addScriptTag({ path: require.resolve("axe-core/axe.min.js") });
+    const violations = await page.evaluate(async () => {
+      const { axe } = window as unknown as { axe: typeof Axe };
+      const { violations: found } = await axe.run({
+        runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
+      });
+      return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+    });
+    expect(violations).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await page.close();
+  });
+});

@@ -1,0 +1,21 @@
+import { catalogue } from "../../../functions/index";
+import { findFunctions } from "../../../src/help/findFunctions";
+
+const found = (search: string): string[] => findFunctions(catalogue, search).map(({ id }) => id);
+
+describe("a search for a function", () => {
+  it("finds it by its name, or a part of it, letter case aside", () => {
+    expect(found("trimst")[0]).toBe("TRIMSTOCK");
+    expect(found("courses")[0]).toBe("COURSES");
+  });
+
+  it("finds it by what it does", () => {
+    expect(found("attic vents")).toEqual(["VENTAREA"]);
+    expect(found("whole packs")).toContain("PACKS");
+  });
+
+  it("asks for every word, and without one shows the whole catalogue in its order", () => {
+    expect(found("attic zebra")).toEqual([]);
+    expect(found("  ")).toEqual(catalogue.map(({ id }) => id));
+  });
+});
