@@ -15,6 +15,11 @@ import { panelCountSpec } from "./layout/panelCount";
 import { feetSpec } from "./measure/feet";
 import { inchesSpec } from "./measure/inches";
 import { tapeSpec } from "./measure/tape";
+import { changeOrderSpec } from "./money/changeOrder";
+import { markupSpec } from "./money/markup";
+import { retainageSpec } from "./money/retainage";
+import { salesTaxSpec } from "./money/salesTax";
+import { sellPriceSpec } from "./money/sellPrice";
 import { packsSpec } from "./orders/packs";
 import { squaresSpec } from "./orders/squares";
 import { panelValueSpec } from "./panel/panelValue";
@@ -100,4 +105,9 @@ export const catalogue: readonly FunctionSpec[] = [
   ventAreaSpec,
   squaresSpec,
   packsSpec,
+  sellPriceSpec,
+  markupSpec,
+  salesTaxSpec,
+  retainageSpec,
+  changeOrderSpec,
 ];

@@ -17,6 +17,7 @@ export const SQ_IN_RESULT = result("sq in", "#,##0");
 export const POUNDS_RESULT = result("lb", "#,##0.00");
 export const LB_PER_SQ_FT_RESULT = result("lb per sq ft", "0.000");
 export const SQUARES_RESULT = result("squares", "#,##0.00");
+export const MONEY_RESULT = result("", "#,##0.00");
 /** A number of any unit, or text. */
 export const VALUE_RESULT = result("value", "General");
 export const TEXT_RESULT = result("text", "General");

@@ -15,6 +15,7 @@ export const CONCEPTS = [
   "trim",
   "deck",
   "orders",
+  "money",
 ] as const;
 type Concept = (typeof CONCEPTS)[number];
 

@@ -55,11 +55,13 @@ export const fraction = (bounds: Bounds = { atLeast: 0, atMost: 1 }): CellKind<n
     return amount === undefined ? undefined : signed(sign, amount / 100);
   });
 
-/** An amount of money, with or without a dollar sign and thousands commas. */
+/** An amount of money, with or without a dollar sign and thousands commas; a credit has a minus. */
 export const money = (bounds: Bounds = { atLeast: 0 }): CellKind<number> =>
   numberKind("an amount of money such as 12.50", "", { atMost: LARGEST_QUANTITY, ...bounds }, (text) => {
-    const plain = /^\$? ?(\d{1,3}(?:,\d{3})+(?:\.\d*)?|[\d.]+)$/.exec(tidyText(text));
-    return plain ? readDecimal((plain[1] ?? "").replaceAll(",", "")) : undefined;
+    const { sign, unsigned } = splitSign(tidyText(text));
+    const plain = /^\$? ?(\d{1,3}(?:,\d{3})+(?:\.\d*)?|[\d.]+)$/.exec(unsigned);
+    const amount = plain ? readDecimal((plain[1] ?? "").replaceAll(",", "")) : undefined;
+    return amount === undefined ? undefined : signed(sign, amount);
   });
 
 /** A whole number of things. */

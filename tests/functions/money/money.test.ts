@@ -1,0 +1,138 @@
+import fc from "fast-check";
+import type { Cell } from "../../../shared/cell";
+import { call, callForNumber, callForSentence } from "../../support/call";
+
+const cents = fc.integer({ min: -1_000_000_00, max: 1_000_000_00 });
+const inDollars = (amount: number): number => amount / 100;
+/** Tenths of a per cent, so that a product with cents is a whole number of hundred-thousandths. */
+const perMille = fc.integer({ min: 0, max: 1000 });
+
+/** Half away from zero in whole numbers: an independent way to the same cent. */
+const roundedCents = (hundredThousandths: number): number =>
+  Math.sign(hundredThousandths) * Math.floor((Math.abs(hundredThousandths) + 500) / 1000);
+
+describe("tax and retainage", () => {
+  it.each(["SALESTAX", "RETAINAGE"])("%s is exact to the cent, as whole numbers have it", (id) => {
+    fc.assert(
+      fc.property(cents, perMille, (amount, rate) => {
+        const expected = inDollars(roundedCents(amount * rate)) + 0;
+        expect(callForNumber(id, inDollars(amount), rate / 1000)).toBe(expected);
+      }),
+    );
+  });
+
+  it("a credit takes back what was charged", () => {
+    fc.assert(
+      fc.property(cents, perMille, (amount, rate) => {
+        const [charge, credit] = [amount, -amount].map((each) =>
+          callForNumber("SALESTAX", inDollars(each), rate / 1000),
+        ) as [number, number];
+        expect(charge + credit).toBe(0);
+      }),
+    );
+  });
+
+  /** Streamlined Sales and Use Tax Agreement, section 324: the third decimal decides, and only it. */
+  it.each([
+    [1.234, 1.23],
+    [1.235, 1.24],
+    [0.6846, 0.68],
+    [1.005, 1.01],
+  ])("rounds %d to %d, once", (tax, rounded) => {
+    expect(callForNumber("SALESTAX", tax, 1)).toBe(rounded);
+  });
+
+  it("takes the sum that a person sees, not its binary fraction", () => {
+    expect(callForNumber("SALESTAX", 0.335 * 3, 1)).toBe(1.01);
+  });
+});
+
+describe("markup and margin", () => {
+  it("a margin is a markup on the same price, within the cent to which both are rounded", () => {
+    const margins = fc.integer({ min: 0, max: 90 });
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 1_000_000_00 }), margins, (cost, margin) => {
+        const price = callForNumber("SELLPRICE", inDollars(cost), margin / 100);
+        const same = callForNumber("MARKUP", inDollars(cost), margin / (100 - margin));
+        expect(Math.abs(price - same)).toBeLessThan(0.011);
+      }),
+    );
+  });
+
+  it("a cost of 40 with a markup of 50 % sells at 60, a margin of a third: published arithmetic", () => {
+    expect(callForNumber("MARKUP", 40, 0.5)).toBe(60);
+    expect(callForNumber("SELLPRICE", 40, "33.3333333333333%")).toBe(60);
+  });
+});
+
+type Line = readonly [item: string, quantity: number, price: number];
+const orders = fc
+  .uniqueArray(
+    fc.tuple(
+      fc.constantFrom("panels", "ridge", "hip", "valley", "nails", "clips"),
+      fc.nat(5000),
+      fc.nat(100_00),
+    ),
+    {
+      selector: ([item]) => item,
+      minLength: 1,
+    },
+  )
+  .map((lines): Line[] => lines.map(([item, quantity, price]) => [item, quantity, inDollars(price)]));
+
+const totalOf = (before: readonly Line[], after: readonly Line[]): number =>
+  ((call("CHANGEORDER", before, after, false) as Cell[][]).at(-1) as Cell[])[7] as number;
+
+/** In whole cents: the quantities are whole. */
+const worth = (lines: readonly Line[]): number =>
+  lines.reduce((sum, [, quantity, price]) => sum + quantity * Math.round(price * 100), 0);
+
+describe("change orders", () => {
+  it("base and change make the new order, to the cent", () => {
+    fc.assert(
+      fc.property(orders, orders, (before, after) => {
+        expect(Math.round(totalOf(before, after) * 100)).toBe(worth(after) - worth(before));
+      }),
+    );
+  });
+
+  it("a chain of changes comes to the change from its first to its last", () => {
+    fc.assert(
+      fc.property(fc.array(orders, { minLength: 2, maxLength: 6 }), (chain) => {
+        const steps = chain.slice(1).map((after, index) => totalOf(chain[index] ?? [], after));
+        const sum = steps.reduce((total, step) => total + Math.round(step * 100), 0);
+        expect(sum).toBe(Math.round(totalOf(chain[0] ?? [], chain.at(-1) ?? []) * 100));
+      }),
+    );
+  });
+
+  it("a change taken back comes to nothing, and the order of lines doesn't matter", () => {
+    fc.assert(
+      fc.property(orders, orders, (before, after) => {
+        expect(totalOf(before, after) + totalOf(after, before)).toBe(0);
+        expect(totalOf([...before].reverse(), [...after].reverse())).toBe(totalOf(before, after));
+      }),
+    );
+  });
+
+  it.each([
+    [
+      [
+        ["panels", 1, 2],
+        ["Panels ", 3, 4],
+      ],
+      'before has "Panels" twice: an item may stand there once',
+    ],
+    [
+      [["panels", 1, null]],
+      'before: the price of "panels" is missing: it takes an amount of money such as 12.50',
+    ],
+    [[["panels", "many", 2]], 'before: the quantity of "panels" takes a number, got "many"'],
+    [[[null, 1, 2]], "before has a line without an item"],
+    [[["panels", 1]], "before takes three columns, item, quantity and price, got 2"],
+  ])("refuses %j with a sentence", (before, sentence) => {
+    expect(callForSentence("CHANGEORDER", before as Cell[][], [["panels", 1, 2]])).toBe(
+      `#VALUE! ${sentence}`,
+    );
+  });
+});
