@@ -1,0 +1,24 @@
+import type { Matrix } from "../../../shared/cell";
+import type { Area, Place } from "../address";
+
+/** The sheet in front as somebody must know it who wants to write into it. */
+export interface Survey {
+  readonly sheet: string;
+  readonly selected: Area;
+  /** What shows, from the sheet's first cell as far as it is used. */
+  readonly cells: Matrix;
+  /** The formulas behind it, empty text where there is none; rows and columns as in `cells`. */
+  readonly formulas: readonly (readonly string[])[];
+  /** The last cell that the sheet has. */
+  readonly end: Place;
+  /** The spreadsheet's own table that the selection is in, with its heading and total rows. */
+  readonly table?: { readonly name: string; readonly area: Area };
+  readonly merged: readonly Area[];
+  readonly isProtected: boolean;
+  /** A filter hides rows. */
+  readonly isFiltered: boolean;
+  /** Rows hidden by hand. */
+  readonly hiddenRows: readonly number[];
+  /** Names that the workbook has. */
+  readonly names: readonly string[];
+}
