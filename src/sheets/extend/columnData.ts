@@ -19,6 +19,10 @@ const isTape = (text: string): boolean => {
   return reading !== undefined && "inches" in reading;
 };
 
+/** More than a number, which may be anything. */
+const isPitch = (text: string): boolean =>
+  readPitchText(text) !== undefined && /[:°%]|\/ ?12$|in|on|deg/i.test(text);
+
 const isBareText = (text: string): boolean => {
   const reading = readLengthText(text);
   return reading !== undefined && "bare" in reading;
@@ -31,7 +35,7 @@ export const columnData = (cells: readonly (Cell | undefined)[]): ColumnData => 
     filled: filled.length,
     numbers: filled.filter((cell): cell is number => typeof cell === "number"),
     tapes: texts.filter(isTape).length,
-    pitches: texts.filter((text) => readPitchText(text) !== undefined && !isBareText(text)).length,
+    pitches: texts.filter(isPitch).length,
     bareTexts: texts.filter(isBareText),
   };
 };
