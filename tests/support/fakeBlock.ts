@@ -10,13 +10,19 @@ export interface Waiting {
   ) => object;
 }
 
-const isBlankCell = ({ formula = "", numberFormat = "General", choices, fill }: FakeCell): boolean =>
-  formula === "" && numberFormat === "General" && choices === undefined && fill === undefined;
+/** What a cell has of its own: what every blank cell has isn't kept. */
+const kept = ({ formula = "", shows, numberFormat = "General", choices, fill }: FakeCell): FakeCell => ({
+  ...(formula !== "" && { formula }),
+  ...(shows !== undefined && formula !== "" && { shows }),
+  ...(fill !== undefined && { fill }),
+  ...(numberFormat !== "General" && { numberFormat }),
+  ...(choices !== undefined && { choices }),
+});
 
 /** Changes a cell; one that has nothing left is gone, as in a real sheet. */
 const changeCell = (sheet: FakeSheet, address: string, edit: (cell: FakeCell) => FakeCell): void => {
-  const cell = edit(sheet.cells.get(address) ?? {});
-  if (isBlankCell(cell)) sheet.cells.delete(address);
+  const cell = kept(edit(sheet.cells.get(address) ?? {}));
+  if (Object.keys(cell).length === 0) sheet.cells.delete(address);
   else sheet.cells.set(address, cell);
 };
 
@@ -161,11 +167,7 @@ export const fakeBlock = (
       if (what !== "Formats") throw new Error("the stand-in clears formats only");
       later(() => {
         for (const place of placesOf(writable()))
-          changeCell(sheet(), a1(place), ({ formula, shows, choices }) => ({
-            ...(formula !== undefined && { formula }),
-            ...(shows !== undefined && { shows }),
-            ...(choices !== undefined && { choices }),
-          }));
+          changeCell(sheet(), a1(place), (cell) => ({ ...cell, fill: undefined, numberFormat: undefined }));
       });
     },
     getCell: (row: number, column: number) =>

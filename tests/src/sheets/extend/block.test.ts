@@ -74,14 +74,13 @@ describe("reading a block", () => {
       expect(withTotal(...row)).toMatchObject({ lastRow: 2, total: { row: 3, call } });
     });
 
-    it.each([
-      [["West", 20]],
-      [["Totalled by hand", 20]].map(([label, eave]) => [`x ${label}`, eave]),
-      [["West", { formula: "=SUM(C4:E4)", shows: 3 }]],
-    ] as const)("is not %j", (row) => {
-      expect(withTotal(...row)).toMatchObject({ lastRow: 3 });
-      expect(withTotal(...row).total).toBeUndefined();
-    });
+    it.each([[["West", 20]], [["x Total", 20]], [["West", { formula: "=SUM(C4:E4)", shows: 3 }]]] as const)(
+      "is not %j",
+      (row) => {
+        expect(withTotal(...row)).toMatchObject({ lastRow: 3 });
+        expect(withTotal(...row).total).toBeUndefined();
+      },
+    );
 
     it("is not a running total", () => {
       const rows = [
