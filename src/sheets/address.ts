@@ -5,7 +5,7 @@ export interface Place {
 }
 
 /** `A`, `Z`, `AA`: the letters of a column counted from 0. */
-const columnLetters = (column: number): string => {
+export const columnLetters = (column: number): string => {
   const last = String.fromCharCode(65 + (column % 26));
   return column < 26 ? last : columnLetters(Math.floor(column / 26) - 1) + last;
 };

@@ -1,7 +1,7 @@
 import type { Cell } from "../../shared/cell";
-import { describeCell } from "../../shared/describe";
+import { counted, describeCell } from "../../shared/describe";
 import { InputError } from "../../shared/inputError";
-import { a1, type Area, type Place } from "./address";
+import { a1, areaInWords, type Area, type Place } from "./address";
 import type { Content } from "./plan";
 
 /** A cell to write; its number format stays as it is where none is given. */
@@ -56,4 +56,11 @@ export const refuseChanged = (changed: readonly Place[]): void => {
   if (!first) return;
   const others = changed.length > 1 ? ` and ${changed.length - 1} more cells have` : " has";
   throw new InputError(`${a1(first)}${others} changed since; nothing was undone.`);
+};
+
+/** `3 columns, 24 cells, F4:H27 on "Bid"`. */
+export const patchInWords = (patch: CellPatch): string => {
+  const columns = patch.cells[0]?.length ?? 0;
+  const cells = patch.cells.flat().filter((cell) => cell !== null).length;
+  return `${counted(columns, "column")}, ${counted(cells, "cell")}, ${areaInWords(patchArea(patch))} on "${patch.sheet}"`;
 };

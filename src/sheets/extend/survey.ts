@@ -22,3 +22,13 @@ export interface Survey {
   /** Names that the workbook has. */
   readonly names: readonly string[];
 }
+
+/** What people typed: results of formulas may change by themselves. */
+const typedIn = ({ sheet, cells, formulas }: Survey): string =>
+  JSON.stringify([
+    sheet,
+    cells.map((line, row) => line.map((cell, column) => formulas[row]?.[column] || cell)),
+  ]);
+
+/** Whether both show the same sheet with the same cells, so that what was planned on one holds on the other. */
+export const sameSheet = (a: Survey, b: Survey): boolean => typedIn(a) === typedIn(b);
