@@ -1,6 +1,8 @@
 import type { Matrix } from "../../shared/cell";
 import type { Place } from "../sheets/address";
+import type { Survey } from "../sheets/extend/survey";
 import type { SheetInView } from "../sheets/inView";
+import type { CellPatch, Undo } from "../sheets/patch";
 import type { WorkbookPlan } from "../sheets/plan";
 
 /** What stands in a workbook already, as far as a plan must keep out of its way. */
@@ -18,6 +20,15 @@ export interface SheetPicture {
   readonly heightPx: number;
 }
 
+export interface Repaired {
+  /** Cells whose formulas were entered again. */
+  readonly entered: number;
+  /** Those among them that show #NAME? still. */
+  readonly stillUnknown: number;
+  /** Sheets left alone because they are protected. */
+  readonly protectedSheets: readonly string[];
+}
+
 /** A workbook that plans are written to. No plan knows which. */
 export interface Host {
   readonly title: string;
@@ -32,4 +43,13 @@ export interface Host {
   putPicture(picture: SheetPicture): Promise<void>;
   /** Adds the plan's sheets and names: all of them, or none where anything fails. Nothing that exists is touched. */
   write(plan: WorkbookPlan): Promise<void>;
+  /** The sheet in front, as somebody must know it who wants to write into it. */
+  survey(): Promise<Survey>;
+  /**
+   * Writes into blank cells of a sheet: all of them, or none where one holds something, is merged or protected, or where
+   * anything fails. Returns how to take it back, exactly.
+   */
+  put(patch: CellPatch): Promise<Undo>;
+  /** Enters formulas again that were left at #NAME?, where a workbook may be opened before the functions are there. */
+  repair?(): Promise<Repaired>;
 }

@@ -1,8 +1,10 @@
 import { Cautions } from "./Cautions";
 import { CellCard } from "./CellCard";
+import { ExtendCard } from "./extend/ExtendCard";
 import { FieldSheetCard } from "./FieldSheetCard";
 import type { PaneHost } from "./paneHost";
 import { PictureCard } from "./picture/PictureCard";
+import { RepairCard } from "./RepairCard";
 import { TakeOffCard } from "./TakeOffCard";
 
 /** The whole task pane, whichever workbook it stands beside. */
@@ -17,6 +19,8 @@ export const Pane = ({ host }: { host: PaneHost }) => (
     <PictureCard host={host} />
     <TakeOffCard host={host} />
     <FieldSheetCard host={host} />
+    <ExtendCard host={host} />
+    {host.repair && <RepairCard repair={host.repair} />}
     <Cautions />
   </main>
 );

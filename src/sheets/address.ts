@@ -5,7 +5,7 @@ export interface Place {
 }
 
 /** `A`, `Z`, `AA`: the letters of a column counted from 0. */
-const columnLetters = (column: number): string => {
+export const columnLetters = (column: number): string => {
   const last = String.fromCharCode(65 + (column % 26));
   return column < 26 ? last : columnLetters(Math.floor(column / 26) - 1) + last;
 };
@@ -21,3 +21,39 @@ export const absoluteA1 = ({ row, column }: Place): string => `$${columnLetters(
 
 /** A sheet's name as a formula writes it: `'Take-off'!`. */
 export const sheetPrefix = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'!`;
+
+/** A block of cells, its corners included. */
+export interface Area {
+  readonly from: Place;
+  readonly to: Place;
+}
+
+export const areaInWords = ({ from, to }: Area): string =>
+  from.row === to.row && from.column === to.column ? a1(from) : a1Range(from, to);
+
+const readPlace = (address: string): Place => {
+  const [, letters = "", digits = ""] = /^\$?([A-Z]+)\$?(\d+)$/.exec(address) ?? [];
+  const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+  return { row: Number(digits) - 1, column };
+};
+
+/** `Sheet1!B4:D9` or `B4` as a block; whole rows and columns aren't read. */
+export const readArea = (address: string): Area => {
+  const [from = "", to = from] = address.slice(address.lastIndexOf("!") + 1).split(":");
+  return { from: readPlace(from), to: readPlace(to) };
+};
+
+export const overlap = (a: Area, b: Area): boolean =>
+  a.from.row <= b.to.row &&
+  b.from.row <= a.to.row &&
+  a.from.column <= b.to.column &&
+  b.from.column <= a.to.column;
+
+/** Every place of a block, row by row. */
+export const placesOf = ({ from, to }: Area): Place[] =>
+  Array.from({ length: to.row - from.row + 1 }, (_, row) =>
+    Array.from({ length: to.column - from.column + 1 }, (_each, column) => ({
+      row: from.row + row,
+      column: from.column + column,
+    })),
+  ).flat();

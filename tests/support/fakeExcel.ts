@@ -1,10 +1,13 @@
-import { a1 } from "../../src/sheets/address";
+import { a1, readArea } from "../../src/sheets/address";
 import type { ExcelEntry } from "../../src/hosts/excel/excelHost";
+import { fakeBlock, fakeTable } from "./fakeBlock";
 import { placeOf } from "./place";
 
 /** What the stand-in keeps of a cell. */
 export interface FakeCell {
   formula?: string | number;
+  /** What a formula shows; the stand-in calculates nothing. */
+  shows?: string | number;
   numberFormat?: string;
   choices?: string;
   fill?: string;
@@ -16,7 +19,26 @@ export interface FakeSheet {
   readonly cells: Map<string, FakeCell>;
   frozenRows: number;
   print: object;
+  /** Addresses. */
+  merged: string[];
+  hiddenRows: number[];
+  isProtected: boolean;
+  isFiltered: boolean;
+  tables: { name: string; address: string; isFiltered?: boolean }[];
 }
+
+const newSheet = (id: string, name: string): FakeSheet => ({
+  id,
+  name,
+  cells: new Map(),
+  frozenRows: 0,
+  print: {},
+  merged: [],
+  hiddenRows: [],
+  isProtected: false,
+  isFiltered: false,
+  tables: [],
+});
 
 /** A workbook's state, and what makes it fail. */
 export interface FakeWorkbook {
@@ -25,22 +47,24 @@ export interface FakeWorkbook {
   active: string;
   /** The selected cell of the sheet in front. */
   selected: { rowIndex: number; columnIndex: number };
+  /** The selected cells, where they are more than that one. */
+  selectedArea?: string;
+  /** Calculations that were asked for. */
+  calculations: string[];
+  /** How often the stand-in was asked to sync. */
+  syncs: number;
   /** How many operations a run carries out before it fails; undefined: none fails. */
   failAfter: number | undefined;
 }
 
 export const fakeWorkbook = (...sheetNames: string[]): FakeWorkbook => ({
-  sheets: sheetNames.map((name, index) => ({
-    id: `before-${index}`,
-    name,
-    cells: new Map(),
-    frozenRows: 0,
-    print: {},
-  })),
+  sheets: sheetNames.map((name, index) => newSheet(`before-${index}`, name)),
   names: new Map(),
   active: sheetNames[0] ?? "",
   selected: { rowIndex: 0, columnIndex: 0 },
   failAfter: undefined,
+  calculations: [],
+  syncs: 0,
 });
 
 /** Adds members to an object and leaves its accessors as they are. */
@@ -59,6 +83,7 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       queue.push(operation);
     };
     const sync = (): Promise<void> => {
+      workbook.syncs++;
       const operations = queue;
       queue = [];
       for (const operation of operations) {
@@ -136,6 +161,20 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       return { values, rowIndex, columnIndex };
     };
 
+    const waiting = { later, loadedOnSync };
+    const usedArea = (sheet: FakeSheet) => {
+      const used = usedBlock(sheet);
+      return (
+        used && {
+          from: { row: used.rowIndex, column: used.columnIndex },
+          to: {
+            row: used.rowIndex + used.values.length - 1,
+            column: used.columnIndex + (used.values[0]?.length ?? 1) - 1,
+          },
+        }
+      );
+    };
+
     const rangeOf = (sheet: () => FakeSheet, address: string): unknown => {
       const change = (edit: (cell: FakeCell) => void): void => {
         later(() => {
@@ -190,8 +229,14 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       },
       getRange: (address: string) => rangeOf(sheet, address),
       load: () => undefined,
-      getUsedRangeOrNullObject: () =>
-        loadedOnSync(["values", "rowIndex", "columnIndex"], () => usedBlock(sheet())),
+      getUsedRangeOrNullObject: () => fakeBlock(waiting, sheet, () => usedArea(sheet())),
+      getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
+        fakeBlock(waiting, sheet, () => ({
+          from: { row, column },
+          to: { row: row + rows - 1, column: column + columns - 1 },
+        })),
+      protection: loadedOnSync(["protected"], () => ({ protected: sheet().isProtected })),
+      autoFilter: loadedOnSync(["isDataFiltered"], () => ({ isDataFiltered: sheet().isFiltered })),
       get pageLayout() {
         return {
           set orientation(orientation: string) {
@@ -218,7 +263,7 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
     });
 
     const sheetNamed = (name: string): FakeSheet => {
-      const found = workbook.sheets.find((sheet) => sheet.name === name);
+      const found = workbook.sheets.find((sheet) => sheet.name === name || sheet.id === name);
       if (!found) throw new Error(`ItemNotFound: ${name}`);
       return found;
     };
@@ -230,7 +275,7 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
           later(() => {
             if (workbook.sheets.some((sheet) => sheet.name === name))
               throw new Error(`ItemAlreadyExists: ${name}`);
-            workbook.sheets.push({ id: `added-${ids++}`, name, cells: new Map(), frozenRows: 0, print: {} });
+            workbook.sheets.push(newSheet(`added-${ids++}`, name));
           });
           return sheetProxy(() => sheetNamed(name));
         },
@@ -280,9 +325,34 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       },
     );
 
-    const application = { suspendScreenUpdatingUntilNextSync: () => undefined };
+    const application = {
+      suspendScreenUpdatingUntilNextSync: () => undefined,
+      calculate: (type: string) => {
+        later(() => workbook.calculations.push(type));
+      },
+    };
+    const active = () => sheetNamed(workbook.active);
+    const getSelectedRange = () =>
+      fakeBlock(waiting, active, () =>
+        readArea(
+          workbook.selectedArea ??
+            a1({ row: workbook.selected.rowIndex, column: workbook.selected.columnIndex }),
+        ),
+      );
+    const tables = {
+      getItem: (name: string) =>
+        fakeTable(
+          waiting,
+          () =>
+            workbook.sheets.find((sheet) => sheet.tables.some((table) => table.name === name)) ?? active(),
+          name,
+        ),
+    };
     const getActiveCell = () => loadedOnSync(["rowIndex", "columnIndex"], () => workbook.selected);
-    return batch({ sync, workbook: { worksheets, names, application, getActiveCell } });
+    return batch({
+      sync,
+      workbook: { worksheets, names, application, tables, getActiveCell, getSelectedRange },
+    });
   };
   return { run } as unknown as ExcelEntry;
 };

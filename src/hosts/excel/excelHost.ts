@@ -1,28 +1,18 @@
 import { a1 } from "../../sheets/address";
-import type { Content, PlannedCell, SheetPlan, WorkbookPlan } from "../../sheets/plan";
+import type { PlannedCell, SheetPlan, WorkbookPlan } from "../../sheets/plan";
 import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
 import type { Host, SheetPicture } from "../host";
+import { allOrNothing } from "./allOrNothing";
+import { toCellValue } from "./content";
+import { putCells } from "./putCells";
 import { readInView, readNamed, watchWorkbook } from "./readSheet";
+import { repair } from "./repair";
+import { survey } from "./survey";
 
 /** The one entry of Office.js that we use; a test passes a stand-in and touches no global. */
 export type ExcelEntry = Pick<typeof Excel, "run">;
 
 const PIXELS_TO_POINTS = 0.75;
-
-/** Text that Excel would take for a number, a date, TRUE or a formula is kept as text by an apostrophe. */
-const needsApostrophe = (text: string): boolean =>
-  !/^[A-Za-z][^\d]*$/.test(text) || /^(?:true|false)$/i.test(text);
-
-const toCellValue = (content: Content): string | number => {
-  switch (content.kind) {
-    case "text":
-      return needsApostrophe(content.text) ? `'${content.text}` : content.text;
-    case "number":
-      return content.number;
-    case "formula":
-      return content.formula;
-  }
-};
 
 const applyStyle = (range: Excel.Range, style: Style): void => {
   const { format } = range;
@@ -137,8 +127,6 @@ const putPicture = async (excel: ExcelEntry, insertSvg: InsertSvg, picture: Shee
   await insertSvg(svg, { ...corner, width: widthPx * PIXELS_TO_POINTS, height: heightPx * PIXELS_TO_POINTS });
 };
 
-const inWords = (failure: unknown): string => (failure instanceof Error ? failure.message : String(failure));
-
 /** Excel, through Office.js. (Tried on a stand-in only, never in Excel itself.) */
 export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({
   title: "Excel",
@@ -150,26 +138,18 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({
       await context.sync();
       return { sheets: worksheets.items.map(({ name }) => name), names: names.items.map(({ name }) => name) };
     }),
+  survey: () => survey(excel),
+  put: (patch) => putCells(excel, patch),
+  repair: () => repair(excel),
   inView: () => readInView(excel),
   named: (name) => readNamed(excel, name),
   watch: (listener) => watchWorkbook(excel, listener),
   putPicture: (picture) => putPicture(excel, insertSvg, picture),
   write: async (plan) => {
     const before = await readBefore(excel);
-    try {
-      await writePlan(excel, plan);
-    } catch (failure) {
-      try {
-        await takeBack(excel, plan, before);
-      } catch (second) {
-        throw new Error(
-          `${inWords(failure)}; and what was added could not be taken away: ${inWords(second)}`,
-          {
-            cause: failure,
-          },
-        );
-      }
-      throw failure;
-    }
+    await allOrNothing(
+      () => writePlan(excel, plan),
+      () => takeBack(excel, plan, before),
+    );
   },
 });

@@ -3,16 +3,22 @@ import type { SheetInView } from "../../sheets/inView";
 import type { ExcelEntry } from "./excelHost";
 
 /** Excel gives an error's code as the cell's value, without the sentence. */
-const toCell = (value: unknown): Cell => {
+export const toCell = (value: unknown): Cell => {
   if (value === "" || value === null || value === undefined) return null;
   if (typeof value === "string" && /^#[A-Z/0!?]+$/.test(value)) return new CellError(value, "");
   return typeof value === "number" || typeof value === "boolean" ? value : String(value);
 };
 
-/** Rows and columns of the sheet that come before the range that is used. */
-const paddedBy = (rows: number, columns: number, values: readonly (readonly unknown[])[]): Matrix => [
-  ...Array.from({ length: rows }, () => [] as Cell[]),
-  ...values.map((row) => [...Array.from({ length: columns }, () => null), ...row.map(toCell)]),
+/** Values from the sheet's first cell on: Excel leaves out the rows and columns before the range that is used. */
+export const paddedBy = <T>(
+  rows: number,
+  columns: number,
+  values: readonly (readonly unknown[])[],
+  read: (value: unknown) => T,
+  blank: T,
+): T[][] => [
+  ...Array.from({ length: rows }, () => [] as T[]),
+  ...values.map((row) => [...Array.from({ length: columns }, () => blank), ...row.map(read)]),
 ];
 
 /** The sheet in front, as it shows. */
@@ -28,7 +34,9 @@ export const readInView = (excel: ExcelEntry): Promise<SheetInView> =>
     return {
       sheet: sheet.name,
       selected: { row: active.rowIndex, column: active.columnIndex },
-      cells: used.isNullObject ? [] : paddedBy(used.rowIndex, used.columnIndex, used.values as unknown[][]),
+      cells: used.isNullObject
+        ? []
+        : paddedBy(used.rowIndex, used.columnIndex, used.values as unknown[][], toCell, null),
     };
   });
 

@@ -2,7 +2,7 @@
 export const REQUIREMENTS: readonly (readonly [set: string, version: string])[] = [
   ["SharedRuntime", "1.1"],
   ["CustomFunctionsRuntime", "1.3"],
-  ["ExcelApi", "1.9"],
+  ["ExcelApi", "1.13"],
   ["ImageCoercion", "1.2"],
 ];
 

@@ -17,6 +17,9 @@ import {
 import { SetRangeValuesMutation, UniverSheetsPlugin } from "@univerjs/sheets";
 import { FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import type { Cell } from "../../../shared/cell";
+import type { Area } from "../../sheets/address";
+import type { Survey } from "../../sheets/extend/survey";
+import type { CellPatch, Undo } from "../../sheets/patch";
 import type { WorkbookPlan } from "../../sheets/plan";
 import { toCellData, type Content } from "./cells";
 import { evaluateFormula, type Evaluation } from "./evaluateFormula";
@@ -25,8 +28,10 @@ import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
 import { compareItems } from "./comparisons";
-import { keepTextLiterals } from "./textLiterals";
+import { putCells } from "./putCells";
 import { readCell } from "./readSheet";
+import { survey } from "./survey";
+import { keepTextLiterals } from "./textLiterals";
 import { workbookData } from "./snapshot";
 
 /** Row and column count from 0; the sheet goes by its name. */
@@ -43,6 +48,10 @@ export interface HeadlessEngine {
   /** Resolves when every formula agrees with what was set before the call. */
   calculated(): Promise<void>;
   getCell(address: Address): Cell;
+  /** A sheet as it would be with this selection. */
+  survey(sheet: string, selected: Area): Survey;
+  /** Writes into blank cells, all or none. */
+  put(patch: CellPatch): Undo;
   dispose(): void;
 }
 
@@ -91,7 +100,7 @@ export const createHeadlessEngine = (
   let everythingIsDirty = true;
   let dirty: IUnitRange[] = [];
 
-  const sheetOf = ({ sheet }: Address) => {
+  const sheetOf = ({ sheet }: Pick<Address, "sheet">) => {
     const found = workbook.getSheetBySheetName(sheet);
     if (!found) throw new Error(`There is no sheet "${sheet}" in the workbook.`);
     return found;
@@ -137,16 +146,36 @@ export const createHeadlessEngine = (
       cellValue: { [address.row]: { [address.column]: toCellData(content) } },
     };
     injector.get(ICommandService).syncExecuteCommand(SetRangeValuesMutation.id, params);
-    // The engine knows more than the cell itself: a spill that this edit blocks or frees is dirty too.
-    const conversion = injector
-      .get(IActiveDirtyManagerService)
-      .getDirtyConversionMap()
-      .get(SetRangeValuesMutation.id);
-    dirty.push(...(conversion?.getDirtyData({ id: SetRangeValuesMutation.id, params }).dirtyRanges ?? []));
   };
+
+  injector.get(ICommandService).onCommandExecuted((command, options) => {
+    // Results that a calculation puts into cells come the same way, marked as local.
+    if (command.id !== SetRangeValuesMutation.id || options?.onlyLocal) return;
+    // The engine knows more than the cell itself: a spill that this edit blocks or frees is dirty too.
+    const conversion = injector.get(IActiveDirtyManagerService).getDirtyConversionMap().get(command.id);
+    dirty.push(...(conversion?.getDirtyData(command).dirtyRanges ?? []));
+  });
 
   const getCell = (address: Address): Cell =>
     readCell(injector, sentences, sheetOf(address), address.row, address.column);
 
-  return { evaluate, setCell, calculated, getCell, dispose: () => univer.dispose() };
+  const surveyOf = (name: string, selected: Area): Survey => {
+    workbook.setActiveSheet(sheetOf({ sheet: name }));
+    return {
+      ...survey(injector, workbook, (sheet, row, column) =>
+        readCell(injector, sentences, sheet, row, column),
+      ),
+      selected,
+    };
+  };
+
+  return {
+    evaluate,
+    setCell,
+    calculated,
+    getCell,
+    survey: surveyOf,
+    put: (patch) => putCells(injector, workbook, patch),
+    dispose: () => univer.dispose(),
+  };
 };

@@ -23,6 +23,8 @@ export const localHost = (ready: Promise<PageWorkbook>): PaneHost => ({
   keyboardHint: "F6 goes between the sheet and this pane.",
   existing: async () => (await ready).existing(),
   write: async (plan) => (await ready).write(plan),
+  survey: async () => (await ready).survey(),
+  put: async (patch) => (await ready).put(patch),
   inView: async () => (await ready).inView(),
   named: async (name) => (await ready).named(name),
   putPicture: async (picture) => (await ready).putPicture(picture),

@@ -44,7 +44,7 @@ const extentOf = (injector: Injector, sheet: Worksheet): { row: number; column: 
   };
 };
 
-type ReadCell = (sheet: Worksheet, row: number, column: number) => Cell;
+export type ReadCell = (sheet: Worksheet, row: number, column: number) => Cell;
 
 const readBlock = (read: ReadCell, sheet: Worksheet, from: [number, number], to: [number, number]): Matrix =>
   Array.from({ length: to[0] - from[0] + 1 }, (_, row) =>

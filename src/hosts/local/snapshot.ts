@@ -22,7 +22,7 @@ const FEWEST_COLUMNS = 26;
 const THIN_RULE = { s: BorderStyleTypes.THIN, cl: { rgb: RULE_COLOUR } };
 const ALL_SIDES: IBorderData = { t: THIN_RULE, r: THIN_RULE, b: THIN_RULE, l: THIN_RULE };
 
-const contentData = (content: Content): ICellData => {
+export const contentData = (content: Content): ICellData => {
   switch (content.kind) {
     case "text":
       return { v: content.text, t: CellValueType.STRING };

@@ -15,12 +15,16 @@ import { CellError, type Cell, type Matrix } from "../../../shared/cell";
 import type { WorkbookPlan } from "../../sheets/plan";
 import type { SheetInView } from "../../sheets/inView";
 import type { Existing, SheetPicture } from "../host";
+import type { Survey } from "../../sheets/extend/survey";
+import type { CellPatch, Undo } from "../../sheets/patch";
 import { addPicture } from "./addPicture";
 import { addSheets, namesOf } from "./addSheets";
 import { cellDataAt, fromCellData, type Content } from "./cells";
 import { errorOrigin } from "./errorOrigin";
+import { putCells } from "./putCells";
 import { readCell, readInView, readNamed } from "./readSheet";
 import type { Sentences } from "./sentences";
+import { survey } from "./survey";
 
 /** Row and column count from 0; the sheet goes by its name. */
 export interface CellAddress {
@@ -46,6 +50,9 @@ export interface PageWorkbook {
   putPicture(picture: SheetPicture): Promise<void>;
   /** Adds a plan's sheets and names, all or none. */
   write(plan: WorkbookPlan): Promise<void>;
+  survey(): Survey;
+  /** Writes into blank cells, all or none. */
+  put(patch: CellPatch): Undo;
   setDarkMode(dark: boolean): void;
   /** The active cell, whenever the selection comes to rest. */
   onSelection(listener: (cell: ShownCell) => void): Stop;
@@ -135,6 +142,8 @@ export const openWorkbook = (injector: Injector, workbook: Workbook, sentences: 
     named: (name) => readNamed(injector, workbook, read, name),
     putPicture: (picture) => addPicture(injector, workbook, picture),
     write: (plan) => addSheets(injector, workbook, plan),
+    survey: () => survey(injector, workbook, read),
+    put: (patch) => putCells(injector, workbook, patch),
     setDarkMode: (dark) => injector.get(ThemeService).setDarkMode(dark),
     onSelection,
     onChange,

@@ -1,0 +1,17 @@
+const inWords = (failure: unknown): string => (failure instanceof Error ? failure.message : String(failure));
+
+/** Does something; where it fails, takes back what was done, and says so if even that fails. */
+export const allOrNothing = async <T>(act: () => Promise<T>, takeBack: () => Promise<void>): Promise<T> => {
+  try {
+    return await act();
+  } catch (failure) {
+    try {
+      await takeBack();
+    } catch (second) {
+      throw new Error(`${inWords(failure)}; and what was done could not be taken back: ${inWords(second)}`, {
+        cause: failure,
+      });
+    }
+    throw failure;
+  }
+};

@@ -1,0 +1,20 @@
+import type { Content } from "../../sheets/plan";
+
+/** Text that Excel would take for a number, a date, TRUE or a formula is kept as text by an apostrophe. */
+const needsApostrophe = (text: string): boolean =>
+  !/^[A-Za-z][^\d]*$/.test(text) || /^(?:true|false)$/i.test(text);
+
+/**
+ * What goes into a range's `formulas`. Office.js takes them as American English has them, commas between arguments and
+ * points in decimals, whatever the language of Excel, and shows them in that language: nothing is to be translated.
+ */
+export const toCellValue = (content: Content): string | number => {
+  switch (content.kind) {
+    case "text":
+      return needsApostrophe(content.text) ? `'${content.text}` : content.text;
+    case "number":
+      return content.number;
+    case "formula":
+      return content.formula;
+  }
+};

@@ -1,0 +1,17 @@
+import type { Area } from "../../sheets/address";
+
+/** Excel's own range for a block. */
+export const rangeOf = (sheet: Excel.Worksheet, { from, to }: Area): Excel.Range =>
+  sheet.getRangeByIndexes(from.row, from.column, to.row - from.row + 1, to.column - from.column + 1);
+
+/** The block of a range whose place and size are loaded. */
+export const areaOf = ({ rowIndex, columnIndex, rowCount, columnCount }: Excel.Range): Area => ({
+  from: { row: rowIndex, column: columnIndex },
+  to: { row: rowIndex + rowCount - 1, column: columnIndex + columnCount - 1 },
+});
+
+export const PLACE_AND_SIZE = "rowIndex,columnIndex,rowCount,columnCount";
+
+/** Blocks such as `Bid!A1:B2,Bid!D4:E5`; the sheet's name may hold commas in its quotes. */
+export const splitAddress = (address: string): string[] =>
+  address.match(/\$?[A-Z]+\$?\d+:\$?[A-Z]+\$?\d+(?=,|$)/g) ?? [];

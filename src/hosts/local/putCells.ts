@@ -1,0 +1,162 @@
+import {
+  ICommandService,
+  IUndoRedoService,
+  Tools,
+  type ICellData,
+  type IMutationInfo,
+  type Injector,
+  type IStyleData,
+  type Nullable,
+  type Workbook,
+  type Worksheet,
+} from "@univerjs/core";
+import {
+  RangeProtectionRuleModel,
+  SetRangeValuesMutation,
+  WorksheetProtectionRuleModel,
+} from "@univerjs/sheets";
+import { InputError } from "../../../shared/inputError";
+import { areaInWords, overlap, placesOf, type Area, type Place } from "../../sheets/address";
+import {
+  patchArea,
+  refuseChanged,
+  refuseOccupied,
+  type CellPatch,
+  type PatchCell,
+  type Undo,
+} from "../../sheets/patch";
+import { cellDataAt, fromCellData, toCellData } from "./cells";
+import { contentData } from "./snapshot";
+import { formulaAt, toArea } from "./survey";
+
+type CellRows = Record<number, Record<number, Nullable<ICellData>>>;
+
+/** A cell as it was: its place, and what the engine kept there. */
+interface Kept extends Place {
+  readonly data: Nullable<ICellData>;
+}
+
+const refuseWhatIsProtected = (injector: Injector, sheet: Worksheet, area: Area): void => {
+  const ids = [sheet.getUnitId(), sheet.getSheetId()] as const;
+  const ranges = injector
+    .get(RangeProtectionRuleModel)
+    .getSubunitRuleList(...ids)
+    .flatMap(({ ranges }) => ranges);
+  if (
+    injector.get(WorksheetProtectionRuleModel).getRule(...ids) ||
+    ranges.some((each) => overlap(toArea(each), area))
+  )
+    throw new InputError(`${areaInWords(area)} of "${sheet.getName()}" is protected. Nothing was written.`);
+};
+
+const refuseWhatCannotBeWritten = (injector: Injector, sheet: Worksheet, area: Area): void => {
+  refuseWhatIsProtected(injector, sheet, area);
+  if (area.to.row >= sheet.getRowCount() || area.to.column >= sheet.getColumnCount())
+    throw new InputError(`${areaInWords(area)} goes past the sheet's end. Nothing was written.`);
+  const merged = sheet
+    .getMergeData()
+    .map(toArea)
+    .find((each) => overlap(each, area));
+  if (merged) throw new InputError(`${areaInWords(merged)} is merged. Nothing was written.`);
+  refuseOccupied(
+    placesOf(area).flatMap((place) => {
+      const shows = fromCellData(cellDataAt(injector, sheet, place.row, place.column));
+      const holds =
+        shows === null || shows === "" ? formulaAt(injector, sheet, place.row, place.column) : shows;
+      return holds === "" ? [] : [{ ...place, holds }];
+    }),
+  );
+};
+
+/** The style of the cell whose look is taken, with the number format of what is written. */
+const styleOf = (
+  workbook: Workbook,
+  like: Nullable<ICellData>,
+  numberFormat: string | undefined,
+): IStyleData => ({
+  ...(like ? workbook.getStyles().getStyleByCell(like) : undefined),
+  ...(numberFormat !== undefined && { n: { pattern: numberFormat } }),
+});
+
+const newData = (workbook: Workbook, cell: PatchCell | null, like: Nullable<ICellData>): ICellData => ({
+  ...(cell && contentData(cell.content)),
+  s: styleOf(workbook, like, cell?.numberFormat),
+});
+
+const byRow = (cells: readonly Kept[]): CellRows => {
+  const rows: CellRows = {};
+  for (const { row, column, data } of cells) (rows[row] ??= {})[column] = data;
+  return rows;
+};
+
+/** Nothing in a cell, its style and notes of its own included; keys left out would stay as they are. */
+const WIPED: ICellData = { ...toCellData(null), s: null, custom: null };
+
+/** The steps that bring cells back to what they were: wiped first, because the engine merges what it is given. */
+const stepsBack = (ids: { unitId: string; subUnitId: string }, before: readonly Kept[]): IMutationInfo[] => {
+  const filled = before.filter(({ data }) => data);
+  return [before.map((kept) => ({ ...kept, data: { ...WIPED } })), filled]
+    .filter((cells) => cells.length > 0)
+    .map((cells) => ({ id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(cells) } }));
+};
+
+/** Writes into blank cells of a sheet, all or nothing; one step for the workbook's own Undo. */
+export const putCells = (injector: Injector, workbook: Workbook, patch: CellPatch): Undo => {
+  const sheet = workbook.getSheetBySheetName(patch.sheet);
+  if (!sheet) throw new InputError(`There is no sheet "${patch.sheet}" in the workbook any more.`);
+  const area = patchArea(patch);
+  refuseWhatCannotBeWritten(injector, sheet, area);
+
+  const commands = injector.get(ICommandService);
+  const undoRedo = injector.get(IUndoRedoService);
+  const ids = { unitId: workbook.getUnitId(), subUnitId: sheet.getSheetId() };
+  const kept = ({ row, column }: Place): Kept => ({
+    row,
+    column,
+    data: Tools.deepClone(sheet.getCellRaw(row, column)),
+  });
+  const run = (steps: readonly IMutationInfo[]): void => {
+    for (const { id, params } of steps)
+      // The engine keeps the objects that it is given, and changes them.
+      if (!commands.syncExecuteCommand(id, Tools.deepClone(params)))
+        throw new Error("The workbook didn't take the cells.");
+  };
+
+  const before = placesOf(area).map(kept);
+  const after = before.map(({ row, column }): Kept => {
+    const like = patch.lookLike === undefined ? undefined : sheet.getCellRaw(row, patch.lookLike);
+    const cell = patch.cells[row - patch.at.row]?.[column - patch.at.column] ?? null;
+    return { row, column, data: newData(workbook, cell, like) };
+  });
+  const forward: IMutationInfo[] = [
+    { id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(after) } },
+  ];
+  const back = stepsBack(ids, before);
+
+  /** Does one thing or the other wholly, and makes it a step of the workbook's Undo. */
+  const step = (there: IMutationInfo[], wayBack: IMutationInfo[]): void => {
+    try {
+      run(there);
+    } catch (failure) {
+      run(wayBack);
+      throw failure;
+    }
+    undoRedo.pushUndoRedo({
+      unitID: ids.unitId,
+      undoMutations: Tools.deepClone(wayBack),
+      redoMutations: Tools.deepClone(there),
+    });
+  };
+
+  step(forward, back);
+  const written = before.map((place) => formulaOrValue(injector, sheet, place));
+  return () => {
+    refuseChanged(before.filter((place, index) => formulaOrValue(injector, sheet, place) !== written[index]));
+    step(back, forward);
+    return Promise.resolve();
+  };
+};
+
+/** What tells whether somebody has edited a cell: a formula's result may change by itself. */
+const formulaOrValue = (injector: Injector, sheet: Worksheet, { row, column }: Place): unknown =>
+  formulaAt(injector, sheet, row, column) || fromCellData(sheet.getCellRaw(row, column));

@@ -1,0 +1,82 @@
+import { useState } from "preact/hooks";
+import { oneCellPlan, smallBlockPlan } from "../../sheets/extend/alonePlan";
+import { offerById, offersAlone } from "../../sheets/extend/offers";
+import type { Survey } from "../../sheets/extend/survey";
+import type { CellPatch } from "../../sheets/patch";
+import { planOrSentence } from "./planOrSentence";
+import { Planned } from "./Planned";
+import { TypedFields, type Typed } from "./TypedFields";
+
+interface Props {
+  readonly survey: Survey;
+  readonly shape: "cell" | "block";
+  readonly onWrite: (patch: () => CellPatch) => void;
+}
+
+/** One result at the selection, in a cell or with cells for what it takes. */
+export const Alone = ({ survey, shape, onWrite }: Props) => {
+  const offers = offersAlone(survey.names);
+  const [id, setId] = useState("COURSES");
+  const [heading, setHeading] = useState("");
+  const [typed, setTyped] = useState<Typed>({});
+  const [column, setColumn] = useState(survey.selected.from.column);
+
+  const offer = offerById(offers, id);
+  const at = { row: survey.selected.from.row, column };
+  const supplies = { names: survey.names, typed };
+  const patch = (): CellPatch =>
+    shape === "cell"
+      ? oneCellPlan(survey.sheet, at, offer, supplies)
+      : smallBlockPlan(survey.sheet, at, { offer, heading }, supplies);
+  const planned = planOrSentence(patch);
+
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        onWrite(patch);
+      }}
+    >
+      <label>
+        Result
+        <select
+          name="extend-result"
+          value={id}
+          onChange={({ currentTarget: { value } }) => {
+            setId(value);
+          }}
+        >
+          {offers.map((each) => (
+            <option key={each.spec.id} value={each.spec.id}>
+              {each.heading}
+            </option>
+          ))}
+        </select>
+      </label>
+      <p class="hint">{offer.spec.summary}</p>
+      {shape === "block" && (
+        <label>
+          Heading
+          <input
+            name="extend-heading"
+            value={heading}
+            placeholder={offer.heading}
+            autocomplete="off"
+            onInput={({ currentTarget: { value } }) => {
+              setHeading(value);
+            }}
+          />
+        </label>
+      )}
+      <TypedFields fields={offer.fields} typed={typed} onChange={setTyped} />
+      {planned.kind === "patch" ? (
+        <Planned survey={survey} patch={planned.patch} notes={[]} onMove={setColumn} />
+      ) : (
+        <p class="hint" aria-live="polite">
+          {planned.sentence}
+        </p>
+      )}
+      <button type="submit">Write</button>
+    </form>
+  );
+};

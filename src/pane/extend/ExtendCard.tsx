@@ -1,0 +1,152 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { Host } from "../../hosts/host";
+import { readBlock, type Block } from "../../sheets/extend/block";
+import { sameSheet, type Survey } from "../../sheets/extend/survey";
+import { patchArea, patchInWords, type CellPatch, type Undo } from "../../sheets/patch";
+import { areaInWords } from "../../sheets/address";
+import { failureInWords } from "../inWords";
+import { Alone } from "./Alone";
+import { Beside } from "./Beside";
+
+const SHAPES = {
+  beside: "Columns beside the selected block",
+  cell: "One cell, at the selection",
+  block: "A small block, at the selection",
+} as const;
+type Shape = keyof typeof SHAPES;
+
+/** What was read, and what is to be made of it. */
+type Reading =
+  | { readonly shape: "beside"; readonly survey: Survey; readonly block: Block }
+  | { readonly shape: "cell" | "block"; readonly survey: Survey };
+
+interface Outcome {
+  readonly kind: "written" | "failed";
+  readonly message: string;
+  readonly undo?: Undo;
+  /** What `undo` would take back. */
+  readonly where?: string;
+}
+
+/** Adds results to a sheet that the workbook has: it proposes, a person confirms, and then it is written, all or nothing. */
+export const ExtendCard = ({ host }: { host: Host }) => {
+  const [shape, setShape] = useState<Shape>("beside");
+  const [reading, setReading] = useState<Reading>();
+  const [readings, setReadings] = useState(0);
+  const [outcome, setOutcome] = useState<Outcome>();
+  const [isBusy, setIsBusy] = useState(false);
+  const undoButton = useRef<HTMLButtonElement>(null);
+  const readButton = useRef<HTMLButtonElement>(null);
+
+  const attempt = async (act: () => Promise<void>): Promise<void> => {
+    setIsBusy(true);
+    try {
+      await act();
+    } catch (failure) {
+      setOutcome({ kind: "failed", message: failureInWords(failure) });
+    } finally {
+      setIsBusy(false);
+    }
+  };
+
+  const read = (): Promise<void> =>
+    attempt(async () => {
+      setOutcome(undefined);
+      setReading(undefined);
+      const survey = await host.survey();
+      setReading(shape === "beside" ? { shape, survey, block: readBlock(survey) } : { shape, survey });
+      setReadings((before) => before + 1);
+    });
+
+  const write = (plan: () => CellPatch): Promise<void> =>
+    attempt(async () => {
+      const patch = plan();
+      if (reading && !sameSheet(reading.survey, await host.survey()))
+        throw new Error(
+          "The sheet has changed since it was read, or another is in front: read the selection again.",
+        );
+      const undo = await host.put(patch);
+      const where = `${areaInWords(patchArea(patch))} on "${patch.sheet}"`;
+      setOutcome({ kind: "written", message: `Wrote ${patchInWords(patch)}.`, undo, where });
+      setReading(undefined);
+    });
+
+  const takeBack = ({ undo, where }: Outcome): Promise<void> =>
+    attempt(async () => {
+      await undo?.();
+      setOutcome({ kind: "written", message: `Undone: ${where ?? ""} is as it was.` });
+      readButton.current?.focus();
+    });
+
+  // The button that was pressed is gone: the keyboard goes on at the one that takes it back.
+  useEffect(() => {
+    if (outcome?.undo) undoButton.current?.focus();
+  }, [outcome]);
+
+  return (
+    <section class="card" aria-labelledby="extend-title">
+      <h2 id="extend-title">Extend a sheet</h2>
+      <p>
+        Adds results to the sheet in front: select a table, or a block with a heading row. Blank cells only
+        are written; nothing that stands there is touched.
+      </p>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void read();
+        }}
+      >
+        <label>
+          Add
+          <select
+            name="extend-shape"
+            value={shape}
+            onChange={({ currentTarget: { value } }) => {
+              setShape(value as Shape);
+              setReading(undefined);
+            }}
+          >
+            {Object.entries(SHAPES).map(([key, label]) => (
+              <option key={key} value={key}>
+                {label}
+              </option>
+            ))}
+          </select>
+        </label>
+        <button type="submit" ref={readButton} disabled={isBusy}>
+          Read the selection
+        </button>
+      </form>
+      {reading?.shape === "beside" && (
+        <Beside
+          key={readings}
+          survey={reading.survey}
+          block={reading.block}
+          onWrite={(plan) => void write(plan)}
+        />
+      )}
+      {reading && reading.shape !== "beside" && (
+        <Alone
+          key={readings}
+          survey={reading.survey}
+          shape={reading.shape}
+          onWrite={(plan) => void write(plan)}
+        />
+      )}
+      <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
+        {outcome?.message}
+      </p>
+      {outcome?.undo && (
+        <button
+          type="button"
+          class="quiet"
+          ref={undoButton}
+          disabled={isBusy}
+          onClick={() => void takeBack(outcome)}
+        >
+          Undo
+        </button>
+      )}
+    </section>
+  );
+};

@@ -1,0 +1,54 @@
+import { areaInWords } from "../../sheets/address";
+import { roomFor } from "../../sheets/extend/proposal";
+import type { Survey } from "../../sheets/extend/survey";
+import { columnLetters } from "../../sheets/address";
+import type { CellPatch } from "../../sheets/patch";
+
+interface Props {
+  readonly survey: Survey;
+  readonly patch: CellPatch;
+  readonly notes: readonly string[];
+  /** Moves the whole to a column that is free. */
+  readonly onMove?: (column: number) => void;
+}
+
+const MOST_FORMULAS = 6;
+
+/** What would be written, and where; and what is in the way. Nothing has been written yet. */
+export const Planned = ({ survey, patch, notes, onMove }: Props) => {
+  const { area, obstacle, freeColumn } = roomFor(survey, patch);
+  const formulas = (patch.cells.find((line) => line.some((cell) => cell?.content.kind === "formula")) ?? [])
+    .flatMap((cell) => (cell?.content.kind === "formula" ? [cell.content.formula] : []))
+    .slice(0, MOST_FORMULAS);
+  return (
+    <div class="planned" aria-live="polite">
+      <p>
+        To be written: {areaInWords(area)} on "{patch.sheet}". First row:
+      </p>
+      <ul>
+        {formulas.map((formula) => (
+          <li key={formula} class="cell-formula">
+            {formula}
+          </li>
+        ))}
+      </ul>
+      {notes.map((note) => (
+        <p key={note} class="hint">
+          {note}
+        </p>
+      ))}
+      {obstacle !== undefined && <p class="outcome failed">{obstacle}.</p>}
+      {obstacle !== undefined && freeColumn !== undefined && onMove && (
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => {
+            onMove(freeColumn);
+          }}
+        >
+          Use column {columnLetters(freeColumn)} instead
+        </button>
+      )}
+    </div>
+  );
+};

@@ -1,0 +1,35 @@
+import type { Field } from "../../sheets/extend/offers";
+
+/** What a person typed, by the fields' keys. */
+export type Typed = Readonly<Record<string, string>>;
+
+interface Props {
+  readonly fields: readonly Field[];
+  readonly typed: Typed;
+  readonly onChange: (typed: Typed) => void;
+}
+
+/** Values that neither a column nor the panel sheet gives; each asked for once. */
+export const TypedFields = ({ fields, typed, onChange }: Props) => {
+  const byKey = new Map(fields.map((field) => [field.key, field]));
+  return (
+    <>
+      {[...byKey.values()].map(({ key, label, parameter }) => (
+        <label key={key}>
+          {label}
+          {parameter.optional ? "" : " (needed)"}
+          <input
+            name={`extend-${key}`}
+            value={typed[key] ?? ""}
+            placeholder={parameter.default === null ? undefined : String(parameter.default)}
+            autocomplete="off"
+            title={parameter.summary}
+            onInput={({ currentTarget: { value } }) => {
+              onChange({ ...typed, [key]: value });
+            }}
+          />
+        </label>
+      ))}
+    </>
+  );
+};

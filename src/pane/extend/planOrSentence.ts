@@ -1,0 +1,15 @@
+import type { CellPatch } from "../../sheets/patch";
+import { failureInWords } from "../inWords";
+
+/** What would be written, or why it can't be planned yet. */
+export type Planned =
+  | { readonly kind: "patch"; readonly patch: CellPatch }
+  | { readonly kind: "sentence"; readonly sentence: string };
+
+export const planOrSentence = (plan: () => CellPatch): Planned => {
+  try {
+    return { kind: "patch", patch: plan() };
+  } catch (failure) {
+    return { kind: "sentence", sentence: failureInWords(failure) };
+  }
+};

@@ -1,0 +1,80 @@
+import { readDecimal } from "../../../shared/amountText";
+import type { Place } from "../address";
+import type { CellPatch, PatchCell } from "../patch";
+import { formula, number, text, type Content } from "../plan";
+import { rowFormula } from "./extendPlan";
+import { meaningOf } from "./meanings";
+import type { Field, Offer } from "./offers";
+import { resultOperand, type MeantColumn, type Supplies } from "./operands";
+import { typedArgument } from "./typed";
+import { unitOf } from "./unit";
+
+/** Rows of a small block that stand ready to be filled. */
+const ROWS = 5;
+
+type WithoutColumns = Omit<Supplies, "columns">;
+
+/** One result in one cell: what it takes comes from the panel sheet's names, or was typed. */
+export const oneCellPlan = (sheet: string, at: Place, offer: Offer, supplies: WithoutColumns): CellPatch => {
+  const operand = resultOperand(offer.spec, { ...supplies, columns: [] });
+  return {
+    sheet,
+    at,
+    cells: [
+      [
+        {
+          content: formula(rowFormula(operand, at.row)),
+          numberFormat: offer.spec.result.numberFormat,
+        },
+      ],
+    ],
+  };
+};
+
+/** A typed value as a cell's content: a plain number as a number, all else as text, never a formula. */
+const typedContent = (typed: string): Content => {
+  const amount = readDecimal(typed);
+  return amount === undefined ? text(typed) : number(amount);
+};
+
+/** A column for each value that has to be typed, or was. */
+const inputColumns = (offer: Offer, { typed }: WithoutColumns): Field[] =>
+  offer.fields.filter(({ key, parameter }) => !parameter.optional || (typed[key] ?? "").trim() !== "");
+
+/** What was typed goes into the first row; the function's own kind refuses what it wouldn't take. */
+const firstRowCell = (
+  offer: Offer,
+  { key, parameter }: Field,
+  { typed }: WithoutColumns,
+): PatchCell | null => {
+  const value = (typed[key] ?? "").trim();
+  if (value === "") return null;
+  typedArgument(offer.spec, parameter, value);
+  return { content: typedContent(value) };
+};
+
+/** A small block of its own: headings, a column for each value to fill in, and the result beside them. */
+export const smallBlockPlan = (
+  sheet: string,
+  at: Place,
+  { offer, heading }: { readonly offer: Offer; readonly heading: string },
+  supplies: WithoutColumns,
+): CellPatch => {
+  const fields = inputColumns(offer, supplies);
+  const columns = fields.map(({ label, parameter }, index): MeantColumn => ({
+    column: at.column + index,
+    heading: label,
+    meaning: meaningOf(parameter),
+    unit: unitOf(parameter),
+  }));
+  const operand = resultOperand(offer.spec, { ...supplies, columns });
+  const rows = Array.from({ length: ROWS }, (_, index): (PatchCell | null)[] => [
+    ...fields.map((field) => (index === 0 ? firstRowCell(offer, field, supplies) : null)),
+    {
+      content: formula(rowFormula(operand, at.row + 1 + index)),
+      numberFormat: offer.spec.result.numberFormat,
+    },
+  ]);
+  const headings = [...columns.map((column) => column.heading), heading.trim() || offer.heading];
+  return { sheet, at, cells: [headings.map((each): PatchCell => ({ content: text(each) })), ...rows] };
+};

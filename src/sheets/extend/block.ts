@@ -1,0 +1,103 @@
+import { isBlank, type Cell } from "../../../shared/cell";
+import { InputError } from "../../../shared/inputError";
+import { areaInWords, overlap, type Area } from "../address";
+import { columnData, type ColumnData } from "./columnData";
+import { regionAround } from "./region";
+import type { Survey } from "./survey";
+import { isSubtotal, totalCall } from "./totalRow";
+
+/** A block of a sheet that columns can be added to: a heading row, rows of data, perhaps a row of totals. */
+export interface Block {
+  readonly sheet: string;
+  readonly headingRow: number;
+  readonly firstRow: number;
+  readonly lastRow: number;
+  /** The row of totals and how they are written, such as `SUM(`; absent where there is none. */
+  readonly total?: { readonly row: number; readonly call: string };
+  readonly firstColumn: number;
+  readonly lastColumn: number;
+  readonly headings: readonly string[];
+  /** What the cells below each heading look like. */
+  readonly data: readonly ColumnData[];
+  readonly table?: { readonly name: string; readonly area: Area };
+}
+
+const HOW_TO_SELECT = "Select a table or a block with a heading row.";
+
+const isText = (cell: Cell | undefined): boolean => typeof cell === "string" && cell.trim() !== "";
+
+const columnsOf = ({ from, to }: Area): number[] =>
+  Array.from({ length: to.column - from.column + 1 }, (_, index) => from.column + index);
+
+/** The first row in which most columns hold text, so that a title above the headings isn't taken for them. */
+const headingRowOf = ({ cells }: Survey, area: Area): number | undefined => {
+  const columns = columnsOf(area);
+  for (let row = area.from.row; row < area.to.row; row++) {
+    const texts = columns.filter((column) => isText(cells[row]?.[column])).length;
+    if (texts * 2 > columns.length) return row;
+  }
+  return undefined;
+};
+
+const refuseWhatCannotBeWritten = (survey: Survey, area: Area): void => {
+  if (survey.isProtected)
+    throw new InputError(
+      `"${survey.sheet}" is protected: unprotect it, then extend it. Nothing was written.`,
+    );
+  if (survey.isFiltered)
+    throw new InputError(
+      `A filter hides rows of "${survey.sheet}", and a column written now might skip them: clear the filter first.`,
+    );
+  const merged = survey.merged.find((each) => overlap(each, area));
+  if (merged)
+    throw new InputError(
+      `${areaInWords(merged)} is merged, so its rows and columns can't be told: unmerge it, or select rows without it.`,
+    );
+};
+
+const refuseSubtotals = (survey: Survey, area: Area, firstRow: number, lastRow: number): void => {
+  for (let row = firstRow; row <= lastRow; row++)
+    if (isSubtotal(survey, area, row))
+      throw new InputError(
+        `Row ${row + 1} looks like a subtotal: select the rows of one section with their headings.`,
+      );
+};
+
+/** Finds the block that a person has selected, or that the selected cell is in. */
+export const readBlock = (survey: Survey): Block => {
+  const area = survey.table?.area ?? regionAround(survey);
+  if (!area) throw new InputError(`${HOW_TO_SELECT} There is nothing here.`);
+  const headingRow = survey.table ? area.from.row : headingRowOf(survey, area);
+  if (headingRow === undefined)
+    throw new InputError(
+      `${HOW_TO_SELECT} ${areaInWords(area)} has no row of headings with rows of data below it.`,
+    );
+  const columns = columnsOf(area);
+  const whole: Area = { from: { row: headingRow, column: area.from.column }, to: area.to };
+  refuseWhatCannotBeWritten(survey, whole);
+
+  const call = totalCall(survey, whole);
+  const total = call === undefined ? undefined : { row: area.to.row, call };
+  const lastRow = total ? total.row - 1 : area.to.row;
+  if (lastRow <= headingRow) throw new InputError(`${HOW_TO_SELECT} There are no rows of data here.`);
+
+  refuseSubtotals(survey, whole, headingRow + 1, lastRow);
+
+  const cellsBelow = (column: number): (Cell | undefined)[] =>
+    survey.cells.slice(headingRow + 1, lastRow + 1).map((row) => row[column]);
+  return {
+    sheet: survey.sheet,
+    headingRow,
+    firstRow: headingRow + 1,
+    lastRow,
+    ...(total && { total }),
+    firstColumn: area.from.column,
+    lastColumn: area.to.column,
+    headings: columns.map((column) => {
+      const heading = survey.cells[headingRow]?.[column];
+      return isBlank(heading) ? "" : String(heading);
+    }),
+    data: columns.map((column) => columnData(cellsBelow(column))),
+    ...(survey.table && { table: survey.table }),
+  };
+};

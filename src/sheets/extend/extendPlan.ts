@@ -1,0 +1,86 @@
+import { InputError } from "../../../shared/inputError";
+import { a1, a1Range } from "../address";
+import { isEmpty, unlessEmpty } from "../formula";
+import { freeName } from "../freeName";
+import type { CellPatch, PatchCell } from "../patch";
+import { formula, text } from "../plan";
+import type { Block } from "./block";
+import type { Offer } from "./offers";
+import { resultOperand, type Operand, type Supplies } from "./operands";
+import { canBeAddedUp } from "./resultHeadings";
+
+/** A result that a person has picked, under the heading that they want. */
+export interface Pick {
+  readonly offer: Offer;
+  readonly heading: string;
+}
+
+/** The row stays quiet until one of the cells that it is worked out from is filled; then a missing one is named. */
+const whenFilled = ({ columns }: Operand, row: number, then: string): string => {
+  const cells = columns.map(({ column }) => a1({ row, column }));
+  const [only] = cells;
+  if (cells.length === 1 && only !== undefined) return unlessEmpty(only, then);
+  if (cells.length === 0) return `=${then}`;
+  return `=IF(AND(${cells.map(isEmpty).join(",")}),"",${then})`;
+};
+
+/** The whole formula of a result in a row. */
+export const rowFormula = (operand: Operand, row: number): string =>
+  whenFilled(operand, row, operand.inRow(row));
+
+const totalCell = ({ firstRow, lastRow, total }: Block, column: number, numberFormat: string): PatchCell => {
+  const rows = a1Range({ row: firstRow, column }, { row: lastRow, column });
+  return { content: formula(`=${total?.call ?? ""}${rows})`), numberFormat };
+};
+
+/** A result's cells from the heading down to the total. */
+const columnCells = (
+  block: Block,
+  column: number,
+  { offer, heading }: Pick,
+  supplies: Supplies,
+): (PatchCell | null)[] => {
+  const { numberFormat } = offer.spec.result;
+  const operand = resultOperand(offer.spec, supplies);
+  const rows = Array.from(
+    { length: block.lastRow - block.firstRow + 1 },
+    (_, index) => block.firstRow + index,
+  );
+  const total = canBeAddedUp(offer.spec) ? totalCell(block, column, numberFormat) : null;
+  return [
+    { content: text(heading) },
+    ...rows.map((row): PatchCell => ({ content: formula(rowFormula(operand, row)), numberFormat })),
+    ...(block.total ? [total] : []),
+  ];
+};
+
+/** Each heading once: a spreadsheet's table has no two columns of one name. */
+const distinctHeadings = (picks: readonly Pick[], taken: readonly string[]): Pick[] =>
+  picks.reduce<Pick[]>((done, pick) => {
+    const wanted = pick.heading.trim() === "" ? pick.offer.heading : pick.heading;
+    return [
+      ...done,
+      { ...pick, heading: freeName(wanted, [...taken, ...done.map(({ heading }) => heading)]) },
+    ];
+  }, []);
+
+/** The columns that would be added to a block, from `firstColumn` on. */
+export const extendPlan = (
+  block: Block,
+  picks: readonly Pick[],
+  supplies: Supplies,
+  firstColumn: number,
+): CellPatch => {
+  if (picks.length === 0) throw new InputError("Pick at least one result.");
+  const columns = distinctHeadings(picks, block.headings).map((pick, index) =>
+    columnCells(block, firstColumn + index, pick, supplies),
+  );
+  const isBeside = firstColumn === block.lastColumn + 1;
+  return {
+    sheet: block.sheet,
+    at: { row: block.headingRow, column: firstColumn },
+    cells: (columns[0] ?? []).map((_, row) => columns.map((column) => column[row] ?? null)),
+    lookLike: block.lastColumn,
+    ...(block.table && isBeside && { table: block.table }),
+  };
+};

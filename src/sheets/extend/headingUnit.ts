@@ -1,0 +1,45 @@
+import type { UnitName } from "./unit";
+
+/** A heading in small letters, without its unit; and the unit, where it names one. */
+export interface HeadingWords {
+  readonly words: string;
+  readonly unit?: UnitName;
+}
+
+/** Ways to write a unit in a heading. The first that is found counts, so square feet come before feet. */
+const UNIT_WORDS: readonly (readonly [UnitName, RegExp])[] = [
+  ["sqFt", /\b(?:sq(?:uare)?\.? ?(?:ft|feet|foot)|sqft|sf|ft ?(?:2|\^2|²))(?![a-z0-9])\.?/],
+  ["sqM", /\b(?:sq(?:uare)?\.? ?(?:m|met(?:er|re)s?)|sqm|m ?(?:2|\^2|²))(?![a-z0-9])/],
+  ["sqYd", /\b(?:sq(?:uare)?\.? ?(?:yds?|yards?)|sy)\b/],
+  ["squares", /\b(?:squares?|sqs?)\b/],
+  ["ft", /\b(?:lin(?:eal|ear)?\.? ?(?:ft|feet|foot)|lf|lnft|ft|feet|foot)\b\.?|(?<![a-z])'(?![a-z'])/],
+  ["mm", /\b(?:mm|millimet(?:er|re)s?)\b/],
+  ["cm", /\b(?:cm|centimet(?:er|re)s?)\b/],
+  ["m", /\b(?:met(?:er|re)s?|m)$/],
+  ["yd", /\b(?:yds?|yards?)\b/],
+  ["degrees", /\bdeg(?:rees?)?\b\.?|°/],
+  ["percent", /%|\b(?:percent|pct)\b/],
+  // Last, and at the end only: "in" is a word of its own.
+  ["in", /\b(?:inches|inch|ins?)$|"$|''$/],
+];
+
+/** `in 12` is a pitch's run, no unit. */
+const RUN_OF_TWELVE = /\b(?:in|on|per|over|:|\/|x) ?12\b|[x#] ?[:/] ?12\b/;
+
+const tidy = (heading: string): string =>
+  heading
+    .replace(/([a-z])([A-Z])/g, "$1 $2")
+    .toLowerCase()
+    .replace(/[′’]/g, "'")
+    .replace(/[″”]/g, '"')
+    .replace(/[()[\]{},;_\s–—]+| - /g, " ")
+    .replace(/\. ?$/, "")
+    .trim();
+
+export const readHeading = (heading: string): HeadingWords => {
+  const words = tidy(heading);
+  if (RUN_OF_TWELVE.test(words)) return { words, unit: "rise" };
+  for (const [unit, pattern] of UNIT_WORDS)
+    if (pattern.test(words)) return { words: words.replace(pattern, " ").replace(/\s+/g, " ").trim(), unit };
+  return { words };
+};

@@ -1,0 +1,81 @@
+import { STEEPEST_PITCH } from "../../../shared/kinds/pitch";
+import { isMost, type ColumnData } from "./columnData";
+import { readHeading } from "./headingUnit";
+import { inWords, MEANINGS, usualUnit, type Meaning } from "./meanings";
+import { unitsLike, type UnitName } from "./unit";
+import { EDGES, NO_MEASURE, WORDS } from "./words";
+
+/** What a column is taken for; a person confirms or corrects it before anything is written. */
+export interface Guess {
+  readonly meaning: Meaning | undefined;
+  readonly unit: UnitName;
+}
+
+const NOTHING: Guess = { meaning: undefined, unit: "plain" };
+
+/** Twice as much waste as roof is a typing error, and so is a slope of 200 %. */
+const LARGEST_SHARE = 2;
+
+/** A heading that is a parameter's own name. */
+const named = (words: string): Meaning | undefined =>
+  MEANINGS.find((meaning) => inWords(meaning).trim() === words);
+
+/** "Slope" alone is a pitch to one person and a length to another: the unit tells, else the data. */
+const readSlope = (unit: UnitName | undefined, data: ColumnData): Meaning => {
+  if (unit !== undefined) return unitsLike("rise").includes(unit) ? "pitch" : "slopeLength";
+  const isLength = isMost(data.tapes, data) || data.numbers.some((each) => each > STEEPEST_PITCH);
+  return isLength ? "slopeLength" : "pitch";
+};
+
+/** A roof has more feet of an edge than this, and hardly more edges of a kind. */
+const MOST_EDGES = 4;
+
+const areFew = ({ numbers, tapes }: ColumnData): boolean =>
+  tapes === 0 && numbers.length > 0 && numbers.every((each) => Number.isInteger(each) && each <= MOST_EDGES);
+
+const meaningOfWords = (words: string, unit: UnitName | undefined, data: ColumnData): Meaning | undefined => {
+  if (NO_MEASURE.test(words)) return undefined;
+  const found = named(words) ?? WORDS.find(([, pattern]) => pattern.test(words))?.[0];
+  if (found === "length" && unit === undefined && EDGES.test(words) && areFew(data)) return undefined;
+  if (found !== undefined) return found;
+  if (/\bslope\b/.test(words)) return readSlope(unit, data);
+  // A heading that is nothing but a unit, and a heading that says nothing over cells that do.
+  if (words === "" && unit !== undefined) return unitsLike("sqFt").includes(unit) ? "area" : "length";
+  if (data.filled > 0 && isMost(data.tapes, data)) return "length";
+  if (data.filled > 0 && isMost(data.pitches, data)) return "pitch";
+  return undefined;
+};
+
+/** A percentage in a cell is kept as a share of 1, unless it was typed as a plain number. */
+const percentUnit = (meaning: Meaning, { numbers }: ColumnData): UnitName => {
+  const isShare = numbers.length > 0 && numbers.every((each) => each <= LARGEST_SHARE);
+  if (usualUnit(meaning) === "fraction") return isShare ? "fraction" : "hundredths";
+  return isShare ? "share" : "percent";
+};
+
+export const guessColumn = (heading: string, data: ColumnData): Guess => {
+  const { words, unit } = readHeading(heading);
+  const meaning = meaningOfWords(words, unit, data);
+  if (meaning === undefined) return NOTHING;
+  const said = unit === "percent" ? percentUnit(meaning, data) : (unit ?? usualUnit(meaning));
+  // `Trim (sq ft)` is no length of trim.
+  return unitsLike(usualUnit(meaning)).includes(said) ? { meaning, unit: said } : NOTHING;
+};
+
+/**
+ * All the headings of a block. A meaning goes to one column: the first; a plain "Length" beside a width is the length up
+ * the slope where nothing else gives it.
+ */
+export const guessColumns = (headings: readonly string[], data: readonly ColumnData[]): Guess[] => {
+  const guesses = headings.map((heading, index) => guessColumn(heading, data[index] as ColumnData));
+  const has = (meaning: Meaning): boolean => guesses.some((guess) => guess.meaning === meaning);
+  const lengthIsSlope = has("eave") && !has("slopeLength") && !has("run");
+  const taken = new Set<Meaning>();
+  return guesses.map(({ meaning, unit }, index): Guess => {
+    const isPlainLength = /^len(?:gth)?s?$/.test(readHeading(headings[index] ?? "").words);
+    const meant = lengthIsSlope && isPlainLength ? "slopeLength" : meaning;
+    if (meant === undefined || taken.has(meant)) return NOTHING;
+    taken.add(meant);
+    return { meaning: meant, unit };
+  });
+};

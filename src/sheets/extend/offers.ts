@@ -1,0 +1,73 @@
+import { catalogue } from "../../../functions/index";
+import { InputError } from "../../../shared/inputError";
+import { PANEL_FIELDS } from "../../../shared/panel";
+import { parameterLabel } from "../../../shared/parameterLabel";
+import type { FunctionSpec, Parameter } from "../../../shared/spec";
+import { inWords } from "./meanings";
+import { suppliedOperand, type MeantColumn, type Supplies } from "./operands";
+import { panelFieldOf } from "./panelNames";
+import { resultHeading } from "./resultHeadings";
+import { typedKey } from "./typed";
+import { UNITS, unitOf } from "./unit";
+
+/** Something that a person has to type, or may, for a result. */
+export interface Field {
+  readonly key: string;
+  readonly label: string;
+  readonly parameter: Parameter<unknown>;
+}
+
+/** A result that can be added. */
+export interface Offer {
+  readonly spec: FunctionSpec;
+  readonly heading: string;
+  /** The columns that it reads. */
+  readonly from: readonly MeantColumn[];
+  readonly fields: readonly Field[];
+}
+
+const fieldOf = (spec: FunctionSpec, parameter: Parameter<unknown>): Field => {
+  const unit = unitOf(parameter);
+  const { label } = UNITS[unit];
+  const panelField = panelFieldOf(spec, parameter);
+  const name = panelField ? PANEL_FIELDS[panelField].label : inWords(parameterLabel(parameter.name));
+  return {
+    key: typedKey(spec, parameter),
+    label: unit === "plain" || unit === "fraction" ? name : `${name} (${label})`,
+    parameter,
+  };
+};
+
+/** One typed value can stand for it: no block of cells can. */
+const canBeTyped = ({ kind, name }: Parameter<unknown>): boolean =>
+  kind.shape === "cell" || (kind.nameEnding !== undefined && name !== "prices");
+
+const offerOf = (spec: FunctionSpec, supplies: Supplies): Offer | undefined => {
+  const operands = spec.parameters.map((parameter) => suppliedOperand(spec, parameter, supplies));
+  const toType = spec.parameters.filter((_, index) => operands[index] === undefined);
+  if (toType.some((parameter) => !parameter.optional && !canBeTyped(parameter))) return undefined;
+  return {
+    spec,
+    heading: resultHeading(spec),
+    from: [...new Set(operands.flatMap((operand) => operand?.columns ?? []))],
+    fields: toType.filter(canBeTyped).map((parameter) => fieldOf(spec, parameter)),
+  };
+};
+
+const singleValued = catalogue.filter(({ columns, concept }) => !columns && concept !== "panel");
+
+const offersOf = (supplies: Supplies): Offer[] =>
+  singleValued.map((spec) => offerOf(spec, supplies)).filter((offer): offer is Offer => offer !== undefined);
+
+/** The results that a block's columns can give, in the catalogue's order. */
+export const offersFor = (supplies: Supplies): Offer[] =>
+  offersOf(supplies).filter(({ from }) => from.length > 0);
+
+/** Results that stand alone, at the selection: everything comes from the panel, or is typed. */
+export const offersAlone = (names: readonly string[]): Offer[] => offersOf({ columns: [], names, typed: {} });
+
+export const offerById = (offers: readonly Offer[], id: string): Offer => {
+  const offer = offers.find(({ spec }) => spec.id === id);
+  if (!offer) throw new InputError(`The columns don't give ${id} any more: choose again what they mean.`);
+  return offer;
+};

@@ -1,0 +1,66 @@
+import { counted } from "../../../shared/describe";
+import type { Area } from "../address";
+import { patchArea, type CellPatch } from "../patch";
+import type { Block } from "./block";
+import { guessColumns, type Guess } from "./headings";
+import type { MeantColumn } from "./operands";
+import { freePlace, obstacleIn } from "./room";
+import type { Survey } from "./survey";
+import { UNITS, type UnitName } from "./unit";
+import { usualUnit } from "./meanings";
+
+/** What each column of the block is taken for, before a person has looked at it. */
+export const guessBlock = ({ headings, data }: Block): Guess[] => guessColumns(headings, data);
+
+/** The columns that mean something. */
+export const meantColumns = ({ headings, firstColumn }: Block, guesses: readonly Guess[]): MeantColumn[] =>
+  guesses.flatMap(({ meaning, unit }, index): MeantColumn[] =>
+    meaning === undefined
+      ? []
+      : [{ column: firstColumn + index, heading: headings[index] ?? "", meaning, unit }],
+  );
+
+const isConverted = ({ meaning, unit }: MeantColumn): boolean => unit !== usualUnit(meaning);
+
+const unitLabel = (unit: UnitName): string => UNITS[unit].label;
+
+/** Text in a cell carries its own unit; a number that is kept as text has none, and the heading's doesn't reach it. */
+const bareTextNotes = (block: Block, columns: readonly MeantColumn[]): string[] =>
+  columns.filter(isConverted).flatMap(({ column, heading, meaning, unit }) => {
+    const [text] = block.data[column - block.firstColumn]?.bareTexts ?? [];
+    return text === undefined
+      ? []
+      : [
+          `"${heading}" holds ${text} as text: it will be read in ${unitLabel(usualUnit(meaning))}, not in ${unitLabel(unit)}.`,
+        ];
+  });
+
+const hiddenRowNotes = ({ hiddenRows }: Survey, { firstRow, lastRow }: Block): string[] => {
+  const hidden = hiddenRows.filter((row) => row >= firstRow && row <= lastRow).length;
+  return hidden === 0
+    ? []
+    : [
+        `${counted(hidden, "row")} of the block ${hidden === 1 ? "is" : "are"} hidden and will be filled too.`,
+      ];
+};
+
+/** What a person should know before anything is written. */
+export const notesOn = (survey: Survey, block: Block, columns: readonly MeantColumn[]): string[] => [
+  ...hiddenRowNotes(survey, block),
+  ...bareTextNotes(block, columns),
+];
+
+/** Where a patch would be written, what is in its way, and the next place that is free. */
+export interface Room {
+  readonly area: Area;
+  readonly obstacle?: string;
+  readonly freeColumn?: number;
+}
+
+export const roomFor = (survey: Survey, patch: CellPatch): Room => {
+  const area = patchArea(patch);
+  const obstacle = obstacleIn(survey, area);
+  if (obstacle === undefined) return { area };
+  const free = freePlace(survey, area);
+  return { area, obstacle, ...(free && { freeColumn: free.column }) };
+};

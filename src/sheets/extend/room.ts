@@ -1,0 +1,39 @@
+import type { Cell } from "../../../shared/cell";
+import { areaInWords, overlap, placesOf, type Area, type Place } from "../address";
+import { occupiedInWords, type Occupied } from "../patch";
+import type { Survey } from "./survey";
+
+const isNothing = (cell: Cell): boolean => cell === null || cell === "";
+
+/** Cells of an area that hold something: a value, white space, or a formula that shows nothing. */
+export const occupiedIn = ({ cells, formulas }: Survey, { from, to }: Area): Occupied[] =>
+  placesOf({ from, to: { ...to, row: Math.min(to.row, cells.length - 1) } })
+    .map(({ row, column }): Occupied => {
+      const shows = cells[row]?.[column] ?? null;
+      return { row, column, holds: isNothing(shows) ? (formulas[row]?.[column] ?? "") : shows };
+    })
+    .filter(({ holds }) => !isNothing(holds));
+
+/** Why an area can't be written, or undefined where it can. */
+export const obstacleIn = (survey: Survey, area: Area): string | undefined => {
+  if (area.to.column > survey.end.column || area.to.row > survey.end.row)
+    return `${areaInWords(area)} goes past the sheet's end`;
+  const merged = survey.merged.find((each) => overlap(each, area));
+  if (merged) return `${areaInWords(merged)} is merged`;
+  const occupied = occupiedIn(survey, area);
+  return occupied.length > 0 ? occupiedInWords(occupied) : undefined;
+};
+
+const moved = ({ from, to }: Area, right: number): Area => ({
+  from: { row: from.row, column: from.column + right },
+  to: { row: to.row, column: to.column + right },
+});
+
+/** The next place to the right where an area of this size is free; undefined where the sheet ends before it. */
+export const freePlace = (survey: Survey, area: Area): Place | undefined => {
+  for (let right = 0; area.to.column + right <= survey.end.column; right++) {
+    const there = moved(area, right);
+    if (obstacleIn(survey, there) === undefined) return there.from;
+  }
+  return undefined;
+};

@@ -1,0 +1,174 @@
+import type * as Axe from "axe-core";
+import type { Browser, Page } from "playwright-core";
+import { WEB } from "../../src/build/paths";
+import { serve, type RunningServer } from "../../src/server/server";
+import { describeInBrowser, launch } from "../support/browser";
+import { goTo, shownAt, typeRows, visit } from "../support/localPage";
+
+jest.setTimeout(90_000);
+
+/** An estimator's own block, beside the worked example; slopes in inches, and as tape text. */
+const BID = [
+  ["Plane", "Eave (ft)", "Slope (in)"],
+  ["North", "30", "168"],
+  ["South", "20", "'14 ft"],
+  ["Total", "=SUM(S4:S5)", ""],
+];
+
+describeInBrowser("extending a sheet in the local workbook", () => {
+  let browser: Browser;
+  let server: RunningServer;
+
+  beforeAll(async () => {
+    server = await serve(WEB, 3150);
+    browser = await launch();
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+  });
+
+  const open = async () => {
+    const opened = await visit(browser, server.address);
+    await typeRows(opened.page, "R", 3, BID);
+    await goTo(opened.page, "S4");
+    return opened;
+  };
+
+  const status = (page: Page, sentence: string) => page.getByRole("status").filter({ hasText: sentence });
+
+  it("adds columns with the mouse, and takes them back", async () => {
+    const { page, complaints } = await open();
+    await page.getByRole("button", { name: "Read the selection" }).click();
+    expect(await page.getByLabel('What "Eave (ft)" means').inputValue()).toBe("eave");
+    expect(await page.getByLabel('Unit of "Slope (in)"').inputValue()).toBe("in");
+    await page.getByRole("checkbox", { name: /^Courses/ }).check();
+    await page.getByRole("checkbox", { name: /^Squares/ }).check();
+    await page.getByText('To be written: U3:V6 on "Take-off".').waitFor();
+    await page.getByRole("button", { name: "Write", exact: true }).click();
+    await status(page, 'Wrote 2 columns, 8 cells, U3:V6 on "Take-off".').waitFor();
+    expect(await shownAt(page, "U3")).toBe("Courses");
+    expect(await shownAt(page, "U4")).toBe("14");
+    expect(await shownAt(page, "U6")).toBe("28");
+    expect(await shownAt(page, "V5")).toBe("2.8");
+    await page.getByRole("button", { name: "Undo", exact: true }).last().click();
+    await status(page, 'Undone: U3:V6 on "Take-off" is as it was.').waitFor();
+    expect(await shownAt(page, "U4")).toBe("blank");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("adds columns with the keyboard alone; one step for the workbook's own Undo", async () => {
+    const { page, complaints } = await open();
+    const tabTo = async (name: string): Promise<void> => {
+      for (let presses = 0; presses < 60; presses++) {
+        await page.keyboard.press("Tab");
+        const focused = await page.evaluate(
+          () => document.activeElement?.getAttribute("name") ?? document.activeElement?.textContent,
+        );
+        if (focused === name) return;
+      }
+      throw new Error(`Tab never comes to ${name}`);
+    };
+    await page.keyboard.press("F6");
+    await tabTo("Read the selection");
+    await page.keyboard.press("Enter");
+    await page.getByText("What the columns hold").waitFor();
+    await tabTo("extend-COURSES");
+    await page.keyboard.press("Space");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type("=1+1");
+    await tabTo("Write");
+    await page.keyboard.press("Enter");
+    await status(page, "Wrote 1 column, 4 cells, U3:U6").waitFor();
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Undo");
+    expect(await shownAt(page, "U3")).toBe("=1+1");
+    expect(await page.locator(".cell-formula").count()).toBe(0);
+    await page.keyboard.press("Control+z");
+    await page.waitForTimeout(200);
+    expect(await shownAt(page, "U4")).toBe("blank");
+    expect(await shownAt(page, "T4")).toBe("168");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("says what is in the way, offers another place, and leaves what was there alone", async () => {
+    const { page } = await open();
+    await typeRows(page, "U", 5, [["call first"]]);
+    await goTo(page, "R3:T6");
+    await page.getByRole("button", { name: "Read the selection" }).click();
+    await page.getByRole("checkbox", { name: /^Courses/ }).check();
+    await page.getByText('U5 holds "call first".').waitFor();
+    await page.getByRole("button", { name: "Write", exact: true }).click();
+    await status(page, 'U5 holds "call first". Nothing was written.').waitFor();
+    await page.getByRole("button", { name: "Use column V instead" }).click();
+    await page.getByRole("button", { name: "Write", exact: true }).click();
+    await status(page, "V3:V6").waitFor();
+    expect(await shownAt(page, "U5")).toBe("call first");
+    expect(await shownAt(page, "V4")).toBe("14");
+    await page.close();
+  });
+
+  it("won't take back what has been edited since, nor write on a sheet that has changed", async () => {
+    const { page } = await open();
+    await page.getByRole("button", { name: "Read the selection" }).click();
+    await page.getByRole("checkbox", { name: /^Courses/ }).check();
+    await typeRows(page, "S", 5, [["21"]]);
+    await page.getByRole("button", { name: "Write", exact: true }).click();
+    await status(page, "The sheet has changed since it was read").waitFor();
+    await goTo(page, "S4");
+    await page.getByRole("button", { name: "Read the selection" }).click();
+    await page.getByRole("checkbox", { name: /^Courses/ }).check();
+    await page.getByRole("button", { name: "Write", exact: true }).click();
+    await status(page, "Wrote 1 column").waitFor();
+    await typeRows(page, "U", 4, [["15"]]);
+    await page.getByRole("button", { name: "Undo", exact: true }).last().click();
+    await status(page, "U4 has changed since; nothing was undone.").waitFor();
+    expect(await shownAt(page, "U4")).toBe("15");
+    await page.close();
+  });
+
+  it("places one cell or a small block at the selection", async () => {
+    const { page } = await open();
+    await goTo(page, "R12");
+    await page.getByLabel("Add").selectOption("cell");
+    await page.getByRole("button", { name: "Read the selection" }).click();
+    await page.getByText(/^slope length is missing/).waitFor();
+    await page.getByLabel("slope length (feet) (needed)").fill("18,5");
+    await page.getByText(/got "18,5"/).waitFor();
+    await page.getByLabel("slope length (feet) (needed)").fill("18' 6\"");
+    await page.getByRole("button", { name: "Write", exact: true }).click();
+    await status(page, 'Wrote 1 column, 1 cell, R12 on "Take-off".').waitFor();
+    expect(await shownAt(page, "R12")).toBe("19");
+    await goTo(page, "R15");
+    await page.getByLabel("Add").selectOption("block");
+    await page.getByRole("button", { name: "Read the selection" }).click();
+    await page.getByRole("button", { name: "Write", exact: true }).click();
+    await status(page, "R15:S20").waitFor();
+    await typeRows(page, "R", 16, [["20"]]);
+    expect(await shownAt(page, "S16")).toBe("20");
+    expect(await shownAt(page, "S17")).toBe("blank");
+    await page.close();
+  });
+
+  it.each(["light", "dark"] as const)("has no fault that axe finds in the proposal: %s", async (colorScheme) => {
+    const { page } = await visit(browser, server.address, { colorScheme });
+    await typeRows(page, "R", 3, BID.slice(0, 2));
+    await goTo(page, "S4");
+    await page.getByRole("button", { name: "Read the selection" }).click();
+    await page.getByRole("checkbox", { name: /^Courses/ }).check();
+    await page.getByRole("checkbox", { name: /^Thermal move/ }).check();
+    await page.addScriptTag({ path: require.resolve("axe-core/axe.min.js") });
+    const violations = await page.evaluate(async () => {
+      const { axe } = window as unknown as { axe: typeof Axe };
+      const results = await axe.run("#pane", {
+        runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
+      });
+      return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+    });
+    expect(violations).toEqual([]);
+    await page.close();
+  });
+});

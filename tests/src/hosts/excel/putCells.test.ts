@@ -1,0 +1,251 @@
+import { excelHost } from "../../../../src/hosts/excel/excelHost";
+import type { Host } from "../../../../src/hosts/host";
+import type { CellPatch } from "../../../../src/sheets/patch";
+import { formula, number, text } from "../../../../src/sheets/plan";
+import { extended } from "../../../support/extended";
+import { fakeExcel, fakeWorkbook, type FakeSheet, type FakeWorkbook } from "../../../support/fakeExcel";
+
+const hostOf = (workbook: FakeWorkbook): Host =>
+  excelHost(fakeExcel(workbook), () => Promise.reject(new Error("no picture was to be inserted")));
+
+const stateOf = ({ sheets, names }: FakeWorkbook): string =>
+  JSON.stringify([sheets.map((sheet) => ({ ...sheet, cells: [...sheet.cells].sort() })), [...names]]);
+
+/** An estimator's sheet: four columns from A1 on, three rows, a total. */
+const bid = (): { workbook: FakeWorkbook; sheet: FakeSheet } => {
+  const workbook = fakeWorkbook("Bid", "Other");
+  const sheet = workbook.sheets[0] as FakeSheet;
+  const rows = [
+    ["Plane", "Eave (ft)", "Slope (in)", "Pitch"],
+    ["North", 30, 168, 6],
+    ["South", 20, "14 ft", 6],
+    ["Total", "=SUM(B2:B3)", "", ""],
+  ];
+  rows.forEach((line, row) => {
+    line.forEach((content, column) => {
+      if (content !== "")
+        sheet.cells.set(`${"ABCD"[column]}${row + 1}`, {
+          formula: content,
+          ...(row === 0 && { fill: "#abcdef" }),
+        });
+    });
+  });
+  sheet.cells.set("D2", { formula: 6, numberFormat: "@" });
+  return { workbook, sheet };
+};
+
+const IDS = ["PITCHANGLE", "OUTLINEAREA", "TRIMFEET"];
+const patchOf = async (workbook: FakeWorkbook): Promise<CellPatch> =>
+  extended(await hostOf(workbook).survey(), IDS);
+
+describe("columns beside a block in Excel, on a stand-in", () => {
+  it("are written in one step, with formats, and nothing else is changed", async () => {
+    const { workbook, sheet } = bid();
+    const before = new Map(sheet.cells);
+    const patch = await patchOf(workbook);
+    workbook.syncs = 0;
+    await hostOf(workbook).put(patch);
+    expect(workbook.syncs).toBe(2);
+    expect(sheet.cells.get("E1")).toEqual({ formula: "Pitch (degrees)", fill: "#abcdef" });
+    // The neighbour has text format, in which a formula would stay text.
+    expect(sheet.cells.get("E2")).toEqual({
+      formula: '=IF(LEN(D2)=0,"",GABLE.PITCHANGLE(D2))',
+      numberFormat: "0.00",
+    });
+    expect(sheet.cells.get("G4")).toEqual({ formula: "=SUM(G2:G3)", numberFormat: "#,##0.00" });
+    expect(sheet.cells.has("E4")).toBe(false);
+    for (const [address, cell] of before) expect(sheet.cells.get(address)).toEqual(cell);
+  });
+
+  it("go away again without a trace", async () => {
+    const { workbook, sheet } = bid();
+    sheet.cells.set("F3", { fill: "#ff0000", numberFormat: "0%" });
+    const before = stateOf(workbook);
+    const undo = await hostOf(workbook).put(await patchOf(workbook));
+    expect(sheet.cells.get("F3")?.numberFormat).toBe("#,##0.0");
+    await undo();
+    expect(stateOf(workbook)).toBe(before);
+  });
+
+  it("stay where somebody has edited one since", async () => {
+    const { workbook, sheet } = bid();
+    const undo = await hostOf(workbook).put(await patchOf(workbook));
+    sheet.cells.set("F2", { formula: "mine" });
+    const before = stateOf(workbook);
+    await expect(undo()).rejects.toThrow("F2 has changed since; nothing was undone.");
+    expect(stateOf(workbook)).toBe(before);
+  });
+
+  it.each(["a plain block", "a table"])(
+    "of %s: the workbook is as it was, whichever operation fails",
+    async (kind) => {
+      const start = () => {
+        const made = bid();
+        if (kind === "a table") made.sheet.tables.push({ name: "Planes", address: "A1:D4" });
+        if (kind === "a table") made.sheet.cells.set("F2", { fill: "#00ff00" });
+        return made;
+      };
+      const patch = await patchOf(start().workbook);
+      let failures = 0;
+      for (let failAfter = 0; ; failAfter++) {
+        const { workbook } = start();
+        const before = stateOf(workbook);
+        workbook.failAfter = failAfter;
+        const done = await hostOf(workbook)
+          .put(patch)
+          .then(
+            () => true,
+            () => false,
+          );
+        if (done) break;
+        failures++;
+        expect(stateOf(workbook)).toBe(before);
+      }
+      expect(failures).toBeGreaterThan(8);
+    },
+  );
+
+  it("undoes wholly or not at all, whichever operation fails", async () => {
+    let failures = 0;
+    for (let failAfter = 0; ; failAfter++) {
+      const { workbook } = bid();
+      const undo = await hostOf(workbook).put(await patchOf(workbook));
+      const written = stateOf(workbook);
+      workbook.failAfter = failAfter;
+      const done = await undo().then(
+        () => true,
+        () => false,
+      );
+      if (done) break;
+      failures++;
+      expect(stateOf(workbook)).toBe(written);
+    }
+    expect(failures).toBeGreaterThan(2);
+  });
+
+  it("grow a table, and shrink it again", async () => {
+    const { workbook, sheet } = bid();
+    sheet.tables.push({ name: "Planes", address: "A1:D4" });
+    const before = stateOf(workbook);
+    const undo = await hostOf(workbook).put(await patchOf(workbook));
+    expect(sheet.tables[0]?.address).toBe("A1:G4");
+    await undo();
+    expect(stateOf(workbook)).toBe(before);
+  });
+});
+
+describe("what Excel refuses to take, on a stand-in", () => {
+  const put = async (change: (sheet: FakeSheet) => void): Promise<string> => {
+    const { workbook, sheet } = bid();
+    const patch = await patchOf(workbook);
+    change(sheet);
+    const before = stateOf(workbook);
+    const sentence = await hostOf(workbook)
+      .put(patch)
+      .then(
+        () => "written",
+        (failure: unknown) => (failure as Error).message,
+      );
+    expect(stateOf(workbook)).toBe(before);
+    return sentence;
+  };
+
+  it("names the cells that hold something", async () => {
+    const sentence = await put((sheet) => {
+      sheet.cells.set("E3", { formula: "mine" });
+      sheet.cells.set("G2", { formula: '=""', shows: "" });
+    });
+    expect(sentence).toBe('G2 holds "=""", E3 holds "mine". Nothing was written.');
+  });
+
+  it("names merged cells, another table, a protected sheet", async () => {
+    expect(await put((sheet) => sheet.merged.push("F2:F3"))).toBe("F2:F3 is merged. Nothing was written.");
+    expect(await put((sheet) => sheet.tables.push({ name: "Costs", address: "G1:H9" }))).toBe(
+      "E1:G4 is in the table Costs. Nothing was written.",
+    );
+    expect(await put((sheet) => (sheet.isProtected = true))).toBe('"Bid" is protected. Nothing was written.');
+  });
+
+  it("never takes text for a formula", async () => {
+    const { workbook, sheet } = bid();
+    const risky = ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "6:12"];
+    await hostOf(workbook).put({
+      sheet: "Bid",
+      at: { row: 9, column: 0 },
+      cells: [
+        [
+          ...risky.map((each) => ({ content: text(each) })),
+          { content: number(1) },
+          { content: formula("=1") },
+        ],
+      ],
+    });
+    const written = [..."ABCDEFGHI"].map((letter) => sheet.cells.get(`${letter}10`)?.formula);
+    expect(written).toEqual([...risky.map((each) => `'${each}`), 1, "=1"]);
+  });
+});
+
+describe("what Excel's host surveys, on a stand-in", () => {
+  it("reads cells, formulas, selection, table, merged cells, filter and hidden rows", async () => {
+    const { workbook, sheet } = bid();
+    workbook.selectedArea = "B2:C3";
+    workbook.names.set("Panel", "Bid!$A$1:$B$2");
+    sheet.tables.push({ name: "Planes", address: "A1:D4", isFiltered: true });
+    sheet.merged.push("A1:B1");
+    sheet.hiddenRows.push(2);
+    expect(await hostOf(workbook).survey()).toMatchObject({
+      sheet: "Bid",
+      selected: { from: { row: 1, column: 1 }, to: { row: 2, column: 2 } },
+      table: { name: "Planes", area: { from: { row: 0, column: 0 }, to: { row: 3, column: 3 } } },
+      merged: [{ from: { row: 0, column: 0 }, to: { row: 0, column: 1 } }],
+      isFiltered: true,
+      isProtected: false,
+      hiddenRows: [2],
+      names: ["Panel"],
+    });
+    const { cells, formulas } = await hostOf(workbook).survey();
+    expect([cells[2], formulas[3]]).toEqual([
+      ["South", 20, "14 ft", 6],
+      ["", "=SUM(B2:B3)", "", ""],
+    ]);
+  });
+
+  it("reads a blank sheet", async () => {
+    expect(await hostOf(fakeWorkbook("Bid")).survey()).toMatchObject({
+      cells: [],
+      merged: [],
+      hiddenRows: [],
+    });
+  });
+});
+
+describe("repair, on a stand-in", () => {
+  const lost = (value: string) => ({ formula: value, shows: "#NAME?" });
+
+  it("enters formulas of ours again that show #NAME?, and no others", async () => {
+    const { workbook, sheet } = bid();
+    sheet.cells.set("F2", lost("=GABLE.COURSES(20,12)"));
+    sheet.cells.set("F3", lost("=1+_xldudf_GABLE_COURSES(20,12)"));
+    sheet.cells.set("F4", lost("=NOBODYS(1)"));
+    expect(await hostOf(workbook).repair?.()).toEqual({ entered: 2, stillUnknown: 2, protectedSheets: [] });
+    expect(["F2", "F3", "F4"].map((each) => sheet.cells.get(each)?.formula)).toEqual([
+      "=GABLE.COURSES(20,12)",
+      "=1+GABLE.COURSES(20,12)",
+      "=NOBODYS(1)",
+    ]);
+    expect(workbook.calculations).toEqual(["Full"]);
+  });
+
+  it("leaves protected sheets alone and says so, and does nothing where nothing is lost", async () => {
+    const { workbook, sheet } = bid();
+    expect(await hostOf(workbook).repair?.()).toEqual({ entered: 0, stillUnknown: 0, protectedSheets: [] });
+    sheet.cells.set("F2", lost("=GABLE.COURSES(20,12)"));
+    sheet.isProtected = true;
+    expect(await hostOf(workbook).repair?.()).toEqual({
+      entered: 0,
+      stillUnknown: 0,
+      protectedSheets: ["Bid"],
+    });
+    expect(workbook.calculations).toEqual([]);
+  });
+});

@@ -1,0 +1,52 @@
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+
+export interface Visit {
+  readonly page: Page;
+  /** What a well-behaved page never does: console noise, script errors, requests to elsewhere. */
+  readonly complaints: string[];
+}
+
+/** Opens the local workbook and waits for its grid. */
+export const visit = async (
+  browser: Browser,
+  address: string,
+  options: BrowserContextOptions = {},
+): Promise<Visit> => {
+  const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, ...options });
+  const complaints: string[] = [];
+  page.on("console", (message) => complaints.push(`${message.type()}: ${message.text()}`));
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("request", (request) => {
+    const url = request.url();
+    if (!url.startsWith(address) && !/^(?:data|blob):/.test(url)) complaints.push(`request to ${url}`);
+  });
+  await page.goto(address);
+  await page.waitForSelector('[data-grid="painted"]');
+  return { page, complaints };
+};
+
+/** Goes to a cell, or selects a block, as a person would: by its address in the name box. */
+export const goTo = async (page: Page, address: string): Promise<void> => {
+  const nameBox = page.locator('[data-u-comp="defined-name"] input, [class*="defined-name"] input').first();
+  await nameBox.click();
+  await nameBox.fill(address);
+  await nameBox.press("Enter");
+  await page.locator(".cell dt", { hasText: `, ${address.split(":")[0]}` }).waitFor();
+};
+
+/** Types into cells, row by row from one on; a blank text leaves a cell alone. */
+export const typeRows = async (page: Page, column: string, row: number, rows: string[][]): Promise<void> => {
+  for (const [down, line] of rows.entries())
+    for (const [across, typed] of line.entries()) {
+      if (typed === "") continue;
+      await goTo(page, `${String.fromCharCode(column.charCodeAt(0) + across)}${row + down}`);
+      await page.keyboard.type(typed);
+      await page.keyboard.press("Enter");
+    }
+};
+
+/** What a cell shows, as the pane says it. */
+export const shownAt = async (page: Page, address: string): Promise<string> => {
+  await goTo(page, address);
+  return (await page.locator(".cell-shows").textContent()) ?? "";
+};
