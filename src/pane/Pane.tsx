@@ -2,8 +2,10 @@ import { Cautions } from "./Cautions";
 import { CellCard } from "./CellCard";
 import { ExtendCard } from "./extend/ExtendCard";
 import { FieldSheetCard } from "./FieldSheetCard";
+import { FunctionsCard } from "./functions/FunctionsCard";
 import type { PaneHost } from "./paneHost";
 import { PictureCard } from "./picture/PictureCard";
+import { Places } from "./Places";
 import { RepairCard } from "./RepairCard";
 import { TakeOffCard } from "./TakeOffCard";
 
@@ -16,11 +18,32 @@ export const Pane = ({ host }: { host: PaneHost }) => (
       {host.keyboardHint && <p>{host.keyboardHint}</p>}
     </header>
     {host.watchCell && <CellCard watchCell={host.watchCell} />}
-    <PictureCard host={host} />
-    <TakeOffCard host={host} />
-    <FieldSheetCard host={host} />
-    <ExtendCard host={host} />
-    {host.repair && <RepairCard repair={host.repair} />}
+    <Places
+      tabs={[
+        {
+          id: "sheets",
+          label: "Sheets",
+          content: (
+            <>
+              <TakeOffCard host={host} />
+              <FieldSheetCard host={host} />
+            </>
+          ),
+        },
+        { id: "functions", label: "Functions", content: <FunctionsCard host={host} /> },
+        {
+          id: "extend",
+          label: "Extend",
+          content: (
+            <>
+              <ExtendCard host={host} />
+              {host.repair && <RepairCard repair={host.repair} />}
+            </>
+          ),
+        },
+        { id: "picture", label: "Picture", content: <PictureCard host={host} /> },
+      ]}
+    />
     <Cautions />
   </main>
 );

@@ -1,0 +1,47 @@
+import type { Parameter } from "../../../shared/spec";
+import { parameterHelp } from "../../hosts/parameterHelp";
+import { areaInWords } from "../../sheets/address";
+import type { Given } from "../../sheets/insertFunction";
+
+interface Props {
+  readonly parameter: Parameter<unknown>;
+  readonly given: Given;
+  readonly onType: (typed: string) => void;
+  /** Takes the cells that are selected on the sheet. */
+  readonly onPick: () => void;
+}
+
+const shown = (given: Given): string => {
+  if (given.kind === "typed") return given.typed;
+  return given.kind === "name" ? given.name : `${given.sheet}, ${areaInWords(given.area)}`;
+};
+
+/** A parameter: a value is typed, or cells are selected on the sheet and taken over. */
+export const ArgumentField = ({ parameter, given, onType, onPick }: Props) => (
+  <div class="argument">
+    <label>
+      {parameter.name}
+      {parameter.optional ? "" : " (needed)"}
+      <input
+        name={`argument-${parameter.name}`}
+        value={shown(given)}
+        autocomplete="off"
+        aria-describedby={`help-${parameter.name}`}
+        onInput={({ currentTarget: { value } }) => {
+          onType(value);
+        }}
+      />
+    </label>
+    <button
+      type="button"
+      class="quiet"
+      aria-label={`Use the selected cells for ${parameter.name}`}
+      onClick={onPick}
+    >
+      Use selection
+    </button>
+    <p class="hint" id={`help-${parameter.name}`}>
+      {parameterHelp(parameter)}
+    </p>
+  </div>
+);

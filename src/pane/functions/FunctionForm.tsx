@@ -1,0 +1,111 @@
+import { useState } from "preact/hooks";
+import { runFunction } from "../../../shared/runner";
+import type { FunctionSpec } from "../../../shared/spec";
+import { Answer } from "../../help/Answer";
+import type { Host } from "../../hosts/host";
+import { blockOf } from "../../sheets/extend/survey";
+import type { Survey } from "../../sheets/extend/survey";
+import {
+  argumentsOf,
+  formulaOf,
+  insertPlan,
+  isNameOf,
+  NOTHING,
+  placeInWords,
+  type Given,
+} from "../../sheets/insertFunction";
+import type { CellPatch } from "../../sheets/patch";
+import { failureInWords } from "../inWords";
+import { ArgumentField } from "./ArgumentField";
+
+interface Props {
+  readonly host: Host;
+  readonly spec: FunctionSpec;
+  readonly survey: Survey;
+  readonly onInsert: (patch: CellPatch, place: string) => void;
+}
+
+/** Cells that were taken over follow the sheet while it is in front. */
+const refreshed = (given: Given, survey: Survey): Given =>
+  given.kind === "cells" && given.sheet === survey.sheet
+    ? { ...given, cells: blockOf(survey, given.area) }
+    : given;
+
+const formulaOrSentence = (
+  spec: FunctionSpec,
+  given: readonly Given[],
+  sheet: string,
+): { readonly formula?: string; readonly sentence?: string } => {
+  try {
+    return { formula: formulaOf(spec, given, sheet) };
+  } catch (failure) {
+    return { sentence: failureInWords(failure) };
+  }
+};
+
+/** Fills a function's parameters, shows what it will answer, and puts it into the selected cell. */
+export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
+  const [given, setGiven] = useState<readonly Given[]>(() => spec.parameters.map(() => NOTHING));
+  const give = (index: number, value: Given): void => {
+    setGiven((before) => before.map((each, at) => (at === index ? value : each)));
+  };
+
+  const type = async (index: number, typed: string): Promise<void> => {
+    give(index, { kind: "typed", typed });
+    if (!isNameOf(survey.names, typed)) return;
+    const cells = await host.named(typed.trim());
+    setGiven((before) =>
+      before.map((each, at) =>
+        at === index && each.kind === "typed" && each.typed === typed
+          ? { kind: "name", name: typed.trim(), cells }
+          : each,
+      ),
+    );
+  };
+
+  const now = given.map((each) => refreshed(each, survey));
+  const at = survey.selected.from;
+  const { formula, sentence } = formulaOrSentence(spec, now, survey.sheet);
+  const answer = runFunction(spec, argumentsOf(now));
+  const place = placeInWords(survey.sheet, at);
+
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (formula !== undefined) onInsert(insertPlan(survey.sheet, at, spec, formula, answer), place);
+      }}
+    >
+      {spec.parameters.map((parameter, index) => (
+        <ArgumentField
+          key={parameter.name}
+          parameter={parameter}
+          given={now[index] ?? NOTHING}
+          onType={(typed) => void type(index, typed)}
+          onPick={() => {
+            give(index, {
+              kind: "cells",
+              sheet: survey.sheet,
+              area: survey.selected,
+              cells: blockOf(survey, survey.selected),
+            });
+          }}
+        />
+      ))}
+      <div class="planned" aria-live="polite">
+        {sentence !== undefined && <p class="hint">{sentence}</p>}
+        {formula !== undefined && (
+          <>
+            <p class="cell-formula">{formula}</p>
+            <p>
+              Gives: <Answer answer={answer} unit={spec.result.unit} />
+            </p>
+          </>
+        )}
+      </div>
+      <button type="submit" aria-disabled={formula === undefined}>
+        Insert into {place}
+      </button>
+    </form>
+  );
+};

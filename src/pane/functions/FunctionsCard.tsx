@@ -1,0 +1,126 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import { catalogue } from "../../../functions/index";
+import type { FunctionSpec } from "../../../shared/spec";
+import { findFunctions } from "../../help/findFunctions";
+import type { Host } from "../../hosts/host";
+import { qualifiedName } from "../../namespace";
+import type { CellPatch, Undo } from "../../sheets/patch";
+import { failureInWords } from "../inWords";
+import { FunctionForm } from "./FunctionForm";
+import { useSurvey } from "./useSurvey";
+
+interface Outcome {
+  readonly kind: "written" | "failed";
+  readonly message: string;
+  readonly undo?: Undo;
+}
+
+const helpAddress = ({ id }: FunctionSpec): string => `help/${id}.html`;
+
+/** Finds a function by what it does, explains it, fills it with cells, and inserts it. */
+export const FunctionsCard = ({ host }: { host: Host }) => {
+  const [search, setSearch] = useState("");
+  const [id, setId] = useState("COURSES");
+  const [outcome, setOutcome] = useState<Outcome>();
+  const undoButton = useRef<HTMLButtonElement>(null);
+  const survey = useSurvey(host);
+
+  const found = findFunctions(catalogue, search);
+  const spec = found.find((each) => each.id === id) ?? found[0];
+
+  const insert = async (patch: CellPatch, place: string): Promise<void> => {
+    try {
+      const undo = await host.put(patch);
+      setOutcome({ kind: "written", message: `Wrote the formula into ${place}.`, undo });
+    } catch (failure) {
+      setOutcome({ kind: "failed", message: failureInWords(failure) });
+    }
+  };
+
+  const takeBack = async ({ undo }: Outcome): Promise<void> => {
+    try {
+      await undo?.();
+      setOutcome({ kind: "written", message: "Undone: the cell is as it was." });
+    } catch (failure) {
+      setOutcome({ kind: "failed", message: failureInWords(failure) });
+    }
+  };
+
+  useEffect(() => {
+    if (outcome?.undo) undoButton.current?.focus();
+  }, [outcome]);
+
+  return (
+    <section class="card" aria-labelledby="functions-title">
+      <h2 id="functions-title">Find a function</h2>
+      <form
+        role="search"
+        onSubmit={(event) => {
+          event.preventDefault();
+        }}
+      >
+        <label>
+          By name, or by what it does
+          <input
+            type="search"
+            name="function-search"
+            value={search}
+            autocomplete="off"
+            onInput={({ currentTarget: { value } }) => {
+              setSearch(value);
+            }}
+          />
+        </label>
+        <label>
+          Function ({found.length} found)
+          <select
+            name="function"
+            value={spec?.id}
+            onChange={({ currentTarget: { value } }) => {
+              setId(value);
+              setOutcome(undefined);
+            }}
+          >
+            {found.map((each) => (
+              <option key={each.id} value={each.id}>
+                {qualifiedName(each)}
+              </option>
+            ))}
+          </select>
+        </label>
+      </form>
+      {spec ? (
+        <>
+          <p>{spec.summary}</p>
+          <p class="hint">
+            {spec.formula}. Source: {spec.source}.{" "}
+            <a href={helpAddress(spec)} target="_blank" rel="noreferrer">
+              Help and a worked example
+            </a>
+          </p>
+          {survey ? (
+            <FunctionForm
+              key={spec.id}
+              host={host}
+              spec={spec}
+              survey={survey}
+              onInsert={(patch, place) => void insert(patch, place)}
+            />
+          ) : (
+            <p class="hint">The sheet in front can't be read just now.</p>
+          )}
+        </>
+      ) : (
+        <p class="hint">No function's help has all of these words.</p>
+      )}
+      <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
+        {outcome?.message}
+      </p>
+      {outcome?.undo && (
+        <button type="button" class="quiet" ref={undoButton} onClick={() => void takeBack(outcome)}>
+          Undo
+        </button>
+      )}
+    </section>
+  );
+};
