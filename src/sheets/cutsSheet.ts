@@ -68,7 +68,7 @@ export const cutsSheet = (sheetName: string, takeOffSheet: string, layout: TakeO
     ),
   ).flat();
   const lengths = taken("length");
-  const ofRuns = (what: string): string => ifThere(`FILTER(${what},${lengths}>0)`);
+  const ofRuns = (what: string): string => ifThere(`FILTER(${what},${lengths}<>0)`);
   const spills = [
     spill(0, ifThere(cuts)),
     spill(RUNS_COLUMN, ofRuns(`SEQUENCE(ROWS(${lengths}))`)),

@@ -46,7 +46,7 @@ const iceSheet = (layout: TakeOffLayout, planeRow: number): string => {
     iceBarrierSpec,
     planeCell(planeRow, "pitch"),
     overhang,
-    `N(${deckCell(layout, "wall")})`,
+    `IF(${isEmpty(deckCell(layout, "wall"))},0,${deckCell(layout, "wall")})`,
     orOfPanel(deckCell(layout, "iceWidth"), "rollWidthIn"),
     panelFieldName("headLapIn"),
   );
@@ -71,6 +71,7 @@ const courseRow = (
 ): PlannedCell[] => {
   const name = planeCell(planeRow, "name");
   const slope = planeCell(planeRow, "slopeUsed");
+  const area = planeCell(planeRow, "area");
   const height = panelFieldName("exposedHeightIn");
   const setsOfOneEdge = call(starterSetsSpec, slope, height, panelFieldName("staggerPattern"));
   const setsOfOne = a1({ row, column: SETS_OF_ONE });
@@ -80,8 +81,8 @@ const courseRow = (
     [unlessEmpty(slope, call(topCourseSpec, slope, height)), "0.00"],
     [`=IF(OR(${isEmpty(slope)},${gableEdges}=0),"",${setsOfOneEdge})`, "#,##0"],
     [unlessEmpty(setsOfOne, `${setsOfOne}*${gableEdges}`), "#,##0"],
-    [unlessEmpty(slope, call(panelCountSpec, outline, PANEL_NAME)), "#,##0"],
-    [unlessEmpty(slope, rolls(planeRow)), "#,##0"],
+    [unlessEmpty(area, call(panelCountSpec, outline, PANEL_NAME)), "#,##0"],
+    [unlessEmpty(area, rolls(planeRow)), "#,##0"],
     [iceSheet(layout, planeRow), "#,##0.00"],
   ];
   return contents.map(([content, numberFormat], column) => ({

@@ -132,7 +132,10 @@ const check = (layout: TakeOffLayout, row: number): string => {
 };
 
 const planeRow = (layout: TakeOffLayout, row: number, plane: PlaneInput | undefined): PlannedCell[] => {
-  const [eave, area] = [planeCell(row, "eave"), planeCell(row, "area")];
+  const area = planeCell(row, "area");
+  // A plane that is measured in part must not pass for none.
+  const ifMeasured = (then: string): string =>
+    `=IF(COUNTA(${planeCell(row, "eave")}:${planeCell(row, "tail")})=0,"",${then})`;
   return [
     input(row, "name", plane?.name),
     input(row, "shape", plane?.shape, SHAPES),
@@ -144,8 +147,8 @@ const planeRow = (layout: TakeOffLayout, row: number, plane: PlaneInput | undefi
     input(row, "tail", plane?.tail),
     input(row, "gableEdges", plane?.gableEdges, GABLE_EDGES),
     result(row, "slopeUsed", slopeUsed(row), "0.00"),
-    result(row, "area", unlessEmpty(eave, call(outlineAreaSpec, outlineOfRow(row))), "#,##0.0"),
-    result(row, "squares", unlessEmpty(eave, call(squaresSpec, area)), "0.00"),
+    result(row, "area", ifMeasured(call(outlineAreaSpec, outlineOfRow(row))), "#,##0.0"),
+    result(row, "squares", ifMeasured(call(squaresSpec, area)), "0.00"),
     result(row, "check", check(layout, row), "General"),
   ];
 };

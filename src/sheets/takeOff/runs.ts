@@ -73,17 +73,23 @@ const penetrationRuns = (layout: TakeOffLayout, firstRow: number, penetrationRow
   const sides = call(chimneyTrimSpec, width, depth, pitch, "FALSE");
   const pipe: TrimEdge = "pipe";
   const flashing = `INDEX(${trimColumn(layout, "stock")},MATCH("${pipe}",${trimColumn(layout, "follows")},0))`;
-  // Front, a side, the other side, back: the table gives both sides in one row.
-  const rowInTable = [1, 2, 2, 3];
-  return rowsFrom(0, RUNS_OF_PENETRATION).flatMap((index) => {
-    const side = (column: number): string => `INDEX(${sides},${rowInTable[index] ?? 1},${column})`;
+  // The table gives both sides in one row. The edges stand here as words: a chimney that lacks its pitch then spoils the
+  // trim of chimneys, and no other.
+  const sidesOfChimney: readonly { edge: TrimEdge; rowInTable: number }[] = [
+    { edge: "chimney front", rowInTable: 1 },
+    { edge: "chimney side", rowInTable: 2 },
+    { edge: "chimney side", rowInTable: 2 },
+    { edge: "chimney back", rowInTable: 3 },
+  ];
+  return sidesOfChimney.flatMap(({ edge: side, rowInTable }, index) => {
+    const lengthOfSide = `INDEX(${sides},${rowInTable},2)`;
     const ofPipe = index === 0 ? `IF(${kind}="${pipe}",${flashing}/12,"")` : `""`;
-    const edge = index === 0 ? `IF(${kind}="${pipe}","${pipe}",${side(1)})` : side(1);
+    const edge = index === 0 ? `IF(${kind}="${pipe}","${pipe}","${side}")` : `"${side}"`;
     return workedOut(
       firstRow + index,
       name,
       edge,
-      unlessEmpty(kind, `IF(${kind}="chimney",${side(2)},${ofPipe})`),
+      unlessEmpty(kind, `IF(${kind}="chimney",${lengthOfSide},${ofPipe})`),
     );
   });
 };

@@ -51,6 +51,9 @@ const setting = (index: number, column: keyof typeof TRIMS): string =>
 /** A cell whose bare number is in inches; text has a unit of its own. */
 const inches = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},${call(inchesSpec, cell)})`;
 
+/** How many edges of a trim are fastened: 0 where blank, and an error for any that is not 0, 1 or 2. */
+const edgesOf = (cell: string): string => `IF(${isEmpty(cell)},0,MATCH(VALUE(${cell}),{0,1,2},0)-1)`;
+
 const FORMATS: Partial<Record<TrimColumn, string>> = { feet: "#,##0.00", weightEach: "0.00" };
 const COUNTED: readonly TrimColumn[] = ["runs", "stocks", "clips", "nails"];
 
@@ -66,13 +69,15 @@ const trimRow = (layout: TakeOffLayout, index: number): PlannedCell[] => {
   const ofRuns = (total: string): string => unlessEmpty(label, `IF(${runs}=0,0,${total})`);
   /** Fasteners along every run, as many rows of them as edges are fastened. */
   const along = (edges: keyof typeof TRIMS, count: (spacing: string) => string, spacing: string): string =>
-    ofRuns(`IF(N(${setting(index, edges)})=0,0,${setting(index, edges)}*SUM(${count(spacing)}))`);
+    ofRuns(
+      `IF(${edgesOf(setting(index, edges))}=0,0,${edgesOf(setting(index, edges))}*SUM(${count(spacing)}))`,
+    );
   const contents: Record<TrimColumn, string> = {
     label: `=IF(${isEmpty(setting(index, "label"))},"",${setting(index, "label")})`,
     follows: unlessEmpty(label, setting(index, "follows")),
     stock: unlessEmpty(label, inInches("stockIn", panelFieldName("trimStockIn"))),
     lap: unlessEmpty(label, inInches("lapIn", panelFieldName("trimLapIn"))),
-    runs: unlessEmpty(label, `SUMPRODUCT((${lengths}>0)*1)`),
+    runs: unlessEmpty(label, `SUMPRODUCT((${lengths}<>0)*1)`),
     feet: ofRuns(call(trimFeetSpec, lengths, lap, stock)),
     stocks: ofRuns(call(trimStockSpec, lengths, stock, lap, panelFieldName("cutLossIn"))),
     clips: along(

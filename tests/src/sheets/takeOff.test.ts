@@ -248,6 +248,59 @@ describe("a changed cell moves everything", () => {
     expect(shown(`K${north}`)).toMatchObject({ message: "eave must be more than 0 ft, got 0" });
   });
 
+  it.each([
+    ["eave", "C"],
+    ["run", "F"],
+  ])("a plane without its %s: no panels or rolls are ordered for half a roof", async (_, column) => {
+    await edit(`${column}${rowOf("South")}`, null);
+    expect(shown(`K${rowOf("South")}`)).toMatchObject({
+      message: expect.stringMatching(/is missing/) as string,
+    });
+    expect(["panels", "underlayment"].map((item) => ordered(item, NEEDED))).toEqual([
+      expect.any(CellError),
+      expect.any(CellError),
+    ]);
+  });
+
+  it("the only ridge with a length below 0 is refused, not left out", async () => {
+    await edit(`C${rowOf("ridge", rowOf("4  Runs that trim follows"))}`, -60);
+    expect(trimOf("ridge", STOCKS)).toMatchObject({ message: "lengths must be at least 0 ft, got -60" });
+    expect(ordered("ridge", TO_ORDER)).toBeInstanceOf(CellError);
+  });
+
+  it("a chimney that lacks its pitch spoils the trim of chimneys, and no other", async () => {
+    const row = rowOf("3  Chimneys and pipes") + 3;
+    await edit(`B${row}`, "chimney");
+    await edit(`C${row}`, 3);
+    await edit(`D${row}`, 4);
+    expect(trimOf("chimney side", STOCKS)).toBeInstanceOf(CellError);
+    expect(["eave starter", "ridge"].map((trim) => trimOf(trim, STOCKS))).toEqual([13, 7]);
+    await edit(`E${row}`, 9);
+    expect(["chimney front", "chimney side", "chimney back"].map((trim) => trimOf(trim, FEET))).toEqual([
+      3, 10, 3,
+    ]);
+  });
+
+  it.each(["two", -1, 0.5])(
+    "clipped edges of %p are no edges at all: the clips are an error",
+    async (edges) => {
+      await edit("E17", edges, "Trims");
+      expect(trimOf("ridge", CLIPS)).toBeInstanceOf(CellError);
+      await edit("E17", "2", "Trims");
+      expect(trimOf("ridge", CLIPS)).toBe(122);
+    },
+  );
+
+  /** 7 + 6 + 24 in level are 37 x 1.1333 = 41.9 in on the slope, more than one course of 36. */
+  it("a wall typed as a tape's text counts, and one that is no length is refused", async () => {
+    const wall = rowOf("Wall, to the wall line (in)");
+    await edit(`C${wall - 1}`, 7);
+    await edit(`C${wall}`, `6"`);
+    expect(shown(`C${rowOf("Ice barrier, sheet (ft)")}`)).toBe(240);
+    await edit(`C${wall}`, "thick");
+    expect(ordered("ice barrier", TO_ORDER)).toBeInstanceOf(CellError);
+  });
+
   it("two planes of one name are pointed out, and so is a name that no plane bears", async () => {
     await edit(`A${rowOf("South")}`, "North");
     expect(shown(`M${rowOf("North")}`)).toBe("another plane bears this name");
