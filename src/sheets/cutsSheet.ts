@@ -2,12 +2,11 @@ import { trimCutsSpec } from "../../functions/trim/trimCuts";
 import { a1, sheetPrefix } from "./address";
 import { cautionCells } from "./cautionCells";
 import { call, isEmpty } from "./formula";
-import { panelFieldName } from "./panelSheet";
 import { formula, text, type PlannedCell, type SheetPlan } from "./plan";
 import { rowHeightsOf } from "./rowHeights";
 import { CAUTIONS } from "./safety";
 import type { TakeOffLayout } from "./takeOff/layout";
-import { runsTaken } from "./takeOff/trim";
+import { CUTTING, runsTaken } from "./takeOff/trim";
 import { absoluteTrimColumn } from "./takeOff/trimTable";
 import { TRIM_KINDS } from "../../shared/trimKinds";
 import { USUAL_TRIMS } from "./trimsSheet";
@@ -48,8 +47,7 @@ export const cutsSheet = (sheetName: string, takeOffSheet: string, layout: TakeO
     taken("length"),
     ofTrim("stock"),
     ofTrim("lap"),
-    panelFieldName("cutLossIn"),
-    "",
+    ...CUTTING,
     "",
     "",
     "FALSE",

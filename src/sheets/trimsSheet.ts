@@ -18,8 +18,14 @@ export const TRIMS = {
   nailedEdges: 6,
   nailSpacingIn: 7,
   girthIn: 8,
-  note: 9,
+  weightLb: 9,
+  perPack: 10,
+  price: 11,
+  note: 12,
 } as const;
+
+/** Columns inside the name's range: the notes aren't. */
+export const TRIM_COLUMNS = TRIMS.note;
 
 const HEADINGS = [
   "Trim",
@@ -31,6 +37,9 @@ const HEADINGS = [
   "Nailed edges",
   "Nail spacing (in)",
   "Girth, flat (in)",
+  "Each (lb), if known",
+  "Per pack",
+  "Price of a pack",
   "Usual values from",
 ];
 
@@ -41,13 +50,19 @@ export const TRIM_ROWS = USUAL_TRIMS.length + SPARE_ROWS;
 
 const FIRST_ROW = 4;
 
-/** The flat width of each trim, for its weight, by label. */
-export type Girths = Readonly<Record<string, number>>;
+/** Figures of the maker's and the supplier's for one trim. */
+export interface TrimFigures {
+  /** Flat width, for its weight where that isn't known. */
+  readonly girthIn?: number;
+  readonly weightLb?: number;
+  readonly perPack?: number;
+  readonly price?: number;
+}
 
 const optionalNumber = (value: number | undefined): Content | null =>
   value === undefined ? null : number(value);
 
-const rowCells = (row: number, kind: TrimKind | undefined, girths: Girths): PlannedCell[] => {
+const rowCells = (row: number, kind: TrimKind | undefined, figures: TrimFigures): PlannedCell[] => {
   const input = (column: number, content: Content | null): PlannedCell => ({
     row,
     column,
@@ -63,7 +78,10 @@ const rowCells = (row: number, kind: TrimKind | undefined, girths: Girths): Plan
     input(TRIMS.clipSpacingIn, null),
     input(TRIMS.nailedEdges, optionalNumber(kind?.nailedEdges)),
     input(TRIMS.nailSpacingIn, optionalNumber(kind?.nailSpacingIn)),
-    input(TRIMS.girthIn, optionalNumber(kind && girths[kind.label])),
+    input(TRIMS.girthIn, optionalNumber(figures.girthIn)),
+    input(TRIMS.weightLb, optionalNumber(figures.weightLb)),
+    input(TRIMS.perPack, optionalNumber(figures.perPack)),
+    { ...input(TRIMS.price, optionalNumber(figures.price)), numberFormat: "#,##0.00" },
     { row, column: TRIMS.note, content: kind ? text(kind.source) : null, style: "note" },
   ];
 };
@@ -71,7 +89,7 @@ const rowCells = (row: number, kind: TrimKind | undefined, girths: Girths): Plan
 /** Every kind of trim: what it follows, its stock, lap and fasteners. One table for the whole workbook. */
 export const trimsSheet = (
   sheetName: string,
-  girths: Girths,
+  figures: Readonly<Record<string, TrimFigures>>,
 ): { sheet: SheetPlan; names: readonly PlannedName[] } => {
   const lastRow = FIRST_ROW + TRIM_ROWS - 1;
   const rows = Array.from({ length: TRIM_ROWS }, (_, index) => index);
@@ -89,7 +107,7 @@ export const trimsSheet = (
       row: 2,
       column: 0,
       content: text(
-        "The values are what is usual: the maker's guide and the local code govern. Trims of your own go into the blank rows.",
+        "The values are what is usual: the maker's guide and the local code govern. Trims of your own go into the blank rows; a row that is inserted isn't read.",
       ),
       style: "note",
     },
@@ -99,16 +117,18 @@ export const trimsSheet = (
       content: text(heading),
       style: "heading",
     })),
-    ...rows.flatMap((index) => rowCells(FIRST_ROW + index, USUAL_TRIMS[index], girths)),
+    ...rows.flatMap((index) =>
+      rowCells(FIRST_ROW + index, USUAL_TRIMS[index], figures[USUAL_TRIMS[index]?.label ?? ""] ?? {}),
+    ),
     ...cautionCells(lastRow + 2),
   ];
   const from = absoluteA1({ row: FIRST_ROW, column: TRIMS.label });
-  const to = absoluteA1({ row: lastRow, column: TRIMS.girthIn });
+  const to = absoluteA1({ row: lastRow, column: TRIMS.price });
   return {
     sheet: {
       name: sheetName,
       frozenRows: FIRST_ROW,
-      columnWidths: [130, 150, 80, 70, 80, 90, 80, 90, 90, 420],
+      columnWidths: [130, 150, 80, 70, 80, 90, 80, 90, 90, 80, 70, 80, 420],
       rowHeights: rowHeightsOf(cells),
       cells,
     },

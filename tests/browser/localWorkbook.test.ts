@@ -80,6 +80,10 @@ describeInBrowser("the local workbook in a browser", () => {
     throw new Error(`Tab never comes to ${name}`);
   };
 
+  /** Goes to one of the pane's places. */
+  const showPlace = (page: Page, name: string): Promise<void> =>
+    page.getByRole("tab", { name, exact: true }).click();
+
   const editDelayMs = (page: Page): Promise<number> =>
     page.evaluate(
       () =>
@@ -212,6 +216,7 @@ describeInBrowser("the local workbook in a browser", () => {
 
   it("draws the selected plane, again as cells change, and finds its best start", async () => {
     const { page, complaints } = await visit();
+    await showPlace(page, "Picture");
     const description = page.locator(".picture desc");
     await page.waitForFunction(() =>
       document.querySelector(".picture desc")?.textContent?.includes("60' 0\" wide"),
@@ -230,6 +235,7 @@ describeInBrowser("the local workbook in a browser", () => {
 
   it("lets a search for the best start be given up", async () => {
     const { page } = await visit();
+    await showPlace(page, "Picture");
     await type(page, "C7", "900");
     await goTo(page, "C7");
     await page.waitForFunction(() =>
@@ -249,6 +255,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByRole("status").filter({ hasText: 'Added "Field South"' }).waitFor();
     expect(await shownAt(page, "B4")).toBe("South");
     expect(await shownAt(page, "B21")).toBe(`1' 0"`);
+    await showPlace(page, "Picture");
     await page.getByRole("button", { name: "Put the picture on the sheet" }).click();
     await page.getByRole("status").filter({ hasText: 'The picture lies on "Field South"' }).waitFor();
     expect(complaints).toEqual([]);
@@ -263,6 +270,7 @@ describeInBrowser("the local workbook in a browser", () => {
       .getByRole("status")
       .filter({ hasText: 'Added "Roof", "Take-off 2", "Order 2", and "Trim cuts 2".' })
       .waitFor();
+    await showPlace(page, "Picture");
     const plan = page.locator(".picture desc").first();
     await plan.filter({ hasText: "5 planes" }).waitFor({ state: "attached" });
     await page.getByRole("slider", { name: "Turn" }).press("ArrowRight");
@@ -302,6 +310,45 @@ describeInBrowser("the local workbook in a browser", () => {
       return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
     });
     expect(violations).toEqual([]);
+    await page.close();
+  });
+
+  it("goes between the pane's places with the arrow keys, and keeps what was begun", async () => {
+    const { page } = await visit();
+    await page.getByLabel("Job name").fill("porch");
+    await page.getByRole("tab", { name: "Sheets" }).focus();
+    await page.keyboard.press("ArrowRight");
+    await page.getByRole("heading", { name: "Find a function" }).waitFor();
+    await page.keyboard.press("End");
+    await page.getByRole("heading", { name: "Picture" }).waitFor();
+    await page.keyboard.press("ArrowRight");
+    expect(await page.getByLabel("Job name").inputValue()).toBe("porch");
+    await page.close();
+  });
+
+  it("finds a function, fills it with cells, shows what it gives, inserts it and takes it back", async () => {
+    const { page, complaints } = await visit();
+    await showPlace(page, "Functions");
+    await page.getByLabel("By name, or by what it does").fill("clips along");
+    await goTo(page, "C29");
+    await page.getByRole("button", { name: "Use the selected cells for lengthFt" }).click();
+    const spacing = page.getByRole("textbox", { name: "spacingIn" });
+    await spacing.fill("none");
+    await page.getByText("spacing takes a length in inches such as 12, or text with its unit").waitFor();
+    await spacing.fill("12");
+    await goTo(page, "O29");
+    await page.getByText("Gives: 61 clips").waitFor();
+    await page.getByRole("button", { name: 'Insert into O29 on "Take-off"' }).click();
+    await page.getByRole("status").filter({ hasText: 'Wrote the formula into O29 on "Take-off".' }).waitFor();
+    expect(await shownAt(page, "O29")).toBe("61");
+    await page.locator("#place-functions").getByRole("button", { name: "Undo" }).click();
+    await page.getByRole("status").filter({ hasText: "Undone: the cell is as it was." }).waitFor();
+    expect(await shownAt(page, "O29")).toBe("blank");
+    // A cell that holds something is never overwritten.
+    await goTo(page, "C29");
+    await page.getByRole("button", { name: 'Insert into C29 on "Take-off"' }).click();
+    await page.getByRole("status").filter({ hasText: "C29 holds 60. Nothing was written." }).waitFor();
+    expect(complaints).toEqual([]);
     await page.close();
   });
 });

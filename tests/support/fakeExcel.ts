@@ -10,6 +10,7 @@ export interface FakeCell {
   shows?: string | number;
   numberFormat?: string;
   choices?: string;
+  choicesAlert?: string;
   fill?: string;
 }
 
@@ -214,6 +215,9 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
           dataValidation: {
             set rule({ list }: { list: { source: string } }) {
               change((cell) => (cell.choices = list.source));
+            },
+            set errorAlert({ style }: { style: string }) {
+              change((cell) => (cell.choicesAlert = style));
             },
           },
         },

@@ -31,13 +31,23 @@ const applyStyle = (range: Excel.Range, style: Style): void => {
     }
 };
 
+const OTHER_WORDS: Excel.DataValidationErrorAlert = {
+  showAlert: true,
+  style: "Warning",
+  title: "Another word",
+  message: "This is none of the words offered. Keep it?",
+};
+
 const writeCell = (sheet: Excel.Worksheet, cell: PlannedCell): void => {
   const range = sheet.getRange(a1(cell));
   if (cell.numberFormat) range.numberFormat = [[cell.numberFormat]];
   if (cell.content) range.formulas = [[toCellValue(cell.content)]];
   if (cell.style) applyStyle(range, STYLES[cell.style]);
-  if (cell.choices)
+  if (cell.choices) {
     range.dataValidation.rule = { list: { inCellDropDown: true, source: cell.choices.join(",") } };
+    // The words are offered, and others taken: an edge or a trim of a person's own is none of them.
+    range.dataValidation.errorAlert = OTHER_WORDS;
+  }
 };
 
 const writeSheet = (sheet: Excel.Worksheet, plan: SheetPlan): void => {

@@ -2,9 +2,10 @@ import { nailPoundsSpec } from "../../../functions/trim/nailPounds";
 import { sheetPrefix } from "../address";
 import { call, isEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
-import { panelsLaidCell, rollsCell } from "../takeOff/courses";
+import { panelsLaidCell } from "../takeOff/courses";
 import { deckCell } from "../takeOff/deckCells";
 import type { TakeOffLayout } from "../takeOff/layout";
+import { setting } from "../takeOff/trim";
 import { absoluteTrimColumn, trimCell } from "../takeOff/trimTable";
 import { rowsFrom } from "../takeOff/section";
 import { TRIM_ROWS, USUAL_TRIMS } from "../trimsSheet";
@@ -64,9 +65,14 @@ export const orderGroups = (layout: TakeOffLayout, takeOffSheet: string): readon
   const trimLine = (index: number): OrderLine => {
     const cell = (column: "label" | "stocks" | "weightEach"): string =>
       `${there}${trimCell(layout.trim + index, column)}`;
+    const perPack = setting(index, "perPack");
     return line(USUAL_TRIMS[index]?.label ?? "", "pieces", () => cell("stocks"), {
       shownItem: cell("label"),
+      // From the table of trims, so that they stay with their trim where its rows are sorted.
+      perPack: `IF(${isEmpty(cell("label"))},"",IF(${isEmpty(perPack)},1,${perPack}))`,
+      orderUnit: "packs",
       weightEach: cell("weightEach"),
+      price: setting(index, "price"),
     });
   };
   return [
@@ -102,7 +108,7 @@ export const orderGroups = (layout: TakeOffLayout, takeOffSheet: string): readon
     {
       title: "Deck",
       lines: [
-        line("underlayment", "rolls", () => `${there}${rollsCell(layout)}`),
+        line("underlayment", "rolls", () => `${there}${deckCell(layout, "underlayment")}`),
         line("ice barrier", "rolls", () => `${there}${deckCell(layout, "iceRolls")}`),
       ],
     },

@@ -7,6 +7,7 @@ import { formula, number, text, type Content, type PlannedCell, type SheetPlan }
 import { rowHeightsOf } from "../rowHeights";
 import type { TakeOffLayout } from "../takeOff/layout";
 import type { SupplyInput, TakeOffOptions } from "../takeOff/options";
+import { checkCells } from "../takeOff/checks";
 import { planeTotalCell } from "../takeOff/planes";
 import { FIRST_ORDER_ROW, ORDER, ORDER_HEADINGS, orderCell, type OrderColumn } from "./layout";
 import { orderGroups, PANELS, type OrderGroup, type OrderLine, type WithWaste } from "./lines";
@@ -127,6 +128,21 @@ const missing = (lastRow: number, column: "weight" | "extended"): string => {
   return `SUMPRODUCT(IF(ISNUMBER(${ordered}),IF(${ordered}>0,1,0),0)*IF(ISERROR(${wholeColumn(lastRow, column)}),0,IF(${isEmpty(wholeColumn(lastRow, column))},1,0)))`;
 };
 
+/** Lines whose order is an error: they are in no total. */
+const lineErrors = (lastRow: number): string => `SUMPRODUCT(ISERROR(${wholeColumn(lastRow, "toOrder")})*1)`;
+
+/** What the take-off warns of, on top of the order: a person who orders may never have seen the take-off. */
+const warnings = (layout: TakeOffLayout, takeOffSheet: string, lastRow: number): PlannedCell => {
+  const errors = `IF(${lineErrors(lastRow)}=0,"",${lineErrors(lastRow)}&" lines have an error: see the take-off")`;
+  const checks = checkCells(layout).map((cell) => `${sheetPrefix(takeOffSheet)}${cell}`);
+  return {
+    row: FIRST_ORDER_ROW - 2,
+    column: ORDER.item,
+    content: formula(`=TEXTJOIN("; ",TRUE,${[errors, ...checks].join(",")})`),
+    style: "caution",
+  };
+};
+
 interface Summary {
   readonly label: string;
   readonly content: string;
@@ -149,7 +165,7 @@ const summaries = (
   const weight = a1({ row: firstSummaryRow + 1, column: ORDER.extended });
   const without = (column: "weight" | "extended", what: string): Content =>
     formula(
-      `=IF(${missing(lastRow, column)}=0,"every line that is ordered has a ${what}",${missing(lastRow, column)}&" lines that are ordered have no ${what}, and are not in the total")`,
+      `=IF(${lineErrors(lastRow)}>0,"lines with an error are not counted",IF(${missing(lastRow, column)}=0,"every line that is ordered has a ${what}",${missing(lastRow, column)}&" lines that are ordered have no ${what}, and are not in the total"))`,
     );
   return [
     {
@@ -217,6 +233,7 @@ export const orderSheet = (
       ),
       style: "note",
     },
+    warnings(layout, takeOffSheet, lastRow),
     ...ORDER_HEADINGS.map((heading, column): PlannedCell => ({
       row: FIRST_ORDER_ROW - 1,
       column,

@@ -1,9 +1,11 @@
+import type { Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
+import { TRIM_EDGES } from "../../../shared/trimKinds";
 import type { Existing, Host } from "../../hosts/host";
 import { freeName, includesName } from "../freeName";
 import { PANEL_NAME, PANEL_VALUE_NAMES } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/names";
-import { TRIMS_NAME } from "../trimsSheet";
+import { TRIM_COLUMNS, TRIMS, TRIMS_NAME } from "../trimsSheet";
 import type { TakeOffOptions } from "./options";
 import { takeOffPlan, USUAL_NAMES, type TakeOffSheetNames } from "./takeOff";
 
@@ -41,9 +43,24 @@ export const chooseSheetNames = ({ sheets, names }: Existing, withRoof: boolean)
   };
 };
 
+/** A table of trims that isn't ours is left alone: its columns would be read for what they aren't. */
+const refuseOtherTrims = async (host: Host, { names }: Existing): Promise<void> => {
+  if (!includesName(names, TRIMS_NAME)) return;
+  const rows = (await host.named(TRIMS_NAME)) ?? [];
+  const isOurs = rows.some((row) => row.length === TRIM_COLUMNS && isTrimEdge(row[TRIMS.follows]));
+  if (!isOurs)
+    throw new InputError(
+      `This workbook uses the name ${TRIMS_NAME} for something else. Rename it, or build the take-off in another workbook; nothing was written.`,
+    );
+};
+
+const isTrimEdge = (cell: Cell | undefined): boolean => TRIM_EDGES.some((edge) => edge === cell);
+
 /** Adds a take-off to a workbook, and says which sheets it wrote. */
 export const addTakeOff = async (host: Host, options: TakeOffOptions): Promise<readonly string[]> => {
-  const plan = takeOffPlan(options, chooseSheetNames(await host.existing(), options.roof !== undefined));
+  const existing = await host.existing();
+  await refuseOtherTrims(host, existing);
+  const plan = takeOffPlan(options, chooseSheetNames(existing, options.roof !== undefined));
   await host.write(plan);
   return plan.sheets.map(({ name }) => name);
 };

@@ -1,9 +1,10 @@
 import { coursesSpec } from "../../../functions/courses/courses";
 import { topCourseSpec } from "../../../functions/courses/topCourse";
 import { iceBarrierSpec } from "../../../functions/deck/iceBarrier";
-import { underlaymentSpec } from "../../../functions/deck/underlayment";
 import { panelCountSpec } from "../../../functions/layout/panelCount";
 import { starterSetsSpec } from "../../../functions/stagger/starterSets";
+import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
+import { INCHES_PER_FOOT } from "../../../shared/units";
 import { feetSpec } from "../../../functions/measure/feet";
 import { a1, a1Range } from "../address";
 import { call, isEmpty, unlessEmpty } from "../formula";
@@ -22,10 +23,10 @@ const HEADINGS = [
   "Sets, one gable",
   "Starter sets, all gables",
   "Panels, laid",
-  "Underlay rolls",
+  "Underlayment (ft)",
   "Ice barrier (ft)",
 ];
-const [SETS_OF_ONE, PANELS, ROLLS, ICE] = [3, 5, 6, 7];
+const [SETS_OF_ONE, PANELS, SHEET, ICE] = [3, 5, 6, 7];
 
 const totalCell = (layout: TakeOffLayout, column: number): string =>
   a1({ row: layout.courses + layout.planeRows, column });
@@ -33,8 +34,8 @@ const totalCell = (layout: TakeOffLayout, column: number): string =>
 /** Panels of all planes, each one placed. */
 export const panelsLaidCell = (layout: TakeOffLayout): string => totalCell(layout, PANELS);
 
-/** Rolls of underlayment of all planes, whole ones for each. */
-export const rollsCell = (layout: TakeOffLayout): string => totalCell(layout, ROLLS);
+/** Feet of underlayment of all planes: rolls are whole for the whole roof. */
+export const sheetCell = (layout: TakeOffLayout): string => totalCell(layout, SHEET);
 
 /** Feet of ice barrier along all eaves. */
 export const iceSheetCell = (layout: TakeOffLayout): string => totalCell(layout, ICE);
@@ -53,13 +54,24 @@ const iceSheet = (layout: TakeOffLayout, planeRow: number): string => {
   return `=IF(OR(${isEmpty(planeCell(planeRow, "slopeUsed"))},${isEmpty(overhang)}),"",${courses}*${call(feetSpec, planeCell(planeRow, "eave"))})`;
 };
 
-/** Rolls for one plane; one that narrows takes sheets of its mean width. */
-const rolls = (planeRow: number): string => {
-  const [area, slope] = [planeCell(planeRow, "area"), planeCell(planeRow, "slopeUsed")];
-  const fields = (["rollWidthIn", "rollLengthIn", "headLapIn", "endLapIn", "edgeWrapIn"] as const).map(
-    panelFieldName,
+/**
+ * Feet of sheet for one plane, its courses one after the other, wrapped over every edge. On a plane that narrows evenly a
+ * course is as long as the plane is wide at its lower edge: all together the mean width for each, and once what the eave has
+ * more than the mean.
+ */
+const sheet = (planeRow: number): string => {
+  const [area, slope, eave] = (["area", "slopeUsed", "eave"] as const).map((column) =>
+    planeCell(planeRow, column),
+  ) as [string, string, string];
+  const wraps = `2*${panelFieldName("edgeWrapIn")}/${INCHES_PER_FOOT}`;
+  const courses = call(
+    trimPiecesSpec,
+    `${slope}+${wraps}`,
+    panelFieldName("rollWidthIn"),
+    panelFieldName("headLapIn"),
   );
-  return call(underlaymentSpec, `${area}/${slope}`, slope, ...fields);
+  const mean = `${area}/${slope}`;
+  return `${courses}*(${mean}+${wraps})+MAX(0,${call(feetSpec, eave)}-${mean})`;
 };
 
 const courseRow = (
@@ -82,7 +94,7 @@ const courseRow = (
     [`=IF(OR(${isEmpty(slope)},${gableEdges}=0),"",${setsOfOneEdge})`, "#,##0"],
     [unlessEmpty(setsOfOne, `${setsOfOne}*${gableEdges}`), "#,##0"],
     [unlessEmpty(area, call(panelCountSpec, outline, PANEL_NAME)), "#,##0"],
-    [unlessEmpty(area, rolls(planeRow)), "#,##0"],
+    [unlessEmpty(area, sheet(planeRow)), "#,##0.00"],
     [iceSheet(layout, planeRow), "#,##0.00"],
   ];
   return contents.map(([content, numberFormat], column) => ({
@@ -116,7 +128,7 @@ const totalRow = (layout: TakeOffLayout): PlannedCell[] => {
     column,
     content: column === 0 ? text("All planes") : column >= PANELS ? formula(sum(column)) : null,
     style: "total",
-    numberFormat: "#,##0",
+    numberFormat: column >= SHEET ? "#,##0.00" : "#,##0",
   }));
 };
 

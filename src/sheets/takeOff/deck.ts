@@ -1,15 +1,20 @@
 import { ventAreaSpec } from "../../../functions/deck/ventArea";
 import { iceBarrierSpec } from "../../../functions/deck/iceBarrier";
+import { inchesSpec } from "../../../functions/measure/inches";
 import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
 import { call, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
+import { ROOF_NAMES } from "../roofSheet/names";
 import { formula, text, value, type Content, type PlannedCell } from "../plan";
-import { iceSheetCell } from "./courses";
+import { iceSheetCell, sheetCell } from "./courses";
 import { DECK_LINES, DECK_VALUE, deckCell, orOfPanel, type DeckLine } from "./deckCells";
 import type { TakeOffLayout } from "./layout";
 import type { DeckInput } from "./options";
 
 const [LABEL, NOTE] = [0, 3];
+
+/** A roof from a footprint knows its overhang; a bare number there is in feet. */
+const OVERHANG_OF_ROOF = unlessEmpty(ROOF_NAMES.eaveOverhang, call(inchesSpec, ROOF_NAMES.eaveOverhang));
 
 interface LineCells {
   readonly label: string;
@@ -44,8 +49,23 @@ const linesOf = (layout: TakeOffLayout, typed: DeckInput): Record<DeckLine, Line
     panelFieldName("endLapIn"),
   );
   const isBalanced = `${cell("balanced")}="yes"`;
+  const underlayment = call(
+    trimPiecesSpec,
+    sheetCell(layout),
+    panelFieldName("rollLengthIn"),
+    panelFieldName("endLapIn"),
+  );
   return {
-    overhang: input("Eave overhang, level (in)", typed.overhangIn, "blank: no ice barrier is counted"),
+    underlayment: result(
+      "Underlayment rolls",
+      `=IF(${sheetCell(layout)}=0,"",${underlayment})`,
+      "#,##0",
+      "one layer over the whole roof, end laps counted; the local code says how many layers a low slope takes",
+    ),
+    overhang: {
+      ...input("Eave overhang, level (in)", typed.overhangIn, "blank: no ice barrier is counted"),
+      ...(typed.overhangIn === undefined && layout.roofRows > 0 && { content: formula(OVERHANG_OF_ROOF) }),
+    },
     wall: input("Wall, to the wall line (in)", typed.wallIn, "0 where its outer face is the wall line"),
     iceWidth: input("Ice barrier roll width (in)", undefined, "blank: as the panel sheet's roll"),
     iceLength: input("Ice barrier roll length (in)", undefined, "blank: as the panel sheet's roll"),
@@ -77,7 +97,7 @@ export const deckSection = (layout: TakeOffLayout, typed: DeckInput): PlannedCel
     {
       row: layout.deck - 1,
       column: LABEL,
-      content: text("6  Deck: ice barrier and vents (the local code governs)"),
+      content: text("6  Deck: underlayment, ice barrier and vents (the local code governs)"),
       style: "section",
     },
     ...DECK_LINES.flatMap((line, index): PlannedCell[] => {

@@ -7,6 +7,7 @@ export const DECK_VALUE = 2;
 
 /** The section's lines, in order. */
 export const DECK_LINES = [
+  "underlayment",
   "overhang",
   "wall",
   "iceWidth",

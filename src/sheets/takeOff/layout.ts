@@ -34,12 +34,15 @@ export interface TakeOffLayout {
   readonly penetrationRuns: number;
   readonly typed: number;
   readonly trim: number;
-  readonly trimCheck: number;
+  /** What may have been forgotten. */
+  readonly checks: number;
   readonly deck: number;
   readonly starters: number;
   readonly cautions: number;
 }
 
+/** Lines of checks; a test sees to it that the parts of the sheet stay apart. */
+export const CHECK_ROWS = 6;
 /** Rows of section title and headings above a section's first row. */
 const HEAD_ROWS = 2;
 const GAP = 1;
@@ -58,8 +61,8 @@ export const layOutTakeOff = (options: TakeOffOptions): TakeOffLayout => {
   const penetrationRuns = runs + handRows * RUNS_OF_PLANE.length;
   const typed = penetrationRuns + penetrationRows * RUNS_OF_PENETRATION;
   const trim = typed + typedRuns + GAP + HEAD_ROWS;
-  const trimCheck = trim + TRIM_ROWS;
-  const deck = trimCheck + 1 + GAP + HEAD_ROWS;
+  const checks = trim + TRIM_ROWS;
+  const deck = checks + CHECK_ROWS + GAP + HEAD_ROWS;
   const starters = deck + DECK_LINES.length + GAP + HEAD_ROWS + 1;
   return {
     roofRows,
@@ -75,7 +78,7 @@ export const layOutTakeOff = (options: TakeOffOptions): TakeOffLayout => {
     penetrationRuns,
     typed,
     trim,
-    trimCheck,
+    checks,
     deck,
     starters,
     cautions: starters + STARTER_ROWS,

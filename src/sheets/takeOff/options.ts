@@ -1,7 +1,7 @@
 import type { TrimEdge } from "../../../shared/trimKinds";
 import type { PanelValues } from "../panelSheet";
 import { BLANK_ROOF, type RoofInput } from "../roofSheet/options";
-import type { Girths } from "../trimsSheet";
+import type { TrimFigures } from "../trimsSheet";
 
 /** A roof plane as an estimator measures it; lengths in feet or as tape text. */
 export interface PlaneInput {
@@ -61,8 +61,8 @@ export interface TakeOffOptions {
   /** Share of the panels that is ordered on top. */
   readonly spare: number;
   readonly supplies: Readonly<Record<string, SupplyInput>>;
-  /** Flat widths of trim, by its label. */
-  readonly girthsIn: Girths;
+  /** What the table of trims shows beside the usual, by a trim's label. */
+  readonly trims: Readonly<Record<string, TrimFigures>>;
   readonly panel: PanelValues;
 }
 
@@ -76,7 +76,7 @@ export const BLANK_TAKE_OFF: TakeOffOptions = {
   deck: {},
   spare: 0.1,
   supplies: {},
-  girthsIn: {},
+  trims: {},
   panel: {},
 };
 

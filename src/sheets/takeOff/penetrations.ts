@@ -1,4 +1,4 @@
-import { a1 } from "../address";
+import { a1, a1Range } from "../address";
 import { text, value, type PlannedCell } from "../plan";
 import type { TakeOffLayout } from "./layout";
 import type { PenetrationInput } from "./options";
@@ -11,6 +11,13 @@ const KINDS: readonly PenetrationInput["kind"][] = ["chimney", "pipe"];
 
 export const penetrationCell = (row: number, column: keyof typeof PENETRATION): string =>
   a1({ row, column: PENETRATION[column] });
+
+/** A column of the table. */
+export const penetrationColumn = (layout: TakeOffLayout, column: keyof typeof PENETRATION): string =>
+  a1Range(
+    { row: layout.penetrations, column: PENETRATION[column] },
+    { row: layout.penetrations + layout.penetrationRows - 1, column: PENETRATION[column] },
+  );
 
 const inputsOf = (penetration: PenetrationInput | undefined): readonly (number | string | undefined)[] => {
   if (!penetration) return HEADINGS.map(() => undefined);
@@ -27,6 +34,12 @@ export const penetrationSection = (
   penetrations: readonly PenetrationInput[],
 ): PlannedCell[] => [
   ...sectionHead(layout.penetrations, "3  Chimneys and pipes", HEADINGS),
+  {
+    row: layout.penetrations,
+    column: HEADINGS.length,
+    content: text("front and back are as wide as the chimney: what is turned at their corners comes on top"),
+    style: "note",
+  },
   ...rowsFrom(layout.penetrations, layout.penetrationRows).flatMap((row, index) =>
     inputsOf(penetrations[index]).map((typed, column): PlannedCell => ({
       row,

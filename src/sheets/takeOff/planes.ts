@@ -107,11 +107,12 @@ const slopeUsed = (row: number): string => {
 };
 
 /** A column of the plane table as a range, for totals and look-ups. */
-export const planeColumn = (layout: TakeOffLayout, column: keyof typeof PLANE): string =>
-  a1Range(
-    { row: layout.planes, column: PLANE[column] },
-    { row: layout.planeTotal - 1, column: PLANE[column] },
-  );
+export const planeColumn = (
+  layout: TakeOffLayout,
+  column: keyof typeof PLANE,
+  firstRow = layout.planes,
+): string =>
+  a1Range({ row: firstRow, column: PLANE[column] }, { row: layout.planeTotal - 1, column: PLANE[column] });
 
 /** The corners of a plane that is measured by hand. */
 export const outlineOfRow = (row: number): string =>

@@ -67,10 +67,11 @@ const planeRuns = (firstRow: number, planeRow: number): PlannedCell[] => {
 
 /** The four sides of a chimney, or the one flashing of a pipe: as long as its trim's stock, so that each takes a piece. */
 const penetrationRuns = (layout: TakeOffLayout, firstRow: number, penetrationRow: number): PlannedCell[] => {
-  const [name, kind, width, depth, pitch] = (["name", "kind", "width", "depth", "pitch"] as const).map(
+  const [typedName, kind, width, depth, pitch] = (["name", "kind", "width", "depth", "pitch"] as const).map(
     (column) => penetrationCell(penetrationRow, column),
   ) as [string, string, string, string, string];
   const sides = call(chimneyTrimSpec, width, depth, pitch, "FALSE");
+  const name = `IF(${isEmpty(typedName)},${kind},${typedName})`;
   const pipe: TrimEdge = "pipe";
   const flashing = `INDEX(${trimColumn(layout, "stock")},MATCH("${pipe}",${trimColumn(layout, "follows")},0))`;
   // The table gives both sides in one row. The edges stand here as words: a chimney that lacks its pitch then spoils the

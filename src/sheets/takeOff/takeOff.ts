@@ -6,6 +6,7 @@ import { rowHeightsOf } from "../rowHeights";
 import { cautionCells } from "../cautionCells";
 import { cutsSheet } from "../cutsSheet";
 import { trimsSheet } from "../trimsSheet";
+import { checkSection } from "./checks";
 import { courseSection } from "./courses";
 import { deckSection } from "./deck";
 import { layOutTakeOff } from "./layout";
@@ -66,7 +67,7 @@ const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
 export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNames): WorkbookPlan => {
   const layout = layOutTakeOff(options);
   const panel = sheetNames.panel === undefined ? undefined : panelSheet(sheetNames.panel, options.panel);
-  const trims = sheetNames.trims === undefined ? undefined : trimsSheet(sheetNames.trims, options.girthsIn);
+  const trims = sheetNames.trims === undefined ? undefined : trimsSheet(sheetNames.trims, options.trims);
   const front = options.roof && roofSheet(sheetNames.roof, options.roof);
   const cells: PlannedCell[] = [
     ...head(options),
@@ -75,6 +76,7 @@ export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNam
     ...penetrationSection(layout, options.penetrations),
     ...runSection(layout, options.runs),
     ...trimSection(layout),
+    ...checkSection(layout),
     ...deckSection(layout, options.deck),
     ...starterSection(layout, options.planes),
     ...cautionCells(layout.cautions),

@@ -4,16 +4,17 @@ import { nailCountSpec } from "../../../functions/trim/nailCount";
 import { sheetWeightSpec } from "../../../functions/trim/sheetWeight";
 import { trimFeetSpec } from "../../../functions/trim/trimFeet";
 import { trimStockSpec } from "../../../functions/trim/trimStock";
+import type { TrimEdge } from "../../../shared/trimKinds";
 import { SQ_INCHES_PER_SQ_FOOT } from "../../../shared/units";
 import { call, isEmpty, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, type PlannedCell } from "../plan";
 import { TRIM_ROWS, TRIMS, TRIMS_NAME } from "../trimsSheet";
 import type { TakeOffLayout } from "./layout";
-import { edgesWithout, lengthsOfRoof, namesOfRoof } from "./roofPart";
-import { hasLength, runColumn } from "./runs";
+import { lengthsOfRoof, namesOfRoof } from "./roofPart";
+import { runColumn } from "./runs";
 import { rowsFrom, sectionHead } from "./section";
-import { TRIM, trimCell, trimColumn, type TrimColumn } from "./trimTable";
+import { TRIM, trimCell, type TrimColumn } from "./trimTable";
 
 const HEADINGS = [
   "Trim",
@@ -45,7 +46,7 @@ export const runsTaken = (
 };
 
 /** A value of the workbook's table of trims. */
-const setting = (index: number, column: keyof typeof TRIMS): string =>
+export const setting = (index: number, column: keyof typeof TRIMS): string =>
   `INDEX(${TRIMS_NAME},${index + 1},${TRIMS[column] + 1})`;
 
 /** A cell whose bare number is in inches; text has a unit of its own. */
@@ -53,6 +54,11 @@ const inches = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},${call(in
 
 /** How many edges of a trim are fastened: 0 where blank, and an error for any that is not 0, 1 or 2. */
 const edgesOf = (cell: string): string => `IF(${isEmpty(cell)},0,MATCH(VALUE(${cell}),{0,1,2},0)-1)`;
+
+const PIPE: TrimEdge = "pipe";
+
+/** How trim is cut, as the panel sheet has it: kerf and shortest piece. */
+export const CUTTING = [panelFieldName("cutLossIn"), panelFieldName("shortestTrimIn")] as const;
 
 const FORMATS: Partial<Record<TrimColumn, string>> = { feet: "#,##0.00", weightEach: "0.00" };
 const COUNTED: readonly TrimColumn[] = ["runs", "stocks", "clips", "nails"];
@@ -74,12 +80,15 @@ const trimRow = (layout: TakeOffLayout, index: number): PlannedCell[] => {
     );
   const contents: Record<TrimColumn, string> = {
     label: `=IF(${isEmpty(setting(index, "label"))},"",${setting(index, "label")})`,
-    follows: unlessEmpty(label, setting(index, "follows")),
+    follows: unlessEmpty(label, `IF(${isEmpty(setting(index, "follows"))},"",${setting(index, "follows")})`),
     stock: unlessEmpty(label, inInches("stockIn", panelFieldName("trimStockIn"))),
     lap: unlessEmpty(label, inInches("lapIn", panelFieldName("trimLapIn"))),
     runs: unlessEmpty(label, `SUMPRODUCT((${lengths}<>0)*1)`),
     feet: ofRuns(call(trimFeetSpec, lengths, lap, stock)),
-    stocks: ofRuns(call(trimStockSpec, lengths, stock, lap, panelFieldName("cutLossIn"))),
+    // Each pipe takes a flashing of its own, whatever else follows pipes.
+    stocks: ofRuns(
+      `IF(${follows}="${PIPE}",${runs},${call(trimStockSpec, lengths, stock, lap, ...CUTTING)})`,
+    ),
     clips: along(
       "clippedEdges",
       (spacing) => call(clipCountSpec, lengths, spacing),
@@ -90,7 +99,7 @@ const trimRow = (layout: TakeOffLayout, index: number): PlannedCell[] => {
       (spacing) => call(nailCountSpec, lengths, spacing),
       inInches("nailSpacingIn", panelFieldName("eaveNailSpacingIn")),
     ),
-    weightEach: weightEach(label, setting(index, "girthIn"), stock),
+    weightEach: weightEach(label, index, stock),
   };
   return (Object.keys(TRIM) as TrimColumn[]).map((column) => ({
     row,
@@ -101,31 +110,18 @@ const trimRow = (layout: TakeOffLayout, index: number): PlannedCell[] => {
   }));
 };
 
-/** Of one stock length, from its flat width; quiet where the width or the metal's thickness isn't known. */
-const weightEach = (label: string, girth: string, stock: string): string => {
+/** Of one stock length: as typed, else from its flat width; quiet where that or the metal's thickness isn't known. */
+const weightEach = (label: string, index: number, stock: string): string => {
+  const [typed, girth] = [setting(index, "weightLb"), setting(index, "girthIn")];
   const thickness = panelFieldName("trimThicknessIn");
   const perSquareFoot = call(sheetWeightSpec, panelFieldName("trimMetal"), thickness);
   const weight = `${inches(girth)}*${stock}/${SQ_INCHES_PER_SQ_FOOT}*${perSquareFoot}`;
-  return unlessEmpty(label, `IF(OR(${isEmpty(girth)},${thickness}=0),"",${weight})`);
-};
-
-/** Says how many runs no trim follows: what is forgotten here isn't on the order. */
-const forgotten = (layout: TakeOffLayout): PlannedCell => {
-  const follows = trimColumn(layout, "follows");
-  const byHand = `SUMPRODUCT(ISNA(MATCH(${runColumn(layout, "edge")},${follows},0))*${hasLength(runColumn(layout, "length"))})`;
-  const count = layout.roofRows > 0 ? `${byHand}+${edgesWithout(follows)}` : byHand;
-  const sentence = `${count}&" runs take no trim: let a trim of the Trims sheet follow their edge"`;
-  return {
-    row: layout.trimCheck,
-    column: 0,
-    content: formula(`=IF(${count}=0,"",${sentence})`),
-    style: "caution",
-  };
+  const fromGirth = `IF(OR(${isEmpty(girth)},${thickness}=0),"",${weight})`;
+  return unlessEmpty(label, `IF(${isEmpty(typed)},${fromGirth},${typed})`);
 };
 
 /** Every trim of the workbook's table with all the runs that it takes, cut from the fewest stock lengths. */
 export const trimSection = (layout: TakeOffLayout): PlannedCell[] => [
   ...sectionHead(layout.trim, "5  Trim and its fasteners", HEADINGS),
   ...rowsFrom(0, TRIM_ROWS).flatMap((index) => trimRow(layout, index)),
-  forgotten(layout),
 ];

@@ -218,7 +218,7 @@ describe("a changed cell moves everything", () => {
   it("the panel sheet again: text with its unit, and what is left blank", async () => {
     await edit("B4", "2 ft", "Panel");
     expect(ordered("panels", WITH_WASTE)).toBe(933);
-    for (let row = 6; row <= 34; row++) await edit(`B${row}`, null, "Panel");
+    for (let row = 6; row <= 35; row++) await edit(`B${row}`, null, "Panel");
     expect(errorsOn(takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES))).toEqual([]);
     expect(trimOf("eave starter", STOCKS)).toBe(12);
     // Without setback and fold every cut leaves what another takes: 30 panels a course, 14 courses, two planes, 10 % spare.
@@ -459,7 +459,9 @@ describe("a take-off from a footprint", () => {
     expect(shown(`I${rowOf("Plane 1")}`)).toBe(0);
     expect(trimOf("gable channel", RUNS)).toBe(0);
     const check = rowOf("ridge", rowOf("5  Trim and its fasteners")) + 4;
-    expect(shown(`A${check}`)).toBe("4 runs take no trim: let a trim of the Trims sheet follow their edge");
+    expect(shown(`A${check}`)).toBe(
+      "4 runs take no trim: check the edge, or let a trim of the Trims sheet follow it",
+    );
     const ownTrim = 5 + 13;
     await edit(`A${ownTrim}`, "step flashing", "Trims");
     await edit(`B${ownTrim}`, "eave step", "Trims");
@@ -485,6 +487,91 @@ describe("a take-off from a footprint", () => {
     expect(shown(`K${rowOf("All planes")}`)).toBeInstanceOf(CellError);
     expect(trimOf("ridge", RUNS)).toBeInstanceOf(CellError);
     expect(ordered("eave starter", TO_ORDER)).toBeInstanceOf(CellError);
+  });
+});
+
+describe("what may be forgotten is said on the order", () => {
+  beforeEach(() => open(DEMO_TAKE_OFF));
+
+  const warned = (): Cell => engine.getCell(at("A3", "Order"));
+  const runs = (): number => rowOf("4  Runs that trim follows");
+
+  it("says nothing where nothing is", () => {
+    expect(warned()).toBe("");
+  });
+
+  it("a run of an edge that no trim follows", async () => {
+    const ridge = rowOf("ridge", runs());
+    await edit(`B${ridge + 1}`, "rigde");
+    await edit(`C${ridge + 1}`, 60);
+    expect(warned()).toBe("1 run takes no trim: check the edge, or let a trim of the Trims sheet follow it");
+  });
+
+  it("planes without a ridge or hip", async () => {
+    await edit(`C${rowOf("ridge", runs())}`, null);
+    expect(warned()).toBe(
+      "planes are measured by hand, and no ridge or hip has a length: are all edges typed?",
+    );
+  });
+
+  it("a chimney that isn't called one, and a pipe with a space too many", async () => {
+    const pipe = rowOf("vent pipe");
+    await edit(`B${pipe}`, "pipe ");
+    await edit(`C${pipe + 1}`, 3);
+    expect(warned()).toBe("2 rows of chimneys and pipes say neither, and are not counted");
+  });
+
+  it("a trim that follows nothing", async () => {
+    await edit("B5", "eaves", "Trims");
+    expect(warned()).toBe("1 trim follows no edge, and comes to nothing");
+    await edit("B5", null, "Trims");
+    expect(warned()).toBe("1 trim follows no edge, and comes to nothing");
+    expect(trimOf("drip edge", STOCKS)).toBe(0);
+  });
+
+  it("panels without clips", async () => {
+    await edit("B18", null, "Panel");
+    expect(warned()).toBe("the panel sheet gives no clips per panel: none are ordered");
+  });
+
+  it("a line that is an error, which no total counts", async () => {
+    await edit(`C${rowOf("ridge", runs())}`, "long");
+    expect(warned()).toMatch(/^3 lines have an error: see the take-off/);
+    expect(engine.getCell(at(`A${orderRow("ice barrier") + 2}`, "Order"))).toBe(
+      "lines with an error are not counted",
+    );
+  });
+});
+
+describe("the table of trims", () => {
+  beforeEach(() => open(DEMO_TAKE_OFF));
+
+  it("keeps a trim's price and pack with it when rows change places", async () => {
+    const row = (of: number): Cell[] =>
+      ["A", "B", "E", "G", "I", "L"].map((column) => engine.getCell(at(`${column}${of}`, "Trims")));
+    const [gable, ridge] = [row(8), row(17)];
+    for (const [index, column] of ["A", "B", "E", "G", "I", "L"].entries()) {
+      await edit(`${column}8`, ridge[index] as string | number, "Trims");
+      await edit(`${column}17`, gable[index] as string | number, "Trims");
+    }
+    expect(ordered("ridge", "L")).toBe(138.6);
+    expect(ordered("gable channel", "L")).toBe(97.2);
+  });
+
+  it("cuts no piece shorter than the panel sheet allows", async () => {
+    const ridge = rowOf("ridge", rowOf("4  Runs that trim follows"));
+    await edit(`C${ridge}`, `10' 0 1/4"`);
+    await edit("B7", "ridge", "Trim cuts");
+    expect(engine.getCell(at("C11", "Trim cuts"))).toBe(`0' 2 1/4" run 25`);
+    await edit("B33", 12, "Panel");
+    expect(engine.getCell(at("C11", "Trim cuts"))).toBe(`1' 0" run 25`);
+  });
+
+  it("takes a flashing for each pipe, whatever else follows pipes", async () => {
+    await edit("A18", "boot", "Trims");
+    await edit("B18", "pipe", "Trims");
+    await edit("C18", 24, "Trims");
+    expect(ordered("boot", TO_ORDER)).toBe(1);
   });
 });
 

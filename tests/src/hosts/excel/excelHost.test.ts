@@ -112,6 +112,25 @@ describe("what the Excel host reads", () => {
     expect(await hostOf(workbook).named("Nothing")).toBeUndefined();
   });
 
+  it("leaves alone a workbook whose own Trims are no table of ours", async () => {
+    const workbook = fakeWorkbook("Bid");
+    workbook.names.set("Trims", "Bid!$A$1:$B$4");
+    await expect(addTakeOff(hostOf(workbook), DEMO_TAKE_OFF)).rejects.toThrow(
+      "This workbook uses the name Trims for something else.",
+    );
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid"]);
+  });
+
+  it("shares the table of trims between two take-offs", async () => {
+    const workbook = fakeWorkbook("Bid");
+    await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+    expect(await addTakeOff(hostOf(workbook), BLANK_TAKE_OFF)).toEqual([
+      "Take-off 2",
+      "Order 2",
+      "Trim cuts 2",
+    ]);
+  });
+
   it("builds a field sheet that leads to the take-off, printed on one page", async () => {
     const workbook = fakeWorkbook("Bid");
     const host = hostOf(workbook);
