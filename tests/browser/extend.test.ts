@@ -153,22 +153,25 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await page.close();
   });
 
-  it.each(["light", "dark"] as const)("has no fault that axe finds in the proposal: %s", async (colorScheme) => {
-    const { page } = await visit(browser, server.address, { colorScheme });
-    await typeRows(page, "R", 3, BID.slice(0, 2));
-    await goTo(page, "S4");
-    await page.getByRole("button", { name: "Read the selection" }).click();
-    await page.getByRole("checkbox", { name: /^Courses/ }).check();
-    await page.getByRole("checkbox", { name: /^Thermal move/ }).check();
-    await page.addScriptTag({ path: require.resolve("axe-core/axe.min.js") });
-    const violations = await page.evaluate(async () => {
-      const { axe } = window as unknown as { axe: typeof Axe };
-      const results = await axe.run("#pane", {
-        runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
+  it.each(["light", "dark"] as const)(
+    "has no fault that axe finds in the proposal: %s",
+    async (colorScheme) => {
+      const { page } = await visit(browser, server.address, { colorScheme });
+      await typeRows(page, "R", 3, BID.slice(0, 2));
+      await goTo(page, "S4");
+      await page.getByRole("button", { name: "Read the selection" }).click();
+      await page.getByRole("checkbox", { name: /^Courses/ }).check();
+      await page.getByRole("checkbox", { name: /^Thermal move/ }).check();
+      await page.addScriptTag({ path: require.resolve("axe-core/axe.min.js") });
+      const violations = await page.evaluate(async () => {
+        const { axe } = window as unknown as { axe: typeof Axe };
+        const results = await axe.run("#pane", {
+          runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
+        });
+        return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
       });
-      return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
-    });
-    expect(violations).toEqual([]);
-    await page.close();
-  });
+      expect(violations).toEqual([]);
+      await page.close();
+    },
+  );
 });

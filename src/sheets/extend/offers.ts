@@ -59,9 +59,13 @@ const singleValued = catalogue.filter(({ columns, concept }) => !columns && conc
 const offersOf = (supplies: Supplies): Offer[] =>
   singleValued.map((spec) => offerOf(spec, supplies)).filter((offer): offer is Offer => offer !== undefined);
 
-/** The results that a block's columns can give, in the catalogue's order. */
-export const offersFor = (supplies: Supplies): Offer[] =>
-  offersOf(supplies).filter(({ from }) => from.length > 0);
+const asksForNothing = ({ fields }: Offer): boolean => fields.every(({ parameter }) => parameter.optional);
+
+/** The results that a block's columns can give, in the catalogue's order; those that ask for more come last. */
+export const offersFor = (supplies: Supplies): Offer[] => {
+  const offers = offersOf(supplies).filter(({ from }) => from.length > 0);
+  return [...offers.filter(asksForNothing), ...offers.filter((offer) => !asksForNothing(offer))];
+};
 
 /** Results that stand alone, at the selection: everything comes from the panel, or is typed. */
 export const offersAlone = (names: readonly string[]): Offer[] => offersOf({ columns: [], names, typed: {} });
