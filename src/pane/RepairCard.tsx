@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import { counted } from "../../shared/describe";
+import { failureInWords } from "../failureInWords";
 import type { Host, Repaired } from "../hosts/host";
-import { failureInWords } from "./inWords";
 
 const inWords = ({ entered, stillUnknown, protectedSheets }: Repaired): string => {
   const sentences = [

@@ -4,7 +4,7 @@ import { readBlock, type Block } from "../../sheets/extend/block";
 import { sameSheet, type Survey } from "../../sheets/extend/survey";
 import { patchArea, patchInWords, type CellPatch, type Undo } from "../../sheets/patch";
 import { areaInWords } from "../../sheets/address";
-import { failureInWords } from "../inWords";
+import { failureInWords } from "../../failureInWords";
 import { Alone } from "./Alone";
 import { Beside } from "./Beside";
 

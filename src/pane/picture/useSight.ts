@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Roof } from "../../../functions/roof/roofParts";
+import { failureInWords } from "../../failureInWords";
 import type { Host } from "../../hosts/host";
 import type { SheetInView } from "../../sheets/inView";
 import { readNamed } from "../../sheets/named";
@@ -21,7 +22,7 @@ const look = async (host: Host): Promise<Sight> => {
     if (isRoofSheet(view)) return { kind: "roof", roof: roofFromNames(named), view };
     return { kind: "plane", plane: planeInView(view, named), view };
   } catch (failure) {
-    return { kind: "nothing", sentence: failure instanceof Error ? failure.message : String(failure) };
+    return { kind: "nothing", sentence: failureInWords(failure) };
   }
 };
 

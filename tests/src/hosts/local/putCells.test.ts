@@ -1,4 +1,13 @@
 import { ICommandService, type ICellData, type IStyleData } from "@univerjs/core";
+import {
+  AddWorksheetMergeMutation,
+  EditStateEnum,
+  RangeProtectionRuleModel,
+  SetRowHiddenMutation,
+  UnitObject,
+  ViewStateEnum,
+  WorksheetProtectionRuleModel,
+} from "@univerjs/sheets";
 import { CellError } from "../../../../shared/cell";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/headless";
@@ -213,6 +222,42 @@ describe("what the local workbook refuses to take", () => {
     await engine.calculated();
     expect(() => engine.put(one("I2", "x"))).toThrow('J2 holds "=""". Nothing was written.');
     expect(() => engine.put(one("K3", "x"))).toThrow("L3 holds 3. Nothing was written.");
+  });
+
+  const ids = () => ({
+    unitId: engine.workbook.getUnitId(),
+    subUnitId: engine.workbook.getSheetBySheetName("Bid")?.getSheetId() ?? "",
+  });
+  const ranges = (address: string) => {
+    const { from, to } = readArea(address);
+    return [{ startRow: from.row, endRow: to.row, startColumn: from.column, endColumn: to.column }];
+  };
+
+  it("merged cells, which the survey tells of, hidden rows too", () => {
+    const commands = engine.injector.get(ICommandService);
+    commands.syncExecuteCommand(AddWorksheetMergeMutation.id, { ...ids(), ranges: ranges("J2:K3") });
+    commands.syncExecuteCommand(SetRowHiddenMutation.id, { ...ids(), ranges: ranges("A3:A4") });
+    expect(engine.survey("Bid", readArea("A1"))).toMatchObject({
+      merged: [readArea("J2:K3")],
+      hiddenRows: [2, 3],
+      isProtected: false,
+    });
+    expect(() => engine.put(one("I2", "x"))).toThrow("J2:K3 is merged. Nothing was written.");
+  });
+
+  it("a protected range, and a protected sheet", () => {
+    const rule = { ...ids(), permissionId: "p", id: "r", unitType: UnitObject.SelectRange };
+    const states = { viewState: ViewStateEnum.OthersCanView, editState: EditStateEnum.OnlyMe };
+    engine.injector
+      .get(RangeProtectionRuleModel)
+      .addRule(rule.unitId, rule.subUnitId, { ...rule, ...states, ranges: ranges("J2:J9") });
+    expect(() => engine.put(one("I2", "x"))).toThrow('I2:J2 of "Bid" is protected. Nothing was written.');
+    engine.put(one("K2", "x"));
+    engine.injector
+      .get(WorksheetProtectionRuleModel)
+      .addRule(rule.unitId, { ...rule, ...states, unitType: UnitObject.Worksheet });
+    expect(() => engine.put(one("M2", "x"))).toThrow("is protected");
+    expect(engine.survey("Bid", readArea("A1")).isProtected).toBe(true);
   });
 
   it("a sheet that is gone", () => {
