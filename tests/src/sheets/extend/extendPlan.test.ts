@@ -102,7 +102,12 @@ describe("columns beside a block", () => {
   });
 
   it("grow a table of the spreadsheet's", () => {
-    const table = { name: "Planes", area: { from: { row: 0, column: 0 }, to: { row: 2, column: 3 } } };
+    const table = {
+      name: "Planes",
+      hasHeadings: true,
+      hasTotals: false,
+      area: { from: { row: 0, column: 0 }, to: { row: 2, column: 3 } },
+    };
     const patch = extended(surveyOf(BID.slice(0, 3), "A1", { table }), ["PITCHANGLE"]);
     expect(patch.table).toEqual(table);
   });
