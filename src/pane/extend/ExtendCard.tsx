@@ -9,9 +9,9 @@ import { Alone } from "./Alone";
 import { Beside } from "./Beside";
 
 const SHAPES = {
-  beside: "Columns beside the selected block",
-  cell: "One cell, at the selection",
-  block: "A small block, at the selection",
+  beside: "Columns beside a block",
+  cell: "One cell where I stand",
+  block: "A small block where I stand",
 } as const;
 type Shape = keyof typeof SHAPES;
 

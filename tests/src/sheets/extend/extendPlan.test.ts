@@ -148,6 +148,15 @@ describe("what is offered", () => {
     ).toContain("PACKS");
   });
 
+  it("leaves out what would need another column", () => {
+    const offered = ids([
+      ["Pitch", "Notes"],
+      [6, ""],
+    ]);
+    expect(offered).toContain("PITCHANGLE");
+    expect(offered).not.toContain("RAFTERLENGTH");
+  });
+
   it("counts panels where the workbook has a panel sheet", () => {
     const rows = [
       ["Eave", "Slope length"],
