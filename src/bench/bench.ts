@@ -1,3 +1,4 @@
+import { extendBench } from "./extendBench";
 import { layoutBench } from "./layoutBench";
 import type { BenchRow } from "./measure";
 import { refusedRoofs } from "./randomRun";
@@ -40,7 +41,7 @@ const printRandomRoofs = (): boolean => {
 };
 
 const run = async (): Promise<void> => {
-  const rows = [...layoutBench(), ...(await roofBench()), ...(await trimBench())];
+  const rows = [...layoutBench(), ...(await roofBench()), ...(await trimBench()), ...(await extendBench())];
   print(inColumns([HEADINGS, ...rows.map(cells)]));
   const limitsKept = rows.every(({ ms, limitMs }) => limitMs === undefined || ms <= limitMs);
   process.exitCode = printRandomRoofs() && limitsKept ? 0 : 1;

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
+import { failureInWords } from "../failureInWords";
 
 type Outcome = { readonly kind: "written" | "failed"; readonly message: string };
 
@@ -30,7 +31,7 @@ export const BuildCard = ({ id, title, summary, action, build, children }: Props
     try {
       setOutcome({ kind: "written", message: `Added ${listed(await build())}. No other sheet was changed.` });
     } catch (failure) {
-      setOutcome({ kind: "failed", message: failure instanceof Error ? failure.message : String(failure) });
+      setOutcome({ kind: "failed", message: failureInWords(failure) });
     } finally {
       setIsBuilding(false);
     }

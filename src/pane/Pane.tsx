@@ -23,25 +23,33 @@ export const Pane = ({ host }: { host: PaneHost }) => (
         {
           id: "sheets",
           label: "Sheets",
-          content: (
+          content: () => (
             <>
               <TakeOffCard host={host} />
               <FieldSheetCard host={host} />
             </>
           ),
         },
-        { id: "functions", label: "Functions", content: <FunctionsCard host={host} /> },
+        {
+          id: "functions",
+          label: "Functions",
+          content: (isShown) => <FunctionsCard host={host} isShown={isShown} />,
+        },
         {
           id: "extend",
           label: "Extend",
-          content: (
+          content: () => (
             <>
               <ExtendCard host={host} />
               {host.repair && <RepairCard repair={host.repair} />}
             </>
           ),
         },
-        { id: "picture", label: "Picture", content: <PictureCard host={host} /> },
+        {
+          id: "picture",
+          label: "Picture",
+          content: (isShown) => <PictureCard host={host} isShown={isShown} />,
+        },
       ]}
     />
     <Cautions />

@@ -4,7 +4,7 @@ import { useRef, useState } from "preact/hooks";
 export interface PaneTab {
   readonly id: string;
   readonly label: string;
-  readonly content: ComponentChildren;
+  readonly content: (isShown: boolean) => ComponentChildren;
 }
 
 const stepOf = (key: string, at: number, last: number): number | undefined =>
@@ -60,7 +60,7 @@ export const Places = ({ tabs }: { tabs: readonly PaneTab[] }) => {
           aria-labelledby={`tab-${id}`}
           hidden={index !== shown}
         >
-          {content}
+          {content(index === shown)}
         </div>
       ))}
     </>

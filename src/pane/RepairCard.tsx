@@ -1,13 +1,13 @@
 import { useState } from "preact/hooks";
 import { counted } from "../../shared/describe";
+import { failureInWords } from "../failureInWords";
 import type { Host, Repaired } from "../hosts/host";
-import { failureInWords } from "./inWords";
 
 const inWords = ({ entered, stillUnknown, protectedSheets }: Repaired): string => {
   const sentences = [
     entered === 0
       ? "No cell of ours was left at #NAME?."
-      : `Entered ${counted(entered, "cell")} again; ${stillUnknown === 0 ? "none shows" : `${stillUnknown} still show`} #NAME?.`,
+      : `Entered ${counted(entered, "cell")} again; ${stillUnknown === 0 ? "none shows" : `${stillUnknown} still ${stillUnknown === 1 ? "shows" : "show"}`} #NAME?.`,
     ...(protectedSheets.length > 0
       ? [`Left alone, because protected: ${new Intl.ListFormat("en").format(protectedSheets)}.`]
       : []),

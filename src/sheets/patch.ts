@@ -2,6 +2,7 @@ import type { Cell } from "../../shared/cell";
 import { counted, describeCell } from "../../shared/describe";
 import { InputError } from "../../shared/inputError";
 import { a1, areaInWords, type Area, type Place } from "./address";
+import type { SpreadsheetTable } from "./extend/survey";
 import type { Content } from "./plan";
 
 /** A cell to write; its number format stays as it is where none is given. */
@@ -19,7 +20,7 @@ export interface CellPatch {
   /** The column whose formats the new cells take, row by row. */
   readonly lookLike?: number;
   /** A spreadsheet's table that grows to the right by these columns. */
-  readonly table?: { readonly name: string; readonly area: Area };
+  readonly table?: Pick<SpreadsheetTable, "name" | "area">;
 }
 
 /** Takes a write back, exactly; refuses where a cell has changed since. */

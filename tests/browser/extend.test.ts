@@ -3,7 +3,7 @@ import type { Browser, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
 import { describeInBrowser, launch } from "../support/browser";
-import { goTo, shownAt, typeRows, visit } from "../support/localPage";
+import { goTo, showPlace, shownAt, typeRows, visit } from "../support/localPage";
 
 jest.setTimeout(90_000);
 
@@ -31,6 +31,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
 
   const open = async () => {
     const opened = await visit(browser, server.address);
+    await showPlace(opened.page, "Extend");
     await typeRows(opened.page, "R", 3, BID);
     await goTo(opened.page, "S4");
     return opened;
@@ -135,7 +136,10 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await goTo(page, "R12");
     await page.getByLabel("Add").selectOption("cell");
     await page.getByRole("button", { name: "Read the selection" }).click();
-    await page.getByText(/^slope length is missing/).waitFor();
+    await page
+      .locator("#place-extend")
+      .getByText(/^slope length is missing/)
+      .waitFor();
     await page.getByLabel("slope length (feet) (needed)").fill("18,5");
     await page.getByText(/got "18,5"/).waitFor();
     await page.getByLabel("slope length (feet) (needed)").fill("18' 6\"");
@@ -157,6 +161,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     "has no fault that axe finds in the proposal: %s",
     async (colorScheme) => {
       const { page } = await visit(browser, server.address, { colorScheme });
+      await showPlace(page, "Extend");
       await typeRows(page, "R", 3, BID.slice(0, 2));
       await goTo(page, "S4");
       await page.getByRole("button", { name: "Read the selection" }).click();

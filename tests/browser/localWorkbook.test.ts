@@ -3,17 +3,12 @@ import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
 import { describeInBrowser, launch } from "../support/browser";
+import { goTo, showPlace, shownAt, visit as visitWorkbook, type Visit } from "../support/localPage";
 
 jest.setTimeout(60_000);
 
 /** A quick typist's pace: the editor follows every key, not a burst of them. */
 const KEYSTROKE_MS = 25;
-
-interface Visit {
-  readonly page: Page;
-  /** What a well-behaved page never does: console noise, script errors, requests to elsewhere. */
-  readonly complaints: string[];
-}
 
 describeInBrowser("the local workbook in a browser", () => {
   let browser: Browser;
@@ -29,29 +24,8 @@ describeInBrowser("the local workbook in a browser", () => {
     await server.close();
   });
 
-  const visit = async (options: BrowserContextOptions = {}): Promise<Visit> => {
-    const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, ...options });
-    const complaints: string[] = [];
-    page.on("console", (message) => complaints.push(`${message.type()}: ${message.text()}`));
-    page.on("pageerror", (error) => complaints.push(error.message));
-    page.on("request", (request) => {
-      const url = request.url();
-      if (!url.startsWith(server.address) && !/^(?:data|blob):/.test(url))
-        complaints.push(`request to ${url}`);
-    });
-    await page.goto(server.address);
-    await page.waitForSelector('[data-grid="painted"]');
-    return { page, complaints };
-  };
-
-  /** Goes to a cell as a person would: by its address in the name box. */
-  const goTo = async (page: Page, address: string): Promise<void> => {
-    const nameBox = page.locator('[data-u-comp="defined-name"] input, [class*="defined-name"] input').first();
-    await nameBox.click();
-    await nameBox.fill(address);
-    await nameBox.press("Enter");
-    await page.locator(".cell dt", { hasText: `, ${address}` }).waitFor();
-  };
+  const visit = (options: BrowserContextOptions = {}): Promise<Visit> =>
+    visitWorkbook(browser, server.address, options);
 
   /** Types into a cell and leaves it with Enter, noting when. */
   const type = async (page: Page, address: string, typed: string): Promise<void> => {
@@ -80,21 +54,12 @@ describeInBrowser("the local workbook in a browser", () => {
     throw new Error(`Tab never comes to ${name}`);
   };
 
-  /** Goes to one of the pane's places. */
-  const showPlace = (page: Page, name: string): Promise<void> =>
-    page.getByRole("tab", { name, exact: true }).click();
-
   const editDelayMs = (page: Page): Promise<number> =>
     page.evaluate(
       () =>
         Number(document.getElementById("workbook")?.dataset.calculatedAt) -
         Number(document.body.dataset.enteredAt),
     );
-
-  const shownAt = async (page: Page, address: string): Promise<string> => {
-    await goTo(page, address);
-    return (await page.locator(".cell-shows").textContent()) ?? "";
-  };
 
   it("opens on the worked example without a complaint, and says how long that took", async () => {
     const { page, complaints } = await visit();
@@ -122,6 +87,10 @@ describeInBrowser("the local workbook in a browser", () => {
   it("prices the order, and moves it when a pitch moves", async () => {
     const { page, complaints } = await visit();
     await type(page, "G7", "12:12");
+    await page.getByText("Order", { exact: true }).click();
+    await page.locator(".cell dt", { hasText: "Order, A1" }).waitFor();
+    await page.getByText("Trims", { exact: true }).click();
+    await page.locator(".cell dt", { hasText: "Trims, A1" }).waitFor();
     await page.getByText("Order", { exact: true }).click();
     await goTo(page, "C6");
     // North at 10 ft of run, 12 in 12, and a 2 ft tail is 16 ft 1 3/4 in: 17 courses in place of 14.

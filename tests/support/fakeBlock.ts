@@ -235,6 +235,8 @@ export const fakeTable = (waiting: Waiting, sheet: () => FakeSheet, name: string
   };
   return {
     name,
+    showHeaders: true,
+    showTotals: sheet().tables.find((each) => each.name === name)?.showTotals ?? false,
     getRange: () => fakeBlock(waiting, sheet, () => readArea(found().address)),
     autoFilter: waiting.loadedOnSync(["isDataFiltered"], () => ({
       isDataFiltered: found().isFiltered ?? false,

@@ -25,7 +25,7 @@ export interface FakeSheet {
   hiddenRows: number[];
   isProtected: boolean;
   isFiltered: boolean;
-  tables: { name: string; address: string; isFiltered?: boolean }[];
+  tables: { name: string; address: string; isFiltered?: boolean; showTotals?: boolean }[];
 }
 
 const newSheet = (id: string, name: string): FakeSheet => ({

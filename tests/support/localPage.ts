@@ -50,3 +50,7 @@ export const shownAt = async (page: Page, address: string): Promise<string> => {
   await goTo(page, address);
   return (await page.locator(".cell-shows").textContent()) ?? "";
 };
+
+/** Goes to one of the pane's places. */
+export const showPlace = (page: Page, name: string): Promise<void> =>
+  page.getByRole("tab", { name, exact: true }).click();

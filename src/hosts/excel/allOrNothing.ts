@@ -1,4 +1,4 @@
-const inWords = (failure: unknown): string => (failure instanceof Error ? failure.message : String(failure));
+import { failureInWords } from "../../failureInWords";
 
 /** Does something; where it fails, takes back what was done, and says so if even that fails. */
 export const allOrNothing = async <T>(act: () => Promise<T>, takeBack: () => Promise<void>): Promise<T> => {
@@ -8,9 +8,12 @@ export const allOrNothing = async <T>(act: () => Promise<T>, takeBack: () => Pro
     try {
       await takeBack();
     } catch (second) {
-      throw new Error(`${inWords(failure)}; and what was done could not be taken back: ${inWords(second)}`, {
-        cause: failure,
-      });
+      throw new Error(
+        `${failureInWords(failure)}; and what was done could not be taken back: ${failureInWords(second)}`,
+        {
+          cause: failure,
+        },
+      );
     }
     throw failure;
   }

@@ -20,7 +20,7 @@ export const survey = (excel: ExcelEntry): Promise<Survey> =>
     sheet.autoFilter.load("isDataFiltered");
     selected.load(PLACE_AND_SIZE);
     used.load(`values,formulas,${PLACE_AND_SIZE}`);
-    tables.load("items/name");
+    tables.load("items/name,items/showHeaders,items/showTotals");
     workbook.names.load("items/name");
     await context.sync();
 
@@ -48,7 +48,15 @@ export const survey = (excel: ExcelEntry): Promise<Survey> =>
       ...found,
       cells: paddedBy(rowIndex, columnIndex, used.values as unknown[][], toCell, null),
       formulas: paddedBy(rowIndex, columnIndex, used.formulas as unknown[][], toFormula, ""),
-      ...(table && tableRange && { table: { name: table.name, area: areaOf(tableRange) } }),
+      ...(table &&
+        tableRange && {
+          table: {
+            name: table.name,
+            area: areaOf(tableRange),
+            hasHeadings: table.showHeaders,
+            hasTotals: table.showTotals,
+          },
+        }),
       merged: merged.isNullObject ? [] : splitAddress(merged.address).map(readArea),
       isFiltered: sheet.autoFilter.isDataFiltered || (table?.autoFilter.isDataFiltered ?? false),
       hiddenRows: rows.value.flatMap(({ rowHidden }, index) => (rowHidden ? [rowIndex + index] : [])),

@@ -4,6 +4,7 @@ import {
   LogLevel,
   Univer,
   UniverInstanceType,
+  type Injector,
   type IUnitRange,
   type IWorkbookData,
   type Workbook,
@@ -52,6 +53,9 @@ export interface HeadlessEngine {
   survey(sheet: string, selected: Area): Survey;
   /** Writes into blank cells, all or none. */
   put(patch: CellPatch): Undo;
+  /** The engine's own, for what this interface doesn't say. */
+  readonly injector: Injector;
+  readonly workbook: Workbook;
   dispose(): void;
 }
 
@@ -176,6 +180,8 @@ export const createHeadlessEngine = (
     getCell,
     survey: surveyOf,
     put: (patch) => putCells(injector, workbook, patch),
+    injector,
+    workbook,
     dispose: () => univer.dispose(),
   };
 };

@@ -53,10 +53,12 @@ export const localHost = (ready: Promise<PageWorkbook>): PaneHost => ({
         listener(watched(cell));
       };
       workbook.onSelection(tell);
-      // The selected cell may change without being left: by a calculation.
-      workbook.onCalculated(() => {
+      // The selected cell may change without being left: by a calculation, or by Undo.
+      const again = (): void => {
         if (last) tell(workbook.getCell(last));
-      });
+      };
+      workbook.onCalculated(again);
+      workbook.onChange(again);
     });
   },
 });

@@ -5,7 +5,6 @@ import {
   type ICellData,
   type IMutationInfo,
   type Injector,
-  type IStyleData,
   type Nullable,
   type Workbook,
   type Worksheet,
@@ -68,20 +67,24 @@ const refuseWhatCannotBeWritten = (injector: Injector, sheet: Worksheet, area: A
   );
 };
 
-/** The style of the cell whose look is taken, with the number format of what is written. */
-const styleOf = (
+/**
+ * What the engine is to keep of a new cell. Its own style stays where it has one, else it takes its neighbour's look; the
+ * number format is that of the result. The style is whole, so that it comes out the same from a wiped cell.
+ */
+const newData = (
   workbook: Workbook,
+  cell: PatchCell | null,
+  own: Nullable<ICellData>,
   like: Nullable<ICellData>,
-  numberFormat: string | undefined,
-): IStyleData => ({
-  ...(like ? workbook.getStyles().getStyleByCell(like) : undefined),
-  ...(numberFormat !== undefined && { n: { pattern: numberFormat } }),
-});
-
-const newData = (workbook: Workbook, cell: PatchCell | null, like: Nullable<ICellData>): ICellData => ({
-  ...(cell && contentData(cell.content)),
-  s: styleOf(workbook, like, cell?.numberFormat),
-});
+): ICellData => {
+  const styled = own?.s ? own : like;
+  const style = styled ? workbook.getStyles().getStyleByCell(styled) : undefined;
+  const numberFormat = cell?.numberFormat;
+  return {
+    ...(cell && contentData(cell.content)),
+    s: { ...style, ...(numberFormat !== undefined && { n: { pattern: numberFormat } }) },
+  };
+};
 
 const byRow = (cells: readonly Kept[]): CellRows => {
   const rows: CellRows = {};
@@ -123,10 +126,10 @@ export const putCells = (injector: Injector, workbook: Workbook, patch: CellPatc
   };
 
   const before = placesOf(area).map(kept);
-  const after = before.map(({ row, column }): Kept => {
+  const after = before.map(({ row, column, data }): Kept => {
     const like = patch.lookLike === undefined ? undefined : sheet.getCellRaw(row, patch.lookLike);
     const cell = patch.cells[row - patch.at.row]?.[column - patch.at.column] ?? null;
-    return { row, column, data: newData(workbook, cell, like) };
+    return { row, column, data: newData(workbook, cell, data, like) };
   });
   const forward: IMutationInfo[] = [
     { id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(after) } },
@@ -150,10 +153,9 @@ export const putCells = (injector: Injector, workbook: Workbook, patch: CellPatc
 
   step(forward, back);
   const written = before.map((place) => formulaOrValue(injector, sheet, place));
-  return () => {
+  return async () => {
     refuseChanged(before.filter((place, index) => formulaOrValue(injector, sheet, place) !== written[index]));
     step(back, forward);
-    return Promise.resolve();
   };
 };
 

@@ -8,9 +8,13 @@ import {
   type Worksheet,
 } from "@univerjs/core";
 import { IRenderManagerService } from "@univerjs/engine-render";
-import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
+import {
+  SetRangeValuesMutation,
+  SetWorksheetActiveOperation,
+  SheetsSelectionsService,
+} from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
-import { filter, firstValueFrom, merge } from "rxjs";
+import { filter, firstValueFrom } from "rxjs";
 import { CellError, type Cell, type Matrix } from "../../../shared/cell";
 import type { WorkbookPlan } from "../../sheets/plan";
 import type { SheetInView } from "../../sheets/inView";
@@ -96,13 +100,18 @@ export const openWorkbook = (injector: Injector, workbook: Workbook, sentences: 
 
   const onSelection: PageWorkbook["onSelection"] = (listener) => {
     const selections = injector.get(SheetsSelectionsService);
-    // A sheet that comes to the front brings its own selection, which then hasn't changed.
-    const subscription = merge(selections.selectionChanged$, workbook.activeSheet$).subscribe(() => {
+    const tell = (): void => {
       const active = selections.getCurrentSelections().at(-1)?.primary;
       if (active) listener(shown(workbook.getActiveSheet(), active.actualRow, active.actualColumn));
+    };
+    const subscription = selections.selectionChanged$.subscribe(tell);
+    // A sheet that comes to the front brings its own selection, which then hasn't changed.
+    const activation = commands.onCommandExecuted(({ id }) => {
+      if (id === SetWorksheetActiveOperation.id) tell();
     });
     return () => {
       subscription.unsubscribe();
+      activation.dispose();
     };
   };
 

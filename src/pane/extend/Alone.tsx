@@ -68,7 +68,7 @@ export const Alone = ({ survey, shape, onWrite }: Props) => {
           />
         </label>
       )}
-      <TypedFields fields={offer.fields} typed={typed} onChange={setTyped} />
+      <TypedFields fields={offer.fields} typed={typed} areNeeded={shape === "cell"} onChange={setTyped} />
       {planned.kind === "patch" ? (
         <Planned survey={survey} patch={planned.patch} notes={[]} onMove={setColumn} />
       ) : (

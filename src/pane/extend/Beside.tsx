@@ -80,7 +80,12 @@ export const Beside = ({ survey, block, onWrite }: Props) => {
           </div>
         ))}
       </fieldset>
-      <TypedFields fields={picks.flatMap(({ offer }) => offer.fields)} typed={typed} onChange={setTyped} />
+      <TypedFields
+        fields={picks.flatMap(({ offer }) => offer.fields)}
+        typed={typed}
+        areNeeded
+        onChange={setTyped}
+      />
       {planned.kind === "patch" ? (
         <Planned
           survey={survey}

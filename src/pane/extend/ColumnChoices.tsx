@@ -22,8 +22,7 @@ export const ColumnChoices = ({ block, columns, onChange }: Props) => {
       <thead>
         <tr>
           <th scope="col">Heading</th>
-          <th scope="col">Means</th>
-          <th scope="col">Plain numbers are</th>
+          <th scope="col">Means, and what plain numbers are in</th>
         </tr>
       </thead>
       <tbody>
@@ -52,8 +51,6 @@ export const ColumnChoices = ({ block, columns, onChange }: Props) => {
                     </option>
                   ))}
                 </select>
-              </td>
-              <td>
                 {meaning !== undefined && unitsLike(usualUnit(meaning)).length > 1 && (
                   <select
                     aria-label={`Unit of "${heading}"`}

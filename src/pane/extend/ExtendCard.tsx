@@ -4,14 +4,14 @@ import { readBlock, type Block } from "../../sheets/extend/block";
 import { sameSheet, type Survey } from "../../sheets/extend/survey";
 import { patchArea, patchInWords, type CellPatch, type Undo } from "../../sheets/patch";
 import { areaInWords } from "../../sheets/address";
-import { failureInWords } from "../inWords";
+import { failureInWords } from "../../failureInWords";
 import { Alone } from "./Alone";
 import { Beside } from "./Beside";
 
 const SHAPES = {
-  beside: "Columns beside the selected block",
-  cell: "One cell, at the selection",
-  block: "A small block, at the selection",
+  beside: "Columns beside a block",
+  cell: "One cell where I stand",
+  block: "A small block where I stand",
 } as const;
 type Shape = keyof typeof SHAPES;
 
@@ -38,12 +38,14 @@ export const ExtendCard = ({ host }: { host: Host }) => {
   const undoButton = useRef<HTMLButtonElement>(null);
   const readButton = useRef<HTMLButtonElement>(null);
 
-  const attempt = async (act: () => Promise<void>): Promise<void> => {
+  /** One thing at a time. A button that has the keyboard isn't disabled meanwhile: it would lose it. */
+  const attempt = async (act: () => Promise<void>, stillUndo: Partial<Outcome> = {}): Promise<void> => {
+    if (isBusy) return;
     setIsBusy(true);
     try {
       await act();
     } catch (failure) {
-      setOutcome({ kind: "failed", message: failureInWords(failure) });
+      setOutcome({ ...stillUndo, kind: "failed", message: failureInWords(failure) });
     } finally {
       setIsBusy(false);
     }
@@ -76,7 +78,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
       await undo?.();
       setOutcome({ kind: "written", message: `Undone: ${where ?? ""} is as it was.` });
       readButton.current?.focus();
-    });
+    }, outcome);
 
   // The button that was pressed is gone: the keyboard goes on at the one that takes it back.
   useEffect(() => {
@@ -113,7 +115,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
             ))}
           </select>
         </label>
-        <button type="submit" ref={readButton} disabled={isBusy}>
+        <button type="submit" ref={readButton}>
           Read the selection
         </button>
       </form>
@@ -137,13 +139,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
         {outcome?.message}
       </p>
       {outcome?.undo && (
-        <button
-          type="button"
-          class="quiet"
-          ref={undoButton}
-          disabled={isBusy}
-          onClick={() => void takeBack(outcome)}
-        >
+        <button type="button" class="quiet" ref={undoButton} onClick={() => void takeBack(outcome)}>
           Undo
         </button>
       )}

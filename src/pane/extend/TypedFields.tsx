@@ -6,18 +6,20 @@ export type Typed = Readonly<Record<string, string>>;
 interface Props {
   readonly fields: readonly Field[];
   readonly typed: Typed;
+  /** Nothing can be written without what the functions require. */
+  readonly areNeeded: boolean;
   readonly onChange: (typed: Typed) => void;
 }
 
 /** Values that neither a column nor the panel sheet gives; each asked for once. */
-export const TypedFields = ({ fields, typed, onChange }: Props) => {
+export const TypedFields = ({ fields, typed, areNeeded, onChange }: Props) => {
   const byKey = new Map(fields.map((field) => [field.key, field]));
   return (
     <>
       {[...byKey.values()].map(({ key, label, parameter }) => (
         <label key={key}>
           {label}
-          {parameter.optional ? "" : " (needed)"}
+          {areNeeded && !parameter.optional ? " (needed)" : ""}
           <input
             name={`extend-${key}`}
             value={typed[key] ?? ""}

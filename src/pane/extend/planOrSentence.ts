@@ -1,5 +1,5 @@
 import type { CellPatch } from "../../sheets/patch";
-import { failureInWords } from "../inWords";
+import { failureInWords } from "../../failureInWords";
 
 /** What would be written, or why it can't be planned yet. */
 export type Planned =

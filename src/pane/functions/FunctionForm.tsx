@@ -15,7 +15,7 @@ import {
   type Given,
 } from "../../sheets/insertFunction";
 import type { CellPatch } from "../../sheets/patch";
-import { failureInWords } from "../inWords";
+import { failureInWords } from "../../failureInWords";
 import { ArgumentField } from "./ArgumentField";
 
 interface Props {

@@ -5,7 +5,7 @@ import { findFunctions } from "../../help/findFunctions";
 import type { Host } from "../../hosts/host";
 import { qualifiedName } from "../../namespace";
 import type { CellPatch, Undo } from "../../sheets/patch";
-import { failureInWords } from "../inWords";
+import { failureInWords } from "../../failureInWords";
 import { FunctionForm } from "./FunctionForm";
 import { useSurvey } from "./useSurvey";
 
@@ -18,12 +18,12 @@ interface Outcome {
 const helpAddress = ({ id }: FunctionSpec): string => `help/${id}.html`;
 
 /** Finds a function by what it does, explains it, fills it with cells, and inserts it. */
-export const FunctionsCard = ({ host }: { host: Host }) => {
+export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean }) => {
   const [search, setSearch] = useState("");
   const [id, setId] = useState("COURSES");
   const [outcome, setOutcome] = useState<Outcome>();
   const undoButton = useRef<HTMLButtonElement>(null);
-  const survey = useSurvey(host);
+  const survey = useSurvey(host, isShown);
 
   const found = findFunctions(catalogue, search);
   const spec = found.find((each) => each.id === id) ?? found[0];

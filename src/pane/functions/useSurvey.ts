@@ -1,22 +1,10 @@
-import { useEffect, useState } from "preact/hooks";
 import type { Host } from "../../hosts/host";
 import type { Survey } from "../../sheets/extend/survey";
+import { useWatched } from "../useWatched";
+
+/** A sheet that can't be read just now, such as a chart's, is none. */
+const survey = (host: Host): Promise<Survey | undefined> => host.survey().catch(() => undefined);
 
 /** The sheet in front, as it is now; read again when a selection, a cell or a result changes. */
-export const useSurvey = (host: Host): Survey | undefined => {
-  const [survey, setSurvey] = useState<Survey>();
-  useEffect(() => {
-    let isOver = false;
-    const read = async (): Promise<void> => {
-      const read = await host.survey().catch(() => undefined);
-      if (!isOver) setSurvey(read);
-    };
-    void read();
-    const stop = host.watch(() => void read());
-    return () => {
-      isOver = true;
-      stop();
-    };
-  }, [host]);
-  return survey;
-};
+export const useSurvey = (host: Host, isShown: boolean): Survey | undefined =>
+  useWatched(host, isShown, survey);

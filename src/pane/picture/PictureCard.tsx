@@ -4,8 +4,8 @@ import { RoofPicture } from "./RoofPicture";
 import { useSight } from "./useSight";
 
 /** The plane or roof that a person looks at, drawn again as cells change. */
-export const PictureCard = ({ host }: { host: Host }) => {
-  const sight = useSight(host);
+export const PictureCard = ({ host, isShown }: { host: Host; isShown: boolean }) => {
+  const sight = useSight(host, isShown);
   return (
     <section class="card" aria-labelledby="picture-title">
       <h2 id="picture-title">Picture</h2>

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import { layOut } from "../../../functions/layout/engine/layOut";
 import type { Layout } from "../../../functions/layout/engine/listing";
 import type { LayoutStart } from "../../../shared/layoutStart";
+import { failureInWords } from "../../failureInWords";
 import type { Host, SheetPicture } from "../../hosts/host";
 import { frameOf } from "../../pictures/frame";
 import { layoutPicture } from "../../pictures/layoutPicture";
@@ -19,7 +20,7 @@ const lay = ({ plane, panel }: PlaneInView, start: LayoutStart): Laid => {
   try {
     return { layout: layOut(plane, panel, start, true) };
   } catch (failure) {
-    return { sentence: failure instanceof Error ? failure.message : String(failure) };
+    return { sentence: failureInWords(failure) };
   }
 };
 

@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { failureInWords } from "../../failureInWords";
 import type { Host, SheetPicture } from "../../hosts/host";
 import { a1 } from "../../sheets/address";
 
@@ -22,7 +23,7 @@ export const PutOnSheet = ({ host, name, picture }: Props) => {
         message: `The ${name} lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.`,
       });
     } catch (failure) {
-      setOutcome({ kind: "failed", message: failure instanceof Error ? failure.message : String(failure) });
+      setOutcome({ kind: "failed", message: failureInWords(failure) });
     }
   };
   return (

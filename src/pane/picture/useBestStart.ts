@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { searchBestStart, type BestStart } from "../../../functions/layout/engine/bestStart";
+import { failureInWords } from "../../failureInWords";
 import type { PlaneInView } from "../../sheets/planeInView";
 
 export type Search =
@@ -44,7 +45,7 @@ export const useBestStart = (): {
           }
         }
       } catch (failure) {
-        setSearch({ kind: "failed", sentence: failure instanceof Error ? failure.message : String(failure) });
+        setSearch({ kind: "failed", sentence: failureInWords(failure) });
       }
     };
     setSearch({ kind: "searching", weighed: 0, choices: 1 });

@@ -1,9 +1,10 @@
-import { useEffect, useState } from "preact/hooks";
 import type { Roof } from "../../../functions/roof/roofParts";
+import { failureInWords } from "../../failureInWords";
 import type { Host } from "../../hosts/host";
 import type { SheetInView } from "../../sheets/inView";
 import { readNamed } from "../../sheets/named";
 import { isRoofSheet, roofFromNames } from "../../sheets/roofSheet/roofInView";
+import { useWatched } from "../useWatched";
 import { planeInView, type PlaneInView } from "../../sheets/planeInView";
 
 /** What the picture shows: a plane or a roof with the sheet that it stands on, or a sentence on why there is none. */
@@ -12,40 +13,15 @@ export type Sight =
   | { readonly kind: "roof"; readonly roof: Roof; readonly view: SheetInView }
   | { readonly kind: "nothing"; readonly sentence: string };
 
-/** Changes come in bursts: a calculation touches many cells. */
-const SETTLE_MS = 60;
-
 const look = async (host: Host): Promise<Sight> => {
   try {
     const [view, named] = await Promise.all([host.inView(), readNamed(host)]);
     if (isRoofSheet(view)) return { kind: "roof", roof: roofFromNames(named), view };
     return { kind: "plane", plane: planeInView(view, named), view };
   } catch (failure) {
-    return { kind: "nothing", sentence: failure instanceof Error ? failure.message : String(failure) };
+    return { kind: "nothing", sentence: failureInWords(failure) };
   }
 };
 
 /** What a person looks at, read again whenever the selection or a cell changes. */
-export const useSight = (host: Host): Sight | undefined => {
-  const [sight, setSight] = useState<Sight>();
-  useEffect(() => {
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    // A look that was begun earlier may end later: only the latest one counts.
-    let latest = 0;
-    const stop = host.watch(() => {
-      clearTimeout(timer);
-      timer = setTimeout(() => {
-        const mine = ++latest;
-        void look(host).then((seen) => {
-          if (mine === latest) setSight(seen);
-        });
-      }, SETTLE_MS);
-    });
-    return () => {
-      clearTimeout(timer);
-      latest = -1;
-      stop();
-    };
-  }, [host]);
-  return sight;
-};
+export const useSight = (host: Host, isShown: boolean): Sight | undefined => useWatched(host, isShown, look);

@@ -3,7 +3,7 @@ import { InputError } from "../../../shared/inputError";
 import { areaInWords, overlap, type Area } from "../address";
 import { columnData, type ColumnData } from "./columnData";
 import { regionAround } from "./region";
-import type { Survey } from "./survey";
+import type { SpreadsheetTable, Survey } from "./survey";
 import { isSubtotal, totalCall } from "./totalRow";
 
 /** A block of a sheet that columns can be added to: a heading row, rows of data, perhaps a row of totals. */
@@ -19,10 +19,13 @@ export interface Block {
   readonly headings: readonly string[];
   /** What the cells below each heading look like. */
   readonly data: readonly ColumnData[];
-  readonly table?: { readonly name: string; readonly area: Area };
+  readonly table?: SpreadsheetTable;
 }
 
 const HOW_TO_SELECT = "Select a table or a block with a heading row.";
+
+/** How a spreadsheet writes the totals of its tables by itself: rows that a filter hides don't count. */
+const TOTAL_OF_TABLE = "SUBTOTAL(109,";
 
 const isText = (cell: Cell | undefined): boolean => typeof cell === "string" && cell.trim() !== "";
 
@@ -67,6 +70,8 @@ const refuseSubtotals = (survey: Survey, area: Area, firstRow: number, lastRow: 
 export const readBlock = (survey: Survey): Block => {
   const area = survey.table?.area ?? regionAround(survey);
   if (!area) throw new InputError(`${HOW_TO_SELECT} There is nothing here.`);
+  if (survey.table && !survey.table.hasHeadings)
+    throw new InputError(`The table ${survey.table.name} shows no headings: show its heading row first.`);
   const headingRow = survey.table ? area.from.row : headingRowOf(survey, area);
   if (headingRow === undefined)
     throw new InputError(
@@ -76,7 +81,7 @@ export const readBlock = (survey: Survey): Block => {
   const whole: Area = { from: { row: headingRow, column: area.from.column }, to: area.to };
   refuseWhatCannotBeWritten(survey, whole);
 
-  const call = totalCall(survey, whole);
+  const call = totalCall(survey, whole) ?? (survey.table?.hasTotals ? TOTAL_OF_TABLE : undefined);
   const total = call === undefined ? undefined : { row: area.to.row, call };
   const lastRow = total ? total.row - 1 : area.to.row;
   if (lastRow <= headingRow) throw new InputError(`${HOW_TO_SELECT} There are no rows of data here.`);

@@ -3,7 +3,7 @@ import { InputError } from "../../../shared/inputError";
 import { PANEL_FIELDS } from "../../../shared/panel";
 import { parameterLabel } from "../../../shared/parameterLabel";
 import type { FunctionSpec, Parameter } from "../../../shared/spec";
-import { inWords } from "./meanings";
+import { inWords, meaningOf, type Meaning } from "./meanings";
 import { suppliedOperand, type MeantColumn, type Supplies } from "./operands";
 import { panelFieldOf } from "./panelNames";
 import { resultHeading } from "./resultHeadings";
@@ -59,9 +59,28 @@ const singleValued = catalogue.filter(({ columns, concept }) => !columns && conc
 const offersOf = (supplies: Supplies): Offer[] =>
   singleValued.map((spec) => offerOf(spec, supplies)).filter((offer): offer is Offer => offer !== undefined);
 
-/** The results that a block's columns can give, in the catalogue's order. */
-export const offersFor = (supplies: Supplies): Offer[] =>
-  offersOf(supplies).filter(({ from }) => from.length > 0);
+/** These differ from row to row, so one typed value for all rows would be wrong: a column, or nothing. */
+const PER_ROW: readonly Meaning[] = [
+  "eave",
+  "slopeLength",
+  "run",
+  "area",
+  "planArea",
+  "ceilingArea",
+  "length",
+  "quantity",
+];
+
+const needsAnotherColumn = ({ fields }: Offer): boolean =>
+  fields.some(({ parameter }) => !parameter.optional && PER_ROW.includes(meaningOf(parameter)));
+
+const asksForNothing = ({ fields }: Offer): boolean => fields.every(({ parameter }) => parameter.optional);
+
+/** The results that a block's columns can give, in the catalogue's order; those that ask for more come last. */
+export const offersFor = (supplies: Supplies): Offer[] => {
+  const offers = offersOf(supplies).filter((offer) => offer.from.length > 0 && !needsAnotherColumn(offer));
+  return [...offers.filter(asksForNothing), ...offers.filter((offer) => !asksForNothing(offer))];
+};
 
 /** Results that stand alone, at the selection: everything comes from the panel, or is typed. */
 export const offersAlone = (names: readonly string[]): Offer[] => offersOf({ columns: [], names, typed: {} });

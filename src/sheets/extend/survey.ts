@@ -1,6 +1,15 @@
 import type { Matrix } from "../../../shared/cell";
 import type { Area, Place } from "../address";
 
+/** A table of the spreadsheet's own. */
+export interface SpreadsheetTable {
+  readonly name: string;
+  /** Its heading and total rows included. */
+  readonly area: Area;
+  readonly hasHeadings: boolean;
+  readonly hasTotals: boolean;
+}
+
 /** The sheet in front as somebody must know it who wants to write into it. */
 export interface Survey {
   readonly sheet: string;
@@ -11,8 +20,8 @@ export interface Survey {
   readonly formulas: readonly (readonly string[])[];
   /** The last cell that the sheet has. */
   readonly end: Place;
-  /** The spreadsheet's own table that the selection is in, with its heading and total rows. */
-  readonly table?: { readonly name: string; readonly area: Area };
+  /** The table that the selection is in. */
+  readonly table?: SpreadsheetTable;
   readonly merged: readonly Area[];
   readonly isProtected: boolean;
   /** A filter hides rows. */

@@ -55,8 +55,19 @@ describe("reading a block", () => {
   });
 
   it("takes a table of the spreadsheet's for its whole extent", () => {
-    const table = { name: "Planes", area: readArea("B3:D5") };
+    const table = { name: "Planes", area: readArea("B3:D5"), hasHeadings: true, hasTotals: false };
     expect(readBlock(surveyOf(BID, "C5", { table }))).toMatchObject({ headingRow: 2, lastRow: 4, table });
+  });
+
+  it("takes a table's own row of totals for one, and refuses a table without headings", () => {
+    const table = { name: "Planes", area: readArea("B3:D5"), hasHeadings: true, hasTotals: true };
+    expect(readBlock(surveyOf(BID, "C5", { table }))).toMatchObject({
+      lastRow: 3,
+      total: { row: 4, call: "SUBTOTAL(109," },
+    });
+    expect(() => readBlock(surveyOf(BID, "C5", { table: { ...table, hasHeadings: false } }))).toThrow(
+      "The table Planes shows no headings",
+    );
   });
 
   describe("a row of totals", () => {

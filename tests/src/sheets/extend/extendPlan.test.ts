@@ -102,7 +102,12 @@ describe("columns beside a block", () => {
   });
 
   it("grow a table of the spreadsheet's", () => {
-    const table = { name: "Planes", area: { from: { row: 0, column: 0 }, to: { row: 2, column: 3 } } };
+    const table = {
+      name: "Planes",
+      hasHeadings: true,
+      hasTotals: false,
+      area: { from: { row: 0, column: 0 }, to: { row: 2, column: 3 } },
+    };
     const patch = extended(surveyOf(BID.slice(0, 3), "A1", { table }), ["PITCHANGLE"]);
     expect(patch.table).toEqual(table);
   });
@@ -141,6 +146,15 @@ describe("what is offered", () => {
         [12, 6],
       ]),
     ).toContain("PACKS");
+  });
+
+  it("leaves out what would need another column", () => {
+    const offered = ids([
+      ["Pitch", "Notes"],
+      [6, ""],
+    ]);
+    expect(offered).toContain("PITCHANGLE");
+    expect(offered).not.toContain("RAFTERLENGTH");
   });
 
   it("counts panels where the workbook has a panel sheet", () => {

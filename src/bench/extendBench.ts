@@ -1,0 +1,104 @@
+import { localCatalogue } from "../hosts/local/catalogue";
+import { createHeadlessEngine } from "../hosts/local/headless";
+import { a1 } from "../sheets/address";
+import { readBlock } from "../sheets/extend/block";
+import { extendPlan } from "../sheets/extend/extendPlan";
+import { offerById, offersFor } from "../sheets/extend/offers";
+import { guessBlock, meantColumns } from "../sheets/extend/proposal";
+import type { Survey } from "../sheets/extend/survey";
+import type { CellPatch } from "../sheets/patch";
+import { formula, number, text, type Content, type PlannedCell, type WorkbookPlan } from "../sheets/plan";
+import type { BenchRow } from "./measure";
+
+const ROWS = 10_000;
+/** Extend may take so much longer than the same number of native formulas in the same engine. */
+const MOST_OF_NATIVE = 1.5;
+const RUNS = 5;
+
+const bid = (): WorkbookPlan => {
+  const heading = (content: string, column: number): PlannedCell => ({
+    row: 0,
+    column,
+    content: text(content),
+  });
+  const rows = Array.from({ length: ROWS }, (_, index): PlannedCell[] => [
+    { row: index + 1, column: 0, content: number(20 + (index % 40)) },
+    { row: index + 1, column: 1, content: number(10 + (index % 25)) },
+  ]);
+  const cells = [heading("Eave (ft)", 0), heading("Slope length (ft)", 1), ...rows.flat()];
+  return {
+    sheets: [{ name: "Bid", cells, columnWidths: [], rowHeights: {}, frozenRows: 0 }],
+    names: [],
+  };
+};
+
+const extendedPatch = (survey: Survey): CellPatch => {
+  const block = readBlock(survey);
+  const supplies = {
+    columns: meantColumns(block, guessBlock(block)),
+    names: survey.names,
+    typed: { exposedHeightIn: "12" },
+  };
+  const picks = ["COURSES", "SQUARES"].map((id) => {
+    const offer = offerById(offersFor(supplies), id);
+    return { offer, heading: offer.heading };
+  });
+  return extendPlan(block, picks, supplies, block.lastColumn + 1);
+};
+
+/** Courses and squares in the spreadsheet's own functions. */
+const nativeFormula = (row: number, column: number): Content => {
+  const [eave, slope] = [a1({ row, column: 0 }), a1({ row, column: 1 })];
+  return formula(
+    column === 0
+      ? `=IF(LEN(${slope})=0,"",ROUNDUP(ROUND(${slope}*12/12,9),0))`
+      : `=IF(AND(LEN(${eave})=0,LEN(${slope})=0),"",${eave}*${slope}/100)`,
+  );
+};
+
+/** The same with native formulas, row for row. */
+const nativePatch = (patch: CellPatch): CellPatch => ({
+  ...patch,
+  cells: patch.cells.map((line, index) =>
+    index === 0
+      ? line
+      : line.map((cell, column) => cell && { ...cell, content: nativeFormula(patch.at.row + index, column) }),
+  ),
+});
+
+/** Milliseconds from the survey to the last result, on a workbook that is opened anew. */
+const runOnce = async (change: (patch: CellPatch) => CellPatch): Promise<number> => {
+  const engine = createHeadlessEngine(localCatalogue, bid());
+  await engine.calculated();
+  const before = performance.now();
+  const survey = engine.survey("Bid", { from: { row: 0, column: 0 }, to: { row: 0, column: 0 } });
+  engine.put(change(extendedPatch(survey)));
+  await engine.calculated();
+  const ms = performance.now() - before;
+  engine.dispose();
+  return ms;
+};
+
+const median = (times: number[]): number => times.sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? NaN;
+
+/** Ten thousand rows of courses and squares beside a block, against as many native formulas; the two take turns. */
+export const extendBench = async (): Promise<BenchRow[]> => {
+  await runOnce((patch) => patch);
+  const [ours, native]: [number[], number[]] = [[], []];
+  for (let run = 0; run < RUNS; run++) {
+    ours.push(await runOnce((patch) => patch));
+    native.push(await runOnce(nativePatch));
+  }
+  const [oursMs, nativeMs] = [median(ours), median(native)];
+  return [
+    { name: "extend, native formulas", size: 2 * ROWS, ms: nativeMs, ratio: 1 },
+    {
+      name: "extend, courses and squares",
+      size: 2 * ROWS,
+      ms: oursMs,
+      ratio: oursMs / nativeMs,
+      oracleRatio: oursMs / nativeMs,
+      limitMs: Math.round(MOST_OF_NATIVE * nativeMs),
+    },
+  ];
+};

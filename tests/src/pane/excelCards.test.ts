@@ -1,0 +1,106 @@
+/** @jest-environment jsdom */
+import { h, render, type ComponentChild } from "preact";
+import { excelHost } from "../../../src/hosts/excel/excelHost";
+import { ExtendCard } from "../../../src/pane/extend/ExtendCard";
+import { RepairCard } from "../../../src/pane/RepairCard";
+import { fakeExcel, fakeWorkbook, type FakeSheet } from "../../support/fakeExcel";
+
+const show = (card: ComponentChild): HTMLElement => {
+  document.body.innerHTML = "<div></div>";
+  const element = document.body.firstElementChild as HTMLElement;
+  render(card, element);
+  return element;
+};
+
+/** Waits until a text is there, as a person would. */
+const seen = async (element: HTMLElement, text: string): Promise<void> => {
+  for (let wait = 0; wait < 100; wait++) {
+    if (element.textContent?.includes(text)) return;
+    await new Promise((resolve) => setTimeout(resolve, 5));
+  }
+  throw new Error(`"${text}" never comes; there is: ${element.textContent}`);
+};
+
+const press = (element: HTMLElement, label: string): void => {
+  const button = [...element.querySelectorAll("button")].find(({ textContent }) => textContent === label);
+  if (!button) throw new Error(`no button says "${label}"`);
+  button.click();
+};
+
+const excel = () => {
+  const workbook = fakeWorkbook("Bid");
+  const sheet = workbook.sheets[0] as FakeSheet;
+  Object.entries({ A1: "Eave (ft)", B1: "Slope (in)", A2: 30, B2: 168 }).forEach(([address, formula]) =>
+    sheet.cells.set(address, { formula }),
+  );
+  const host = excelHost(fakeExcel(workbook), () =>
+    Promise.reject(new Error("no picture was to be inserted")),
+  );
+  return { workbook, sheet, host };
+};
+
+describe("the card that extends, beside Excel's stand-in", () => {
+  it("proposes, writes, and takes back", async () => {
+    const { sheet, host } = excel();
+    const card = show(h(ExtendCard, { host }));
+    press(card, "Read the selection");
+    await seen(card, "What the columns hold");
+    expect(sheet.cells.size).toBe(4);
+    card.querySelector<HTMLInputElement>('[name="extend-SQUARES"]')?.click();
+    await seen(card, 'To be written: C1:C2 on "Bid".');
+    press(card, "Write");
+    await seen(card, 'Wrote 1 column, 2 cells, C1:C2 on "Bid".');
+    expect(sheet.cells.get("C2")?.formula).toContain("GABLE.SQUARES(");
+    press(card, "Undo");
+    await seen(card, 'Undone: C1:C2 on "Bid" is as it was.');
+    expect(sheet.cells.size).toBe(4);
+  });
+
+  it("asks for a result before it writes, and says what Excel refuses", async () => {
+    const { sheet, host } = excel();
+    const card = show(h(ExtendCard, { host }));
+    press(card, "Read the selection");
+    await seen(card, "Pick at least one result.");
+    sheet.isProtected = true;
+    card.querySelector<HTMLInputElement>('[name="extend-SQUARES"]')?.click();
+    await seen(card, "To be written");
+    press(card, "Write");
+    await seen(card, '"Bid" is protected. Nothing was written.');
+  });
+
+  it("says why there is nothing to propose", async () => {
+    const { workbook, host } = excel();
+    workbook.selectedArea = "F9";
+    const card = show(h(ExtendCard, { host }));
+    press(card, "Read the selection");
+    await seen(card, "Select a table or a block with a heading row.");
+  });
+});
+
+describe("the card that repairs", () => {
+  const outcome = async (
+    repaired: Parameters<typeof RepairCard>[0]["repair"],
+    sentence: string,
+  ): Promise<void> => {
+    const card = show(h(RepairCard, { repair: repaired }));
+    press(card, "Repair the workbook");
+    await seen(card, sentence);
+  };
+
+  it.each([
+    [0, 0, [], "No cell of ours was left at #NAME?."],
+    [3, 0, [], "Entered 3 cells again; none shows #NAME?."],
+    [
+      1,
+      1,
+      ["Old", "Bid"],
+      "Entered 1 cell again; 1 still shows #NAME?. Left alone, because protected: Old and Bid.",
+    ],
+  ])("says what came of it: %d, %d, %j", async (entered, stillUnknown, protectedSheets, sentence) => {
+    await outcome(() => Promise.resolve({ entered, stillUnknown, protectedSheets }), sentence);
+  });
+
+  it("says what went wrong", async () => {
+    await outcome(() => Promise.reject(new Error("Excel is busy.")), "Excel is busy.");
+  });
+});
