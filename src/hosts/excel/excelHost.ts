@@ -1,6 +1,7 @@
 import { a1 } from "../../sheets/address";
 import type { Content, PlannedCell, SheetPlan, WorkbookPlan } from "../../sheets/plan";
 import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
+import { needsApostrophe } from "../apostrophe";
 import type { Host, SheetPicture } from "../host";
 import { readInView, readNamed, watchWorkbook } from "./readSheet";
 
@@ -8,10 +9,6 @@ import { readInView, readNamed, watchWorkbook } from "./readSheet";
 export type ExcelEntry = Pick<typeof Excel, "run">;
 
 const PIXELS_TO_POINTS = 0.75;
-
-/** Text that Excel would take for a number, a date, TRUE or a formula is kept as text by an apostrophe. */
-const needsApostrophe = (text: string): boolean =>
-  !/^[A-Za-z][^\d]*$/.test(text) || /^(?:true|false)$/i.test(text);
 
 const toCellValue = (content: Content): string | number => {
   switch (content.kind) {

@@ -18,13 +18,17 @@ import { SetRangeValuesMutation, UniverSheetsPlugin } from "@univerjs/sheets";
 import { FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import type { Cell } from "../../../shared/cell";
 import type { WorkbookPlan } from "../../sheets/plan";
+import type { Book } from "../xlsx/book";
+import { bookSnapshot } from "./bookSnapshot";
 import { toCellData, type Content } from "./cells";
+import { dropDownRules } from "./dropDowns";
 import { evaluateFormula, type Evaluation } from "./evaluateFormula";
 import { functionClasses } from "./functions";
 import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
 import { keepTextLiterals } from "./textLiterals";
+import { readBook } from "./readBook";
 import { readCell } from "./readSheet";
 import { workbookData } from "./snapshot";
 
@@ -42,6 +46,8 @@ export interface HeadlessEngine {
   /** Resolves when every formula agrees with what was set before the call. */
   calculated(): Promise<void>;
   getCell(address: Address): Cell;
+  /** The whole workbook as plain values; ask after `calculated`. */
+  book(): Book;
   dispose(): void;
 }
 
@@ -61,10 +67,10 @@ const EMPTY: WorkbookPlan = {
 /** The library keeps some of its caches for the whole process, by workbook: each needs an id of its own. */
 let enginesMade = 0;
 
-/** An engine with a workbook in it. Another workbook takes another engine: this one keeps traces of what it unloads. */
+/** An engine with a workbook in it, made of a plan or a file's book. Another workbook takes another engine: this one keeps traces of what it unloads. */
 export const createHeadlessEngine = (
   catalogue: readonly RunnableFunction[],
-  plan: WorkbookPlan = EMPTY,
+  plan: WorkbookPlan | Book = EMPTY,
 ): HeadlessEngine => {
   keepTextLiterals();
   const sentences = new Sentences();
@@ -82,9 +88,10 @@ export const createHeadlessEngine = (
   keepSentences(injector, sentences);
   injector.replace([IActiveDirtyManagerService, { useClass: NeverOnItsOwn }]);
 
+  const id = `workbook-${++enginesMade}`;
   const workbook = univer.createUnit<IWorkbookData, Workbook>(
     UniverInstanceType.UNIVER_SHEET,
-    workbookData(`workbook-${++enginesMade}`, plan),
+    "styles" in plan ? bookSnapshot(id, plan) : workbookData(id, plan),
   );
   let everythingIsDirty = true;
   let dirty: IUnitRange[] = [];
@@ -146,5 +153,17 @@ export const createHeadlessEngine = (
   const getCell = (address: Address): Cell =>
     readCell(injector, sentences, sheetOf(address), address.row, address.column);
 
-  return { evaluate, setCell, calculated, getCell, dispose: () => univer.dispose() };
+  // Drop-downs have no plugin here: they stay in what the workbook was made of.
+  const rules = new Map(
+    "styles" in plan ? [] : plan.sheets.map((sheet) => [sheet.name, dropDownRules(sheet)]),
+  );
+  const book = (): Book =>
+    readBook(
+      injector,
+      workbook,
+      sentences,
+      (sheetId) => rules.get(workbook.getSheetBySheetId(sheetId)?.getName() ?? "") ?? [],
+    );
+
+  return { evaluate, setCell, calculated, getCell, book, dispose: () => univer.dispose() };
 };
