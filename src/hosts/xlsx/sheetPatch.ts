@@ -1,4 +1,3 @@
-import { CellError } from "../../../shared/cell";
 import { a1, type Place } from "../../sheets/address";
 import { needsApostrophe } from "../apostrophe";
 import { needsArrayForm } from "./arrayForm";
@@ -283,7 +282,7 @@ class SheetPatch {
       return was?.sizePx !== is?.sizePx || (was?.isHidden ?? false) !== (is?.isHidden ?? false);
     });
     if (changed.length === 0) return [];
-    const { source, root } = this.part;
+    const { root } = this.part;
     const list = childOf(root, "cols");
     const pieces: { min: number; max: number; attributes: Record<string, string | undefined> }[] = [];
     for (const element of childrenOf(list, "col")) {

@@ -1,7 +1,7 @@
 const ENTITIES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
 
 /** Characters that XML can't hold, and an underscore that could be read as the escape of one. */
-// eslint-disable-next-line no-control-regex -- control characters are what is looked for
+
 const UNWRITABLE =
   /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|_(?=x[0-9A-Fa-f]{4}_)|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 

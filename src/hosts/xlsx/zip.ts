@@ -43,7 +43,6 @@ const unpack = (file: Uint8Array, entry: DirectoryEntry): Uint8Array => {
   return whole;
 };
 
-// eslint-disable-next-line no-control-regex -- control characters are just what a part's name may not have
 const ODD_NAME = /^[/]|[\\:\u0000-\u001f]|(?:^|\/)(?:\.{0,2}|__proto__)(?:\/|$)/;
 
 const refuse = (entries: readonly DirectoryEntry[]): void => {
