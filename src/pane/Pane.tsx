@@ -1,5 +1,6 @@
 import { Cautions } from "./Cautions";
 import { CellCard } from "./CellCard";
+import { FileCard } from "./FileCard";
 import { FieldSheetCard } from "./FieldSheetCard";
 import type { PaneHost } from "./paneHost";
 import { PictureCard } from "./picture/PictureCard";
@@ -17,6 +18,7 @@ export const Pane = ({ host }: { host: PaneHost }) => (
     <PictureCard host={host} />
     <TakeOffCard host={host} />
     <FieldSheetCard host={host} />
+    {host.files && <FileCard files={host.files} />}
     <Cautions />
   </main>
 );

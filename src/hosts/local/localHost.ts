@@ -1,4 +1,4 @@
-import type { PaneHost, WatchedCell } from "../../pane/paneHost";
+import type { PaneHost, WatchedCell, WorkbookFiles } from "../../pane/paneHost";
 import { a1 } from "../../sheets/address";
 import type { PageWorkbook, ShownCell } from "./workbook";
 
@@ -18,9 +18,10 @@ const watched = (cell: ShownCell): WatchedCell => ({
 });
 
 /** The local workbook as the pane's host. The pane is there before the workbook, so everything waits for it. */
-export const localHost = (ready: Promise<PageWorkbook>): PaneHost => ({
+export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): PaneHost => ({
   title: "the local workbook",
   keyboardHint: "F6 goes between the sheet and this pane.",
+  files,
   existing: async () => (await ready).existing(),
   write: async (plan) => (await ready).write(plan),
   inView: async () => (await ready).inView(),
@@ -53,7 +54,8 @@ export const localHost = (ready: Promise<PageWorkbook>): PaneHost => ({
       workbook.onSelection(tell);
       // The selected cell may change without being left: by a calculation.
       workbook.onCalculated(() => {
-        if (last) tell(workbook.getCell(last));
+        // Another workbook may have come, without that sheet.
+        if (last && workbook.existing().sheets.includes(last.sheet)) tell(workbook.getCell(last));
       });
     });
   },
