@@ -15,6 +15,8 @@ export const encodeXml = (text: string): Uint8Array =>
 /** A package while it is being changed: parts that nobody touches are the opened file's own bytes. */
 export class PackageDraft {
   private readonly parts: Map<string, Uint8Array>;
+  /** Parsing a large sheet takes a second: once is enough while it stays as it is. */
+  private readonly parsed = new WeakMap<Uint8Array, XmlPart>();
 
   constructor(parts: Parts) {
     this.parts = new Map(parts);
@@ -31,19 +33,22 @@ export class PackageDraft {
   read(path: string): XmlPart {
     const bytes = this.parts.get(path);
     if (!bytes) throw new Error(`The package has no part ${path}.`);
-    return parseXml(bytes, path);
+    const part = this.parsed.get(bytes) ?? parseXml(bytes, path);
+    this.parsed.set(bytes, part);
+    return part;
   }
 
-  /** Changes a part at some places of its source. */
-  edit(path: string, changes: (part: XmlPart) => readonly Splice[]): void {
+  /** Changes a part at some places of its source; says whether there were any. */
+  edit(path: string, changes: (part: XmlPart) => readonly Splice[]): boolean {
     const part = this.read(path);
     const splices = changes(part);
-    if (splices.length === 0) return;
+    if (splices.length === 0) return false;
     // The text is written as UTF-8 whatever it came in.
     const source = applySplices(part.source, splices)
       .replace(/^\uFEFF/, "")
       .replace(/^(<\?xml[^>]*encoding=["'])[^"']*/, "$1UTF-8");
     this.parts.set(path, new TextEncoder().encode(source));
+    return true;
   }
 
   /** The first of `xl/worksheets/sheet1.xml`, `sheet2.xml` ... that is free. */

@@ -146,6 +146,7 @@ const addSheetPart = (draft: PackageDraft, workbookPath: string, { name, isHidde
   return path;
 };
 
+/** The part with the looks of cells; a package without one gets one. */
 const stylesOf = (draft: PackageDraft, workbook: WorkbookParts): string => {
   const there = partOfKind(workbook, "styles");
   if (there !== undefined) return there;
@@ -172,6 +173,14 @@ export interface SaveOptions {
   /** Formulas whose results differ between file and engine. */
   readonly hasDoubtfulResults?: boolean;
 }
+
+/** A signature vouches for the file as it was. */
+export const refuseSigned = (parts: Parts): void => {
+  if ([...parts.keys()].some((path) => path.toLowerCase().startsWith("_xmlsignatures/")))
+    throw new FileError(
+      "The workbook wasn't saved: it carries a digital signature, which a change would break. Take the signature off in Excel first.",
+    );
+};
 
 const refuse = (problems: readonly string[]): void => {
   if (problems.length > 0) throw new FileError(`The workbook wasn't saved: ${problems.join("; ")}.`);
@@ -244,12 +253,13 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
     const path = paths.get(sheet.name) ?? "";
     const was = baselines.get(sheet.name) ?? blankSheet(sheet.name);
     const patch = () => patchSheet(draft.read(path), was, sheet, { styles, looks: now.styles, dynamicArray });
-    if (patch().splices.length === 0) continue;
-    draft.edit(path, missingPlaces);
-    const patched = patch();
+    let patched = patch();
+    if (patched.splices.length === 0) continue;
+    if (draft.edit(path, missingPlaces)) patched = patch();
+    const { splices } = patched;
     changesCells = true;
     changesFormulas ||= patched.changesFormulas;
-    draft.edit(path, () => patched.splices);
+    draft.edit(path, () => splices);
   }
   draft.edit(stylesPath, () => styles.changes());
 

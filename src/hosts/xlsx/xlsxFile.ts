@@ -1,6 +1,6 @@
 import type { Book } from "./book";
 import { readBook } from "./readBook";
-import { writeBook, type Opened, type SaveOptions } from "./writeBook";
+import { refuseSigned, writeBook, type Opened, type SaveOptions } from "./writeBook";
 import { readZip, writeZip, type Parts } from "./zip";
 
 /** An .xlsx file that is open: its bytes, its parts, and what its cells hold. */
@@ -34,5 +34,8 @@ export const saveXlsx = (
     calculated: from.calculated,
   };
   const parts = writeBook(opened, now, options);
-  return from && isSame(from.file.parts, parts) ? from.file.bytes : writeZip(parts);
+  if (!from) return writeZip(parts);
+  if (isSame(from.file.parts, parts)) return from.file.bytes;
+  refuseSigned(parts);
+  return writeZip(parts);
 };
