@@ -1,6 +1,7 @@
 import { Cautions } from "./Cautions";
 import { CellCard } from "./CellCard";
 import { ExtendCard } from "./extend/ExtendCard";
+import { FileCard } from "./FileCard";
 import { FieldSheetCard } from "./FieldSheetCard";
 import { FunctionsCard } from "./functions/FunctionsCard";
 import type { PaneHost } from "./paneHost";
@@ -25,6 +26,7 @@ export const Pane = ({ host }: { host: PaneHost }) => (
           label: "Sheets",
           content: () => (
             <>
+              {host.files && <FileCard files={host.files} />}
               <TakeOffCard host={host} />
               <FieldSheetCard host={host} />
             </>

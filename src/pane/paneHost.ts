@@ -8,10 +8,18 @@ export interface WatchedCell {
   readonly sentence: string;
 }
 
+/** Opening and saving files, where the host has no menu of its own for it. Both say what there is to know, by sentences. */
+export interface WorkbookFiles {
+  hasUnsaved(): Promise<boolean>;
+  open(file: File): Promise<readonly string[]>;
+  save(): Promise<readonly string[]>;
+}
+
 /** A host that the pane stands beside. Excel shows an error's sentence itself, so only the local workbook is watched. */
 export interface PaneHost extends Host {
   /** How a keyboard comes here and goes back, where the host doesn't see to it by itself. */
   readonly keyboardHint?: string;
   /** Calls back with the selected cell whenever it changes. */
   readonly watchCell?: (listener: (cell: WatchedCell) => void) => void;
+  readonly files?: WorkbookFiles;
 }

@@ -10,6 +10,10 @@ export const columnLetters = (column: number): string => {
   return column < 26 ? last : columnLetters(Math.floor(column / 26) - 1) + last;
 };
 
+/** The column of some letters, counted from 0. */
+export const columnOf = (letters: string): number =>
+  [...letters.toUpperCase()].reduce((column, letter) => column * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+
 /** `B4`. */
 export const a1 = ({ row, column }: Place): string => `${columnLetters(column)}${row + 1}`;
 

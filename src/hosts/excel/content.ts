@@ -1,8 +1,5 @@
 import type { Content } from "../../sheets/plan";
-
-/** Text that Excel would take for a number, a date, TRUE or a formula is kept as text by an apostrophe. */
-const needsApostrophe = (text: string): boolean =>
-  !/^[A-Za-z][^\d]*$/.test(text) || /^(?:true|false)$/i.test(text);
+import { needsApostrophe } from "../apostrophe";
 
 /**
  * What goes into a range's `formulas`. Office.js takes them as American English has them, commas between arguments and

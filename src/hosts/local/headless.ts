@@ -22,7 +22,10 @@ import type { Area } from "../../sheets/address";
 import type { Survey } from "../../sheets/extend/survey";
 import type { CellPatch, Undo } from "../../sheets/patch";
 import type { WorkbookPlan } from "../../sheets/plan";
+import type { Book } from "../xlsx/book";
+import { bookSnapshot } from "./bookSnapshot";
 import { toCellData, type Content } from "./cells";
+import { dropDownRules } from "./dropDowns";
 import { evaluateFormula, type Evaluation } from "./evaluateFormula";
 import { functionClasses } from "./functions";
 import type { RunnableFunction } from "./runnable";
@@ -30,6 +33,7 @@ import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
 import { compareItems } from "./comparisons";
 import { putCells } from "./putCells";
+import { readBook } from "./readBook";
 import { readCell } from "./readSheet";
 import { survey } from "./survey";
 import { keepTextLiterals } from "./textLiterals";
@@ -56,6 +60,8 @@ export interface HeadlessEngine {
   /** The engine's own, for what this interface doesn't say. */
   readonly injector: Injector;
   readonly workbook: Workbook;
+  /** The whole workbook as plain values; ask after `calculated`. */
+  book(): Book;
   dispose(): void;
 }
 
@@ -75,10 +81,10 @@ const EMPTY: WorkbookPlan = {
 /** The library keeps some of its caches for the whole process, by workbook: each needs an id of its own. */
 let enginesMade = 0;
 
-/** An engine with a workbook in it. Another workbook takes another engine: this one keeps traces of what it unloads. */
+/** An engine with a workbook in it, made of a plan or a file's book. Another workbook takes another engine: this one keeps traces of what it unloads. */
 export const createHeadlessEngine = (
   catalogue: readonly RunnableFunction[],
-  plan: WorkbookPlan = EMPTY,
+  plan: WorkbookPlan | Book = EMPTY,
 ): HeadlessEngine => {
   keepTextLiterals();
   compareItems();
@@ -97,9 +103,10 @@ export const createHeadlessEngine = (
   keepSentences(injector, sentences);
   injector.replace([IActiveDirtyManagerService, { useClass: NeverOnItsOwn }]);
 
+  const id = `workbook-${++enginesMade}`;
   const workbook = univer.createUnit<IWorkbookData, Workbook>(
     UniverInstanceType.UNIVER_SHEET,
-    workbookData(`workbook-${++enginesMade}`, plan),
+    "styles" in plan ? bookSnapshot(id, plan) : workbookData(id, plan),
   );
   let everythingIsDirty = true;
   let dirty: IUnitRange[] = [];
@@ -173,6 +180,18 @@ export const createHeadlessEngine = (
     };
   };
 
+  // Drop-downs have no plugin here: they stay in what the workbook was made of.
+  const rules = new Map(
+    "styles" in plan ? [] : plan.sheets.map((sheet) => [sheet.name, dropDownRules(sheet)]),
+  );
+  const book = (): Book =>
+    readBook(
+      injector,
+      workbook,
+      sentences,
+      (sheetId) => rules.get(workbook.getSheetBySheetId(sheetId)?.getName() ?? "") ?? [],
+    );
+
   return {
     evaluate,
     setCell,
@@ -182,6 +201,7 @@ export const createHeadlessEngine = (
     put: (patch) => putCells(injector, workbook, patch),
     injector,
     workbook,
+    book,
     dispose: () => univer.dispose(),
   };
 };

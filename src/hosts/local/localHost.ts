@@ -1,4 +1,4 @@
-import type { PaneHost, WatchedCell } from "../../pane/paneHost";
+import type { PaneHost, WatchedCell, WorkbookFiles } from "../../pane/paneHost";
 import { a1 } from "../../sheets/address";
 import type { PageWorkbook, ShownCell } from "./workbook";
 
@@ -18,9 +18,10 @@ const watched = (cell: ShownCell): WatchedCell => ({
 });
 
 /** The local workbook as the pane's host. The pane is there before the workbook, so everything waits for it. */
-export const localHost = (ready: Promise<PageWorkbook>): PaneHost => ({
+export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): PaneHost => ({
   title: "the local workbook",
   keyboardHint: "F6 goes between the sheet and this pane.",
+  files,
   existing: async () => (await ready).existing(),
   write: async (plan) => (await ready).write(plan),
   survey: async () => (await ready).survey(),
@@ -53,9 +54,10 @@ export const localHost = (ready: Promise<PageWorkbook>): PaneHost => ({
         listener(watched(cell));
       };
       workbook.onSelection(tell);
-      // The selected cell may change without being left: by a calculation, or by Undo.
+      // The selected cell may change without being left: by a calculation, or by Undo. Another workbook may have come,
+      // without its sheet.
       const again = (): void => {
-        if (last) tell(workbook.getCell(last));
+        if (last && workbook.existing().sheets.includes(last.sheet)) tell(workbook.getCell(last));
       };
       workbook.onCalculated(again);
       workbook.onChange(again);

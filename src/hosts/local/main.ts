@@ -2,8 +2,11 @@ import { mountPane } from "../../pane/mount";
 import { DEMO_TAKE_OFF } from "../../sheets/takeOff/demo";
 import { takeOffPlan, USUAL_NAMES } from "../../sheets/takeOff/takeOff";
 import "./local.css";
+import type { Book } from "../xlsx/book";
+import { followingWorkbook } from "./followingWorkbook";
 import { localHost } from "./localHost";
 import { switchWithF6 } from "./switchWithF6";
+import { workbookFiles } from "./workbookFiles";
 import type { PageWorkbook } from "./workbook";
 
 const elementOf = (id: string): HTMLElement => {
@@ -12,26 +15,48 @@ const elementOf = (id: string): HTMLElement => {
   return element;
 };
 
+const dark = window.matchMedia("(prefers-color-scheme: dark)");
+
 /** Opens on the worked example. The engine is large, so it comes in a part of its own, after the pane is painted. */
-const openWorkbook = async (): Promise<PageWorkbook> => {
-  const dark = window.matchMedia("(prefers-color-scheme: dark)");
+const openFirst = async () => {
   const [{ showWorkbook }, { localCatalogue }, { workbookData }] = await Promise.all([
     import("./page"),
     import("./catalogue"),
     import("./snapshot"),
   ]);
   const plan = takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES);
-  const workbook = showWorkbook(
-    elementOf("workbook"),
-    localCatalogue,
-    workbookData("local", plan),
-    dark.matches,
+  const snapshot = workbookData("local", plan);
+  const following = followingWorkbook(
+    showWorkbook(elementOf("workbook"), localCatalogue, snapshot, dark.matches),
   );
   dark.addEventListener("change", ({ matches }) => {
-    workbook.setDarkMode(matches);
+    following.workbook.setDarkMode(matches);
   });
+  return following;
+};
+
+const first = openFirst();
+const ready = first.then(({ workbook }) => workbook);
+
+/** Shows another workbook in the place of the one on the page. */
+const showBook = async (book: Book): Promise<PageWorkbook> => {
+  const [{ workbook, replace }, { showWorkbook }, { localCatalogue }, { bookSnapshot }] = await Promise.all([
+    first,
+    import("./page"),
+    import("./catalogue"),
+    import("./bookSnapshot"),
+  ]);
+  workbook.close();
+  replace(
+    showWorkbook(
+      elementOf("workbook"),
+      localCatalogue,
+      bookSnapshot(`local-${Date.now()}`, book),
+      dark.matches,
+    ),
+  );
   return workbook;
 };
 
 switchWithF6(elementOf("workbook"), elementOf("pane"));
-mountPane(elementOf("pane"), localHost(openWorkbook()));
+mountPane(elementOf("pane"), localHost(ready, workbookFiles(ready, showBook)));

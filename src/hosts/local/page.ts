@@ -111,7 +111,11 @@ export const showWorkbook = (
   const injector = univer.__getInjector();
   keepSentences(injector, sentences);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
-  const page = openWorkbook(injector, workbook, sentences);
+  const page = openWorkbook(injector, workbook, sentences, () => {
+    univer.dispose();
+    delete container.dataset["grid"];
+    delete container.dataset["calculatedAt"];
+  });
   void page.painted.then(() => {
     container.dataset["grid"] = "painted";
     performance.mark("grid-painted");

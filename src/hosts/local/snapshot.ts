@@ -63,6 +63,8 @@ export const sheetData = (id: string, plan: SheetPlan): Partial<IWorksheetData> 
     columnData: Object.fromEntries(plan.columnWidths.map((w, column) => [column, { w }])),
     rowData: Object.fromEntries(Object.entries(plan.rowHeights).map(([row, h]) => [row, { h }])),
     freeze: { xSplit: 0, ySplit: plan.frozenRows, startRow: plan.frozenRows, startColumn: -1 },
+    // The engine doesn't print, but a file that the sheet is saved to says how.
+    ...(plan.print && { custom: { print: plan.print } }),
   };
 };
 

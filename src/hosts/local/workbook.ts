@@ -1,5 +1,6 @@
 import {
   ICommandService,
+  IUndoRedoService,
   LifecycleService,
   LifecycleStages,
   ThemeService,
@@ -7,6 +8,8 @@ import {
   type Workbook,
   type Worksheet,
 } from "@univerjs/core";
+import { DataValidationModel } from "@univerjs/data-validation";
+import { ISheetDrawingService } from "@univerjs/sheets-drawing";
 import { IRenderManagerService } from "@univerjs/engine-render";
 import {
   SetRangeValuesMutation,
@@ -21,11 +24,14 @@ import type { SheetInView } from "../../sheets/inView";
 import type { Existing, SheetPicture } from "../host";
 import type { Survey } from "../../sheets/extend/survey";
 import type { CellPatch, Undo } from "../../sheets/patch";
+import type { Book } from "../xlsx/book";
 import { addPicture } from "./addPicture";
 import { addSheets, namesOf } from "./addSheets";
 import { cellDataAt, fromCellData, type Content } from "./cells";
 import { errorOrigin } from "./errorOrigin";
 import { putCells } from "./putCells";
+import { readBook } from "./readBook";
+import { watchMoves } from "./moves";
 import { readCell, readInView, readNamed } from "./readSheet";
 import type { Sentences } from "./sentences";
 import { survey } from "./survey";
@@ -58,19 +64,45 @@ export interface PageWorkbook {
   /** Writes into blank cells, all or none. */
   put(patch: CellPatch): Undo;
   setDarkMode(dark: boolean): void;
+  /** The whole workbook as plain values. */
+  book(): Book;
+  /** Sheets on which rows, columns or blocks of cells were moved. */
+  movedSheets(): ReadonlySet<string>;
+  /** How many pictures were put on sheets. */
+  pictures(): number;
+  /** How many steps Undo could go back. */
+  steps(): number;
+  close(): void;
   /** The active cell, whenever the selection comes to rest. */
   onSelection(listener: (cell: ShownCell) => void): Stop;
   /** After a change of cells, by an edit or by a calculation. */
   onChange(listener: () => void): Stop;
   /** After each calculation, when its results are in the cells. */
   onCalculated(listener: () => void): Stop;
+  /** Resolves when everything has been calculated for the first time. */
+  readonly calculated: Promise<void>;
   /** Resolves when the grid has been drawn for the first time. */
   readonly painted: Promise<void>;
 }
 
-export const openWorkbook = (injector: Injector, workbook: Workbook, sentences: Sentences): PageWorkbook => {
+export const openWorkbook = (
+  injector: Injector,
+  workbook: Workbook,
+  sentences: Sentences,
+  close: () => void,
+): PageWorkbook => {
   const commands = injector.get(ICommandService);
   const unitId = workbook.getUnitId();
+
+  const movedSheetIds = watchMoves(commands);
+  const calculated = injector
+    .get(FormulaCalculationSessionService)
+    .waitForLatestApplied()
+    .then(() => undefined);
+  let steps = 0;
+  injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos }) => {
+    steps = undos;
+  });
 
   const read = (sheet: Worksheet, row: number, column: number): Cell =>
     readCell(injector, sentences, sheet, row, column);
@@ -154,6 +186,27 @@ export const openWorkbook = (injector: Injector, workbook: Workbook, sentences: 
     survey: () => survey(injector, workbook, read),
     put: (patch) => putCells(injector, workbook, patch),
     setDarkMode: (dark) => injector.get(ThemeService).setDarkMode(dark),
+    book: () =>
+      readBook(injector, workbook, sentences, (sheetId) =>
+        injector.get(DataValidationModel).getRules(unitId, sheetId),
+      ),
+    movedSheets: () => {
+      const moved = movedSheetIds();
+      return new Set(
+        workbook
+          .getSheets()
+          .filter((sheet) => moved.has(sheet.getSheetId()))
+          .map((sheet) => sheet.getName()),
+      );
+    },
+    pictures: () =>
+      Object.values(injector.get(ISheetDrawingService).getDrawingDataForUnit(unitId)).reduce(
+        (sum, { order }) => sum + order.length,
+        0,
+      ),
+    steps: () => steps,
+    close,
+    calculated,
     onSelection,
     onChange,
     onCalculated,

@@ -1,0 +1,127 @@
+import {
+  BooleanNumber,
+  CellValueType,
+  LocaleType,
+  type ICellData,
+  type IWorkbookData,
+  type IWorksheetData,
+} from "@univerjs/core";
+import { CellError } from "../../../shared/cell";
+import type { Book, BookCell, BookLine, BookSheet } from "../xlsx/book";
+import { parseRange } from "../xlsx/cellAddress";
+
+/** Room around what the file holds, for a person to go on in. */
+const SPARE_ROWS = 60;
+const SPARE_COLUMNS = 10;
+const FEWEST_COLUMNS = 26;
+
+const valueData = ({ value }: BookCell): ICellData => {
+  if (value === null) return {};
+  if (value instanceof CellError) return { v: value.code, t: CellValueType.STRING };
+  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING };
+};
+
+/** What a formula of another cell fills is left to that formula. */
+const cellData = (cell: BookCell): ICellData => ({
+  ...(cell.isSpilled ? {} : valueData(cell)),
+  ...(cell.formula !== undefined && { f: cell.formula }),
+  ...(cell.style !== undefined && { s: cell.style }),
+});
+
+const lineData = ({ isHidden, style }: BookLine) => ({
+  ...(isHidden && { hd: BooleanNumber.TRUE }),
+  ...(style !== undefined && { s: style }),
+});
+
+const highest = (numbers: Iterable<number>): number => Math.max(-1, ...numbers);
+
+const sheetData = (id: string, sheet: BookSheet): Partial<IWorksheetData> => {
+  let lastColumn = highest(sheet.columns.keys());
+  for (const cells of sheet.cells.values()) lastColumn = Math.max(lastColumn, highest(cells.keys()));
+  let lastRow = highest(sheet.rows.keys());
+  for (const row of sheet.cells.keys()) lastRow = Math.max(lastRow, row);
+  const { rows, columns } = sheet.frozen;
+  return {
+    id,
+    name: sheet.name,
+    hidden: sheet.isHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    cellData: Object.fromEntries(
+      [...sheet.cells].map(([row, cells]) => [
+        row,
+        Object.fromEntries([...cells].map(([column, cell]) => [column, cellData(cell)])),
+      ]),
+    ),
+    rowCount: lastRow + 1 + SPARE_ROWS,
+    columnCount: Math.max(FEWEST_COLUMNS, lastColumn + 1 + SPARE_COLUMNS),
+    rowData: Object.fromEntries(
+      [...sheet.rows].map(([row, line]) => [
+        row,
+        { ...(line.sizePx !== undefined && { h: line.sizePx, ia: BooleanNumber.FALSE }), ...lineData(line) },
+      ]),
+    ),
+    columnData: Object.fromEntries(
+      [...sheet.columns].map(([column, line]) => [
+        column,
+        { ...(line.sizePx !== undefined && { w: line.sizePx }), ...lineData(line) },
+      ]),
+    ),
+    ...(sheet.usualRowPx !== undefined && { defaultRowHeight: sheet.usualRowPx }),
+    ...(sheet.usualColumnPx !== undefined && { defaultColumnWidth: sheet.usualColumnPx }),
+    mergeData: sheet.merges.flatMap((text) => {
+      const range = parseRange(text);
+      return range
+        ? [
+            {
+              startRow: range.from.row,
+              endRow: range.to.row,
+              startColumn: range.from.column,
+              endColumn: range.to.column,
+            },
+          ]
+        : [];
+    }),
+    freeze: {
+      xSplit: columns,
+      ySplit: rows,
+      startRow: rows > 0 ? rows : -1,
+      startColumn: columns > 0 ? columns : -1,
+    },
+  };
+};
+
+const sheetId = (index: number): string => `sheet-${index + 1}`;
+
+/** The resource in which the engine keeps a workbook's names. They go by number: a name may be any word. */
+const namesResource = ({ names, sheets }: Book) => ({
+  name: "SHEET_DEFINED_NAME_PLUGIN",
+  data: JSON.stringify(
+    Object.fromEntries(
+      names.map(({ name, sheet, target }, index) => [
+        `name-${index}`,
+        {
+          id: `name-${index}`,
+          name,
+          formulaOrRefString: target,
+          comment: "",
+          ...(sheet !== undefined && {
+            localSheetId: sheetId(sheets.findIndex((each) => each.name === sheet)),
+          }),
+        },
+      ]),
+    ),
+  ),
+});
+
+/** A book as a workbook of the engine. */
+export const bookSnapshot = (id: string, book: Book): Partial<IWorkbookData> => ({
+  id,
+  name: "Gablewright",
+  locale: LocaleType.EN_US,
+  styles: Object.fromEntries(book.styles),
+  sheetOrder: book.sheets.map((_, index) => sheetId(index)),
+  sheets: Object.fromEntries(
+    book.sheets.map((sheet, index) => [sheetId(index), sheetData(sheetId(index), sheet)]),
+  ),
+  resources: [namesResource(book)],
+});

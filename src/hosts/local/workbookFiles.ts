@@ -1,0 +1,92 @@
+import type { WorkbookFiles } from "../../pane/paneHost";
+import type { Book } from "../xlsx/book";
+import type { XlsxFile } from "../xlsx/xlsxFile";
+import type { PageWorkbook } from "./workbook";
+
+const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+const USUAL_NAME = "Gablewright.xlsx";
+/** As many places as a person would go and look at. */
+const MOST_LISTED = 5;
+
+interface Base {
+  readonly name: string;
+  readonly file: XlsxFile;
+  readonly calculated: Book;
+  readonly doubtful: readonly string[];
+}
+
+const listed = (things: readonly string[]): string => new Intl.ListFormat("en").format(things);
+
+const firstOf = (places: readonly string[]): string =>
+  places.length <= MOST_LISTED
+    ? listed(places)
+    : listed([...places.slice(0, MOST_LISTED), `${places.length - MOST_LISTED} more`]);
+
+/** What a person should know of a file that has been opened. */
+const openedInWords = ({ name, doubtful, file }: Base, unseen: readonly string[]): string[] => [
+  `Opened ${name}: ${file.book.sheets.length === 1 ? "1 sheet" : `${file.book.sheets.length} sheets`}.`,
+  ...(unseen.length > 0 ? [`In the file and kept there, not shown here: ${listed(unseen)}.`] : []),
+  ...(doubtful.length > 0
+    ? [
+        `${doubtful.length === 1 ? "1 formula gives" : `${doubtful.length} formulas give`} another result here than in the file, which keeps its own until it is calculated there: ${firstOf(doubtful)}.`,
+      ]
+    : []),
+];
+
+/** The browser saves it beside what is there: it never writes over a file by itself. */
+const download = (bytes: Uint8Array, name: string): void => {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: XLSX }));
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(link.href);
+};
+
+/** Opening and saving .xlsx files. What reads and writes them is loaded when it is first asked for. */
+export const workbookFiles = (
+  ready: Promise<PageWorkbook>,
+  show: (book: Book) => Promise<PageWorkbook>,
+): WorkbookFiles => {
+  let base: Base | undefined;
+  let savedSteps: number | undefined;
+
+  return {
+    hasUnsaved: async () => (await ready).steps() !== (savedSteps ?? 0),
+    open: async (chosen) => {
+      const [{ openXlsx }, { unseenThings }, { doubtfulResults }] = await Promise.all([
+        import("../xlsx/xlsxFile"),
+        import("../xlsx/unseenThings"),
+        import("../xlsx/doubtfulResults"),
+      ]);
+      const file = openXlsx(new Uint8Array(await chosen.arrayBuffer()));
+      const unseen = unseenThings(file);
+      const workbook = await show(file.book);
+      await workbook.calculated;
+      const calculated = workbook.book();
+      base = { name: chosen.name, file, calculated, doubtful: doubtfulResults(file.book, calculated) };
+      savedSteps = workbook.steps();
+      return openedInWords(base, unseen);
+    },
+    save: async () => {
+      const [workbook, { saveXlsx }] = await Promise.all([ready, import("../xlsx/xlsxFile")]);
+      const bytes = saveXlsx(base, workbook.book(), {
+        movedSheets: workbook.movedSheets(),
+        hasDoubtfulResults: (base?.doubtful.length ?? 0) > 0,
+      });
+      const name = base?.name ?? USUAL_NAME;
+      download(bytes, name);
+      savedSteps = workbook.steps();
+      const pictures = workbook.pictures();
+      return [
+        bytes === base?.file.bytes
+          ? `Nothing had changed: ${name} is the very same file.`
+          : `Saved as ${name}, among your downloads.`,
+        ...(pictures > 0
+          ? [
+              `Not in the file: ${pictures === 1 ? "the picture" : `the ${pictures} pictures`} put on sheets here.`,
+            ]
+          : []),
+      ];
+    },
+  };
+};

@@ -1,0 +1,67 @@
+import type { IStyleData } from "@univerjs/core";
+import type { Cell } from "../../../shared/cell";
+
+/** A workbook as plain values, between a file and the engine: what both can say of cells and sheets. */
+export interface BookCell {
+  /** For a formula, its last result. */
+  readonly value: Cell;
+  /** As a person reads it, with the equals sign. */
+  readonly formula?: string;
+  /** How many cells its result fills, where that is more than its own. */
+  readonly spill?: { readonly rows: number; readonly columns: number };
+  /** Filled by the formula of a cell above or to the left. */
+  readonly isSpilled?: boolean;
+  /** A key of the book's styles. */
+  readonly style?: string;
+}
+
+/** A row or a column; undefined is as usual. */
+export interface BookLine {
+  readonly sizePx?: number;
+  readonly isHidden?: boolean;
+  readonly style?: string;
+}
+
+export interface DropDown {
+  /** `B4:B9` */
+  readonly ranges: readonly string[];
+  readonly choices: readonly string[];
+}
+
+export interface BookSheet {
+  readonly name: string;
+  readonly isHidden: boolean;
+  /** By row, then by column, counted from 0. */
+  readonly cells: ReadonlyMap<number, ReadonlyMap<number, BookCell>>;
+  readonly rows: ReadonlyMap<number, BookLine>;
+  readonly columns: ReadonlyMap<number, BookLine>;
+  readonly usualRowPx?: number;
+  readonly usualColumnPx?: number;
+  /** `A1:C1` */
+  readonly merges: readonly string[];
+  readonly frozen: { readonly rows: number; readonly columns: number };
+  readonly dropDowns: readonly DropDown[];
+  readonly isOneLandscapePage: boolean;
+}
+
+export interface BookName {
+  readonly name: string;
+  /** The sheet that it is known on; undefined: everywhere. */
+  readonly sheet?: string;
+  /** A range such as `'Panel'!$B$4`, or a formula that begins with an equals sign. */
+  readonly target: string;
+}
+
+export interface Book {
+  readonly sheets: readonly BookSheet[];
+  readonly names: readonly BookName[];
+  readonly styles: ReadonlyMap<string, IStyleData>;
+}
+
+/** The key of a style that came from a file: its number there. */
+export const fileStyleKey = (index: number): string => `xf-${index}`;
+
+export const fileStyleIndex = (key: string | undefined): number | undefined => {
+  const digits = /^xf-([0-9]+)$/.exec(key ?? "")?.[1];
+  return digits === undefined ? undefined : Number(digits);
+};

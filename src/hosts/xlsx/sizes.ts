@@ -1,0 +1,14 @@
+/** A file gives row heights in points, and column widths in digits of the usual font, which are 7 px wide. */
+const DIGIT_PX = 7;
+const PADDING_PX = 5;
+const PX_PER_POINT = 4 / 3;
+
+export const rowPx = (points: number): number => Math.round(points * PX_PER_POINT);
+export const rowPoints = (px: number): number => Math.round((px / PX_PER_POINT) * 100) / 100;
+
+export const columnPx = (width: number): number => Math.trunc(width * DIGIT_PX + 0.5);
+export const columnWidth = (px: number): number => Math.round((px / DIGIT_PX) * 10_000) / 10_000;
+
+/** The width of a sheet's columns that is given as so many digits, without the padding. */
+export const columnPxOfDigits = (digits: number): number =>
+  Math.ceil((digits * DIGIT_PX + PADDING_PX) / 8) * 8;

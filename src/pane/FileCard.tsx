@@ -1,0 +1,79 @@
+import { useState } from "preact/hooks";
+import type { WorkbookFiles } from "./paneHost";
+
+interface Outcome {
+  readonly kind: "written" | "failed";
+  readonly sentences: readonly string[];
+}
+
+/** Opens an .xlsx workbook in the place of the one shown, and saves the one shown. */
+export const FileCard = ({ files }: { files: WorkbookFiles }) => {
+  const [isBusy, setIsBusy] = useState(false);
+  const [waiting, setWaiting] = useState<File>();
+  const [outcome, setOutcome] = useState<Outcome>();
+
+  const run = async (action: () => Promise<readonly string[]>): Promise<void> => {
+    setIsBusy(true);
+    setWaiting(undefined);
+    setOutcome(undefined);
+    try {
+      setOutcome({ kind: "written", sentences: await action() });
+    } catch (failure) {
+      setOutcome({
+        kind: "failed",
+        sentences: [failure instanceof Error ? failure.message : String(failure)],
+      });
+    } finally {
+      setIsBusy(false);
+    }
+  };
+
+  const choose = async (input: HTMLInputElement): Promise<void> => {
+    const file = input.files?.[0];
+    // The same file can be chosen again.
+    input.value = "";
+    if (!file) return;
+    if (await files.hasUnsaved()) setWaiting(file);
+    else await run(() => files.open(file));
+  };
+
+  return (
+    <section class="card" aria-labelledby="file-title">
+      <h2 id="file-title">Workbook file</h2>
+      <p>An .xlsx opens in the place of the workbook shown. Saving changes in it only what changed here.</p>
+      <form onSubmit={(event) => event.preventDefault()}>
+        <label>
+          Open .xlsx
+          <input
+            type="file"
+            name="workbook-file"
+            accept=".xlsx,.xlsm"
+            disabled={isBusy}
+            onChange={(event) => void choose(event.currentTarget)}
+          />
+        </label>
+        {waiting && (
+          <>
+            <p role="alert">
+              The workbook shown has changes that aren't saved. Opening {waiting.name} drops them.
+            </p>
+            <button type="button" onClick={() => void run(() => files.open(waiting))}>
+              Open, drop the changes
+            </button>
+            <button type="button" class="quiet" onClick={() => setWaiting(undefined)}>
+              Keep the workbook shown
+            </button>
+          </>
+        )}
+        <button type="button" disabled={isBusy} onClick={() => void run(() => files.save())}>
+          {isBusy ? "Working…" : "Save .xlsx"}
+        </button>
+      </form>
+      <div role="status" class={outcome ? `outcome ${outcome.kind}` : "outcome"}>
+        {outcome?.sentences.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </div>
+    </section>
+  );
+};

@@ -1,0 +1,128 @@
+import ExcelJS from "exceljs";
+import { readFile } from "node:fs/promises";
+import type { Browser, Page } from "playwright-core";
+import { WEB } from "../../src/build/paths";
+import { serve, type RunningServer } from "../../src/server/server";
+import { describeInBrowser, launch } from "../support/browser";
+
+jest.setTimeout(120_000);
+
+const bid = async (): Promise<Buffer> => {
+  const workbook = new ExcelJS.Workbook();
+  const sheet = workbook.addWorksheet("Old bid");
+  sheet.addRow(["eave", 40]);
+  sheet.getCell("C1").value = { formula: "B1*2", result: 80 };
+  sheet.addConditionalFormatting({
+    ref: "B1:B3",
+    rules: [{ type: "expression", priority: 1, formulae: ["B1>20"], style: { font: { bold: true } } }],
+  });
+  return Buffer.from(await workbook.xlsx.writeBuffer());
+};
+
+describeInBrowser("a workbook file in the browser", () => {
+  let browser: Browser;
+  let server: RunningServer;
+  let page: Page;
+  const complaints: string[] = [];
+
+  beforeAll(async () => {
+    server = await serve(WEB, 3200);
+    browser = await launch();
+    page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    page.on("console", (message) => complaints.push(`${message.type()}: ${message.text()}`));
+    page.on("pageerror", (error) => complaints.push(error.message));
+    await page.goto(server.address);
+    await page.waitForSelector('[data-grid="painted"]');
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+  });
+
+  const goTo = async (address: string): Promise<void> => {
+    const nameBox = page.locator('[data-u-comp="defined-name"] input, [class*="defined-name"] input').first();
+    await nameBox.click();
+    await nameBox.fill(address);
+    await nameBox.press("Enter");
+    await page.locator(".cell dt", { hasText: `, ${address}` }).waitFor();
+  };
+
+  const shownAt = async (address: string): Promise<string> => {
+    await goTo(address);
+    return (await page.locator(".cell-shows").textContent()) ?? "";
+  };
+
+  const choose = async (): Promise<void> => {
+    await page
+      .getByLabel("Open .xlsx")
+      .setInputFiles({ name: "bid.xlsx", mimeType: "application/octet-stream", buffer: await bid() });
+  };
+
+  const saved = async (): Promise<{ name: string; bytes: Buffer }> => {
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save .xlsx" }).click(),
+    ]);
+    return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
+  };
+
+  it("saves the worked example with its results", async () => {
+    const { name, bytes } = await saved();
+    expect(name).toBe("Gablewright.xlsx");
+    const workbook = new ExcelJS.Workbook();
+    await workbook.xlsx.load(
+      bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
+    );
+    expect(workbook.worksheets.map((sheet) => sheet.name)).toEqual(["Take-off", "Panel"]);
+    expect(workbook.getWorksheet("Take-off")?.getCell("K11").result).toBeCloseTo(1600, 9);
+  });
+
+  it("opens a file, says what isn't shown, and gives the very same file back", async () => {
+    await choose();
+    const status = page.getByRole("status").filter({ hasText: "Opened bid.xlsx: 1 sheet." });
+    await status.waitFor();
+    expect(await status.textContent()).toContain("not shown here: 1 conditional format.");
+    expect(await shownAt("C1")).toBe("80");
+    const { name, bytes } = await saved();
+    expect(name).toBe("bid.xlsx");
+    await page.getByRole("status").filter({ hasText: "Nothing had changed" }).waitFor();
+    expect(bytes.length).toBeGreaterThan(0);
+  });
+
+  it("saves an edit and its results, and asks before it drops one", async () => {
+    await goTo("B1");
+    await page.keyboard.type("50");
+    await page.keyboard.press("Enter");
+    expect(await shownAt("C1")).toBe("100");
+    await choose();
+    await page.getByText("has changes that aren't saved").waitFor();
+    await page.getByRole("button", { name: "Keep the workbook shown" }).click();
+    const { bytes } = await saved();
+    const workbook = new ExcelJS.Workbook();
+    await workbook.xlsx.load(
+      bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
+    );
+    expect(workbook.getWorksheet("Old bid")?.getCell("B1").value).toBe(50);
+    expect(workbook.getWorksheet("Old bid")?.getCell("C1").result).toBe(100);
+    await choose();
+    await page.getByRole("status").filter({ hasText: "Opened bid.xlsx" }).waitFor();
+    expect(await shownAt("B1")).toBe("40");
+  });
+
+  it("adds a take-off to the opened file", async () => {
+    await page.getByRole("button", { name: "Build take-off" }).click();
+    await page.getByRole("status").filter({ hasText: 'Added "Take-off"' }).waitFor();
+    const { bytes } = await saved();
+    const workbook = new ExcelJS.Workbook();
+    await workbook.xlsx.load(
+      bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
+    );
+    expect(workbook.worksheets.map((sheet) => sheet.name)).toEqual(["Old bid", "Take-off", "Panel"]);
+    expect(workbook.getWorksheet("Take-off")?.getCell("A1").value).toMatch(/^Roof take-off/);
+  });
+
+  it("doesn't complain meanwhile", () => {
+    expect(complaints).toEqual([]);
+  });
+});

@@ -1,0 +1,52 @@
+import type { ICommandService } from "@univerjs/core";
+import {
+  InsertRowMutation,
+  MoveRangeMutation,
+  RemoveRowMutation,
+  SetRangeValuesMutation,
+} from "@univerjs/sheets";
+import { watchMoves } from "../../../../src/hosts/local/moves";
+
+/** Commands that a test carries out by saying so. */
+const commands = () => {
+  const listeners: ((command: { id: string; params: object }) => void)[] = [];
+  const moved = watchMoves({
+    onCommandExecuted: (listener: (typeof listeners)[number]) => listeners.push(listener),
+  } as unknown as ICommandService);
+  const run = (id: string, params: object): void => {
+    for (const listener of listeners) listener({ id, params });
+  };
+  return { moved, run };
+};
+
+const rows = (startRow: number, endRow: number) => ({
+  subUnitId: "bid",
+  range: { startRow, endRow, startColumn: 0, endColumn: 25 },
+});
+
+test("an edit moves nothing", () => {
+  const { moved, run } = commands();
+  run(SetRangeValuesMutation.id, { subUnitId: "bid" });
+  expect([...moved()]).toEqual([]);
+});
+
+test("rows that were put in and taken out again have moved nothing", () => {
+  const { moved, run } = commands();
+  run(InsertRowMutation.id, rows(3, 4));
+  expect([...moved()]).toEqual(["bid"]);
+  run(RemoveRowMutation.id, rows(3, 4));
+  expect([...moved()]).toEqual([]);
+});
+
+test("other rows taken out don't make up for it", () => {
+  const { moved, run } = commands();
+  run(InsertRowMutation.id, rows(3, 4));
+  run(RemoveRowMutation.id, rows(5, 6));
+  expect([...moved()]).toEqual(["bid"]);
+});
+
+test("a block moved from one sheet to another counts for both", () => {
+  const { moved, run } = commands();
+  run(MoveRangeMutation.id, { from: { subUnitId: "bid" }, to: { subUnitId: "prices" } });
+  expect([...moved()].sort()).toEqual(["bid", "prices"]);
+});
