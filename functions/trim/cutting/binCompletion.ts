@@ -42,7 +42,13 @@ export const planWithin = (problem: Problem, mostCost: number, budget: Budget): 
     for (const [stock, { capacity, cost }] of stocks.entries()) {
       if ((limits[stock] ?? 0) <= 0 || cost > costLeft || capacity < (sizes[first] ?? 0)) continue;
       const mostSlack = (costLeft - left * bestPrice - (cost - capacity * bestPrice)) / bestPrice;
-      const found = completions({ sizes, counts, total: left }, first, capacity, mostSlack + 1e-6 * capacity, budget);
+      const found = completions(
+        { sizes, counts, total: left },
+        first,
+        capacity,
+        mostSlack + 1e-6 * capacity,
+        budget,
+      );
       if (!found) return undefined;
       for (const { items, slack } of found)
         choices.push({ items, slack, stock, loss: cost - (capacity - slack) * bestPrice });
