@@ -22,9 +22,11 @@ export const planWithin = (problem: Problem, mostCost: number, budget: Budget): 
   const limits = stocks.map(({ limit }) => limit);
   const capacities = stocks.map(({ capacity }) => capacity);
   const bestPrice = Math.min(...stocks.map(({ cost, capacity }) => cost / capacity));
+  const isLimited = limits.some(Number.isFinite);
   const bins: Bin[] = [];
   /** The most cost left at which these pieces and limits were found impossible. */
   const impossible = new Map<string, number>();
+  const key = (): string => String.fromCharCode.apply(null, isLimited ? [...counts, ...limits] : counts);
   const holding = new Map<number, number>();
 
   const costToHold = (size: number): number => {
@@ -40,10 +42,16 @@ export const planWithin = (problem: Problem, mostCost: number, budget: Budget): 
     for (const [stock, { capacity, cost }] of stocks.entries()) {
       if ((limits[stock] ?? 0) <= 0 || cost > costLeft || capacity < (sizes[first] ?? 0)) continue;
       const mostSlack = (costLeft - left * bestPrice - (cost - capacity * bestPrice)) / bestPrice;
-      const found = completions({ sizes, counts }, first, capacity, mostSlack + 1e-6 * capacity, budget);
+      const found = completions(
+        { sizes, counts, total: left },
+        first,
+        capacity,
+        mostSlack + 1e-6 * capacity,
+        budget,
+      );
       if (!found) return undefined;
-      for (const each of found)
-        choices.push({ ...each, stock, loss: cost - (capacity - each.slack) * bestPrice });
+      for (const { items, slack } of found)
+        choices.push({ items, slack, stock, loss: cost - (capacity - slack) * bestPrice });
     }
     return stocks.length > 1 ? choices.sort((a, b) => a.loss - b.loss) : choices;
   };
@@ -52,11 +60,7 @@ export const planWithin = (problem: Problem, mostCost: number, budget: Budget): 
     if (left === 0) return true;
     if (costToHold(left) > costLeft) return false;
     if (!budget.take()) return undefined;
-    const key = String.fromCharCode(
-      ...counts,
-      ...limits.map((limit) => (Number.isFinite(limit) ? limit : 0)),
-    );
-    if (costLeft <= (impossible.get(key) ?? -1)) return false;
+    if (impossible.size > 0 && costLeft <= (impossible.get(key()) ?? -1)) return false;
     let first = from;
     while ((counts[first] ?? 0) === 0) first += 1;
     const choices = choicesFor(first, left, costLeft);
@@ -72,7 +76,7 @@ export const planWithin = (problem: Problem, mostCost: number, budget: Budget): 
       limits[stock] = (limits[stock] ?? 0) + 1;
       for (const item of items) counts[item] = (counts[item] ?? 0) + 1;
     }
-    impossible.set(key, costLeft);
+    impossible.set(key(), costLeft);
     return false;
   };
   const found = search(0, totalSize(problem), mostCost);

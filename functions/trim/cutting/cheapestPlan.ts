@@ -6,8 +6,10 @@ import type { Material } from "./material";
 import { costByLength } from "./pieceCost";
 import { WaySearch } from "./waySearch";
 
-/** A search that doesn't end takes about a second. */
-const STEPS_IN_ALL = 2_000_000;
+/** Large sets that are made up in one way only are proved within a second. */
+const STEPS_OF_ONE_WAY = 2_000_000;
+/** Ways are so many that most searches over them never end: so many steps took at most about 0.3 s. */
+const STEPS_OF_ALL_WAYS = 40_000;
 
 const least = <T>(items: readonly T[], valueOf: (item: T) => number): T =>
   items.reduce((a, b) => (valueOf(b) < valueOf(a) ? b : a));
@@ -30,11 +32,10 @@ const firstWays = (material: Material, runs: readonly RunChoices[]): MadeUp[][] 
  * leave none, or none was found.
  */
 export const cheapestPlan = (material: Material, runs: readonly RunChoices[]): ChosenPlan | undefined => {
-  const budget = new Budget(STEPS_IN_ALL);
   const ways = firstWays(material, runs);
   const isOneWay = runs.every(({ choices }) => choices.length === 1);
-  if (isOneWay) return planFor(material, ways[0] ?? [], budget);
-  const search = new WaySearch(material, runs, budget);
+  if (isOneWay) return planFor(material, ways[0] ?? [], new Budget(STEPS_OF_ONE_WAY));
+  const search = new WaySearch(material, runs, new Budget(STEPS_OF_ALL_WAYS));
   for (const way of ways) search.try(way);
   search.learnWorths();
   search.improve();

@@ -8,83 +8,112 @@ export interface Completion {
 
 export interface Remaining {
   readonly sizes: readonly number[];
-  readonly counts: readonly number[];
+  readonly counts: number[];
+  /** What all the pieces come to. */
+  readonly total: number;
 }
+
+/** Whether a piece still to be cut, at this place or of a larger size, is between two sizes. */
+const isFreeBetween = (
+  sizes: readonly number[],
+  free: readonly number[],
+  from: number,
+  least: number,
+  most: number,
+): boolean => {
+  for (let larger = from; larger >= 0; larger--) {
+    const size = sizes[larger] as number;
+    if (size > most) return false;
+    if (size >= least && (free[larger] as number) > 0) return true;
+  }
+  return false;
+};
 
 /**
  * Whether some pieces of the completion could give way to one larger piece that is still to be cut, which then takes
  * no more than the slack. Such a completion needs no trying: with the pieces exchanged, any plan stays a plan.
  */
 const isDominated = (
-  { sizes }: Remaining,
+  sizes: readonly number[],
   free: readonly number[],
   items: readonly number[],
   slack: number,
-) => {
-  const canTake = (size: number, isSingle: boolean): boolean => {
-    for (let larger = 0; larger < sizes.length; larger++) {
-      const larges = sizes[larger] ?? 0;
-      if (larges < size || (isSingle && larges === size)) return false;
-      if ((free[larger] ?? 0) > 0 && larges <= size + slack) return true;
-    }
-    return false;
-  };
+): boolean => {
   // The first piece is the largest there is.
   for (let i = 1; i < items.length; i++) {
-    const one = sizes[items[i] ?? 0] ?? 0;
-    if (items[i] !== items[i - 1] && canTake(one, true)) return true;
+    const item = items[i] as number;
+    const one = sizes[item] as number;
+    if (item !== items[i - 1] && isFreeBetween(sizes, free, item - 1, one, one + slack)) return true;
     for (let j = i + 1; j < items.length; j++) {
-      if (canTake(one + (sizes[items[j] ?? 0] ?? 0), false)) return true;
+      const two = one + (sizes[items[j] as number] as number);
+      if (isFreeBetween(sizes, free, item, two, two + slack)) return true;
     }
   }
   return false;
 };
 
+/** The first place whose size is at most so much. */
+const firstWithin = (sizes: readonly number[], most: number): number => {
+  let [from, to] = [0, sizes.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if ((sizes[middle] as number) > most) from = middle + 1;
+    else to = middle;
+  }
+  return from;
+};
+
 /**
  * Every way to fill a stock of this capacity that begins with `first`, to which nothing can be added, that leaves at
- * most `mostSlack` and that no other dominates; the least slack first. Undefined where the budget ends.
+ * most `mostSlack` and that no other dominates; the least slack first. Undefined where the budget ends. Pieces are taken
+ * from the counts and put back.
  */
 export const completions = (
-  remaining: Remaining,
+  { sizes, counts, total }: Remaining,
   first: number,
   capacity: number,
   mostSlack: number,
   budget: Budget,
 ): Completion[] | undefined => {
-  const { sizes } = remaining;
-  const free = [...remaining.counts];
-  let last = sizes.length - 1;
-  while (last >= 0 && (free[last] ?? 0) === 0) last -= 1;
-  const items: number[] = [];
+  const items: number[] = [first];
   const found: Completion[] = [];
-  /** The largest sum of pieces from `index` on is not known; their total is. */
-  const sumFrom = new Array<number>(sizes.length + 1).fill(0);
-  for (let index = sizes.length - 1; index >= 0; index--)
-    sumFrom[index] = (sumFrom[index + 1] ?? 0) + (sizes[index] ?? 0) * (free[index] ?? 0);
+  let last = sizes.length - 1;
+  while (counts[last] === 0) last -= 1;
 
-  const smallestFree = (): number => {
-    for (let index = last; index >= 0; index--) if ((free[index] ?? 0) > 0) return sizes[index] ?? 0;
+  const smallestLeft = (): number => {
+    for (let place = last; place >= first; place--)
+      if ((counts[place] as number) > 0) return sizes[place] as number;
     return Infinity;
   };
-  const fill = (from: number, left: number): boolean => {
+  /** `rest` is what the pieces from a place on come to. */
+  const fill = (from: number, left: number, rest: number): boolean => {
     if (!budget.take()) return false;
-    if (left <= mostSlack && left < smallestFree() && !isDominated(remaining, free, items, left))
-      found.push({ items: [...items], slack: left });
-    for (let index = from; index <= last; index++) {
-      if (left - (sumFrom[index] ?? 0) > mostSlack) break;
-      const size = sizes[index] ?? 0;
-      if ((free[index] ?? 0) === 0 || size > left) continue;
-      free[index] = (free[index] ?? 0) - 1;
-      items.push(index);
-      const goesOn = fill(index, left - size);
-      items.pop();
-      free[index] = (free[index] ?? 0) + 1;
-      if (!goesOn) return false;
+    if (left < smallestLeft()) {
+      if (left <= mostSlack && !isDominated(sizes, counts, items, left))
+        found.push({ items: [...items], slack: left });
+      return true;
+    }
+    const firstThatFits = firstWithin(sizes, left);
+    for (let place = from; place <= last && left - rest <= mostSlack; place++) {
+      const count = counts[place] as number;
+      if (count === 0) continue;
+      const size = sizes[place] as number;
+      if (place >= firstThatFits) {
+        counts[place] = count - 1;
+        items.push(place);
+        const goesOn = fill(place, left - size, rest - size);
+        items.pop();
+        counts[place] = count;
+        if (!goesOn) return false;
+      }
+      rest -= size * count;
     }
     return true;
   };
-  free[first] = (free[first] ?? 0) - 1;
-  items.push(first);
-  const isWhole = fill(first, capacity - (sizes[first] ?? 0));
+  const firstSize = sizes[first] as number;
+  const count = counts[first] as number;
+  counts[first] = count - 1;
+  const isWhole = fill(first, capacity - firstSize, total - firstSize);
+  counts[first] = count;
   return isWhole ? found.sort((a, b) => a.slack - b.slack) : undefined;
 };

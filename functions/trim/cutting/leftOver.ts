@@ -1,7 +1,7 @@
 import { planWithin } from "./binCompletion";
 import type { Budget } from "./budget";
-import { lowerBound } from "./lowerBound";
-import { costOf, totalSize, type Bin, type Problem } from "./problem";
+import { longestBeside } from "./lowerBound";
+import { costOf, type Bin, type Problem } from "./problem";
 
 /** One question is whether a left-over may be so long: most are answered in far fewer. */
 const STEPS_A_QUESTION = 500;
@@ -46,7 +46,6 @@ const planLeaving = (
   budget: Budget,
 ): readonly Bin[] | undefined => {
   const { more, place, isNew } = withPiece(problem, size);
-  if (lowerBound(more) > mostCost) return undefined;
   const plan = planWithin(more, mostCost, budget);
   if (typeof plan === "string") return undefined;
   const holder = plan.findIndex(({ items }) => items.includes(place));
@@ -67,12 +66,9 @@ export const withLongestLeftOver = (
   budget: Budget,
 ): readonly Bin[] => {
   const cost = costOf(problem, bins);
-  const capacity = bins.reduce((sum, { stock }) => sum + (problem.stocks[stock]?.capacity ?? 0), 0);
   let best = bins;
   let least = longestSlack(problem, bins);
-  const isOneKind = problem.stocks.length === 1;
-  const longest = Math.max(...problem.stocks.map((stock) => stock.capacity));
-  let most = Math.min(longest, isOneKind ? capacity - totalSize(problem) : longest);
+  let most = longestBeside(problem, cost, Math.max(...problem.stocks.map((stock) => stock.capacity)));
   for (let size = most; least < most; size = Math.ceil((least + most) / 2)) {
     const ask = (part: Budget): readonly Bin[] | undefined => planLeaving(problem, size, cost, part);
     const plan = budget.lend(STEPS_A_QUESTION, ask);

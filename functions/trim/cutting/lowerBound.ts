@@ -39,10 +39,35 @@ export const boundByWeighing = (
   }, 0);
 };
 
+const sizesToCut = ({ sizes, counts }: Problem): number[] =>
+  sizes.filter((_, index) => (counts[index] ?? 0) > 0);
+
+const demandBy = ({ sizes, counts }: Problem, weigh: Weighing): number =>
+  sizes.reduce((sum, size, index) => sum + (counts[index] ?? 0) * weigh(size), 0);
+
 /** No plan costs less. */
-export const lowerBound = ({ sizes, counts, stocks }: Problem): number =>
-  boundByWeighing(
-    stocks,
-    sizes.filter((_, index) => (counts[index] ?? 0) > 0),
-    (weigh) => sizes.reduce((sum, size, index) => sum + (counts[index] ?? 0) * weigh(size), 0),
-  );
+export const lowerBound = (problem: Problem): number =>
+  boundByWeighing(problem.stocks, sizesToCut(problem), (weigh) => demandBy(problem, weigh));
+
+/** The largest whole number up to `most` that will do, where 0 does and so does every number below one that does. */
+const largestThat = (does: (size: number) => boolean, most: number): number => {
+  if (does(most)) return most;
+  let [least, tooLarge] = [0, most];
+  while (tooLarge - least > 1) {
+    const middle = Math.floor((least + tooLarge) / 2);
+    if (does(middle)) least = middle;
+    else tooLarge = middle;
+  }
+  return least;
+};
+
+/** No piece that is longer, up to `most`, can be added to a plan that costs no more than this. */
+export const longestBeside = (problem: Problem, mostCost: number, most: number): number => {
+  const { stocks } = problem;
+  const largest = Math.max(...stocks.map(({ capacity }) => capacity));
+  return weighingsFor(sizesToCut(problem), largest).reduce((longest, weigh) => {
+    const worths = stocks.map(({ capacity }) => weigh(capacity));
+    const demand = demandBy(problem, weigh);
+    return largestThat((size) => coveringCost(stocks, worths, demand + weigh(size)) <= mostCost, longest);
+  }, most);
+};

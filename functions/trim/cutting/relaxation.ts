@@ -42,7 +42,9 @@ const bestNew = (
 
 /** A piece that is worth less than the next smaller one, or than nothing, may as well be cut down to that. */
 const cutDown = (worths: Float64Array, mayReplace: boolean): FillingColumn | undefined => {
-  let [row, least] = [-1, -TINY * worths.reduce((most, worth) => Math.max(most, worth), 0)];
+  let most = 0;
+  for (const worth of worths) if (worth > most) most = worth;
+  let [row, least] = [-1, -TINY * most];
   for (let index = 0; index < worths.length; index++) {
     const gap = (worths[index] ?? 0) - (mayReplace ? (worths[index + 1] ?? 0) : 0);
     if (gap < least) [row, least] = [index, gap];

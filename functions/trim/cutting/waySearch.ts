@@ -6,11 +6,11 @@ import { costByWorth } from "./pieceCost";
 import { WayBounds } from "./wayBounds";
 
 /** Where runs can be made up in several ways, each way of all runs gets so many steps. */
-const STEPS_A_WAY = 100_000;
+const STEPS_A_WAY = 8_000;
 /** A change of one run is tried quickly. */
-const STEPS_A_CHANGE = 3000;
+const STEPS_A_CHANGE = 1000;
 /** To find out what pieces are worth. */
-const STEPS_FOR_WORTHS = 200_000;
+const STEPS_FOR_WORTHS = 8_000;
 /** Looking at a run counts so many, whether bounds are reckoned for it or a plan is begun. */
 const STEPS_A_RUN = 40;
 

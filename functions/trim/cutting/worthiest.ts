@@ -34,6 +34,18 @@ export const worthiestFilling = (
   const items: number[] = [];
   let bestItems: number[] | undefined;
   let best = moreThan;
+  /** What the places from one on could be worth at the most: the best first, the last of them in part. */
+  const mostFrom = (from: number, capacityLeft: number): number => {
+    let [left, most] = [capacityLeft, 0];
+    for (let place = from; place < order.length; place++) {
+      const each = size[place] as number;
+      const all = (count[place] as number) * each;
+      if (all >= left) return most + (left / each) * (worth[place] as number);
+      left -= all;
+      most += (count[place] as number) * (worth[place] as number);
+    }
+    return most;
+  };
   const fill = (from: number, left: number, value: number): boolean => {
     if (!budget.take()) return false;
     if (value > best) {
@@ -41,8 +53,10 @@ export const worthiestFilling = (
       bestItems = [...items];
     }
     for (let place = from; place < order.length; place++) {
-      const [each, itsWorth] = [size[place] as number, worth[place] as number];
-      if (value + (left / each) * itsWorth <= best * (1 + ALLOWANCE)) return true;
+      const each = size[place] as number;
+      const itsWorth = worth[place] as number;
+      if (each > left) continue;
+      if (value + mostFrom(place, left) <= best * (1 + ALLOWANCE)) return true;
       const most = Math.min(count[place] as number, Math.floor(left / each));
       for (let taken = 0; taken < most; taken++) items.push(order[place] as number);
       for (let taken = most; taken > 0; taken--) {
