@@ -1,25 +1,26 @@
 import { a1, type Place } from "../../sheets/address";
 import { needsApostrophe } from "../apostrophe";
 import { needsArrayForm } from "./arrayForm";
-import { fileStyleIndex, type Book, type BookCell, type BookLine, type BookSheet } from "./book";
-import { parseRange, rangeText } from "./cellAddress";
+import { fileStyleIndex, type Book, type BookCell, type BookSheet } from "./book";
+import { rangeText } from "./cellAddress";
 import { cellText, formulaText } from "./cellText";
 import { cellChanges, type CellChange } from "./differences";
-import { changeElement, insertInOrder, prefixOf, removeElement, SHEET_ORDER } from "./elementOrder";
+import { changeElement, prefixOf } from "./elementOrder";
 import { fileFormula } from "./formulaForm";
+import { allCellElements, cellElements, rowElements, sharedNumber, type CellElement } from "./sheetCells";
 import {
-  allCellElements,
-  cellElements,
-  formulaReader,
-  rowElements,
-  sharedNumber,
-  type CellElement,
-} from "./sheetCells";
-import { columnWidth, rowPoints } from "./sizes";
+  columnsChanges,
+  dimensionChanges,
+  dropDownsChanges,
+  frozenChanges,
+  mergesChanges,
+  pageChanges,
+} from "./sheetFrame";
+import { rowPoints } from "./sizes";
 import type { Splice } from "./splices";
 import type { StylesDraft } from "./stylesDraft";
-import { childOf, childrenOf, numberAttribute, type XmlElement, type XmlPart } from "./xml";
-import { attributesText, escapeXml } from "./xmlText";
+import { childOf, numberAttribute, type XmlElement, type XmlPart } from "./xml";
+import { attributesText } from "./xmlText";
 
 /** What a sheet needs of the rest of the package while it is written. */
 export interface SheetTools {
@@ -101,8 +102,6 @@ class SheetPatch {
   private readonly x: string;
   private readonly cells: readonly CellElement[];
   private readonly elements: ReadonlyMap<string, CellElement>;
-  private readonly formulaIn: (cell: CellElement) => string | undefined;
-  private readonly columnStyles: ReadonlyMap<number, BookLine>;
 
   constructor(
     private readonly part: XmlPart,
@@ -113,8 +112,6 @@ class SheetPatch {
     this.x = prefixOf(part.root);
     this.cells = allCellElements(part.root);
     this.elements = new Map(this.cells.map((cell) => [key(cell.row, cell.column), cell]));
-    this.formulaIn = formulaReader(this.cells);
-    this.columnStyles = before.columns;
   }
 
   private styleOf(cell: BookCell | undefined, element: CellElement | undefined, place: Place): number {
@@ -123,7 +120,7 @@ class SheetPatch {
     const isQuoted = text !== "" && needsApostrophe(text);
     const inFile = numberAttribute(element?.element, "s");
     // A new cell of a styled row or column looks like them.
-    const line = this.before.rows.get(place.row)?.style ?? this.columnStyles.get(place.column)?.style;
+    const line = this.before.rows.get(place.row)?.style ?? this.before.columns.get(place.column)?.style;
     const base = inFile ?? fileStyleIndex(line);
     const own = fileStyleIndex(cell?.style);
     if (own !== undefined || cell?.style === undefined)
@@ -273,191 +270,11 @@ class SheetPatch {
       append: appended.join(""),
     });
   }
-
-  columns(): Splice[] {
-    const numbers = [...new Set([...this.before.columns.keys(), ...this.now.columns.keys()])];
-    const changed = numbers.filter((column) => {
-      const was = this.before.columns.get(column);
-      const is = this.now.columns.get(column);
-      return was?.sizePx !== is?.sizePx || (was?.isHidden ?? false) !== (is?.isHidden ?? false);
-    });
-    if (changed.length === 0) return [];
-    const { root } = this.part;
-    const list = childOf(root, "cols");
-    const pieces: { min: number; max: number; attributes: Record<string, string | undefined> }[] = [];
-    for (const element of childrenOf(list, "col")) {
-      const min = numberAttribute(element, "min") ?? 1;
-      const max = numberAttribute(element, "max") ?? min;
-      const cuts = [min, ...changed.flatMap((column) => [column + 1, column + 2]), max + 1].filter(
-        (at) => at >= min && at <= max + 1,
-      );
-      const sorted = [...new Set(cuts)].sort((a, b) => a - b);
-      for (let at = 0; at + 1 < sorted.length; at++)
-        pieces.push({
-          min: sorted[at] ?? min,
-          max: (sorted[at + 1] ?? max + 1) - 1,
-          attributes: Object.fromEntries(element.attributes),
-        });
-    }
-    for (const column of changed) {
-      const is = this.now.columns.get(column);
-      let piece = pieces.find(({ min, max }) => min === column + 1 && max === column + 1);
-      if (!piece) pieces.push((piece = { min: column + 1, max: column + 1, attributes: {} }));
-      piece.attributes = {
-        ...piece.attributes,
-        width: is?.sizePx === undefined ? piece.attributes["width"] : String(columnWidth(is.sizePx)),
-        customWidth: is?.sizePx === undefined ? piece.attributes["customWidth"] : "1",
-        hidden: is?.isHidden ? "1" : undefined,
-      };
-    }
-    const { x } = this;
-    const text = pieces
-      .filter(
-        ({ attributes }) =>
-          attributes["width"] !== undefined ||
-          attributes["hidden"] !== undefined ||
-          attributes["style"] !== undefined,
-      )
-      .sort((a, b) => a.min - b.min)
-      .map(({ min, max, attributes }) => `<${x}col${attributesText({ ...attributes, min, max })}/>`)
-      .join("");
-    const whole = text === "" ? "" : `<${x}cols>${text}</${x}cols>`;
-    return list
-      ? [{ start: list.start, end: list.end, text: whole }]
-      : [insertInOrder(root, SHEET_ORDER, "cols", whole)];
-  }
-
-  merges(): Splice[] {
-    const same =
-      JSON.stringify([...this.before.merges].sort()) === JSON.stringify([...this.now.merges].sort());
-    if (same) return [];
-    const { root } = this.part;
-    const { x } = this;
-    const old = childOf(root, "mergeCells");
-    const { merges } = this.now;
-    const text =
-      merges.length === 0
-        ? ""
-        : `<${x}mergeCells count="${merges.length}">${merges.map((ref) => `<${x}mergeCell${attributesText({ ref })}/>`).join("")}</${x}mergeCells>`;
-    return old ? [{ ...removeElement(old), text }] : [insertInOrder(root, SHEET_ORDER, "mergeCells", text)];
-  }
-
-  frozen(): Splice[] {
-    const { rows, columns } = this.now.frozen;
-    if (rows === this.before.frozen.rows && columns === this.before.frozen.columns) return [];
-    const { source, root } = this.part;
-    const { x } = this;
-    const pane = rows + columns === 0 ? "" : paneText(rows, columns, x);
-    const view = childOf(childOf(root, "sheetViews"), "sheetView");
-    if (!view)
-      return [
-        insertInOrder(
-          root,
-          SHEET_ORDER,
-          "sheetViews",
-          `<${x}sheetViews><${x}sheetView workbookViewId="0">${pane}</${x}sheetView></${x}sheetViews>`,
-        ),
-      ];
-    const gone = view.children
-      .filter(({ name }) => name === "pane" || name === "selection")
-      .map(removeElement);
-    const rest = [...gone, { start: view.innerStart, end: view.innerStart, text: pane }];
-    if (view.innerStart === view.end) return [changeElement(source, view, { append: pane })];
-    return [changeElement(source, view, { inside: rest })];
-  }
-
-  dropDowns(): Splice[] {
-    const known = new Set(this.before.dropDowns.map((each) => JSON.stringify(each)));
-    const added = this.now.dropDowns.filter((each) => !known.has(JSON.stringify(each)));
-    if (added.length === 0) return [];
-    const { source, root } = this.part;
-    const { x } = this;
-    const text = added
-      .map(({ ranges, choices }) => {
-        const attributes = attributesText({
-          type: "list",
-          errorStyle: "warning",
-          allowBlank: 1,
-          showErrorMessage: 1,
-          sqref: ranges.join(" "),
-        });
-        return `<${x}dataValidation${attributes}><${x}formula1>${escapeXml(`"${choices.join(",").replaceAll('"', '""')}"`)}</${x}formula1></${x}dataValidation>`;
-      })
-      .join("");
-    const old = childOf(root, "dataValidations");
-    if (old)
-      return [
-        changeElement(source, old, {
-          attributes: { count: String(old.children.length + added.length) },
-          append: text,
-        }),
-      ];
-    return [
-      insertInOrder(
-        root,
-        SHEET_ORDER,
-        "dataValidations",
-        `<${x}dataValidations count="${added.length}">${text}</${x}dataValidations>`,
-      ),
-    ];
-  }
-
-  /** The sheet's used range, where cells were added outside of it. */
-  dimension(touched: readonly Place[]): Splice[] {
-    const element = childOf(this.part.root, "dimension");
-    const range = parseRange(element?.attributes.get("ref") ?? "");
-    if (!element || !range || touched.length === 0) return [];
-    const places = [range.from, range.to, ...touched];
-    const from = {
-      row: Math.min(...places.map(({ row }) => row)),
-      column: Math.min(...places.map(({ column }) => column)),
-    };
-    const to = {
-      row: Math.max(...places.map(({ row }) => row)),
-      column: Math.max(...places.map(({ column }) => column)),
-    };
-    const ref = rangeText({ from, to });
-    return ref === rangeText(range)
-      ? []
-      : [changeElement(this.part.source, element, { attributes: { ref } })];
-  }
-
-  page(): Splice[] {
-    if (!this.now.isOneLandscapePage || this.before.isOneLandscapePage) return [];
-    const { root } = this.part;
-    const { x } = this;
-    return [
-      insertInOrder(
-        root,
-        SHEET_ORDER,
-        "sheetPr",
-        `<${x}sheetPr><${x}pageSetUpPr fitToPage="1"/></${x}sheetPr>`,
-      ),
-      insertInOrder(
-        root,
-        SHEET_ORDER,
-        "pageSetup",
-        `<${x}pageSetup orientation="landscape" fitToWidth="1" fitToHeight="1"/>`,
-      ),
-    ];
-  }
-
-  /** Whether a formula was added, changed or taken away. */
-  static changesFormulas(touched: readonly CellChange[]): boolean {
-    return touched.some(({ before, now }) => before?.formula !== now?.formula);
-  }
 }
 
-const paneText = (rows: number, columns: number, x: string): string => {
-  const active = rows > 0 && columns > 0 ? "bottomRight" : rows > 0 ? "bottomLeft" : "topRight";
-  return `<${x}pane${attributesText({
-    xSplit: columns === 0 ? undefined : columns,
-    ySplit: rows === 0 ? undefined : rows,
-    topLeftCell: a1({ row: rows, column: columns }),
-    activePane: active,
-    state: "frozen",
-  })}/>`;
-};
+/** Whether a formula was added, changed or taken away. */
+const changesFormulas = (touched: readonly CellChange[]): boolean =>
+  touched.some(({ before, now }) => before?.formula !== now?.formula);
 
 export interface PatchedSheet {
   readonly splices: readonly Splice[];
@@ -473,16 +290,18 @@ export const patchSheet = (
 ): PatchedSheet => {
   const patch = new SheetPatch(part, before, now, tools);
   const { splices, touched } = patch.rows();
+  const versions = { part, before, now, x: prefixOf(part.root) };
   return {
     splices: [
       ...splices,
-      ...patch.frozen(),
-      ...patch.columns(),
-      ...patch.merges(),
-      ...patch.dropDowns(),
-      ...patch.dimension(touched),
-      ...patch.page(),
+      // In the order in which they stand in a sheet: several may be put in at the same place.
+      ...frozenChanges(versions),
+      ...columnsChanges(versions),
+      ...mergesChanges(versions),
+      ...dropDownsChanges(versions),
+      ...dimensionChanges(versions, touched),
+      ...pageChanges(versions),
     ],
-    changesFormulas: SheetPatch.changesFormulas(touched),
+    changesFormulas: changesFormulas(touched),
   };
 };
