@@ -74,7 +74,13 @@ describeInBrowser("a workbook file in the browser", () => {
     await workbook.xlsx.load(
       bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
     );
-    expect(workbook.worksheets.map((sheet) => sheet.name)).toEqual(["Take-off", "Order", "Trim cuts", "Trims", "Panel"]);
+    expect(workbook.worksheets.map((sheet) => sheet.name)).toEqual([
+      "Take-off",
+      "Order",
+      "Trim cuts",
+      "Trims",
+      "Panel",
+    ]);
     expect(workbook.getWorksheet("Take-off")?.getCell("K11").result).toBeCloseTo(1600, 9);
   });
 
@@ -118,7 +124,14 @@ describeInBrowser("a workbook file in the browser", () => {
     await workbook.xlsx.load(
       bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
     );
-    expect(workbook.worksheets.map((sheet) => sheet.name)).toEqual(["Old bid", "Take-off", "Order", "Trim cuts", "Trims", "Panel"]);
+    expect(workbook.worksheets.map((sheet) => sheet.name)).toEqual([
+      "Old bid",
+      "Take-off",
+      "Order",
+      "Trim cuts",
+      "Trims",
+      "Panel",
+    ]);
     expect(workbook.getWorksheet("Take-off")?.getCell("A1").value).toMatch(/^Roof take-off/);
   });
 
