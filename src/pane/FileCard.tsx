@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { failureInWords } from "../failureInWords";
 import type { WorkbookFiles } from "./paneHost";
 
 interface Outcome {
@@ -21,7 +22,7 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
     } catch (failure) {
       setOutcome({
         kind: "failed",
-        sentences: [failure instanceof Error ? failure.message : String(failure)],
+        sentences: [failureInWords(failure)],
       });
     } finally {
       setIsBusy(false);
@@ -67,6 +68,9 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
         )}
         <button type="button" disabled={isBusy} onClick={() => void run(() => files.save())}>
           {isBusy ? "Working…" : "Save .xlsx"}
+        </button>
+        <button type="button" class="quiet" disabled={isBusy} onClick={() => void run(() => files.saveCsv())}>
+          Save this sheet as .csv
         </button>
       </form>
       <div role="status" class={outcome ? `outcome ${outcome.kind}` : "outcome"}>

@@ -13,6 +13,8 @@ export interface WorkbookFiles {
   hasUnsaved(): Promise<boolean>;
   open(file: File): Promise<readonly string[]>;
   save(): Promise<readonly string[]>;
+  /** What the sheet in front shows, as .csv. */
+  saveCsv(): Promise<readonly string[]>;
 }
 
 /** A host that the pane stands beside. Excel shows an error's sentence itself, so only the local workbook is watched. */

@@ -4,6 +4,7 @@ import type { XlsxFile } from "../xlsx/xlsxFile";
 import type { PageWorkbook } from "./workbook";
 
 const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+const CSV = "text/csv;charset=utf-8";
 const USUAL_NAME = "Gablewright.xlsx";
 /** As many places as a person would go and look at. */
 const MOST_LISTED = 5;
@@ -34,9 +35,9 @@ const openedInWords = ({ name, doubtful, file }: Base, unseen: readonly string[]
 ];
 
 /** The browser saves it beside what is there: it never writes over a file by itself. */
-const download = (bytes: Uint8Array, name: string): void => {
+const download = (content: BlobPart, type: string, name: string): void => {
   const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type: XLSX }));
+  link.href = URL.createObjectURL(new Blob([content], { type }));
   link.download = name;
   link.click();
   URL.revokeObjectURL(link.href);
@@ -67,6 +68,15 @@ export const workbookFiles = (
       savedSteps = workbook.steps();
       return openedInWords(base, unseen);
     },
+    saveCsv: async () => {
+      const [workbook, { toCsv }] = await Promise.all([ready, import("../csv")]);
+      const { sheet, cells } = workbook.inView();
+      const name = `${sheet}.csv`;
+      download(toCsv(cells), CSV, name);
+      return [
+        `Saved what "${sheet}" shows as ${name}, among your downloads. Formulas and looks aren't in it.`,
+      ];
+    },
     save: async () => {
       const [workbook, { saveXlsx }] = await Promise.all([ready, import("../xlsx/xlsxFile")]);
       const bytes = saveXlsx(base, workbook.book(), {
@@ -74,7 +84,7 @@ export const workbookFiles = (
         hasDoubtfulResults: (base?.doubtful.length ?? 0) > 0,
       });
       const name = base?.name ?? USUAL_NAME;
-      download(bytes, name);
+      download(new Uint8Array(bytes), XLSX, name);
       savedSteps = workbook.steps();
       const pictures = workbook.pictures();
       return [
