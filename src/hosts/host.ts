@@ -29,6 +29,12 @@ export interface Repaired {
   readonly protectedSheets: readonly string[];
 }
 
+/** Sheets that were added, and how to take them away. */
+export interface Added {
+  readonly sheets: readonly string[];
+  readonly undo: Undo;
+}
+
 /** A workbook that plans are written to. No plan knows which. */
 export interface Host {
   readonly title: string;
@@ -41,8 +47,11 @@ export interface Host {
   watch(listener: () => void): () => void;
   /** Puts a picture on a sheet, over the cells from `at` on. */
   putPicture(picture: SheetPicture): Promise<void>;
-  /** Adds the plan's sheets and names: all of them, or none where anything fails. Nothing that exists is touched. */
-  write(plan: WorkbookPlan): Promise<void>;
+  /**
+   * Adds the plan's sheets and names: all of them, or none where anything fails. Nothing that exists is touched. Returns how
+   * to take them away, as long as nobody has gone on with them.
+   */
+  write(plan: WorkbookPlan): Promise<Undo>;
   /** The sheet in front, as somebody must know it who wants to write into it. */
   survey(): Promise<Survey>;
   /**

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { failureInWords } from "../failureInWords";
-
-type Outcome = { readonly kind: "written" | "failed"; readonly message: string };
+import type { Added } from "../hosts/host";
+import { OutcomeLine, type Outcome } from "./OutcomeLine";
 
 interface Props {
   readonly id: string;
@@ -11,7 +11,7 @@ interface Props {
   /** What the button says. */
   readonly action: string;
   /** Writes the sheets, and says which. */
-  readonly build: () => Promise<readonly string[]>;
+  readonly build: () => Promise<Added>;
   /** Choices above the button. */
   readonly children?: ComponentChildren;
 }
@@ -21,35 +21,49 @@ const listed = (sheets: readonly string[]): string =>
 
 /** A template's card: what it is for, its choices, the button, and what came of it. */
 export const BuildCard = ({ id, title, summary, action, build, children }: Props) => {
-  const [isBuilding, setIsBuilding] = useState(false);
+  const [isBusy, setIsBusy] = useState(false);
   const [outcome, setOutcome] = useState<Outcome>();
 
-  const run = async (event: Event): Promise<void> => {
-    event.preventDefault();
-    setIsBuilding(true);
+  const attempt = async (act: () => Promise<Outcome>, still: Partial<Outcome> = {}): Promise<void> => {
+    setIsBusy(true);
     setOutcome(undefined);
     try {
-      setOutcome({ kind: "written", message: `Added ${listed(await build())}. No other sheet was changed.` });
+      setOutcome(await act());
     } catch (failure) {
-      setOutcome({ kind: "failed", message: failureInWords(failure) });
+      setOutcome({ ...still, kind: "failed", message: failureInWords(failure) });
     } finally {
-      setIsBuilding(false);
+      setIsBusy(false);
     }
   };
+
+  const run = (): Promise<void> =>
+    attempt(async () => {
+      const { sheets, undo } = await build();
+      return { kind: "written", message: `Added ${listed(sheets)}. No other sheet was changed.`, undo };
+    });
+
+  const takeAway = (built: Outcome): Promise<void> =>
+    attempt(async () => {
+      await built.undo?.();
+      return { kind: "written", message: "Undone: the sheets are gone, and nothing else has changed." };
+    }, built);
 
   return (
     <section class="card" aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`}>{title}</h2>
       <p>{summary}</p>
-      <form onSubmit={(event) => void run(event)}>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void run();
+        }}
+      >
         {children}
-        <button type="submit" disabled={isBuilding}>
-          {isBuilding ? "Building…" : action}
+        <button type="submit" disabled={isBusy}>
+          {isBusy ? "Working…" : action}
         </button>
       </form>
-      <p role="status" class={outcome ? `outcome ${outcome.kind}` : "outcome"}>
-        {outcome?.message}
-      </p>
+      <OutcomeLine outcome={outcome} onUndo={(built) => void takeAway(built)} />
     </section>
   );
 };

@@ -9,6 +9,6 @@ export const FieldSheetCard = ({ host }: { host: Host }) => (
     title="Field sheet"
     summary="For the crew, one plane to a page: chalk lines, pieces to cut and bend on the ground, room for the picture. For the plane whose row is selected on a take-off, or empty."
     action="Build field sheet"
-    build={async () => [await addFieldSheet(host)]}
+    build={() => addFieldSheet(host)}
   />
 );

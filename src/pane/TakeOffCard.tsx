@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import type { Host } from "../hosts/host";
+import type { Added, Host } from "../hosts/host";
 import { addTakeOff } from "../sheets/takeOff/addTakeOff";
 import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../sheets/takeOff/demo";
 import { BLANK_ROOF_TAKE_OFF, BLANK_TAKE_OFF, type TakeOffOptions } from "../sheets/takeOff/options";
@@ -17,7 +17,7 @@ export const TakeOffCard = ({ host }: { host: Host }) => {
   const [job, setJob] = useState("");
   const [start, setStart] = useState("planes");
 
-  const build = (): Promise<readonly string[]> => {
+  const build = (): Promise<Added> => {
     const options = STARTS[start]?.options ?? BLANK_TAKE_OFF;
     return addTakeOff(host, job.trim() === "" ? options : { ...options, job: job.trim() });
   };

@@ -150,6 +150,29 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
+  it("takes a take-off away again, but not where somebody has gone on with it", async () => {
+    const { page, complaints } = await visit();
+    const build = async (): Promise<void> => {
+      await page.getByRole("button", { name: "Build take-off" }).click();
+      await page.getByRole("status").filter({ hasText: 'Added "Take-off 2"' }).waitFor();
+    };
+    const undo = page.locator("#place-sheets").getByRole("button", { name: "Undo" });
+    await build();
+    await undo.click();
+    await page.getByRole("status").filter({ hasText: "Undone: the sheets are gone" }).waitFor();
+    expect(await page.getByText("Take-off 2", { exact: true }).count()).toBe(0);
+    await build();
+    await type(page, "A6", "Porch");
+    await undo.click();
+    await page
+      .getByRole("status")
+      .filter({ hasText: 'A6 on "Take-off 2" has changed since it was built. Nothing was undone.' })
+      .waitFor();
+    expect(await shownAt(page, "A6")).toBe("Porch");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
   it("goes back to the sheet with F6, where typing goes on", async () => {
     const { page } = await visit();
     await goTo(page, "N30");

@@ -1,4 +1,5 @@
 import { a1 } from "../../sheets/address";
+import { refuseGoneOn } from "../../sheets/builtSheets";
 import type { PlannedCell, SheetPlan, WorkbookPlan } from "../../sheets/plan";
 import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
 import type { Host, SheetPicture } from "../host";
@@ -8,6 +9,7 @@ import { putCells } from "./putCells";
 import { readInView, readNamed, watchWorkbook } from "./readSheet";
 import { repair } from "./repair";
 import { survey } from "./survey";
+import { readTyped } from "./typed";
 
 /** The one entry of Office.js that we use; a test passes a stand-in and touches no global. */
 export type ExcelEntry = Pick<typeof Excel, "run">;
@@ -110,7 +112,12 @@ const writePlan = (excel: ExcelEntry, plan: WorkbookPlan): Promise<void> =>
     plan.sheets.forEach((sheetPlan, index) => {
       writeSheet(sheets[index] as Excel.Worksheet, sheetPlan);
     });
-    sheets[0]?.activate();
+    await context.sync();
+  });
+
+const activate = (excel: ExcelEntry, { sheets: [first] }: WorkbookPlan): Promise<void> =>
+  excel.run(async (context) => {
+    if (first) context.workbook.worksheets.getItem(first.name).activate();
     await context.sync();
   });
 
@@ -157,9 +164,16 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({
   putPicture: (picture) => putPicture(excel, insertSvg, picture),
   write: async (plan) => {
     const before = await readBefore(excel);
-    await allOrNothing(
-      () => writePlan(excel, plan),
-      () => takeBack(excel, plan, before),
-    );
+    const takeAway = (): Promise<void> => takeBack(excel, plan, before);
+    const built = await allOrNothing(async () => {
+      await writePlan(excel, plan);
+      const typed = await readTyped(excel);
+      await activate(excel, plan);
+      return typed;
+    }, takeAway);
+    return async () => {
+      refuseGoneOn(plan, built, await readTyped(excel));
+      await takeAway();
+    };
   },
 });

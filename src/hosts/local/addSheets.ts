@@ -14,9 +14,12 @@ import {
   SetWorksheetActivateCommand,
 } from "@univerjs/sheets";
 import { AddDataValidationMutation } from "@univerjs/data-validation";
+import { refuseGoneOn } from "../../sheets/builtSheets";
+import type { Undo } from "../../sheets/patch";
 import type { WorkbookPlan } from "../../sheets/plan";
 import { dropDownRules } from "./dropDowns";
 import { nameTarget, sheetData } from "./snapshot";
+import { typedIn } from "./typed";
 
 /** The names that a workbook has. */
 export const namesOf = (injector: Injector, unitId: string): string[] =>
@@ -27,7 +30,7 @@ export const addSheets = async (
   injector: Injector,
   workbook: Workbook,
   plan: WorkbookPlan,
-): Promise<void> => {
+): Promise<Undo> => {
   const commands = injector.get(ICommandService);
   const unitId = workbook.getUnitId();
   const done: (() => Promise<unknown>)[] = [];
@@ -40,6 +43,10 @@ export const addSheets = async (
     if (!(await commands.executeCommand(command.id, params)))
       throw new Error("The workbook didn't take the sheet; nothing was added.");
     if (takeBack) done.push(takeBack);
+  };
+
+  const takeAway = async (): Promise<void> => {
+    for (const takeBack of done.reverse()) await takeBack();
   };
 
   const stamp = Date.now().toString(36);
@@ -72,9 +79,21 @@ export const addSheets = async (
     }
     await run(SetWorksheetActivateCommand, { unitId, subUnitId: ids[0] });
   } catch (failure) {
-    for (const takeBack of done.reverse()) await takeBack();
+    await takeAway();
     throw failure;
   } finally {
     batch.dispose();
   }
+
+  const built = typedIn(workbook);
+  return async () => {
+    refuseGoneOn(plan, built, typedIn(workbook));
+    // Taking away is one step for Undo too.
+    const undoing = injector.get(IUndoRedoService).__tempBatchingUndoRedo(unitId);
+    try {
+      await takeAway();
+    } finally {
+      undoing.dispose();
+    }
+  };
 };

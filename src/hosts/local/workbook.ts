@@ -59,7 +59,7 @@ export interface PageWorkbook {
   named(name: string): Matrix | undefined;
   putPicture(picture: SheetPicture): Promise<void>;
   /** Adds a plan's sheets and names, all or none. */
-  write(plan: WorkbookPlan): Promise<void>;
+  write(plan: WorkbookPlan): Promise<Undo>;
   survey(): Survey;
   /** Writes into blank cells, all or none. */
   put(patch: CellPatch): Undo;

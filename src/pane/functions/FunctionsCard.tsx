@@ -1,19 +1,14 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import { catalogue } from "../../../functions/index";
 import type { FunctionSpec } from "../../../shared/spec";
 import { findFunctions } from "../../help/findFunctions";
 import type { Host } from "../../hosts/host";
 import { qualifiedName } from "../../namespace";
-import type { CellPatch, Undo } from "../../sheets/patch";
+import type { CellPatch } from "../../sheets/patch";
 import { failureInWords } from "../../failureInWords";
+import { OutcomeLine, type Outcome } from "../OutcomeLine";
 import { FunctionForm } from "./FunctionForm";
 import { useSurvey } from "./useSurvey";
-
-interface Outcome {
-  readonly kind: "written" | "failed";
-  readonly message: string;
-  readonly undo?: Undo;
-}
 
 const helpAddress = ({ id }: FunctionSpec): string => `help/${id}.html`;
 
@@ -22,7 +17,6 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
   const [search, setSearch] = useState("");
   const [id, setId] = useState("COURSES");
   const [outcome, setOutcome] = useState<Outcome>();
-  const undoButton = useRef<HTMLButtonElement>(null);
   const survey = useSurvey(host, isShown);
 
   const found = findFunctions(catalogue, search);
@@ -45,10 +39,6 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
       setOutcome({ kind: "failed", message: failureInWords(failure) });
     }
   };
-
-  useEffect(() => {
-    if (outcome?.undo) undoButton.current?.focus();
-  }, [outcome]);
 
   return (
     <section class="card" aria-labelledby="functions-title">
@@ -113,14 +103,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
       ) : (
         <p class="hint">No function's help has all of these words.</p>
       )}
-      <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
-        {outcome?.message}
-      </p>
-      {outcome?.undo && (
-        <button type="button" class="quiet" ref={undoButton} onClick={() => void takeBack(outcome)}>
-          Undo
-        </button>
-      )}
+      <OutcomeLine outcome={outcome} onUndo={(written) => void takeBack(written)} takesFocus />
     </section>
   );
 };

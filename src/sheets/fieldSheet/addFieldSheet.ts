@@ -2,7 +2,7 @@ import { CellError, type Matrix } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import { panelBlock } from "../../../shared/kinds/panelBlock";
 import { courses } from "../../../functions/courses/courses";
-import type { Host } from "../../hosts/host";
+import type { Added, Host } from "../../hosts/host";
 import { a1, sheetPrefix } from "../address";
 import { unlessEmpty } from "../formula";
 import { freeName } from "../freeName";
@@ -59,8 +59,8 @@ const sheetNameFor = (plane: unknown): string => {
   return `Field ${plain}`.slice(0, 28).trim();
 };
 
-/** Adds a field sheet for the plane in view on a take-off, or an empty one, and says which sheet it wrote. */
-export const addFieldSheet = async (host: Host): Promise<string> => {
+/** Adds a field sheet for the plane in view on a take-off, or an empty one, and says which sheet it wrote and how to take it away. */
+export const addFieldSheet = async (host: Host): Promise<Added> => {
   const [{ sheets }, view, panelCells] = await Promise.all([
     host.existing(),
     host.inView(),
@@ -81,6 +81,6 @@ export const addFieldSheet = async (host: Host): Promise<string> => {
           courses: coursesNow(view, row, panelCells),
         };
   const sheet = fieldSheetPlan(options);
-  await host.write({ sheets: [sheet], names: [] });
-  return sheet.name;
+  const undo = await host.write({ sheets: [sheet], names: [] });
+  return { sheets: [sheet.name], undo };
 };

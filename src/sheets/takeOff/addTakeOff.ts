@@ -1,7 +1,7 @@
 import type { Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import { TRIM_EDGES } from "../../../shared/trimKinds";
-import type { Existing, Host } from "../../hosts/host";
+import type { Added, Existing, Host } from "../../hosts/host";
 import { freeName, includesName } from "../freeName";
 import { PANEL_NAME, PANEL_VALUE_NAMES } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/names";
@@ -56,11 +56,11 @@ const refuseOtherTrims = async (host: Host, { names }: Existing): Promise<void> 
 
 const isTrimEdge = (cell: Cell | undefined): boolean => TRIM_EDGES.some((edge) => edge === cell);
 
-/** Adds a take-off to a workbook, and says which sheets it wrote. */
-export const addTakeOff = async (host: Host, options: TakeOffOptions): Promise<readonly string[]> => {
+/** Adds a take-off to a workbook, and says which sheets it wrote and how to take them away. */
+export const addTakeOff = async (host: Host, options: TakeOffOptions): Promise<Added> => {
   const existing = await host.existing();
   await refuseOtherTrims(host, existing);
   const plan = takeOffPlan(options, chooseSheetNames(existing, options.roof !== undefined));
-  await host.write(plan);
-  return plan.sheets.map(({ name }) => name);
+  const undo = await host.write(plan);
+  return { sheets: plan.sheets.map(({ name }) => name), undo };
 };

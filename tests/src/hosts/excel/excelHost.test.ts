@@ -112,6 +112,41 @@ describe("what the Excel host reads", () => {
     expect(await hostOf(workbook).named("Nothing")).toBeUndefined();
   });
 
+  describe("takes built sheets away again", () => {
+    const NAMES = ["Bid", "Take-off", "Order", "Trim cuts", "Trims", "Panel"];
+
+    it("wholly, names too", async () => {
+      const workbook = fakeWorkbook("Bid");
+      const { undo } = await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+      expect(workbook.sheets.map(({ name }) => name)).toEqual(NAMES);
+      await undo();
+      expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid"]);
+      expect([...workbook.names.keys()]).toEqual([]);
+    });
+
+    it("but not where somebody has typed on them since", async () => {
+      const workbook = fakeWorkbook("Bid");
+      const { undo } = await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+      const takeOff = workbook.sheets.find(({ name }) => name === "Take-off");
+      takeOff?.cells.set("C7", { formula: 61 });
+      await expect(undo()).rejects.toThrow(
+        'C7 on "Take-off" has changed since it was built. Nothing was undone.',
+      );
+      expect(workbook.sheets.map(({ name }) => name)).toEqual(NAMES);
+    });
+
+    it.each(["='Take-off'!K11", "=Take-off!K11*2", "=ExposedHeight/12"])(
+      "nor where %s stands on another sheet",
+      async (formula) => {
+        const workbook = fakeWorkbook("Bid");
+        const { undo } = await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+        workbook.sheets[0]?.cells.set("B2", { formula });
+        await expect(undo()).rejects.toThrow('B2 on "Bid" calls on what was built. Nothing was undone.');
+        expect(workbook.sheets.map(({ name }) => name)).toEqual(NAMES);
+      },
+    );
+  });
+
   it("leaves alone a workbook whose own Trims are no table of ours", async () => {
     const workbook = fakeWorkbook("Bid");
     workbook.names.set("Trims", "Bid!$A$1:$B$4");
@@ -124,7 +159,7 @@ describe("what the Excel host reads", () => {
   it("shares the table of trims between two take-offs", async () => {
     const workbook = fakeWorkbook("Bid");
     await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
-    expect(await addTakeOff(hostOf(workbook), BLANK_TAKE_OFF)).toEqual([
+    expect((await addTakeOff(hostOf(workbook), BLANK_TAKE_OFF)).sheets).toEqual([
       "Take-off 2",
       "Order 2",
       "Trim cuts 2",
@@ -136,7 +171,7 @@ describe("what the Excel host reads", () => {
     const host = hostOf(workbook);
     await addTakeOff(host, DEMO_TAKE_OFF);
     workbook.selected = { rowIndex: 7, columnIndex: 0 };
-    expect(await addFieldSheet(host)).toBe("Field South");
+    expect((await addFieldSheet(host)).sheets).toEqual(["Field South"]);
     const sheet = workbook.sheets.find(({ name }) => name === "Field South");
     expect(sheet?.cells.get("B6")?.formula).toBe("=IF(LEN('Take-off'!C8)=0,\"\",'Take-off'!C8)");
     expect(sheet?.print).toEqual({
