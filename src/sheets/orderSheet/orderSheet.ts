@@ -62,18 +62,19 @@ const lineCells = (
     cellOf(row, column, formula(content), column === "toOrder" ? "total" : "result");
   const ifBoth = (one: string, other: string, then: string): string =>
     `=IF(OR(${isEmpty(one)},${isEmpty(other)}),"",${then})`;
-  /** A unit; quiet where the item comes from a row of trim that isn't filled. */
-  const named = (unit: string): Content =>
-    line.shownItem ? formula(unlessEmpty(at("item"), `"${unit}"`)) : text(unit);
+  /** Units of a row of trim are quiet where it isn't filled; a pack of one is a piece. */
+  const unit = line.shownItem ? formula(unlessEmpty(at("item"), `"${line.unit}"`)) : text(line.unit);
+  const packed = `IF(${at("perPack")}=1,"${line.unit}","${line.orderUnit}")`;
+  const orderUnit = line.shownItem ? formula(unlessEmpty(at("item"), packed)) : text(line.orderUnit);
   return [
     cellOf(row, "item", line.shownItem ? formula(`=${line.shownItem}`) : text(line.item), "label"),
-    cellOf(row, "unit", named(line.unit), "label"),
+    cellOf(row, "unit", unit, "label"),
     worked("needed", `=${line.needed(withWaste)}`),
     cellOf(row, "waste", number(line.item === PANELS ? spare : 0), "input"),
     worked("withWaste", unlessEmpty(at("needed"), call(packsSpec, at("needed"), "1", at("waste")))),
     figure(row, "perPack", line.perPack, supply.perPack),
     worked("toOrder", unlessEmpty(at("withWaste"), call(packsSpec, at("withWaste"), at("perPack")))),
-    cellOf(row, "orderUnit", named(line.orderUnit), "label"),
+    cellOf(row, "orderUnit", orderUnit, "label"),
     figure(row, "weightEach", line.weightEach, supply.weightLb),
     worked(
       "weight",

@@ -147,6 +147,13 @@ describe("the take-off of the published roof", () => {
     expect(ordered("ice barrier", TO_ORDER)).toBe("");
   });
 
+  it("orders a trim by the piece, or in packs where the table of trims says what a pack holds", async () => {
+    expect(["G", "H"].map((column) => ordered("ridge", column))).toEqual([7, "pieces"]);
+    await edit("K17", 4, "Trims");
+    expect(["G", "H"].map((column) => ordered("ridge", column))).toEqual([2, "packs"]);
+    await edit("K17", null, "Trims");
+  });
+
   /** By hand: 94 packs of ten at 1.9 lb; ridge 7 x 1 ft x 10 ft x 0.456192 lb per sq ft of 0.032 in aluminum. */
   it("weighs and prices the order, and says what it couldn't", () => {
     expect(ordered("panels", "J")).toBeCloseTo(1786, 9);
