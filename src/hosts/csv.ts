@@ -10,13 +10,16 @@ const shown = (cell: Cell): string | number => {
   return cell instanceof CellError ? cell.code : cell;
 };
 
+/** What such a text begins with, however many lines it has. */
+const BEGINS_A_FORMULA = /^[=+\-@\t\r\n]/;
+
 /**
  * What a sheet shows as a .csv file (RFC 4180). Text that a spreadsheet would take for a formula when it opens the file, such
- * as one that begins with = + - @, a tab or a return, gets an apostrophe before it.
+ * as one that begins with = + - @, a tab or a line end, gets an apostrophe before it.
  */
 export const toCsv = (cells: Matrix): string =>
   BYTE_ORDER_MARK +
   Papa.unparse(
     cells.map((row) => row.map(shown)),
-    { newline: "\r\n", escapeFormulae: true },
+    { newline: "\r\n", escapeFormulae: BEGINS_A_FORMULA },
   );

@@ -46,6 +46,7 @@ const sheetData = (id: string, sheet: BookSheet): Partial<IWorksheetData> => {
     id,
     name: sheet.name,
     hidden: sheet.isHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    ...(sheet.isProtected && { custom: { protection: "of the file" } }),
     cellData: Object.fromEntries(
       [...sheet.cells].map(([row, cells]) => [
         row,

@@ -9,11 +9,7 @@ import {
   type Workbook,
   type Worksheet,
 } from "@univerjs/core";
-import {
-  RangeProtectionRuleModel,
-  SetRangeValuesMutation,
-  WorksheetProtectionRuleModel,
-} from "@univerjs/sheets";
+import { RangeProtectionRuleModel, SetRangeValuesMutation } from "@univerjs/sheets";
 import { InputError } from "../../../shared/inputError";
 import { areaInWords, overlap, placesOf, type Area, type Place } from "../../sheets/address";
 import {
@@ -26,7 +22,7 @@ import {
 } from "../../sheets/patch";
 import { cellDataAt, fromCellData, toCellData } from "./cells";
 import { contentData } from "./snapshot";
-import { formulaAt, toArea } from "./survey";
+import { formulaAt, isProtected, toArea } from "./survey";
 
 type CellRows = Record<number, Record<number, Nullable<ICellData>>>;
 
@@ -41,10 +37,7 @@ const refuseWhatIsProtected = (injector: Injector, sheet: Worksheet, area: Area)
     .get(RangeProtectionRuleModel)
     .getSubunitRuleList(...ids)
     .flatMap(({ ranges }) => ranges);
-  if (
-    injector.get(WorksheetProtectionRuleModel).getRule(...ids) ||
-    ranges.some((each) => overlap(toArea(each), area))
-  )
+  if (isProtected(injector, sheet) || ranges.some((each) => overlap(toArea(each), area)))
     throw new InputError(`${areaInWords(area)} of "${sheet.getName()}" is protected. Nothing was written.`);
 };
 

@@ -25,6 +25,11 @@ export const formulaAt = (injector: Injector, sheet: Worksheet, row: number, col
   injector.get(FormulaDataModel).getFormulaStringByCell(row, column, sheet.getSheetId(), sheet.getUnitId()) ??
   "";
 
+/** Protected here, or in the file that it came from. */
+export const isProtected = (injector: Injector, sheet: Worksheet): boolean =>
+  injector.get(WorksheetProtectionRuleModel).getRule(sheet.getUnitId(), sheet.getSheetId()) !== undefined ||
+  sheet.getConfig().custom?.["protection"] === "of the file";
+
 /** The sheet in front, as the pane must know it to write into it. */
 export const survey = (injector: Injector, workbook: Workbook, read: ReadCell): Survey => {
   const sheet = workbook.getActiveSheet();
@@ -38,9 +43,7 @@ export const survey = (injector: Injector, workbook: Workbook, read: ReadCell): 
     formulas: cells.map((line, row) => line.map((_, column) => formulaAt(injector, sheet, row, column))),
     end: { row: sheet.getRowCount() - 1, column: sheet.getColumnCount() - 1 },
     merged: sheet.getMergeData().map(toArea),
-    isProtected:
-      injector.get(WorksheetProtectionRuleModel).getRule(workbook.getUnitId(), sheet.getSheetId()) !==
-      undefined,
+    isProtected: isProtected(injector, sheet),
     isFiltered: cells.some((_, row) => sheet.getRowFiltered(row)),
     hiddenRows: hidden.flatMap(({ startRow, endRow }) =>
       Array.from({ length: endRow - startRow + 1 }, (_, index) => startRow + index),

@@ -31,6 +31,8 @@ export interface DropDown {
 export interface BookSheet {
   readonly name: string;
   readonly isHidden: boolean;
+  /** The file doesn't let its cells be changed. */
+  readonly isProtected?: boolean;
   /** By row, then by column, counted from 0. */
   readonly cells: ReadonlyMap<number, ReadonlyMap<number, BookCell>>;
   readonly rows: ReadonlyMap<number, BookLine>;

@@ -111,6 +111,7 @@ export const readSheet = (
   return {
     name,
     isHidden,
+    isProtected: flagAttribute(childOf(sheet, "sheetProtection"), "sheet") ?? false,
     cells,
     rows: readRows(sheet),
     columns: readColumns(sheet),

@@ -1,6 +1,7 @@
 import { CellError } from "../../../shared/cell";
 import type { Book, BookCell, BookName, BookSheet } from "./book";
 import { themeColours } from "./colours";
+import { lacksResult } from "./doubtfulResults";
 import { dynamicArrayMark } from "./dynamicArrays";
 import { changeElement, insertInOrder, prefixOf, removeElement, WORKBOOK_ORDER } from "./elementOrder";
 import {
@@ -48,11 +49,11 @@ const blankSheet = (name: string): BookSheet => ({
 
 const EMPTY_BOOK: Book = { sheets: [], names: [], styles: new Map() };
 
-/** A result that the file doesn't have, or only as an error: it is written though nothing was changed. */
+/** A result that the file doesn't have, or only as #NAME?: it is written though nothing was changed. */
 const isMissing = (inFile: BookCell | undefined, calculated: BookCell): boolean =>
   calculated.formula !== undefined &&
   inFile?.formula !== undefined &&
-  (inFile.value === null || inFile.value instanceof CellError) &&
+  lacksResult(inFile.value) &&
   calculated.value !== null &&
   calculated.value !== "" &&
   !(calculated.value instanceof CellError);

@@ -36,10 +36,20 @@ const tidy = (heading: string): string =>
     .replace(/\. ?$/, "")
     .trim();
 
+const IN_BRACKETS = /[([{]([^()[\]{}]*)[)\]}]/g;
+
+/** What stands in brackets, and what is left without them: `Eave (in) gross` has its unit before its last word. */
+const piecesOf = (heading: string): string[] => [
+  ...[...heading.matchAll(IN_BRACKETS)].map(([, inside = ""]) => tidy(inside)),
+  tidy(heading.replace(IN_BRACKETS, " ")),
+];
+
 export const readHeading = (heading: string): HeadingWords => {
   const words = tidy(heading);
   if (RUN_OF_TWELVE.test(words)) return { words, unit: "rise" };
   for (const [unit, pattern] of UNIT_WORDS)
     if (pattern.test(words)) return { words: words.replace(pattern, " ").replace(/\s+/g, " ").trim(), unit };
+  for (const piece of piecesOf(heading))
+    for (const [unit, pattern] of UNIT_WORDS) if (pattern.test(piece)) return { words, unit };
   return { words };
 };

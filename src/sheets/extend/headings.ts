@@ -53,11 +53,15 @@ const percentUnit = (meaning: Meaning, { numbers }: ColumnData): UnitName => {
   return isShare ? "share" : "percent";
 };
 
+/** The unit of a heading that names none: an angle is in degrees. */
+const unsaidUnit = (meaning: Meaning, words: string): UnitName =>
+  usualUnit(meaning) === "rise" && /\bangle\b/.test(words) ? "degrees" : usualUnit(meaning);
+
 export const guessColumn = (heading: string, data: ColumnData): Guess => {
   const { words, unit } = readHeading(heading);
   const meaning = meaningOfWords(words, unit, data);
   if (meaning === undefined) return NOTHING;
-  const said = unit === "percent" ? percentUnit(meaning, data) : (unit ?? usualUnit(meaning));
+  const said = unit === "percent" ? percentUnit(meaning, data) : (unit ?? unsaidUnit(meaning, words));
   // `Trim (sq ft)` is no length of trim.
   return unitsLike(usualUnit(meaning)).includes(said) ? { meaning, unit: said } : NOTHING;
 };

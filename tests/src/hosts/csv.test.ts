@@ -17,17 +17,20 @@ describe("a sheet as .csv", () => {
     ).toBe('"18\' 6""",2.5,\r\n"a, b",TRUE,"two\nlines"');
   });
 
-  it.each(["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1"])("keeps %j text", (text) => {
-    const [[cell]] = Papa.parse<string[]>(withoutMark(toCsv([[text]]))).data as [[string]];
-    expect(cell).toBe(`'${text}`);
-  });
+  it.each(["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "=1+1\nsecond line"])(
+    "keeps %j text",
+    (text) => {
+      const [[cell]] = Papa.parse<string[]>(withoutMark(toCsv([[text]]))).data as [[string]];
+      expect(cell).toBe(`'${text}`);
+    },
+  );
 
   it("leaves numbers alone, negative ones too, and shows errors by their code", () => {
     expect(withoutMark(toCsv([[-5, new CellError("#N/A", "no stock")]]))).toBe("-5,#N/A");
   });
 
   it("gives back every other text as it was", () => {
-    const text = fc.string().filter((each) => !/^[=+\-@\t\r]/.test(each) && !each.includes("\r"));
+    const text = fc.string().filter((each) => !/^[=+\-@\t\r\n]/.test(each) && !each.includes("\r"));
     fc.assert(
       fc.property(fc.array(fc.tuple(text, text), { minLength: 1, maxLength: 5 }), (rows) => {
         const read = Papa.parse<Cell[]>(withoutMark(toCsv(rows)), { delimiter: ",", newline: "\r\n" });

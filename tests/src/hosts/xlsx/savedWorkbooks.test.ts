@@ -3,6 +3,7 @@ import { CellError } from "../../../../shared/cell";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/headless";
 import type { Book } from "../../../../src/hosts/xlsx/book";
+import { doubtfulResults } from "../../../../src/hosts/xlsx/doubtfulResults";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../../src/hosts/xlsx/xlsxFile";
 import type { SaveOptions } from "../../../../src/hosts/xlsx/writeBook";
 import { placeOf } from "../../../support/place";
@@ -115,6 +116,18 @@ it("changes only the sheet whose cell has changed, and its results", async () =>
   expect(bid?.getCell("D4").numFmt).toBe('"$"#,##0.00');
   expect(bid?.getCell("A4").value).toMatchObject({ richText: [{ text: "two " }, { text: "looks" }] });
   expect(bid?.getCell("B2").note).toBeDefined();
+});
+
+it("keeps the file's error where the engine would have a number, and tells of it", async () => {
+  const workbook = new ExcelJS.Workbook();
+  const bid = workbook.addWorksheet("Bid");
+  bid.getCell("A1").value = { formula: '""', result: "" };
+  bid.getCell("B1").value = { formula: "A1*2", result: { error: "#VALUE!" } };
+  bid.getCell("C1").value = { formula: "GABLE.COURSES(1)", result: { error: "#NAME?" } };
+  engine.dispose();
+  await open(new Uint8Array(await workbook.xlsx.writeBuffer()));
+  expect(doubtfulResults(file.book, calculated)).toEqual(["Bid, B1"]);
+  expect((await readBack(save())).getWorksheet("Bid")?.getCell("B1").result).toEqual({ error: "#VALUE!" });
 });
 
 it("keeps the file's result of a formula that it can't work out", async () => {
