@@ -96,6 +96,23 @@ describeInBrowser("a workbook file in the browser", () => {
     expect(bytes.length).toBeGreaterThan(0);
   });
 
+  it("saves what is still being typed when Save is pressed, and its results", async () => {
+    await goTo("B1");
+    await page.keyboard.type("60");
+    const { bytes } = await saved();
+    const workbook = new ExcelJS.Workbook();
+    await workbook.xlsx.load(
+      bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
+    );
+    const [sheet] = workbook.worksheets;
+    expect(sheet?.getCell("B1").value).toBe(60);
+    expect(sheet?.getCell("C1").result).toBe(120);
+    await goTo("B1");
+    await page.keyboard.type("40");
+    await page.keyboard.press("Enter");
+    expect(await shownAt("C1")).toBe("80");
+  });
+
   it("saves an edit and its results, and asks before it drops one", async () => {
     await goTo("B1");
     await page.keyboard.type("50");

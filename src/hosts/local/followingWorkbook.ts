@@ -29,6 +29,7 @@ export const followingWorkbook = (first: PageWorkbook): Following => {
       survey: () => current.survey(),
       put: (patch) => current.put(patch),
       setDarkMode: (dark) => current.setDarkMode(dark),
+      finishEditing: () => current.finishEditing(),
       book: () => current.book(),
       movedSheets: () => current.movedSheets(),
       pictures: () => current.pictures(),

@@ -17,15 +17,22 @@ const watched = (cell: ShownCell): WatchedCell => ({
   sentence: cell.sentence,
 });
 
+/** The workbook with what is just being typed in it. */
+const whole = async (ready: Promise<PageWorkbook>): Promise<PageWorkbook> => {
+  const workbook = await ready;
+  await workbook.finishEditing();
+  return workbook;
+};
+
 /** The local workbook as the pane's host. The pane is there before the workbook, so everything waits for it. */
 export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): PaneHost => ({
   title: "the local workbook",
   keyboardHint: "F6 goes between the sheet and this pane.",
   files,
   existing: async () => (await ready).existing(),
-  write: async (plan) => (await ready).write(plan),
+  write: async (plan) => (await whole(ready)).write(plan),
   survey: async () => (await ready).survey(),
-  put: async (patch) => (await ready).put(patch),
+  put: async (patch) => (await whole(ready)).put(patch),
   inView: async () => (await ready).inView(),
   named: async (name) => (await ready).named(name),
   putPicture: async (picture) => (await ready).putPicture(picture),

@@ -29,6 +29,7 @@ import { addPicture } from "./addPicture";
 import { addSheets, namesOf } from "./addSheets";
 import { cellDataAt, fromCellData, type Content } from "./cells";
 import { errorOrigin } from "./errorOrigin";
+import { finishEditing } from "./finishEditing";
 import { putCells } from "./putCells";
 import { readBook } from "./readBook";
 import { watchMoves } from "./moves";
@@ -64,6 +65,8 @@ export interface PageWorkbook {
   /** Writes into blank cells, all or none. */
   put(patch: CellPatch): Undo;
   setDarkMode(dark: boolean): void;
+  /** Takes what is being typed into a cell, and waits for its results. */
+  finishEditing(): Promise<void>;
   /** The whole workbook as plain values. */
   book(): Book;
   /** Sheets on which rows, columns or blocks of cells were moved. */
@@ -185,6 +188,7 @@ export const openWorkbook = (
     write: (plan) => addSheets(injector, workbook, plan),
     survey: () => survey(injector, workbook, read),
     put: (patch) => putCells(injector, workbook, patch),
+    finishEditing: () => finishEditing(injector, unitId),
     setDarkMode: (dark) => injector.get(ThemeService).setDarkMode(dark),
     book: () =>
       readBook(injector, workbook, sentences, (sheetId) =>

@@ -29,7 +29,7 @@ const openedInWords = ({ name, doubtful, file }: Base, unseen: readonly string[]
   ...(unseen.length > 0 ? [`In the file and kept there, not shown here: ${listed(unseen)}.`] : []),
   ...(doubtful.length > 0
     ? [
-        `${doubtful.length === 1 ? "1 formula gives" : `${doubtful.length} formulas give`} another result here than in the file, which keeps its own until it is calculated there: ${firstOf(doubtful)}.`,
+        `${doubtful.length === 1 ? "1 formula gives" : `${doubtful.length} formulas give`} another result here than in the file. The file keeps its own, until a cell that they read is changed here: ${firstOf(doubtful)}.`,
       ]
     : []),
 ];
@@ -52,7 +52,11 @@ export const workbookFiles = (
   let savedSteps: number | undefined;
 
   return {
-    hasUnsaved: async () => (await ready).steps() !== (savedSteps ?? 0),
+    hasUnsaved: async () => {
+      const workbook = await ready;
+      await workbook.finishEditing();
+      return workbook.steps() !== (savedSteps ?? 0);
+    },
     open: async (chosen) => {
       const [{ openXlsx }, { unseenThings }, { doubtfulResults }] = await Promise.all([
         import("../xlsx/xlsxFile"),
@@ -70,6 +74,7 @@ export const workbookFiles = (
     },
     saveCsv: async () => {
       const [workbook, { toCsv }] = await Promise.all([ready, import("../csv")]);
+      await workbook.finishEditing();
       const { sheet, cells } = workbook.inView();
       const name = `${sheet}.csv`;
       download(toCsv(cells), CSV, name);
@@ -79,6 +84,7 @@ export const workbookFiles = (
     },
     save: async () => {
       const [workbook, { saveXlsx }] = await Promise.all([ready, import("../xlsx/xlsxFile")]);
+      await workbook.finishEditing();
       const bytes = saveXlsx(base, workbook.book(), {
         movedSheets: workbook.movedSheets(),
         hasDoubtfulResults: (base?.doubtful.length ?? 0) > 0,
