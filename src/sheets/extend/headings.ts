@@ -13,8 +13,10 @@ export interface Guess {
 
 const NOTHING: Guess = { meaning: undefined, unit: "plain" };
 
-/** Twice as much waste as roof is a typing error, and so is a slope of 200 %. */
+/** A slope of more than 200 % is a typing error. */
 const LARGEST_SHARE = 2;
+/** A roof steeper than 12 in 12 is rare, and a column of them is one of degrees. */
+const USUALLY_STEEPEST = 12;
 
 /** A heading that is a parameter's own name. */
 const named = (words: string): Meaning | undefined =>
@@ -48,20 +50,31 @@ const meaningOfWords = (words: string, unit: UnitName | undefined, data: ColumnD
 
 /** A percentage in a cell is kept as a share of 1, unless it was typed as a plain number. */
 const percentUnit = (meaning: Meaning, { numbers }: ColumnData): UnitName => {
-  const isShare = numbers.length > 0 && numbers.every((each) => each <= LARGEST_SHARE);
-  if (usualUnit(meaning) === "fraction") return isShare ? "fraction" : "hundredths";
-  return isShare ? "share" : "percent";
+  if (usualUnit(meaning) === "fraction")
+    return areAll(numbers, (each) => each < 1) ? "fraction" : "hundredths";
+  return areAll(numbers, (each) => each <= LARGEST_SHARE) ? "share" : "percent";
 };
 
-/** The unit of a heading that names none: an angle is in degrees. */
-const unsaidUnit = (meaning: Meaning, words: string): UnitName =>
-  usualUnit(meaning) === "rise" && /\bangle\b/.test(words) ? "degrees" : usualUnit(meaning);
+const areAll = (numbers: readonly number[], test: (each: number) => boolean): boolean =>
+  numbers.length > 0 && numbers.every(test);
+
+const median = (numbers: readonly number[]): number =>
+  [...numbers].sort((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? 0;
+
+/** The unit of a heading that names none: an angle is in degrees, and the numbers may tell. */
+const unsaidUnit = (meaning: Meaning, words: string, { numbers }: ColumnData): UnitName => {
+  const usual = usualUnit(meaning);
+  if (usual === "fraction" && areAll(numbers, (each) => each >= 1)) return "hundredths";
+  if (usual !== "rise") return usual;
+  if (/\bangle\b/.test(words) || median(numbers) > USUALLY_STEEPEST) return "degrees";
+  return areAll(numbers, (each) => each <= 1) ? "share" : "rise";
+};
 
 export const guessColumn = (heading: string, data: ColumnData): Guess => {
   const { words, unit } = readHeading(heading);
   const meaning = meaningOfWords(words, unit, data);
   if (meaning === undefined) return NOTHING;
-  const said = unit === "percent" ? percentUnit(meaning, data) : (unit ?? unsaidUnit(meaning, words));
+  const said = unit === "percent" ? percentUnit(meaning, data) : (unit ?? unsaidUnit(meaning, words, data));
   // `Trim (sq ft)` is no length of trim.
   return unitsLike(usualUnit(meaning)).includes(said) ? { meaning, unit: said } : NOTHING;
 };

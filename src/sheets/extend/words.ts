@@ -37,7 +37,8 @@ export const WORDS: readonly (readonly [Meaning, RegExp])[] = [
 ];
 
 /** Money and time are no measures, whatever they are counted by. */
-export const NO_MEASURE = /\b(?:price|cost|rate|amount|labou?r|hours?|date)\b|[$€£]/;
+export const NO_MEASURE =
+  /\b(?:price|cost|rate|amount|labou?r|hours?|date|chimneys?|windows?|doors?|skylights?|eave heights?)\b|[$€£]/;
 
 /** Edges of a roof: their lengths, or how many of them there are. */
 export const EDGES = /\b(?:ridges?|hips?|valleys?|rakes?|gables?|edges?)\b/;

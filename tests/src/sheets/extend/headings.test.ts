@@ -8,6 +8,24 @@ const guess = (heading: string, ...cells: Cell[]) => {
   return [meaning, unit];
 };
 
+describe("what the numbers below a heading tell of its unit", () => {
+  it.each([
+    ["Pitch", [6, 8, 12], "rise"],
+    ["Pitch", [0.5, 0.33], "share"],
+    ["Pitch", [18, 26, 33], "degrees"],
+    ["Waste", [0.1, 0.15], "fraction"],
+    ["Waste", [10, 15], "hundredths"],
+    ["Waste %", [1, 2], "hundredths"],
+    ["Waste %", [0.05], "fraction"],
+  ])("%s over %j is taken in %s", (heading, numbers, unit) => {
+    expect(guess(heading, ...numbers)[1]).toBe(unit);
+  });
+
+  it.each(["Chimney width", "Window width (in)", "Eave height"])("%s is no measure of a plane", (heading) => {
+    expect(guess(heading, 3, 4)[0]).toBeUndefined();
+  });
+});
+
 describe("what a heading means, by itself", () => {
   it.each([
     ["Eave", "eave", "ft"],
