@@ -1,9 +1,8 @@
-import { choice } from "../../shared/kinds/choice";
 import { FEET_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction } from "../../shared/spec";
 import { trueLengthFt } from "./measures";
-import { EDGE_KINDS, type EdgeKind, type Roof } from "./roofParts";
-import { FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
+import type { EdgeKind, Roof } from "./roofParts";
+import { EDGE, FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 
 /** True length of all edges of one kind; 0 where there is none. */
 export const edgeFeet = ({ edges }: Roof, kind: EdgeKind): number =>
@@ -23,18 +22,7 @@ export const edgeFeetSpec = defineFunction({
   concept: "roof",
   summary:
     "Feet of all the eaves, rakes, ridges, hips, valleys or pitch breaks of the roof over a footprint.",
-  parameters: [
-    FOOTPRINT,
-    PITCH,
-    required(
-      "edge",
-      choice(EDGE_KINDS),
-      "eave, rake, ridge, hip, valley, pitch break, or eave step where eaves meet at different heights.",
-    ),
-    GABLES,
-    OVERHANG,
-    RAKE_OVERHANG,
-  ],
+  parameters: [FOOTPRINT, PITCH, EDGE, GABLES, OVERHANG, RAKE_OVERHANG],
   result: FEET_RESULT,
   formula: "Σ true length of the edges of that kind",
   source: "Aichholzer and Aurenhammer 1996; Eppstein and Erickson 1999; plane geometry",

@@ -1,10 +1,9 @@
 import type { Cell } from "../../shared/cell";
-import { choice } from "../../shared/kinds/choice";
 import { FEET_RESULT } from "../../shared/result";
-import { defineTable, required } from "../../shared/spec";
+import { defineTable } from "../../shared/spec";
 import { trueLengthFt } from "./measures";
-import { EDGE_KINDS, type EdgeKind, type Roof } from "./roofParts";
-import { FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
+import type { EdgeKind, Roof } from "./roofParts";
+import { EDGE, FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 
 /** True lengths of the edges of one kind, a row each; one row of 0 where there is none. */
 export const edgeLengths = ({ edges }: Roof, kind: EdgeKind): Cell[][] => {
@@ -23,18 +22,7 @@ export const edgeLengthsSpec = defineTable({
   id: "EDGELENGTHS",
   concept: "roof",
   summary: "The true length of each edge of one kind of the roof over a footprint, to cut trim for.",
-  parameters: [
-    FOOTPRINT,
-    PITCH,
-    required(
-      "edge",
-      choice(EDGE_KINDS),
-      "eave, rake, ridge, hip, valley, pitch break, or eave step where eaves meet at different heights.",
-    ),
-    GABLES,
-    OVERHANG,
-    RAKE_OVERHANG,
-  ],
+  parameters: [FOOTPRINT, PITCH, EDGE, GABLES, OVERHANG, RAKE_OVERHANG],
   columns: [{ heading: "true length (ft)", result: FEET_RESULT }],
   formula: "true length = √(plan length² + rise²), in ROOFEDGES' order; 0 where there is none",
   source: "Aichholzer and Aurenhammer 1996; Eppstein and Erickson 1999; plane geometry",

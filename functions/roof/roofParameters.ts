@@ -1,5 +1,6 @@
 import { sideCount, type Footprint } from "../../shared/footprint";
 import { InputError } from "../../shared/inputError";
+import { choice } from "../../shared/kinds/choice";
 import { footprint } from "../../shared/kinds/footprint";
 import { lengthInFeet } from "../../shared/kinds/length";
 import { perSide, type PerSide } from "../../shared/kinds/perSide";
@@ -8,7 +9,7 @@ import { sideNumbers } from "../../shared/kinds/sideNumbers";
 import { omittable, optional, required } from "../../shared/spec";
 import { rememberLast } from "./remember";
 import { roofOver } from "./roof";
-import type { Roof } from "./roofParts";
+import { EDGE_KINDS, type Roof } from "./roofParts";
 import type { SideBuild } from "./roofSides";
 
 /** A plane flatter than 1/4 in 12 is a flat roof: its ridges run off across the plan. */
@@ -24,6 +25,11 @@ export const PITCH = required(
   "pitch",
   perSide(pitch({ atLeast: FLATTEST_PITCH })),
   "Rise on 12: one for all, or a column of one a side (a gable's may be blank).",
+);
+export const EDGE = required(
+  "edge",
+  choice(EDGE_KINDS),
+  "eave, rake, ridge, hip, valley, pitch break, or eave step where eaves meet at different heights.",
 );
 export const GABLES = omittable("gables", sideNumbers, "Numbers of the sides that are gable ends.");
 export const OVERHANG = optional(

@@ -1,10 +1,11 @@
 import { isMatrix, type Argument, type Cell } from "../../shared/cell";
 import type { FunctionSpec } from "../../shared/spec";
 import { qualifiedName } from "../namespace";
+import { quoted } from "../sheets/extend/typed";
 
 const literal = (cell: Cell): string => {
   if (cell === null) return "";
-  if (typeof cell === "string") return `"${cell.replaceAll('"', '""')}"`;
+  if (typeof cell === "string") return quoted(cell);
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
   return typeof cell === "number" ? String(cell) : cell.code;
 };

@@ -4,6 +4,7 @@ import type { Browser, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
 import { describeInBrowser, launch } from "../support/browser";
+import { goTo, shownAt } from "../support/localPage";
 
 jest.setTimeout(120_000);
 
@@ -40,19 +41,6 @@ describeInBrowser("a workbook file in the browser", () => {
     await server.close();
   });
 
-  const goTo = async (address: string): Promise<void> => {
-    const nameBox = page.locator('[data-u-comp="defined-name"] input, [class*="defined-name"] input').first();
-    await nameBox.click();
-    await nameBox.fill(address);
-    await nameBox.press("Enter");
-    await page.locator(".cell dt", { hasText: `, ${address}` }).waitFor();
-  };
-
-  const shownAt = async (address: string): Promise<string> => {
-    await goTo(address);
-    return (await page.locator(".cell-shows").textContent()) ?? "";
-  };
-
   const choose = async (): Promise<void> => {
     await page
       .getByLabel("Open .xlsx")
@@ -67,13 +55,19 @@ describeInBrowser("a workbook file in the browser", () => {
     return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
   };
 
-  it("saves the worked example with its results", async () => {
-    const { name, bytes } = await saved();
-    expect(name).toBe("Gablewright.xlsx");
+  /** The saved file, by an independent reader. */
+  const readBack = async (bytes: Buffer): Promise<ExcelJS.Workbook> => {
     const workbook = new ExcelJS.Workbook();
     await workbook.xlsx.load(
       bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
     );
+    return workbook;
+  };
+
+  it("saves the worked example with its results", async () => {
+    const { name, bytes } = await saved();
+    expect(name).toBe("Gablewright.xlsx");
+    const workbook = await readBack(bytes);
     expect(workbook.worksheets.map((sheet) => sheet.name)).toEqual([
       "Take-off",
       "Order",
@@ -89,7 +83,7 @@ describeInBrowser("a workbook file in the browser", () => {
     const status = page.getByRole("status").filter({ hasText: "Opened bid.xlsx: 1 sheet." });
     await status.waitFor();
     expect(await status.textContent()).toContain("not shown here: 1 conditional format.");
-    expect(await shownAt("C1")).toBe("80");
+    expect(await shownAt(page, "C1")).toBe("80");
     const { name, bytes } = await saved();
     expect(name).toBe("bid.xlsx");
     await page.getByRole("status").filter({ hasText: "Nothing had changed" }).waitFor();
@@ -97,50 +91,41 @@ describeInBrowser("a workbook file in the browser", () => {
   });
 
   it("saves what is still being typed when Save is pressed, and its results", async () => {
-    await goTo("B1");
+    await goTo(page, "B1");
     await page.keyboard.type("60");
     const { bytes } = await saved();
-    const workbook = new ExcelJS.Workbook();
-    await workbook.xlsx.load(
-      bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
-    );
+    const workbook = await readBack(bytes);
     const [sheet] = workbook.worksheets;
     expect(sheet?.getCell("B1").value).toBe(60);
     expect(sheet?.getCell("C1").result).toBe(120);
-    await goTo("B1");
+    await goTo(page, "B1");
     await page.keyboard.type("40");
     await page.keyboard.press("Enter");
-    expect(await shownAt("C1")).toBe("80");
+    expect(await shownAt(page, "C1")).toBe("80");
   });
 
   it("saves an edit and its results, and asks before it drops one", async () => {
-    await goTo("B1");
+    await goTo(page, "B1");
     await page.keyboard.type("50");
     await page.keyboard.press("Enter");
-    expect(await shownAt("C1")).toBe("100");
+    expect(await shownAt(page, "C1")).toBe("100");
     await choose();
     await page.getByText("has changes that aren't saved").waitFor();
     await page.getByRole("button", { name: "Keep the workbook shown" }).click();
     const { bytes } = await saved();
-    const workbook = new ExcelJS.Workbook();
-    await workbook.xlsx.load(
-      bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
-    );
+    const workbook = await readBack(bytes);
     expect(workbook.getWorksheet("Old bid")?.getCell("B1").value).toBe(50);
     expect(workbook.getWorksheet("Old bid")?.getCell("C1").result).toBe(100);
     await choose();
     await page.getByRole("status").filter({ hasText: "Opened bid.xlsx" }).waitFor();
-    expect(await shownAt("B1")).toBe("40");
+    expect(await shownAt(page, "B1")).toBe("40");
   });
 
   it("adds a take-off to the opened file", async () => {
     await page.getByRole("button", { name: "Build take-off" }).click();
     await page.getByRole("status").filter({ hasText: 'Added "Take-off"' }).waitFor();
     const { bytes } = await saved();
-    const workbook = new ExcelJS.Workbook();
-    await workbook.xlsx.load(
-      bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer,
-    );
+    const workbook = await readBack(bytes);
     expect(workbook.worksheets.map((sheet) => sheet.name)).toEqual([
       "Old bid",
       "Take-off",
