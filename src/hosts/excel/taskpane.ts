@@ -2,6 +2,7 @@ import { mountPane } from "../../pane/mount";
 import { excelHost } from "./excelHost";
 import { insertSvg } from "./insertSvg";
 import { missingRequirements } from "./requirements";
+import { schemeOf, type HostTheme } from "./theme";
 
 /** The page that Excel opens as the task pane, and keeps as the functions' runtime. */
 void Office.onReady(({ host }) => {
@@ -11,6 +12,9 @@ void Office.onReady(({ host }) => {
     element.textContent = "This page is Gablewright's task pane: it opens inside Excel.";
     return;
   }
+  // Excel on the web has no theme to tell, and Office.js then none to give.
+  const theme = Office.context.officeTheme as HostTheme | undefined;
+  document.documentElement.style.colorScheme = schemeOf(theme ?? {}) ?? "";
   const missing = missingRequirements((set, version) =>
     Office.context.requirements.isSetSupported(set, version),
   );
