@@ -31,12 +31,11 @@ import { functionClasses } from "./functions";
 import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
-import { compareItems } from "./comparisons";
 import { putCells } from "./putCells";
 import { readBook } from "./readBook";
 import { readCell } from "./readSheet";
 import { survey } from "./survey";
-import { keepTextLiterals } from "./textLiterals";
+import { mendEngine } from "./mendEngine";
 import { workbookData } from "./snapshot";
 
 /** Row and column count from 0; the sheet goes by its name. */
@@ -86,8 +85,7 @@ export const createHeadlessEngine = (
   catalogue: readonly RunnableFunction[],
   plan: WorkbookPlan | Book = EMPTY,
 ): HeadlessEngine => {
-  keepTextLiterals();
-  compareItems();
+  mendEngine();
   const sentences = new Sentences();
   const univer = new Univer({
     locale: LocaleType.EN_US,

@@ -49,8 +49,7 @@ import { functionClasses, functionDescriptions } from "./functions";
 import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
-import { compareItems } from "./comparisons";
-import { keepTextLiterals } from "./textLiterals";
+import { mendEngine } from "./mendEngine";
 import { openWorkbook, type PageWorkbook } from "./workbook";
 
 const locale = mergeLocales(
@@ -74,8 +73,7 @@ export const showWorkbook = (
   snapshot: Partial<IWorkbookData>,
   dark = false,
 ): PageWorkbook => {
-  keepTextLiterals();
-  compareItems();
+  mendEngine();
   const sentences = new Sentences();
   const univer = new Univer({
     locale: LocaleType.EN_US,

@@ -1,0 +1,10 @@
+import { compareItems } from "./comparisons";
+import { keepParsedFormulas } from "./parsedFormulas";
+import { keepTextLiterals } from "./textLiterals";
+
+/** What the engine must be told before it is made. */
+export const mendEngine = (): void => {
+  keepTextLiterals();
+  compareItems();
+  keepParsedFormulas();
+};
