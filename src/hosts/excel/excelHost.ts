@@ -156,7 +156,7 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({
       return { sheets: worksheets.items.map(({ name }) => name), names: names.items.map(({ name }) => name) };
     }),
   survey: () => survey(excel),
-  put: (patch) => putCells(excel, patch),
+  put: (patch, run) => putCells(excel, patch, run),
   repair: () => repair(excel),
   inView: () => readInView(excel),
   named: (name) => readNamed(excel, name),
