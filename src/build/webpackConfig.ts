@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { NormalModuleReplacementPlugin, type Configuration } from "webpack";
 import { catalogue } from "../../functions/index";
 import { functionsMetadata } from "../hosts/excel/metadata";
+import { WORKBOOK_POLICY } from "../contentSecurityPolicy";
 import { helpPages } from "../help/pages";
 import { EmitPlugin } from "./emitPlugin";
 import { ROOT, SOURCE, WEB } from "./paths";
@@ -86,6 +87,7 @@ export const webpackConfig = ({ officeJsAddress, siteAddress }: BuildOptions): C
       filename: "index.html",
       template: join(SOURCE, "hosts/local/index.html"),
       chunks: ["local"],
+      policy: WORKBOOK_POLICY,
     }),
     new EmitPlugin("functions.json", () =>
       JSON.stringify(functionsMetadata(catalogue, siteAddress), null, 2),
