@@ -541,9 +541,25 @@ describe("what may be forgotten is said on the order", () => {
     expect(warned()).toBe("the panel sheet gives no clips per panel: none are ordered");
   });
 
+  it("a weight or a price below zero, by the item's name", async () => {
+    await edit(`I${orderRow("foam backers")}`, -2, "Order");
+    await edit(`K${orderRow("underlayment")}`, -0.01, "Order");
+    expect(warned()).toBe("foam backers: the weight is negative; underlayment: the price is negative");
+    await edit(`I${orderRow("foam backers")}`, "about 2", "Order");
+    await edit(`K${orderRow("underlayment")}`, 0, "Order");
+    expect(warned()).toBe("");
+  });
+
+  it("an order that a shaded cell makes an error, by the item's name", async () => {
+    await edit(`D${orderRow("underlayment")}`, 10, "Order");
+    expect(warned()).toBe("underlayment: what to order is an error");
+  });
+
   it("a line that is an error, which no total counts", async () => {
     await edit(`C${rowOf("ridge", runs())}`, "long");
-    expect(warned()).toMatch(/^3 lines have an error: see the take-off/);
+    expect(warned()).toMatch(
+      /^ridge: what to order is an error; trim clips: what to order is an error; nails: what to order is an error/,
+    );
     expect(engine.getCell(at(`A${orderRow("ice barrier") + 2}`, "Order"))).toBe(
       "lines with an error are not counted",
     );
