@@ -1,4 +1,5 @@
 import { compareItems } from "./comparisons";
+import { keepEmptyTexts } from "./emptyTexts";
 import { keepParsedFormulas } from "./parsedFormulas";
 import { keepTextLiterals } from "./textLiterals";
 
@@ -6,5 +7,6 @@ import { keepTextLiterals } from "./textLiterals";
 export const mendEngine = (): void => {
   keepTextLiterals();
   compareItems();
+  keepEmptyTexts();
   keepParsedFormulas();
 };
