@@ -77,6 +77,8 @@ const EMPTY: WorkbookPlan = {
   names: [],
 };
 
+const editsTold = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+
 /** The library keeps some of its caches for the whole process, by workbook: each needs an id of its own. */
 let enginesMade = 0;
 
@@ -139,7 +141,9 @@ export const createHeadlessEngine = (
   // The engine resets its runtime at the start of each calculation, even under one that still runs: one at a time.
   let running: Promise<void> = Promise.resolve();
   const calculated = (): Promise<void> => {
-    running = running.then(calculate);
+    // An edit tells the engine a little later that a formula has come. A calculation that has begun by then would have it
+    // forget the new formula for the old one, and complain of it ("Dependency tree not found") ever after.
+    running = running.then(editsTold).then(calculate);
     return running;
   };
 
