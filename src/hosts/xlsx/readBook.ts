@@ -29,8 +29,8 @@ export const readNames = ({ root, sheets }: Pick<WorkbookParts, "root" | "sheets
     return [{ name, target, ...(sheet !== undefined && { sheet }) }];
   });
 
-/** The whole workbook as plain values, as far as we can show it. */
-export const readBook = (parts: Parts): Book => {
+/** The whole workbook as plain values, as far as we can show it. A sheet's part is shown to `see` while it is there: it is large. */
+export const readBook = (parts: Parts, see: (sheet: XmlElement) => void): Book => {
   const workbook = workbookParts(parts);
   const texts = rootOf(parts, partOfKind(workbook, "sharedStrings"));
   const sharedTexts = texts ? readSharedTexts(texts) : [];
@@ -44,6 +44,7 @@ export const readBook = (parts: Parts): Book => {
     sheets: shown.map(({ name, path, isHidden }) => {
       const root = rootOf(parts, path);
       if (!root) throw new FileError(`The file has no part for its sheet "${name}".`);
+      see(root);
       return readSheet(name, isHidden, root, sharedTexts);
     }),
     names: readNames(workbook),
