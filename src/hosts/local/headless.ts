@@ -35,6 +35,7 @@ import { putCells } from "./putCells";
 import { readBook } from "./readBook";
 import { readCell } from "./readSheet";
 import { survey } from "./survey";
+import { knowTables } from "./tables";
 import { mendEngine } from "./mendEngine";
 import { workbookData } from "./snapshot";
 
@@ -104,10 +105,9 @@ export const createHeadlessEngine = (
   injector.replace([IActiveDirtyManagerService, { useClass: NeverOnItsOwn }]);
 
   const id = `workbook-${++enginesMade}`;
-  const workbook = univer.createUnit<IWorkbookData, Workbook>(
-    UniverInstanceType.UNIVER_SHEET,
-    "styles" in plan ? bookSnapshot(id, plan) : workbookData(id, plan),
-  );
+  const snapshot = "styles" in plan ? bookSnapshot(id, plan) : workbookData(id, plan);
+  knowTables(injector, snapshot);
+  const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
   let everythingIsDirty = true;
   let dirty: IUnitRange[] = [];
 
@@ -174,12 +174,12 @@ export const createHeadlessEngine = (
 
   const surveyOf = (name: string, selected: Area): Survey => {
     workbook.setActiveSheet(sheetOf({ sheet: name }));
-    return {
-      ...survey(injector, workbook, (sheet, row, column) =>
-        readCell(injector, sentences, sheet, row, column),
-      ),
+    return survey(
+      injector,
+      workbook,
+      (sheet, row, column) => readCell(injector, sentences, sheet, row, column),
       selected,
-    };
+    );
   };
 
   // Drop-downs have no plugin here: they stay in what the workbook was made of.

@@ -5,6 +5,7 @@ import { FileError } from "./fileError";
 import { shownFormula } from "./formulaForm";
 import { readSharedTexts } from "./readCellValue";
 import { readSheet } from "./readSheet";
+import { hidesRows, readTables } from "./readTables";
 import { readStyles } from "./readStyles";
 import { partOfKind, workbookParts, type WorkbookParts } from "./workbookParts";
 import { childOf, childrenOf, numberAttribute, parseXml, type XmlElement } from "./xml";
@@ -45,7 +46,12 @@ export const readBook = (parts: Parts, see: (sheet: XmlElement) => void): Book =
       const root = rootOf(parts, path);
       if (!root) throw new FileError(`The file has no part for its sheet "${name}".`);
       see(root);
-      return readSheet(name, isHidden, root, sharedTexts);
+      const tables = readTables(parts, path);
+      return {
+        ...readSheet(name, isHidden, root, sharedTexts),
+        tables,
+        isFiltered: hidesRows(root) || tables.some((table) => table.hidesRows),
+      };
     }),
     names: readNames(workbook),
     styles: new Map(styles.map((style, index) => [fileStyleKey(index), style])),
