@@ -8,11 +8,26 @@ export interface WatchedCell {
   readonly sentence: string;
 }
 
+/** What is being done with a file just now. */
+export interface FileStage {
+  /** `Reading the file` */
+  readonly words: string;
+  /** Whether it can still be left as if it had never begun. */
+  readonly canCancel: boolean;
+}
+
+/** A work on a file that may take long. */
+export interface FileRun {
+  readonly onStage: (stage: FileStage) => void;
+  readonly signal: AbortSignal;
+}
+
 /** Opening and saving files, where the host has no menu of its own for it. Both say what there is to know, by sentences. */
 export interface WorkbookFiles {
   hasUnsaved(): Promise<boolean>;
-  open(file: File): Promise<readonly string[]>;
-  save(): Promise<readonly string[]>;
+  /** Cancelled, it leaves the workbook as it was. */
+  open(file: File, run: FileRun): Promise<readonly string[]>;
+  save(run: FileRun): Promise<readonly string[]>;
   /** What the sheet in front shows, as .csv. */
   saveCsv(): Promise<readonly string[]>;
 }

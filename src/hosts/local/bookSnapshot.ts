@@ -9,6 +9,7 @@ import {
 import { CellError } from "../../../shared/cell";
 import type { Book, BookCell, BookLine, BookSheet } from "../xlsx/book";
 import { parseRange } from "../xlsx/cellAddress";
+import { ofFileData } from "./ofFile";
 
 /** Room around what the file holds, for a person to go on in. */
 const SPARE_ROWS = 60;
@@ -46,7 +47,7 @@ const sheetData = (id: string, sheet: BookSheet): Partial<IWorksheetData> => {
     id,
     name: sheet.name,
     hidden: sheet.isHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-    ...(sheet.isProtected && { custom: { protection: "of the file" } }),
+    ...ofFileData(sheet),
     cellData: Object.fromEntries(
       [...sheet.cells].map(([row, cells]) => [
         row,

@@ -26,6 +26,8 @@ const MOVES = new Set([
   ReorderRangeMutation.id,
 ]);
 
+export const isMove = (commandId: string): boolean => MOVES.has(commandId);
+
 interface Move {
   readonly id: string;
   readonly range: string;

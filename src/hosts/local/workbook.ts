@@ -67,6 +67,8 @@ export interface PageWorkbook {
   setDarkMode(dark: boolean): void;
   /** Takes what is being typed into a cell, and waits for its results. */
   finishEditing(): Promise<void>;
+  /** Resolves when no calculation runs, and none is about to. */
+  settled(): Promise<void>;
   /** The whole workbook as plain values. */
   book(): Book;
   /** Sheets on which rows, columns or blocks of cells were moved. */
@@ -88,6 +90,9 @@ export interface PageWorkbook {
   readonly painted: Promise<void>;
 }
 
+/** The engine begins a tenth of a second after an edit; where it hasn't by then, nothing is to be calculated. */
+const LONGEST_BEFORE_CALCULATION_MS = 250;
+
 export const openWorkbook = (
   injector: Injector,
   workbook: Workbook,
@@ -98,10 +103,8 @@ export const openWorkbook = (
   const unitId = workbook.getUnitId();
 
   const movedSheetIds = watchMoves(commands);
-  const calculated = injector
-    .get(FormulaCalculationSessionService)
-    .waitForLatestApplied()
-    .then(() => undefined);
+  const calculations = injector.get(FormulaCalculationSessionService);
+  const calculated = calculations.waitForLatestApplied();
   let steps = 0;
   injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos }) => {
     steps = undos;
@@ -160,9 +163,7 @@ export const openWorkbook = (
   };
 
   const onCalculated: PageWorkbook["onCalculated"] = (listener) => {
-    const subscription = injector
-      .get(FormulaCalculationSessionService)
-      .resultApplied$.subscribe(() => listener());
+    const subscription = calculations.resultApplied$.subscribe(() => listener());
     return () => subscription.unsubscribe();
   };
 
@@ -189,6 +190,7 @@ export const openWorkbook = (
     survey: () => survey(injector, workbook, read),
     put: (patch) => putCells(injector, workbook, patch),
     finishEditing: () => finishEditing(injector, unitId),
+    settled: () => calculations.waitForLatestApplied(undefined, LONGEST_BEFORE_CALCULATION_MS),
     setDarkMode: (dark) => injector.get(ThemeService).setDarkMode(dark),
     book: () =>
       readBook(injector, workbook, sentences, (sheetId) =>

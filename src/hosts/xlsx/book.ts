@@ -28,11 +28,26 @@ export interface DropDown {
   readonly choices: readonly string[];
 }
 
+/** A table of the spreadsheet's own. */
+export interface BookTable {
+  readonly name: string;
+  /** `A1:C9`, its heading and total rows included. */
+  readonly range: string;
+  readonly columns: readonly string[];
+  readonly hasHeadings: boolean;
+  readonly hasTotals: boolean;
+  /** Its filter leaves rows out. */
+  readonly hidesRows: boolean;
+}
+
 export interface BookSheet {
   readonly name: string;
   readonly isHidden: boolean;
   /** The file doesn't let its cells be changed. */
   readonly isProtected?: boolean;
+  /** A filter of the file hides rows. */
+  readonly isFiltered?: boolean;
+  readonly tables?: readonly BookTable[];
   /** By row, then by column, counted from 0. */
   readonly cells: ReadonlyMap<number, ReadonlyMap<number, BookCell>>;
   readonly rows: ReadonlyMap<number, BookLine>;
