@@ -8,6 +8,7 @@ import {
 } from "@univerjs/core";
 import { CellError } from "../../../shared/cell";
 import type { Book, BookCell, BookLine, BookSheet } from "../xlsx/book";
+import { PROTECTED_BY_FILE } from "./protection";
 import { parseRange } from "../xlsx/cellAddress";
 
 /** Room around what the file holds, for a person to go on in. */
@@ -46,7 +47,7 @@ const sheetData = (id: string, sheet: BookSheet): Partial<IWorksheetData> => {
     id,
     name: sheet.name,
     hidden: sheet.isHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-    ...(sheet.isProtected && { custom: { protection: "of the file" } }),
+    ...(sheet.isProtected && { custom: PROTECTED_BY_FILE }),
     cellData: Object.fromEntries(
       [...sheet.cells].map(([row, cells]) => [
         row,

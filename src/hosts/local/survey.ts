@@ -4,6 +4,7 @@ import { SheetsSelectionsService, WorksheetProtectionRuleModel } from "@univerjs
 import type { Area } from "../../sheets/address";
 import type { Survey } from "../../sheets/extend/survey";
 import { namesOf } from "./addSheets";
+import { hasProtection } from "./protection";
 import { readInView, type ReadCell } from "./readSheet";
 
 export const toArea = ({ startRow, startColumn, endRow, endColumn }: IRange): Area => ({
@@ -25,10 +26,10 @@ export const formulaAt = (injector: Injector, sheet: Worksheet, row: number, col
   injector.get(FormulaDataModel).getFormulaStringByCell(row, column, sheet.getSheetId(), sheet.getUnitId()) ??
   "";
 
-/** Protected here, or in the file that it came from. */
+/** Protected by the engine's own rule, by a plan, or in the file that it came from. */
 export const isProtected = (injector: Injector, sheet: Worksheet): boolean =>
   injector.get(WorksheetProtectionRuleModel).getRule(sheet.getUnitId(), sheet.getSheetId()) !== undefined ||
-  sheet.getConfig().custom?.["protection"] === "of the file";
+  hasProtection(sheet);
 
 /** The sheet in front, as the pane must know it to write into it. */
 export const survey = (injector: Injector, workbook: Workbook, read: ReadCell): Survey => {
