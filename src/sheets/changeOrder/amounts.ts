@@ -1,7 +1,7 @@
-import { a1, sheetPrefix } from "../address";
+import { a1 } from "../address";
 import { isEmpty } from "../formula";
 import { formula, text, type PlannedCell } from "../plan";
-import type { Earlier } from "./earlier";
+import { earlierAmount, earlierTerm, type Earlier } from "./earlier";
 import {
   AMOUNT_COLUMNS,
   AMOUNTS,
@@ -35,8 +35,6 @@ const formulasOf = (lines: number, earlier: readonly Earlier[]): Record<Amount, 
   const onDeductions = (then: string): string =>
     `IF(${termCell(lines, "deductions")}="${GIVEN_BACK}",${then},0)`;
   const share = (rate: string, ...of: Amount[]): string => `ROUND((${of.map(amount).join("+")})*${rate},2)`;
-  const ofEarlier = (cell: "totalCell" | "daysCell"): string[] =>
-    earlier.map((each) => `${sheetPrefix(each.sheet)}${each[cell]}`);
   const taxable = changeColumn(lines, "taxable");
   const taxOnTotal = `ROUND(SUMPRODUCT((${taxable}="yes")*${material})*${taxRate},2)`;
   const contract = termCell(lines, "contract");
@@ -54,12 +52,12 @@ const formulasOf = (lines: number, earlier: readonly Earlier[]): Record<Amount, 
     profitDeducted: onDeductions(share(profit, "materialDeducted", "laborDeducted", "overheadDeducted")),
     tax: `IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",ROUND(SUM(${changeColumn(lines, "tax")}),2),${taxOnTotal})`,
     total: `IF(${isEmpty(check)},ROUND(SUM(${costs}),2),NA())`,
-    before: `ROUND(${sumOf(ofEarlier("totalCell"))},2)`,
+    before: `ROUND(${sumOf(earlier.map((each) => earlierAmount(each, "total")))},2)`,
     toDate: `ROUND(${amount("before")}+${amount("total")},2)`,
     contractBefore: ifContract(`ROUND(${contract}+${amount("before")},2)`),
     contractNow: ifContract(`ROUND(${contract}+${amount("toDate")},2)`),
     retainage: `ROUND(${amount("total")}*${termCell(lines, "retainageRate")},2)`,
-    daysToDate: sumOf([...ofEarlier("daysCell"), termCell(lines, "days")]),
+    daysToDate: sumOf([...earlier.map((each) => earlierTerm(each, "days")), termCell(lines, "days")]),
   };
 };
 

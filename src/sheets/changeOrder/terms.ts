@@ -1,8 +1,7 @@
-import { type Cell } from "../../../shared/cell";
-import { sheetPrefix } from "../address";
+import type { Cell } from "../../../shared/cell";
 import { isEmpty } from "../formula";
 import { formula, number, text, value, type Content, type PlannedCell } from "../plan";
-import type { Earlier } from "./earlier";
+import { earlierTerm, termShown, type Earlier } from "./earlier";
 import { EACH_LINE, GIVEN_BACK, KEPT, ON_THE_TOTAL, TERM_COLUMNS, TERMS, termRow, type Term } from "./layout";
 
 const RATE = "0.###%";
@@ -44,15 +43,15 @@ const contentOf = (term: Term, dateSerial: number, earlier: readonly Earlier[]):
       return number(0);
     case "contract": {
       if (!last) return null;
-      const cell = `${sheetPrefix(last.sheet)}${last.contractCell}`;
+      const cell = earlierTerm(last, "contract");
       return formula(`=IF(${isEmpty(cell)},"",${cell})`);
     }
     case "deductions":
-      return last ? typed(last.terms.deductions) : text(KEPT);
+      return last ? typed(termShown(last, "deductions")) : text(KEPT);
     case "taxRounding":
-      return last ? typed(last.terms.taxRounding) : text(EACH_LINE);
+      return last ? typed(termShown(last, "taxRounding")) : text(EACH_LINE);
     default:
-      return last ? typed(last.terms[term]) : number(0);
+      return last ? typed(termShown(last, term)) : number(0);
   }
 };
 
