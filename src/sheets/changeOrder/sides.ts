@@ -24,10 +24,12 @@ const isWanted = ({ needed, toOrder }: ReadLine): boolean => (needed ?? 0) > 0 |
 
 /** Every item of which one side needs or orders something: the base's first, in its order, then what was added. */
 export const itemsOf = (base: Side, now: Side): Item[] => {
-  const wanted = [...base.order.lines, ...now.order.lines].filter(isWanted);
+  const lines = [...base.order.lines, ...now.order.lines];
+  const wanted = new Set(lines.filter(isWanted).map(({ item }) => itemKey(item)));
   const items = new Map<string, Item>();
-  for (const { item, unit, orderUnit } of wanted)
-    if (!items.has(itemKey(item))) items.set(itemKey(item), { item, unit, orderUnit });
+  for (const { item, unit, orderUnit } of lines)
+    if (wanted.has(itemKey(item)) && !items.has(itemKey(item)))
+      items.set(itemKey(item), { item, unit, orderUnit });
   return [...items.values()];
 };
 
@@ -40,9 +42,9 @@ export const orderColumn = (
   return `${sheetPrefix(sheet)}${absoluteA1({ row: headingRow + 1, column: at })}:${absoluteA1({ row: lastRow, column: at })}`;
 };
 
-/** Signs that MATCH takes for any text stand for themselves behind a tilde. */
-const plainly = (cell: string, item: string): string =>
-  /[*?~]/.test(item) ? `SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${cell},"~","~~"),"*","~*"),"?","~?")` : cell;
+/** Where an item stands in an order's column of items. MATCH takes some signs for any text: those are compared letter by letter. */
+const placeOf = (cell: string, item: string, items: string): string =>
+  /[*?~]/.test(item) ? `MATCH(TRUE,EXACT(LOWER(${items}),LOWER(${cell})),0)` : `MATCH(${cell},${items},0)`;
 
 /** What an order says of the item in a cell, found by its name; `otherwise` where it has no such line, or the cell is blank. */
 export const lookUp = (
@@ -52,7 +54,7 @@ export const lookUp = (
   item: string,
   otherwise: string,
 ): string => {
-  const place = `MATCH(${plainly(`$${a1({ row, column: 0 })}`, item)},${orderColumn(order, "item")},0)`;
+  const place = placeOf(`$${a1({ row, column: 0 })}`, item, orderColumn(order, "item"));
   const found = `INDEX(${orderColumn(order, column)},${place})`;
   return `IF(ISNA(${place}),${otherwise},IF(${isEmpty(found)},${otherwise},${found}))`;
 };
