@@ -20,11 +20,11 @@ const noHost = ["Office", "Excel", "CustomFunctions", "window", "document", "pro
 
 const NOT_TWICE_THE_SAME = "A function must answer the same the second time.";
 
-/** What holds in both folders below src: no host, no package but decimals, and nothing that differs from one call to the next. */
+/** What holds in both folders below src: no host, no package but decimals and hashes, and nothing that differs from one call to the next. */
 const belowSrc = (folders) => ({
   ...mayNotImport(folders, {
-    regex: "^(?!big\\.js$)[^.]",
-    message: "Below src only our own files are imported, and the library of decimals.",
+    regex: "^(?!(?:big\\.js|@noble/hashes/(?:sha2|utils))$)[^.]",
+    message: "Below src only our own files are imported, and the libraries of decimals and of hashes.",
   }),
   "no-restricted-globals": ["error", ...noHost],
   "no-restricted-properties": [

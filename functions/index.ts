@@ -19,6 +19,7 @@ import { changeOrderSpec } from "./money/changeOrder";
 import { markupSpec } from "./money/markup";
 import { retainageSpec } from "./money/retainage";
 import { salesTaxSpec } from "./money/salesTax";
+import { sealSpec } from "./money/seal";
 import { sellPriceSpec } from "./money/sellPrice";
 import { packsSpec } from "./orders/packs";
 import { squaresSpec } from "./orders/squares";
@@ -110,4 +111,5 @@ export const catalogue: readonly FunctionSpec[] = [
   salesTaxSpec,
   retainageSpec,
   changeOrderSpec,
+  sealSpec,
 ];

@@ -1,7 +1,7 @@
 import Big from "big.js";
 
 /** Digits that a spreadsheet keeps of a number; what lies beyond is binary floating point. */
-const KEPT_DIGITS = 15;
+export const KEPT_DIGITS = 15;
 const CENT_PLACES = 2;
 
 /** A number as the exact decimal that a person sees: 0.1 + 0.2 is 0.3. */

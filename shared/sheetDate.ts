@@ -18,6 +18,16 @@ export const dayAndMonth = (serial: number): { day: number; month: number } => {
   return { day: date.getUTCDate(), month: date.getUTCMonth() + 1 };
 };
 
+/** `2026-06-01` (ISO 8601) of a date serial. */
+export const isoDate = (serial: number): string =>
+  new Date(DAY_ZERO + Math.floor(serial) * MS_PER_DAY).toISOString().slice(0, 10);
+
+/** The serial of a date as `2026-06-01`; undefined where it is none. */
+export const serialOfIsoDate = (date: string): number | undefined => {
+  const time = /^\d{4}-\d{2}-\d{2}$/.test(date) ? new Date(`${date}T00:00:00Z`).getTime() : NaN;
+  return Number.isNaN(time) ? undefined : (time - DAY_ZERO) / MS_PER_DAY;
+};
+
 /** `6 Dec`, for a sentence. */
 export const dateInWords = (serial: number): string => {
   const { day, month } = dayAndMonth(serial);

@@ -1,5 +1,6 @@
 import type { Matrix } from "../../shared/cell";
 import type { Place } from "../sheets/address";
+import type { Contents } from "../sheets/contents";
 import type { Survey } from "../sheets/extend/survey";
 import type { SheetInView } from "../sheets/inView";
 import type { CellPatch, Undo } from "../sheets/patch";
@@ -44,6 +45,8 @@ export interface Host {
   inView(): Promise<SheetInView>;
   /** The cells that a name stands for; undefined where there is no such name. */
   named(name: string): Promise<Matrix | undefined>;
+  /** Every sheet as it stands, and what the names stand for. */
+  contents(): Promise<Contents>;
   /** Calls back when the selection, a cell or a result changes; returns how to stop. */
   watch(listener: () => void): () => void;
   /** Puts a picture on a sheet, over the cells from `at` on. */

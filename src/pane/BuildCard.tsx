@@ -14,13 +14,15 @@ interface Props {
   readonly build: () => Promise<Added>;
   /** Choices above the button. */
   readonly children?: ComponentChildren;
+  /** What can be done with the outcome. */
+  readonly after?: ComponentChildren;
 }
 
 const listed = (sheets: readonly string[]): string =>
   new Intl.ListFormat("en").format(sheets.map((name) => `"${name}"`));
 
 /** A template's card: what it is for, its choices, the button, and what came of it. */
-export const BuildCard = ({ id, title, summary, action, build, children }: Props) => {
+export const BuildCard = ({ id, title, summary, action, build, children, after }: Props) => {
   const [isBusy, setIsBusy] = useState(false);
   const [outcome, setOutcome] = useState<Outcome>();
 
@@ -64,6 +66,7 @@ export const BuildCard = ({ id, title, summary, action, build, children }: Props
         </button>
       </form>
       <OutcomeLine outcome={outcome} onUndo={(built) => void takeAway(built)} />
+      {after}
     </section>
   );
 };

@@ -1,5 +1,6 @@
 import { Cautions } from "./Cautions";
 import { CellCard } from "./CellCard";
+import { ChangeCards } from "./change/ChangeCards";
 import { ExtendCard } from "./extend/ExtendCard";
 import { FileCard } from "./FileCard";
 import { FieldSheetCard } from "./FieldSheetCard";
@@ -24,11 +25,12 @@ export const Pane = ({ host }: { host: PaneHost }) => (
         {
           id: "sheets",
           label: "Sheets",
-          content: () => (
+          content: (isShown) => (
             <>
               {host.files && <FileCard files={host.files} />}
               <TakeOffCard host={host} />
               <FieldSheetCard host={host} />
+              <ChangeCards host={host} isShown={isShown} />
             </>
           ),
         },

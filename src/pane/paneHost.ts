@@ -1,3 +1,4 @@
+import type { Matrix } from "../../shared/cell";
 import type { Host } from "../hosts/host";
 
 /** A cell as a person sees it: its address, what it shows, the formula behind it, and what its error means. */
@@ -30,6 +31,8 @@ export interface WorkbookFiles {
   save(run: FileRun): Promise<readonly string[]>;
   /** What the sheet in front shows, as .csv. */
   saveCsv(): Promise<readonly string[]>;
+  /** A table as a .csv file of this name. */
+  saveTable(name: string, table: Matrix): Promise<readonly string[]>;
 }
 
 /** A host that the pane stands beside. Excel shows an error's sentence itself, so only the local workbook is watched. */

@@ -27,6 +27,8 @@ export interface SheetPlan {
   readonly rowHeights: Readonly<Record<number, number>>;
   /** How it goes to paper; undefined: as the host does by itself. */
   readonly print?: "one page, landscape";
+  /** Nobody types into it, unless they take the protection off; there is no password. */
+  readonly isProtected?: true;
   /** Rows that stay in view while the rest scrolls. */
   readonly frozenRows: number;
 }

@@ -1,4 +1,4 @@
-import { a1, readArea } from "../../src/sheets/address";
+import { a1, readArea, sheetPrefix } from "../../src/sheets/address";
 import type { ExcelEntry } from "../../src/hosts/excel/excelHost";
 import { fakeBlock, fakeTable } from "./fakeBlock";
 import { placeOf } from "./place";
@@ -185,6 +185,7 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
     const rangeOf = (sheet: () => FakeSheet, address: string): unknown => {
       const change = (edit: (cell: FakeCell) => void): void => {
         later(() => {
+          if (sheet().isProtected) throw new Error("AccessDenied: the sheet is protected");
           const cells = sheet().cells;
           const cell = cells.get(address) ?? {};
           edit(cell);
@@ -245,7 +246,14 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
           from: { row, column },
           to: { row: row + rows - 1, column: column + columns - 1 },
         })),
-      protection: loadedOnSync(["protected"], () => ({ protected: sheet().isProtected })),
+      protection: withMembers(
+        loadedOnSync(["protected"], () => ({ protected: sheet().isProtected })),
+        {
+          protect: () => {
+            later(() => (sheet().isProtected = true));
+          },
+        },
+      ),
       autoFilter: loadedOnSync(["isDataFiltered"], () => ({ isDataFiltered: sheet().isFiltered })),
       get pageLayout() {
         return {
@@ -298,6 +306,7 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       loadable(() =>
         [...workbook.names.keys()].map((name) => ({
           name,
+          formula: `=${workbook.names.get(name)?.replace(/^(.*)!/, (_, sheet: string) => sheetPrefix(sheet))}`,
           delete: () => {
             later(() => {
               workbook.names.delete(name);

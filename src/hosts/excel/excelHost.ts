@@ -5,6 +5,7 @@ import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
 import type { Host, SheetPicture } from "../host";
 import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
+import { readContents } from "./contents";
 import { putCells } from "./putCells";
 import { readInView, readNamed, watchWorkbook } from "./readSheet";
 import { repair } from "./repair";
@@ -66,6 +67,7 @@ const writeSheet = (sheet: Excel.Worksheet, plan: SheetPlan): void => {
     sheet.pageLayout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
   }
   if (plan.frozenRows > 0) sheet.freezePanes.freezeRows(plan.frozenRows);
+  if (plan.isProtected) sheet.protection.protect({ allowFormatColumns: true, allowFormatRows: true });
 };
 
 interface Before {
@@ -160,6 +162,7 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({
   repair: () => repair(excel),
   inView: () => readInView(excel),
   named: (name) => readNamed(excel, name),
+  contents: () => readContents(excel),
   watch: (listener) => watchWorkbook(excel, listener),
   putPicture: (picture) => putPicture(excel, insertSvg, picture),
   write: async (plan) => {

@@ -9,6 +9,10 @@ export const toCell = (value: unknown): Cell => {
   return typeof value === "number" || typeof value === "boolean" ? value : String(value);
 };
 
+/** Excel gives a cell's value where it has no formula. */
+export const toFormula = (formula: unknown): string =>
+  typeof formula === "string" && formula.startsWith("=") ? formula : "";
+
 /** Values from the sheet's first cell on: Excel leaves out the rows and columns before the range that is used. */
 export const paddedBy = <T>(
   rows: number,

@@ -2,7 +2,7 @@ import { readArea } from "../../sheets/address";
 import type { Survey } from "../../sheets/extend/survey";
 import type { ExcelEntry } from "./excelHost";
 import { areaOf, PLACE_AND_SIZE, splitAddress } from "./ranges";
-import { paddedBy, toCell } from "./readSheet";
+import { paddedBy, toCell, toFormula } from "./readSheet";
 
 /** The last cell of every sheet of Excel's. */
 const END = { row: 1_048_575, column: 16_383 };
@@ -62,7 +62,3 @@ export const survey = (excel: ExcelEntry): Promise<Survey> =>
       hiddenRows: rows.value.flatMap(({ rowHidden }, index) => (rowHidden ? [rowIndex + index] : [])),
     };
   });
-
-/** Excel gives a cell's value where it has no formula. */
-const toFormula = (formula: unknown): string =>
-  typeof formula === "string" && formula.startsWith("=") ? formula : "";

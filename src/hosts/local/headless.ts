@@ -19,11 +19,13 @@ import { SetRangeValuesMutation, UniverSheetsPlugin } from "@univerjs/sheets";
 import { FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import type { Cell } from "../../../shared/cell";
 import type { Area } from "../../sheets/address";
+import type { Contents } from "../../sheets/contents";
 import type { Survey } from "../../sheets/extend/survey";
 import type { CellPatch, Undo } from "../../sheets/patch";
 import type { WorkbookPlan } from "../../sheets/plan";
 import type { Book } from "../xlsx/book";
 import { bookSnapshot } from "./bookSnapshot";
+import { readContents } from "./contents";
 import { toCellData, type Content } from "./cells";
 import { dropDownRules } from "./dropDowns";
 import { evaluateFormula, type Evaluation } from "./evaluateFormula";
@@ -53,6 +55,8 @@ export interface HeadlessEngine {
   /** Resolves when every formula agrees with what was set before the call. */
   calculated(): Promise<void>;
   getCell(address: Address): Cell;
+  /** Every sheet as it stands; ask after `calculated`. */
+  contents(): Contents;
   /** A sheet as it would be with this selection. */
   survey(sheet: string, selected: Area): Survey;
   /** Writes into blank cells, all or none. */
@@ -195,6 +199,10 @@ export const createHeadlessEngine = (
     );
 
   return {
+    contents: () =>
+      readContents(injector, workbook, (sheet, row, column) =>
+        readCell(injector, sentences, sheet, row, column),
+      ),
     evaluate,
     setCell,
     calculated,

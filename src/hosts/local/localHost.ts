@@ -39,6 +39,7 @@ export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): P
     return workbook.put(patch);
   },
   inView: async () => (await ready).inView(),
+  contents: async () => (await whole(ready)).contents(),
   named: async (name) => (await ready).named(name),
   putPicture: async (picture) => (await ready).putPicture(picture),
   watch: (listener) => {

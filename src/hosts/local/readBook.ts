@@ -13,6 +13,7 @@ import { FormulaDataModel, IDefinedNamesService } from "@univerjs/engine-formula
 import type { Book, BookCell, BookLine, BookName, BookSheet, DropDown } from "../xlsx/book";
 import { fileStyleIndex } from "../xlsx/book";
 import { rangeText } from "../xlsx/cellAddress";
+import { hasProtection } from "./protection";
 import { readCell } from "./readSheet";
 import type { Sentences } from "./sentences";
 
@@ -117,6 +118,7 @@ export const readBook = (
       ),
       frozen: { rows: config.freeze.ySplit, columns: config.freeze.xSplit },
       dropDowns: dropDownsOf(rulesOf(sheetId)),
+      isProtected: hasProtection(sheet),
       isOneLandscapePage: config.custom?.["print"] === "one page, landscape",
     };
   };

@@ -53,15 +53,20 @@ const readBlock = (read: ReadCell, sheet: Worksheet, from: [number, number], to:
     ),
   );
 
+/** A whole sheet, spilled cells included. */
+export const readWhole = (injector: Injector, sheet: Worksheet, read: ReadCell): Matrix => {
+  const { row, column } = extentOf(injector, sheet);
+  return readBlock(read, sheet, [0, 0], [row, column]);
+};
+
 /** The sheet in front, as it shows. */
 export const readInView = (injector: Injector, workbook: Workbook, read: ReadCell): SheetInView => {
   const sheet = workbook.getActiveSheet();
   const active = injector.get(SheetsSelectionsService).getCurrentSelections().at(-1)?.primary;
-  const { row, column } = extentOf(injector, sheet);
   return {
     sheet: sheet.getName(),
     selected: { row: active?.actualRow ?? 0, column: active?.actualColumn ?? 0 },
-    cells: readBlock(read, sheet, [0, 0], [row, column]),
+    cells: readWhole(injector, sheet, read),
   };
 };
 

@@ -13,6 +13,7 @@ import {
 import { sheetPrefix } from "../../sheets/address";
 import type { Content, PlannedCell, PlannedName, SheetPlan, WorkbookPlan } from "../../sheets/plan";
 import { dropDownRules } from "./dropDowns";
+import { PROTECTED_BY_PLAN } from "./protection";
 import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
 
 /** Cells beyond the plan's own, for a person to go on in. */
@@ -63,8 +64,11 @@ export const sheetData = (id: string, plan: SheetPlan): Partial<IWorksheetData> 
     columnData: Object.fromEntries(plan.columnWidths.map((w, column) => [column, { w }])),
     rowData: Object.fromEntries(Object.entries(plan.rowHeights).map(([row, h]) => [row, { h }])),
     freeze: { xSplit: 0, ySplit: plan.frozenRows, startRow: plan.frozenRows, startColumn: -1 },
-    // The engine doesn't print, but a file that the sheet is saved to says how.
-    ...(plan.print && { custom: { print: plan.print } }),
+    custom: {
+      // The engine doesn't print, but a file that the sheet is saved to says how.
+      ...(plan.print && { print: plan.print }),
+      ...(plan.isProtected && PROTECTED_BY_PLAN),
+    },
   };
 };
 

@@ -5,6 +5,7 @@ import type { Area } from "../../sheets/address";
 import type { Survey } from "../../sheets/extend/survey";
 import { namesOf } from "./addSheets";
 import { ofFile } from "./ofFile";
+import { hasProtection } from "./protection";
 import { readInView, type ReadCell } from "./readSheet";
 import { tableAt } from "./tables";
 
@@ -27,10 +28,10 @@ export const formulaAt = (injector: Injector, sheet: Worksheet, row: number, col
   injector.get(FormulaDataModel).getFormulaStringByCell(row, column, sheet.getSheetId(), sheet.getUnitId()) ??
   "";
 
-/** Protected here, or in the file that it came from. */
+/** Protected by the engine's own rule, by a plan, or in the file that it came from. */
 export const isProtected = (injector: Injector, sheet: Worksheet): boolean =>
   injector.get(WorksheetProtectionRuleModel).getRule(sheet.getUnitId(), sheet.getSheetId()) !== undefined ||
-  ofFile(sheet).isProtected;
+  hasProtection(sheet);
 
 /** The sheet in front, as the pane must know it to write into it; with another selection than its own where one is given. */
 export const survey = (

@@ -20,6 +20,7 @@ import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { filter, firstValueFrom } from "rxjs";
 import { CellError, type Cell, type Matrix } from "../../../shared/cell";
 import type { WorkbookPlan } from "../../sheets/plan";
+import type { Contents } from "../../sheets/contents";
 import type { SheetInView } from "../../sheets/inView";
 import type { Existing, SheetPicture } from "../host";
 import type { Survey } from "../../sheets/extend/survey";
@@ -28,8 +29,10 @@ import type { Book } from "../xlsx/book";
 import { addPicture } from "./addPicture";
 import { addSheets, namesOf } from "./addSheets";
 import { cellDataAt, fromCellData, type Content } from "./cells";
+import { readContents } from "./contents";
 import { errorOrigin } from "./errorOrigin";
 import { finishEditing } from "./finishEditing";
+import { guardProtected } from "./guard";
 import { putCells } from "./putCells";
 import { readBook } from "./readBook";
 import { watchMoves } from "./moves";
@@ -58,6 +61,7 @@ export interface PageWorkbook {
   existing(): Existing;
   inView(): SheetInView;
   named(name: string): Matrix | undefined;
+  contents(): Contents;
   putPicture(picture: SheetPicture): Promise<void>;
   /** Adds a plan's sheets and names, all or none. */
   write(plan: WorkbookPlan): Promise<Undo>;
@@ -102,6 +106,7 @@ export const openWorkbook = (
   const commands = injector.get(ICommandService);
   const unitId = workbook.getUnitId();
 
+  guardProtected(injector, workbook);
   const movedSheetIds = watchMoves(commands);
   const calculations = injector.get(FormulaCalculationSessionService);
   const calculated = calculations.waitForLatestApplied();
@@ -184,6 +189,7 @@ export const openWorkbook = (
       names: namesOf(injector, unitId),
     }),
     inView: () => readInView(injector, workbook, read),
+    contents: () => readContents(injector, workbook, read),
     named: (name) => readNamed(injector, workbook, read, name),
     putPicture: (picture) => addPicture(injector, workbook, picture),
     write: (plan) => addSheets(injector, workbook, plan),

@@ -91,6 +91,11 @@ export const workbookFiles = (
         `Saved what "${sheet}" shows as ${name}, among your downloads. Formulas and looks aren't in it.`,
       ];
     },
+    saveTable: async (name, table) => {
+      const { toCsv } = await import("../csv");
+      download(toCsv(table), CSV, `${name}.csv`);
+      return [`Saved ${name}.csv, among your downloads.`];
+    },
     save: async ({ onStage, signal }) => {
       const workbook = await ready;
       onStage({ words: "Waiting for the calculation", canCancel: true });

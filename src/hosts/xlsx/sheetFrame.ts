@@ -183,3 +183,10 @@ export const pageChanges = ({ part, before, now, x }: SheetVersions): Splice[] =
     ),
   ];
 };
+
+/** A file's own protection stays as it is. */
+export const protectionChanges = ({ part, before, now, x }: SheetVersions): Splice[] => {
+  if (!now.isProtected || before.isProtected) return [];
+  const text = `<${x}sheetProtection sheet="1" objects="1" scenarios="1" formatColumns="0" formatRows="0"/>`;
+  return [insertInOrder(part.root, SHEET_ORDER, "sheetProtection", text)];
+};

@@ -15,6 +15,7 @@ import {
   frozenChanges,
   mergesChanges,
   pageChanges,
+  protectionChanges,
 } from "./sheetFrame";
 import { rowPoints } from "./sizes";
 import type { Splice } from "./splices";
@@ -301,6 +302,7 @@ export const patchSheet = (
       ...dropDownsChanges(versions),
       ...dimensionChanges(versions, touched),
       ...pageChanges(versions),
+      ...protectionChanges(versions),
     ],
     changesFormulas: changesFormulas(touched),
   };

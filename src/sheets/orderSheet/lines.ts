@@ -77,7 +77,8 @@ export const orderGroups = (layout: TakeOffLayout, takeOffSheet: string): readon
   };
   return [
     {
-      title: "Panels",
+      // No two cells of the column of items read alike, letter case aside: change orders find a line by its item.
+      title: "Panels and backers",
       lines: [
         line(PANELS, "panels", () => ifKnown(`${there}${panelsLaidCell(layout)}`), {
           perPack: panelsPerPack,

@@ -1,0 +1,23 @@
+import type { Injector, Workbook } from "@univerjs/core";
+import { IDefinedNamesService } from "@univerjs/engine-formula";
+import type { Contents } from "../../sheets/contents";
+import { readWhole, type ReadCell } from "./readSheet";
+import { formulaAt } from "./survey";
+
+/** Every sheet, and what the names stand for. */
+export const readContents = (injector: Injector, workbook: Workbook, read: ReadCell): Contents => ({
+  sheets: new Map(
+    workbook.getSheets().map((sheet) => {
+      const cells = readWhole(injector, sheet, read);
+      const formulas = cells.map((line, row) =>
+        line.map((_, column) => formulaAt(injector, sheet, row, column)),
+      );
+      return [sheet.getName(), { cells, formulas }] as const;
+    }),
+  ),
+  targets: new Map(
+    Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(workbook.getUnitId()) ?? {}).map(
+      ({ name, formulaOrRefString }) => [name, formulaOrRefString],
+    ),
+  ),
+});

@@ -1,0 +1,22 @@
+import type { PaneHost } from "../paneHost";
+import { ChangeOrderCard } from "./ChangeOrderCard";
+import { FreezeCard } from "./FreezeCard";
+import { LedgerCard } from "./LedgerCard";
+import { useSheetLists } from "./useSheetLists";
+
+interface Props {
+  readonly host: PaneHost;
+  readonly isShown: boolean;
+}
+
+/** From a signed base over its changes to the journal. */
+export const ChangeCards = ({ host, isShown }: Props) => {
+  const lists = useSheetLists(host, isShown);
+  return (
+    <>
+      <FreezeCard host={host} />
+      <ChangeOrderCard host={host} lists={lists} />
+      <LedgerCard host={host} lists={lists} />
+    </>
+  );
+};

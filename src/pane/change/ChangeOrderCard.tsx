@@ -1,0 +1,83 @@
+import { useState } from "preact/hooks";
+import { InputError } from "../../../shared/inputError";
+import type { Added, Host } from "../../hosts/host";
+import { addChangeOrder, type NowChoice } from "../../sheets/changeOrder/addChangeOrder";
+import { BuildCard } from "../BuildCard";
+import { DateField, serialOf, today } from "./DateField";
+import type { SheetLists } from "./useSheetLists";
+
+/** No sheet can bear these names: a slash isn't taken in one. */
+const [FROZEN, DRAFT] = ["/frozen", "/draft"];
+
+const nowOf = (chosen: string): NowChoice => {
+  if (chosen === FROZEN) return { kind: "frozen" };
+  return chosen === DRAFT ? { kind: "draft" } : { kind: "signed", sheet: chosen };
+};
+
+interface Props {
+  readonly host: Host;
+  readonly lists: SheetLists;
+}
+
+/** Compares a signed base with the order as it is now, or with another signed one. */
+export const ChangeOrderCard = ({ host, lists: { signed } }: Props) => {
+  const [chosenBase, setBase] = useState("");
+  const [chosenNow, setNow] = useState(FROZEN);
+  const [date, setDate] = useState(today);
+  // Change goes on from what was signed last.
+  const base = signed.includes(chosenBase) ? chosenBase : (signed.at(-1) ?? "");
+  const now = chosenNow === DRAFT || signed.includes(chosenNow) ? chosenNow : FROZEN;
+
+  const build = async (): Promise<Added> => {
+    if (base === "")
+      throw new InputError("Freeze an order first: a change order goes on from a signed base.");
+    return addChangeOrder(host, { base, now: nowOf(now), dateSerial: serialOf(date) });
+  };
+
+  return (
+    <BuildCard
+      id="change-order"
+      title="Change order"
+      summary="What was added, removed or changed since a signed base, by how much, at what price, why, and what the contract is now. Rates, labor, reasons and initials are typed on the sheet."
+      action="Make change order"
+      build={build}
+    >
+      <label>
+        Base
+        <select
+          name="change-base"
+          value={base}
+          onChange={(event) => {
+            setBase(event.currentTarget.value);
+          }}
+        >
+          {signed.length === 0 && <option value="">none yet: freeze an order</option>}
+          {signed.map((sheet) => (
+            <option key={sheet} value={sheet}>
+              {sheet}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        Now
+        <select
+          name="change-now"
+          value={now}
+          onChange={(event) => {
+            setNow(event.currentTarget.value);
+          }}
+        >
+          <option value={FROZEN}>the order as it is now, frozen with this change</option>
+          <option value={DRAFT}>the order, as a draft that still moves</option>
+          {signed.map((sheet) => (
+            <option key={sheet} value={sheet}>
+              {sheet}
+            </option>
+          ))}
+        </select>
+      </label>
+      <DateField name="change-date" date={date} onDate={setDate} />
+    </BuildCard>
+  );
+};

@@ -1,0 +1,106 @@
+import { useState } from "preact/hooks";
+import { InputError } from "../../../shared/inputError";
+import { failureInWords } from "../../failureInWords";
+import type { Added } from "../../hosts/host";
+import { addLedger } from "../../sheets/ledger/addLedger";
+import { ACCOUNTS, type AccountUse } from "../../sheets/ledger/ledger";
+import { ledgerTable } from "../../sheets/ledger/ledgerTable";
+import { BuildCard } from "../BuildCard";
+import { OutcomeLine, type Outcome } from "../OutcomeLine";
+import type { PaneHost } from "../paneHost";
+import type { SheetLists } from "./useSheetLists";
+
+const USES = Object.keys(ACCOUNTS) as AccountUse[];
+const NO_ACCOUNTS: Readonly<Record<AccountUse, string>> = {
+  receivable: "",
+  retainage: "",
+  revenue: "",
+  tax: "",
+};
+
+interface Props {
+  readonly host: PaneHost;
+  readonly lists: SheetLists;
+}
+
+/** A change order as an entry of the journal, on a sheet and as a file. */
+export const LedgerCard = ({ host, lists: { changeOrders } }: Props) => {
+  const [chosen, setChosen] = useState("");
+  const [accounts, setAccounts] = useState(NO_ACCOUNTS);
+  const [written, setWritten] = useState<string>();
+  const [saved, setSaved] = useState<Outcome>();
+  const changeOrder = changeOrders.includes(chosen) ? chosen : (changeOrders.at(-1) ?? "");
+
+  const build = async (): Promise<Added> => {
+    if (changeOrder === "") throw new InputError("Make a change order first: its total is what is posted.");
+    setSaved(undefined);
+    const added = await addLedger(host, changeOrder, accounts);
+    setWritten(added.sheets[0]);
+    return added;
+  };
+
+  const save = async (sheet: string): Promise<void> => {
+    try {
+      const sentences = (await host.files?.saveTable(sheet, ledgerTable(await host.contents(), sheet))) ?? [];
+      setSaved({ kind: "written", message: sentences.join(" ") });
+    } catch (failure) {
+      setSaved({ kind: "failed", message: failureInWords(failure) });
+    }
+  };
+
+  return (
+    <BuildCard
+      id="ledger"
+      title="Ledger lines"
+      summary="A change order as a journal entry, debit equal to credit, with the accounts that you name."
+      action="Write ledger lines"
+      build={build}
+      after={
+        host.files &&
+        written !== undefined && (
+          <>
+            <button type="button" class="quiet" onClick={() => void save(written)}>
+              Save "{written}" as .csv
+            </button>
+            <OutcomeLine outcome={saved} onUndo={() => undefined} />
+          </>
+        )
+      }
+    >
+      <label>
+        Change order
+        <select
+          name="ledger-change-order"
+          value={changeOrder}
+          onChange={(event) => {
+            setChosen(event.currentTarget.value);
+          }}
+        >
+          {changeOrders.length === 0 && <option value="">none yet: make a change order</option>}
+          {changeOrders.map((sheet) => (
+            <option key={sheet} value={sheet}>
+              {sheet}
+            </option>
+          ))}
+        </select>
+      </label>
+      <fieldset>
+        <legend>Accounts</legend>
+        {USES.map((use) => (
+          <label key={use}>
+            {ACCOUNTS[use]}
+            <input
+              name={`account-${use}`}
+              value={accounts[use]}
+              autocomplete="off"
+              onInput={(event) => {
+                const { value } = event.currentTarget;
+                setAccounts((others) => ({ ...others, [use]: value }));
+              }}
+            />
+          </label>
+        ))}
+      </fieldset>
+    </BuildCard>
+  );
+};

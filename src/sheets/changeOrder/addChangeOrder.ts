@@ -1,0 +1,89 @@
+import { InputError } from "../../../shared/inputError";
+import type { Added, Host } from "../../hosts/host";
+import type { Contents } from "../contents";
+import { chooseOrder, frozenSheet, nextNumbered, readLiveOrder, type LiveOrder } from "../signedBase/freeze";
+import { isSigned, readSigned } from "../signedBase/readSigned";
+import { orderOnSigned } from "../signedBase/signedBase";
+import type { SheetPlan } from "../plan";
+import { changeOrderSheet } from "./changeOrder";
+import { earlierChangeOrders } from "./earlier";
+import { itemsOf, type Side } from "./sides";
+import { whyItMoved, type Why } from "./why";
+
+/** What stands for now: a signed sheet, or the live order, frozen with this change or left to move. */
+export type NowChoice =
+  | { readonly kind: "signed"; readonly sheet: string }
+  | { readonly kind: "frozen" }
+  | { readonly kind: "draft" };
+
+export interface ChangeOrderChoice {
+  /** A signed sheet. */
+  readonly base: string;
+  readonly now: NowChoice;
+  /** As spreadsheets count days. */
+  readonly dateSerial: number;
+}
+
+const CHANGE_ORDER = "Change order";
+
+/** The signed sheets of a workbook, in its order. */
+export const signedSheetsOf = ({ sheets }: Contents): string[] =>
+  [...sheets].filter(([, sheet]) => isSigned(sheet)).map(([name]) => name);
+
+interface Now {
+  readonly side: Side;
+  readonly job: string;
+  /** The sheet that freezes it, where it is frozen with this change. */
+  readonly frozen?: SheetPlan;
+}
+
+const signedSide = (contents: Contents, sheet: string): Now => {
+  const { order, measures, job } = readSigned(contents, sheet);
+  return { side: { order, measures, isLive: false }, job };
+};
+
+const liveSide = (contents: Contents, live: LiveOrder, choice: NowChoice, dateSerial: number): Now => {
+  const { order, measures, job } = live;
+  if (choice.kind === "draft") return { side: { order, measures, isLive: true }, job };
+  const frozen = frozenSheet(contents, live, dateSerial);
+  return { side: { order: orderOnSigned(frozen.name, order), measures, isLive: false }, job, frozen };
+};
+
+/** Why it moved, as far as the order that it was taken from is still in the workbook. */
+const whysOf = (contents: Contents, liveOrder: string, base: Side, now: Side): Why[] =>
+  contents.sheets.has(liveOrder)
+    ? whyItMoved(contents, readLiveOrder(contents, liveOrder).order, base, now)
+    : [];
+
+/** Adds a change order to a workbook, and where it was asked for the sheet that freezes what it goes by. */
+export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Promise<Added> => {
+  const [contents, { sheet: inFront }] = await Promise.all([host.contents(), host.inView()]);
+  if (choice.now.kind === "signed" && choice.now.sheet === choice.base)
+    throw new InputError(`Base and now are both "${choice.base}": nothing can have changed.`);
+  const base = readSigned(contents, choice.base);
+  const baseSide: Side = { order: base.order, measures: base.measures, isLive: false };
+  const liveName =
+    contents.sheets.has(base.from) || choice.now.kind === "signed"
+      ? base.from
+      : chooseOrder(contents, inFront);
+  const now =
+    choice.now.kind === "signed"
+      ? signedSide(contents, choice.now.sheet)
+      : liveSide(contents, readLiveOrder(contents, liveName), choice.now, choice.dateSerial);
+  if (itemsOf(baseSide, now.side).length === 0)
+    throw new InputError(
+      `Neither "${choice.base}" nor "${now.side.order.sheet}" orders anything. Nothing was written.`,
+    );
+  const sheet = changeOrderSheet({
+    sheetName: nextNumbered(CHANGE_ORDER, [...contents.sheets.keys()]),
+    job: now.job,
+    dateSerial: choice.dateSerial,
+    base: baseSide,
+    now: now.side,
+    earlier: earlierChangeOrders(contents),
+    whys: whysOf(contents, liveName, baseSide, now.side),
+  });
+  const sheets = [sheet, ...(now.frozen ? [now.frozen] : [])];
+  const undo = await host.write({ sheets, names: [] });
+  return { sheets: sheets.map(({ name }) => name), undo };
+};

@@ -1,0 +1,97 @@
+import { cautionCells } from "../cautionCells";
+import { formula, text, type PlannedCell, type SheetPlan } from "../plan";
+import { rowHeightsOf } from "../rowHeights";
+import { amountCells } from "./amounts";
+import { stops } from "./checks";
+import type { Earlier } from "./earlier";
+import {
+  AMOUNT_COLUMNS,
+  CHANGE,
+  CHANGE_HEADINGS,
+  CHECK_ROW,
+  FIRST_LINE_ROW,
+  whyRow,
+  type ChangeColumn,
+} from "./layout";
+import { changeLines } from "./lines";
+import { itemsOf, type Side } from "./sides";
+import { termCells } from "./terms";
+import type { Why } from "./why";
+
+export interface ChangeOrderOptions {
+  readonly sheetName: string;
+  readonly job: string;
+  readonly dateSerial: number;
+  readonly base: Side;
+  readonly now: Side;
+  /** The change orders before this one. */
+  readonly earlier: readonly Earlier[];
+  readonly whys: readonly Why[];
+}
+
+const SIGNATURE = "_".repeat(34);
+
+const head = ({ sheetName, job, base, now }: ChangeOrderOptions, lines: number): PlannedCell[] => {
+  const moves = now.isLive ? ", which still moves: a draft until it is frozen" : "";
+  return [
+    { row: 0, column: 0, content: text(job === "" ? sheetName : `${sheetName}: ${job}`), style: "title" },
+    {
+      row: 1,
+      column: 0,
+      content: text(`Base: "${base.order.sheet}". Now: "${now.order.sheet}"${moves}.`),
+      style: "note",
+    },
+    { row: CHECK_ROW, column: 0, content: formula(`=${stops(base, now, lines)}`), style: "caution" },
+    ...(Object.keys(CHANGE) as ChangeColumn[]).map((column): PlannedCell => ({
+      row: FIRST_LINE_ROW - 1,
+      column: CHANGE[column],
+      content: text(CHANGE_HEADINGS[column]),
+      style: "heading",
+    })),
+  ];
+};
+
+const whyCells = (row: number, whys: readonly Why[]): PlannedCell[] => [
+  { row, column: 0, content: text("Why it moved"), style: "section" },
+  ...whys.flatMap(({ item, words }, index): PlannedCell[] => [
+    { row: row + 1 + index, column: CHANGE.item, content: text(item), style: "label" },
+    { row: row + 1 + index, column: CHANGE.what, content: text(words), style: "label" },
+  ]),
+];
+
+const signatures = (row: number): PlannedCell[] =>
+  [
+    ["Agreed for the owner", CHANGE.item],
+    ["For the contractor", AMOUNT_COLUMNS.label],
+  ].map(([who, column]) => ({
+    row,
+    column: Number(column),
+    content: text(`${who}: ${SIGNATURE}  Date: ${"_".repeat(12)}`),
+    style: "label",
+  }));
+
+/** What changed between two orders, by how much, at what price, and what the contract is now. */
+export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
+  const { base, now, dateSerial, earlier, whys } = options;
+  const items = itemsOf(base, now);
+  const lines = items.length;
+  const why = whyRow(lines);
+  const signatureRow = why + whys.length + 3;
+  const cells: PlannedCell[] = [
+    ...head(options, lines),
+    ...changeLines(items, base, now),
+    ...termCells(lines, dateSerial, earlier),
+    ...amountCells(lines, earlier),
+    ...whyCells(why, whys),
+    ...signatures(signatureRow),
+    ...cautionCells(signatureRow + 2),
+  ];
+  return {
+    name: options.sheetName,
+    print: "one page, landscape",
+    frozenRows: FIRST_LINE_ROW,
+    columnWidths: [150, 84, 60, 84, 70, 66, 60, 66, 66, 76, 70, 70, 100, 66, 80, 64, 70, 150, 60],
+    rowHeights: rowHeightsOf(cells),
+    cells,
+  };
+};

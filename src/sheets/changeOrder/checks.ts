@@ -1,0 +1,66 @@
+import { AS_SIGNED } from "../signedBase/layout";
+import { statusCell } from "../signedBase/readSigned";
+import { changeColumn, EACH_LINE, GIVEN_BACK, KEPT, ON_THE_TOTAL, termCell, type Term } from "./layout";
+import { orderColumn, type Side } from "./sides";
+
+/** The items of the lines for which something holds, one after the other. */
+const itemsWhere = (items: string, condition: string): string =>
+  `TEXTJOIN(", ",TRUE,IF(${condition},${items},""))`;
+
+/** A sentence about items, quiet where there are none. */
+const about = (sentence: string, items: string): string => `IF(LEN(${items})=0,"","${sentence}: "&${items})`;
+
+const quoted = (name: string): string => name.replaceAll('"', '""');
+
+const edited = ({ order, isLive }: Side): string[] =>
+  isLive
+    ? []
+    : [
+        `IF(${statusCell(order.sheet)}="${AS_SIGNED}","","""${quoted(order.sheet)}"" was edited since it was signed")`,
+      ];
+
+/** A live order may gain lines, or have one twice, after this sheet was made. */
+const ofLive = ({ order, isLive }: Side, lines: number): string[] => {
+  if (!isLive) return [];
+  const items = orderColumn(order, "item");
+  const toOrder = orderColumn(order, "toOrder");
+  const isOrdered = `IF(ISNUMBER(${toOrder}),IF(${toOrder}>0,1,0),0)`;
+  const isUnlisted = `IF(ISNA(MATCH(${items},${changeColumn(lines, "item")},0)),1,0)`;
+  const isSecond = `IF(LEN(${items})=0,0,IF(MATCH(${items},${items},0)=ROW(${items})-ROW(INDEX(${items},1))+1,0,1))`;
+  return [
+    about(
+      "the order has gained what this sheet doesn't list, make it anew",
+      itemsWhere(items, `${isOrdered}*${isUnlisted}>0`),
+    ),
+    about("the order has an item twice", itemsWhere(items, `${isSecond}>0`)),
+  ];
+};
+
+const oneOf = (lines: number, term: Term, words: readonly string[]): string =>
+  `IF(OR(${words.map((word) => `${termCell(lines, term)}="${word}"`).join(",")}),"","choose ${words.join(" or ")}")`;
+
+/** What stands in the way of a total: each thing named, empty text where there is none. */
+export const stops = (base: Side, now: Side, lines: number): string => {
+  const column = (of: Parameters<typeof changeColumn>[1]): string => changeColumn(lines, of);
+  const [items, taxable] = [column("item"), column("taxable")];
+  const noNumber = (of: Parameters<typeof changeColumn>[1]): string => `IF(ISNUMBER(${column(of)}),0,1)`;
+  const noPrice = (quantity: "orderBase" | "orderNow", price: "priceBase" | "priceNow"): string =>
+    `IF(ISNUMBER(${column(quantity)}),IF(${column(quantity)}>0,IF(ISNUMBER(${column(price)}),0,1),0),0)`;
+  const each = [
+    ...edited(base),
+    ...edited(now),
+    ...ofLive(now, lines),
+    about(
+      "the quantity is no number",
+      itemsWhere(items, `${noNumber("orderBase")}+${noNumber("orderNow")}>0`),
+    ),
+    about(
+      "no price for",
+      itemsWhere(items, `${noPrice("orderBase", "priceBase")}+${noPrice("orderNow", "priceNow")}>0`),
+    ),
+    about("taxable is yes or no", itemsWhere(items, `(${taxable}<>"yes")*(${taxable}<>"no")>0`)),
+    oneOf(lines, "deductions", [GIVEN_BACK, KEPT]),
+    oneOf(lines, "taxRounding", [EACH_LINE, ON_THE_TOTAL]),
+  ];
+  return `TEXTJOIN("; ",TRUE,${each.join(",")})`;
+};

@@ -1,0 +1,63 @@
+import { formula, text, type Content, type PlannedCell } from "../plan";
+import { CHANGE, changeCell, EACH_LINE, FIRST_LINE_ROW, termCell, type ChangeColumn } from "./layout";
+import { lookUp, type Item, type Side } from "./sides";
+
+const MONEY = "#,##0.00;-#,##0.00";
+const COUNT = "#,##0.##";
+const FORMATS: Partial<Record<ChangeColumn, string>> = {
+  neededBase: COUNT,
+  neededNow: COUNT,
+  neededChange: `+${COUNT};-${COUNT};0`,
+  orderBase: COUNT,
+  orderNow: COUNT,
+  orderChange: `+${COUNT};-${COUNT};0`,
+  priceBase: MONEY,
+  priceNow: MONEY,
+  material: MONEY,
+  laborEach: MONEY,
+  labor: MONEY,
+  tax: MONEY,
+};
+
+/** A quantity at its price, to the cent; an error where it has none, so that no total passes over it. */
+const extended = (quantity: string, price: string): string =>
+  `IF(${quantity}=0,0,IF(ISNUMBER(${price}),ROUND(${quantity}*${price},2),NA()))`;
+
+const lineCells = (item: Item, index: number, lines: number, base: Side, now: Side): PlannedCell[] => {
+  const row = FIRST_LINE_ROW + index;
+  const at = (column: ChangeColumn): string => changeCell(row, column);
+  const found = ({ order }: Side, column: "needed" | "toOrder" | "price", otherwise: string): Content =>
+    formula(`=${lookUp(order, column, row, item.item, otherwise)}`);
+  const [before, after] = [at("orderBase"), at("orderNow")];
+  const isSame = `AND(${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
+  const lineTax = `IF(${at("taxable")}="yes",ROUND(${at("material")}*${termCell(lines, "taxRate")},2),0)`;
+  const results: Partial<Record<ChangeColumn, Content>> = {
+    item: text(item.item),
+    what: formula(`=IF(${isSame},"unchanged",IF(${before}=0,"added",IF(${after}=0,"removed","changed")))`),
+    unit: text(item.unit),
+    neededBase: found(base, "needed", "0"),
+    neededNow: found(now, "needed", "0"),
+    neededChange: formula(`=${at("neededNow")}-${at("neededBase")}`),
+    orderUnit: text(item.orderUnit),
+    orderBase: found(base, "toOrder", "0"),
+    orderNow: found(now, "toOrder", "0"),
+    orderChange: formula(`=${after}-${before}`),
+    priceBase: found(base, "price", '""'),
+    priceNow: found(now, "price", '""'),
+    material: formula(`=ROUND(${extended(after, at("priceNow"))}-${extended(before, at("priceBase"))},2)`),
+    labor: formula(`=ROUND(${at("orderChange")}*${at("laborEach")},2)`),
+    tax: formula(`=IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${lineTax},0)`),
+  };
+  return (Object.keys(CHANGE) as ChangeColumn[]).map((column): PlannedCell => {
+    const numberFormat = FORMATS[column];
+    const shared = { row, column: CHANGE[column], ...(numberFormat && { numberFormat }) };
+    if (column === "taxable")
+      return { ...shared, content: text("yes"), style: "input", choices: ["yes", "no"] };
+    const content = results[column] ?? null;
+    return { ...shared, content, style: content === null ? "input" : "result" };
+  });
+};
+
+/** A row an item: what happened to it, by how much, at what price. */
+export const changeLines = (items: readonly Item[], base: Side, now: Side): PlannedCell[] =>
+  items.flatMap((item, index) => lineCells(item, index, items.length, base, now));

@@ -1,0 +1,60 @@
+import { itemKey } from "../../../shared/kinds/orderLines";
+import { a1, absoluteA1, sheetPrefix } from "../address";
+import { isEmpty } from "../formula";
+import type { OrderColumn } from "../orderSheet/layout";
+import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
+import type { Measure } from "../trace/measures";
+
+/** One of the two orders that a change order compares. */
+export interface Side {
+  readonly order: ReadOrder;
+  readonly measures: readonly Measure[];
+  /** It still moves; a signed one doesn't. */
+  readonly isLive: boolean;
+}
+
+/** A line of the change order before any figure: who it is, and what it is counted in. */
+export interface Item {
+  readonly item: string;
+  readonly unit: string;
+  readonly orderUnit: string;
+}
+
+const isWanted = ({ needed, toOrder }: ReadLine): boolean => (needed ?? 0) > 0 || (toOrder ?? 0) > 0;
+
+/** Every item of which one side needs or orders something: the base's first, in its order, then what was added. */
+export const itemsOf = (base: Side, now: Side): Item[] => {
+  const lines = [...base.order.lines, ...now.order.lines];
+  const wanted = new Set(lines.filter(isWanted).map(({ item }) => itemKey(item)));
+  const items = new Map<string, Item>();
+  for (const { item, unit, orderUnit } of lines)
+    if (wanted.has(itemKey(item)) && !items.has(itemKey(item)))
+      items.set(itemKey(item), { item, unit, orderUnit });
+  return [...items.values()];
+};
+
+/** A column of an order's lines, as another sheet calls it. */
+export const orderColumn = (
+  { sheet, headingRow, lastRow, columns }: ReadOrder,
+  column: OrderColumn,
+): string => {
+  const at = columns[column] ?? 0;
+  return `${sheetPrefix(sheet)}${absoluteA1({ row: headingRow + 1, column: at })}:${absoluteA1({ row: lastRow, column: at })}`;
+};
+
+/** Where an item stands in an order's column of items. MATCH takes some signs for any text: those are compared letter by letter. */
+const placeOf = (cell: string, item: string, items: string): string =>
+  /[*?~]/.test(item) ? `MATCH(TRUE,EXACT(LOWER(${items}),LOWER(${cell})),0)` : `MATCH(${cell},${items},0)`;
+
+/** What an order says of the item in a cell, found by its name; `otherwise` where it has no such line, or the cell is blank. */
+export const lookUp = (
+  order: ReadOrder,
+  column: OrderColumn,
+  row: number,
+  item: string,
+  otherwise: string,
+): string => {
+  const place = placeOf(`$${a1({ row, column: 0 })}`, item, orderColumn(order, "item"));
+  const found = `INDEX(${orderColumn(order, column)},${place})`;
+  return `IF(ISNA(${place}),${otherwise},IF(${isEmpty(found)},${otherwise},${found}))`;
+};

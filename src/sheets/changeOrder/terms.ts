@@ -1,0 +1,78 @@
+import type { Cell } from "../../../shared/cell";
+import { isEmpty } from "../formula";
+import { formula, number, text, value, type Content, type PlannedCell } from "../plan";
+import { earlierTerm, termShown, type Earlier } from "./earlier";
+import { EACH_LINE, GIVEN_BACK, KEPT, ON_THE_TOTAL, TERM_COLUMNS, TERMS, termRow, type Term } from "./layout";
+
+const RATE = "0.###%";
+const FORMATS: Readonly<Record<Term, string>> = {
+  date: "yyyy-mm-dd",
+  overheadRate: RATE,
+  profitRate: RATE,
+  deductions: "General",
+  taxRate: RATE,
+  taxRounding: "General",
+  retainageRate: RATE,
+  days: "0",
+  contract: "#,##0.00",
+};
+
+const NOTES: Partial<Record<Term, string>> = {
+  overheadRate: "of material and labor",
+  deductions: "as the contract has it",
+  taxRate: "of taxable material; what is taxable, and where, the state says",
+  taxRounding: "half a cent away from zero",
+  retainageRate: "the contract and the law set it",
+};
+
+const CHOICES: Partial<Record<Term, readonly string[]>> = {
+  deductions: [KEPT, GIVEN_BACK],
+  taxRounding: [EACH_LINE, ON_THE_TOTAL],
+};
+
+const typed = (cell: Cell): Content | null =>
+  typeof cell === "number" || typeof cell === "string" ? value(cell) : null;
+
+/** The terms of the change order before, as far as they go on; the usual ones for the first. */
+const contentOf = (term: Term, dateSerial: number, earlier: readonly Earlier[]): Content | null => {
+  const last = earlier.at(-1);
+  switch (term) {
+    case "date":
+      return number(dateSerial);
+    case "days":
+      return number(0);
+    case "contract": {
+      if (!last) return null;
+      const cell = earlierTerm(last, "contract");
+      return formula(`=IF(${isEmpty(cell)},"",${cell})`);
+    }
+    case "deductions":
+      return last ? typed(termShown(last, "deductions")) : text(KEPT);
+    case "taxRounding":
+      return last ? typed(termShown(last, "taxRounding")) : text(EACH_LINE);
+    default:
+      return last ? typed(termShown(last, term)) : number(0);
+  }
+};
+
+/** What a person chooses and types: rates, rounding, days, the contract sum. */
+export const termCells = (lines: number, dateSerial: number, earlier: readonly Earlier[]): PlannedCell[] =>
+  (Object.keys(TERMS) as Term[]).flatMap((term): PlannedCell[] => {
+    const row = termRow(lines, term);
+    const [note, choices] = [NOTES[term], CHOICES[term]];
+    const content = contentOf(term, dateSerial, earlier);
+    return [
+      { row, column: TERM_COLUMNS.label, content: text(TERMS[term]), style: "label" },
+      {
+        row,
+        column: TERM_COLUMNS.value,
+        content,
+        style: content?.kind === "formula" ? "result" : "input",
+        numberFormat: FORMATS[term],
+        ...(choices && { choices }),
+      },
+      ...(note === undefined
+        ? []
+        : [{ row, column: TERM_COLUMNS.note, content: text(note), style: "note" } as const]),
+    ];
+  });

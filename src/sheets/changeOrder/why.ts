@@ -1,0 +1,190 @@
+import { itemKey } from "../../../shared/kinds/orderLines";
+import type { Contents } from "../contents";
+import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
+import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measures";
+import { traceBack, type Spot } from "../trace/trace";
+import { countInWords, headingInWords, valueInWords } from "./measureWords";
+import type { Side } from "./sides";
+
+/** Why the quantity of an item moved, in words. */
+export interface Why {
+  readonly item: string;
+  readonly words: string;
+}
+
+type Known = ReadonlyMap<string, Measure>;
+
+const byKey = (measures: readonly Measure[]): Known =>
+  new Map(measures.map((measure) => [measureKey(measure), measure]));
+
+const differ = (a: Measure | undefined, b: Measure | undefined): boolean => a?.value !== b?.value;
+
+/** No quantity is worked out from these, though a whole block that holds them is read. */
+const NOT_OF_QUANTITY = /\b(?:price|weight|pallet)\b/i;
+
+/** The take-off's own words for a run and what follows it: a trim is worked out from the runs of its own edge alone. */
+const [EDGE, LENGTH, FOLLOWS] = ["Edge", "Length", "Follows"];
+/** Beside the panels of a plane its courses tell what happened, though panels are placed one by one. */
+const [PANELS_LAID, COURSES] = ["Panels, laid", "Courses"];
+
+interface Scope {
+  readonly contents: Contents;
+  readonly base: Known;
+  readonly now: Known;
+}
+
+/** The edge that a trim follows; undefined for what is no trim. */
+const followedBy = ({ base, now }: Scope, item: string): Measure["value"] | undefined =>
+  [...now.values(), ...base.values()].find(
+    ({ row, heading }) => itemKey(row) === itemKey(item) && heading === FOLLOWS,
+  )?.value;
+
+/** Passes over runs of another edge than an item follows, and what only they are worked out from. */
+const otherRuns = ({ contents, base, now }: Scope, item: string): ((spot: Spot) => boolean) => {
+  const labelsFor = labelsIn(contents);
+  const follows = followedBy({ contents, base, now }, item);
+  return (spot) => {
+    if (follows === undefined) return false;
+    const label = labelsFor(spot.sheet)?.at(spot);
+    if (label?.heading !== LENGTH) return false;
+    const edgeKey = measureKey({ ...label, heading: EDGE });
+    const edges = [base.get(edgeKey)?.value, now.get(edgeKey)?.value].filter((edge) => edge !== undefined);
+    // A run of no edge yet is no trim's.
+    return !edges.includes(follows);
+  };
+};
+
+const isInput = (measure: Measure | undefined): boolean => measure?.kind === "input";
+
+/** `slope length 18' 0" to 19' 6"`. */
+const moveInWords = (key: MeasureKey, base: Measure | undefined, now: Measure | undefined): string => {
+  const made = base?.kind === "result" && now?.kind === "input" ? ", typed over what was worked out" : "";
+  return `${headingInWords(key)} ${valueInWords(base)} to ${valueInWords(now)}${made}`.trim();
+};
+
+/** A run that has no name goes by its edge: `hip, row 54`. */
+const rowInFull = (base: Known, now: Known, sheet: string, row: string): string => {
+  const edgeKey = measureKey({ sheet, row, heading: EDGE });
+  const edge = (now.get(edgeKey) ?? base.get(edgeKey))?.value;
+  return edge !== undefined && /^row \d+$/.test(row) ? `${edge}, ${row},` : row;
+};
+
+/** What changed in one row, and what came of it in that same row. */
+const rowInWords = (
+  { base, now }: Scope,
+  keys: readonly MeasureKey[],
+  reached: readonly MeasureKey[],
+): { words: string; hasCounts: boolean } => {
+  const [{ sheet, row } = { sheet: "", row: "" }] = keys;
+  const pairs = keys.map((key) => [key, base.get(measureKey(key)), now.get(measureKey(key))] as const);
+  const values = (of: (pair: (typeof pairs)[number]) => Measure | undefined): string =>
+    pairs
+      .flatMap((pair) => (of(pair) ? [`${headingInWords(pair[0])} ${valueInWords(of(pair))}`.trim()] : []))
+      .join(", ");
+  const isRowOf = (known: Known): boolean =>
+    [...known.values()].some((measure) => isInput(measure) && measure.row === row && measure.sheet === sheet);
+  const called = rowInFull(base, now, sheet, row);
+  const what = !isRowOf(base)
+    ? `${called} is new: ${values(([, , after]) => after)}`
+    : !isRowOf(now)
+      ? `${called} is gone: it had ${values(([, before]) => before)}`
+      : `${called} ${pairs.map(([key, before, after]) => moveInWords(key, before, after)).join(", ")}`;
+  const headings = new Set(reached.filter((key) => key.sheet === sheet).map(({ heading }) => heading));
+  const counted = headings.has(PANELS_LAID) ? new Set([COURSES, ...headings]) : headings;
+  const counts = [...counted].flatMap((heading): string[] => {
+    const key = { sheet, row, heading };
+    const [before, after] = [base.get(measureKey(key)), now.get(measureKey(key))];
+    const either = after ?? before;
+    const change = Number(after?.value ?? 0) - Number(before?.value ?? 0);
+    if (either?.kind !== "result" || either.unit !== "" || !Number.isInteger(change) || change === 0)
+      return [];
+    return [countInWords(change, headingInWords(key))];
+  });
+  return { words: counts.length > 0 ? `${what}: ${counts.join(", ")}` : what, hasCounts: counts.length > 0 };
+};
+
+/** Distinct labels of cells, in the workbook's order. */
+const labelsOfSpots = (contents: Contents, spots: readonly Spot[]): MeasureKey[] => {
+  const labelsFor = labelsIn(contents);
+  const order = [...contents.sheets.keys()];
+  const sorted = [...spots].sort(
+    (a, b) => order.indexOf(a.sheet) - order.indexOf(b.sheet) || a.row - b.row || a.column - b.column,
+  );
+  const keys = new Map<string, MeasureKey>();
+  for (const spot of sorted) {
+    const label = labelsFor(spot.sheet)?.at(spot);
+    if (label) keys.set(measureKey(label), label);
+  }
+  return [...keys.values()];
+};
+
+/** Inputs of rows that the workbook doesn't have any more: runs of its edge, and columns that the item is worked out from. */
+const goneInputs = (scope: Scope, item: string, reached: readonly MeasureKey[]): MeasureKey[] => {
+  const { base, now } = scope;
+  const follows = followedBy(scope, item);
+  const edgeOf = (key: MeasureKey): Measure["value"] | undefined =>
+    base.get(measureKey({ ...key, heading: EDGE }))?.value;
+  const isRunOfItem = (key: MeasureKey): boolean => follows !== undefined && edgeOf(key) === follows;
+  const isRunOfOther = (key: MeasureKey): boolean =>
+    follows !== undefined && edgeOf(key) !== undefined && edgeOf(key) !== follows;
+  const columns = new Set(reached.map(({ sheet, heading }) => `${sheet}\n${heading}`));
+  const rows = new Set(reached.map(({ sheet, row }) => `${sheet}\n${row}`));
+  return [...base.values()].filter(
+    (measure) =>
+      isInput(measure) &&
+      measure.heading !== "" &&
+      (isRunOfItem(measure) || columns.has(`${measure.sheet}\n${measure.heading}`)) &&
+      !isRunOfOther(measure) &&
+      !rows.has(`${measure.sheet}\n${measure.row}`) &&
+      !now.has(measureKey(measure)),
+  );
+};
+
+const whyOf = (scope: Scope, live: ReadOrder, item: ReadLine, change: number): string => {
+  const row = live.lines.find((line) => itemKey(line.item) === itemKey(item.item))?.row;
+  if (row === undefined) return `"${live.sheet}" has no such line now, so that its inputs can't be followed`;
+  const from = (["needed", "toOrder"] as const).flatMap((column): Spot[] => {
+    const at = live.columns[column];
+    return at === undefined ? [] : [{ sheet: live.sheet, row, column: at }];
+  });
+  const { contents, base, now } = scope;
+  const reached = labelsOfSpots(contents, traceBack(contents, from, otherRuns(scope, item.item)));
+  const changed = [...reached, ...goneInputs(scope, item.item, reached)].filter((key) => {
+    const [before, after] = [base.get(measureKey(key)), now.get(measureKey(key))];
+    return (
+      (isInput(before) || isInput(after)) &&
+      differ(before, after) &&
+      !NOT_OF_QUANTITY.test(`${key.row} ${key.heading}`)
+    );
+  });
+  if (changed.length === 0) return "no input that can be followed has changed: was a formula typed over?";
+  const rows = new Map<string, MeasureKey[]>();
+  for (const key of changed) {
+    const of = `${key.sheet}\n${key.row}`;
+    rows.set(of, [...(rows.get(of) ?? []), key]);
+  }
+  const sentences = [...rows.values()].map((keys) => rowInWords(scope, keys, reached));
+  const words = sentences.map((sentence) => sentence.words).join("; ");
+  return sentences.length === 1 && !sentences[0]?.hasCounts && change !== 0
+    ? `${words}: ${countInWords(change, item.unit)}`
+    : words;
+};
+
+/**
+ * Why each changed quantity moved: the inputs behind it that differ between the two sides, followed through the formulas of the
+ * order that lives in the workbook. Values are those of the two sides, found by their names.
+ */
+export const whyItMoved = (contents: Contents, live: ReadOrder, base: Side, now: Side): Why[] => {
+  const scope: Scope = { contents, base: byKey(base.measures), now: byKey(now.measures) };
+  const lines = (side: Side): ReadonlyMap<string, ReadLine> =>
+    new Map(side.order.lines.map((line) => [itemKey(line.item), line]));
+  const [then, after] = [lines(base), lines(now)];
+  return [...new Set([...then.keys(), ...after.keys()])].flatMap((key): Why[] => {
+    const [old, current] = [then.get(key), after.get(key)];
+    const line = current ?? old;
+    const needed = (current?.needed ?? 0) - (old?.needed ?? 0);
+    const ordered = (current?.toOrder ?? 0) - (old?.toOrder ?? 0);
+    if (!line || (needed === 0 && ordered === 0)) return [];
+    return [{ item: line.item, words: whyOf(scope, live, line, needed) }];
+  });
+};

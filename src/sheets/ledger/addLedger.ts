@@ -1,0 +1,33 @@
+import { isBlank } from "../../../shared/cell";
+import { InputError } from "../../../shared/inputError";
+import type { Added, Host } from "../../hosts/host";
+import { amountShown, earlierChangeOrders } from "../changeOrder/earlier";
+import { CHECK_ROW } from "../changeOrder/layout";
+import { shownAt } from "../contents";
+import { nextNumbered } from "../signedBase/freeze";
+import { ACCOUNTS, ledgerSheet, type Accounts, type AccountUse } from "./ledger";
+
+const LEDGER_SHEET = "Ledger";
+
+const refuseMissing = (accounts: Accounts): void => {
+  const missing = (Object.keys(ACCOUNTS) as AccountUse[]).find((use) => isBlank(accounts[use]));
+  if (missing !== undefined)
+    throw new InputError(`The account for "${ACCOUNTS[missing]}" is missing. Nothing was written.`);
+};
+
+/** Adds a change order's entry of the journal to a workbook. */
+export const addLedger = async (host: Host, changeOrder: string, accounts: Accounts): Promise<Added> => {
+  refuseMissing(accounts);
+  const contents = await host.contents();
+  const change = earlierChangeOrders(contents).find(({ sheet }) => sheet === changeOrder);
+  if (!change) throw new InputError(`There is no change order "${changeOrder}" in the workbook.`);
+  if (typeof amountShown(change, "total") !== "number") {
+    const check = shownAt(change.contents, { row: CHECK_ROW, column: 0 });
+    throw new InputError(
+      `"${changeOrder}" has no total${typeof check === "string" && check !== "" ? `: ${check}` : ""}. Nothing was written.`,
+    );
+  }
+  const sheet = ledgerSheet(nextNumbered(LEDGER_SHEET, [...contents.sheets.keys()]), change, accounts);
+  const undo = await host.write({ sheets: [sheet], names: [] });
+  return { sheets: [sheet.name], undo };
+};

@@ -1,0 +1,122 @@
+import { a1, a1Range } from "../address";
+import { cautionCells } from "../cautionCells";
+import { earlierAmount, earlierTerm, type Earlier } from "../changeOrder/earlier";
+import { formula, text, type PlannedCell, type SheetPlan } from "../plan";
+import { rowHeightsOf } from "../rowHeights";
+
+/** What each line of the entry is for: a person names the account. */
+export const ACCOUNTS = {
+  receivable: "Billed",
+  retainage: "Held back",
+  revenue: "Contract revenue",
+  tax: "Sales tax payable",
+} as const;
+export type AccountUse = keyof typeof ACCOUNTS;
+export type Accounts = Readonly<Record<AccountUse, string>>;
+
+export const LEDGER_HEADINGS = ["Date", "Account", "Memo", "Debit", "Credit"] as const;
+export const LEDGER = { date: 0, account: 1, memo: 2, debit: 3, credit: 4 } as const;
+
+const FIRST_ROW = 4;
+const MONEY = '#,##0.00;-#,##0.00;""';
+const DATE = "yyyy-mm-dd";
+
+interface Entry {
+  readonly use: AccountUse;
+  /** The side on which a charge stands; a credit stands on the other. */
+  readonly side: "debit" | "credit";
+  readonly amount: string;
+}
+
+/** Both sides come to the total of the change, cent by cent. */
+const entriesOf = (change: Earlier): readonly Entry[] => {
+  const [total, retainage, tax] = (["total", "retainage", "tax"] as const).map((amount) =>
+    earlierAmount(change, amount),
+  ) as [string, string, string];
+  return [
+    { use: "receivable", side: "debit", amount: `${total}-${retainage}` },
+    { use: "retainage", side: "debit", amount: retainage },
+    { use: "revenue", side: "credit", amount: `${total}-${tax}` },
+    { use: "tax", side: "credit", amount: tax },
+  ];
+};
+
+const entryCells = (
+  { use, side, amount }: Entry,
+  row: number,
+  change: Earlier,
+  accounts: Accounts,
+): PlannedCell[] => {
+  const on = (column: "debit" | "credit"): PlannedCell => ({
+    row,
+    column: LEDGER[column],
+    content: formula(`=ROUND(MAX(${column === side ? "" : "-"}(${amount}),0),2)`),
+    style: "result",
+    numberFormat: MONEY,
+  });
+  return [
+    {
+      row,
+      column: LEDGER.date,
+      content: formula(`=${earlierTerm(change, "date")}`),
+      style: "result",
+      numberFormat: DATE,
+    },
+    { row, column: LEDGER.account, content: text(accounts[use]), style: "input" },
+    { row, column: LEDGER.memo, content: text(`${change.sheet}: ${ACCOUNTS[use]}`), style: "input" },
+    on("debit"),
+    on("credit"),
+  ];
+};
+
+/** A change order as an entry of the journal: debit equals credit, whatever the change comes to. */
+export const ledgerSheet = (sheetName: string, change: Earlier, accounts: Accounts): SheetPlan => {
+  const entries = entriesOf(change);
+  const totalRow = FIRST_ROW + entries.length;
+  const [debit, credit] = (["debit", "credit"] as const).map((column) =>
+    a1({ row: totalRow, column: LEDGER[column] }),
+  ) as [string, string];
+  const cells: PlannedCell[] = [
+    { row: 0, column: 0, content: text(`${sheetName}: ${change.sheet}`), style: "title" },
+    {
+      row: 1,
+      column: 0,
+      content: text(
+        "What is billed and held back, against revenue and tax. A deduction stands on the other side.",
+      ),
+      style: "note",
+    },
+    {
+      row: 2,
+      column: 0,
+      content: formula(`=IF(${debit}=${credit},"","Debit and credit differ: don't post this.")`),
+      style: "caution",
+    },
+    ...LEDGER_HEADINGS.map((heading, column): PlannedCell => ({
+      row: FIRST_ROW - 1,
+      column,
+      content: text(heading),
+      style: "heading",
+    })),
+    ...entries.flatMap((entry, index) => entryCells(entry, FIRST_ROW + index, change, accounts)),
+    { row: totalRow, column: LEDGER.memo, content: text("Total"), style: "total" },
+    ...([LEDGER.debit, LEDGER.credit] as const).map((column): PlannedCell => ({
+      row: totalRow,
+      column,
+      content: formula(
+        `=ROUND(SUM(${a1Range({ row: FIRST_ROW, column }, { row: totalRow - 1, column })}),2)`,
+      ),
+      style: "total",
+      numberFormat: MONEY,
+    })),
+    ...cautionCells(totalRow + 2),
+  ];
+  return {
+    name: sheetName,
+    frozenRows: FIRST_ROW,
+    print: "one page, landscape",
+    columnWidths: [100, 200, 280, 110, 110],
+    rowHeights: rowHeightsOf(cells),
+    cells,
+  };
+};

@@ -1,0 +1,105 @@
+import { InputError } from "../../../shared/inputError";
+import type { Added, Host } from "../../hosts/host";
+import type { Contents } from "../contents";
+import { ORDER } from "../orderSheet/layout";
+import { orderSheetsOf, readOrder, type ReadOrder } from "../orderSheet/readOrder";
+import type { SheetPlan } from "../plan";
+import { measuresBehind, type Measure } from "../trace/measures";
+import { referencesOf } from "../trace/references";
+import { traceBack, type Spot } from "../trace/trace";
+import { isSigned } from "./readSigned";
+import { signedBasePlan } from "./signedBase";
+
+/** The order that lives in the workbook, and every measure behind it. */
+export interface LiveOrder {
+  readonly order: ReadOrder;
+  readonly job: string;
+  readonly measures: readonly Measure[];
+}
+
+/** The cells of an order's lines. */
+const cellsOf = ({ sheet, lines, columns }: ReadOrder): Spot[] =>
+  lines.flatMap(({ row }) =>
+    Object.values(columns).flatMap((column) => (column === undefined ? [] : [{ sheet, row, column }])),
+  );
+
+const liveOrdersIn = (contents: Contents): string[] =>
+  orderSheetsOf(contents).filter((name) => {
+    const sheet = contents.sheets.get(name);
+    return sheet !== undefined && !isSigned(sheet);
+  });
+
+/** Whether an order's lines are worked out from a sheet. */
+const isBehind = (contents: Contents, order: string, sheet: string): boolean =>
+  (contents.sheets.get(order)?.formulas ?? []).some((line, row) =>
+    line.some((_, column) =>
+      referencesOf(contents, order, { row, column }).some((reference) => reference.sheet === sheet),
+    ),
+  );
+
+/** The order that a person means: the one in front, the one that is worked out from the sheet in front, or the only one. */
+export const chooseOrder = (contents: Contents, inFront: string): string => {
+  const orders = liveOrdersIn(contents);
+  const [only] = orders;
+  if (only === undefined)
+    throw new InputError(
+      "The workbook has no order: build a take-off first, or go to a sheet with an order's headings. Nothing was written.",
+    );
+  if (orders.includes(inFront)) return inFront;
+  const behind = orders.filter((order) => isBehind(contents, order, inFront));
+  const [first] = behind.length > 0 ? behind : orders;
+  if (behind.length !== 1 && orders.length > 1)
+    throw new InputError(
+      `The workbook has ${orders.length} orders, ${orders.join(", ")}: go to the one that is meant. Nothing was written.`,
+    );
+  return first ?? only;
+};
+
+/** What stands behind the colon of the order's title: the job. */
+const jobOf = (contents: Contents, sheet: string): string => {
+  const title = contents.sheets.get(sheet)?.cells[0]?.[ORDER.item];
+  return typeof title === "string" ? (/^[^:]*: *(.*)$/.exec(title)?.[1] ?? "") : "";
+};
+
+export const readLiveOrder = (contents: Contents, sheet: string): LiveOrder => {
+  const there = contents.sheets.get(sheet);
+  if (!there) throw new InputError(`There is no sheet "${sheet}" in the workbook. Nothing was written.`);
+  const order = readOrder(sheet, there);
+  return {
+    order,
+    job: jobOf(contents, sheet),
+    // What the order itself works out stands in its table.
+    measures: measuresBehind(contents, traceBack(contents, cellsOf(order))).filter(
+      (measure) => measure.sheet !== sheet || measure.kind === "input",
+    ),
+  };
+};
+
+const FROZEN = "Signed";
+
+/** The next of `Signed 1`, `Signed 2` ... */
+export const nextNumbered = (word: string, sheets: readonly string[]): string => {
+  const pattern = new RegExp(`^${word} (\\d+)$`, "i");
+  const numbers = sheets.map((name) => Number(pattern.exec(name)?.[1] ?? 0));
+  return `${word} ${Math.max(0, ...numbers) + 1}`;
+};
+
+/** The sheet that freezes a live order. */
+export const frozenSheet = (contents: Contents, live: LiveOrder, dateSerial: number): SheetPlan => {
+  const orderContents = contents.sheets.get(live.order.sheet);
+  if (!orderContents) throw new Error(`The sheet of the order "${live.order.sheet}" is gone.`);
+  return signedBasePlan({
+    sheetName: nextNumbered(FROZEN, [...contents.sheets.keys()]),
+    dateSerial,
+    orderContents,
+    ...live,
+  });
+};
+
+/** Freezes the order that a person means on a new sheet. */
+export const freeze = async (host: Host, dateSerial: number): Promise<Added> => {
+  const [contents, { sheet: inFront }] = await Promise.all([host.contents(), host.inView()]);
+  const plan = frozenSheet(contents, readLiveOrder(contents, chooseOrder(contents, inFront)), dateSerial);
+  const undo = await host.write({ sheets: [plan], names: [] });
+  return { sheets: [plan.name], undo };
+};

@@ -1,0 +1,74 @@
+import { isBlank } from "../../../shared/cell";
+import { InputError } from "../../../shared/inputError";
+import { a1, sheetPrefix } from "../address";
+import { shownAt, type Contents, type SheetContents } from "../contents";
+import { readOrder, type ReadOrder } from "../orderSheet/readOrder";
+import type { Measure } from "../trace/measures";
+import {
+  AS_SIGNED,
+  FACT_ROWS,
+  MEASURE,
+  MEASURE_HEADINGS,
+  SEAL_LABELS,
+  SEAL_ROWS,
+  VALUE_COLUMN,
+} from "./layout";
+
+/** A signed sheet as it stands. */
+export interface Signed {
+  readonly sheet: string;
+  readonly job: string;
+  /** The sheet that it was taken from. */
+  readonly from: string;
+  readonly order: ReadOrder;
+  readonly measures: readonly Measure[];
+}
+
+/** Whether a sheet is a signed one, by its seal. */
+export const isSigned = (sheet: SheetContents): boolean =>
+  shownAt(sheet, { row: SEAL_ROWS.signed, column: 0 }) === SEAL_LABELS.signed;
+
+/** The cell, as another sheet calls it, that says whether the sheet is as signed. */
+export const statusCell = (sheet: string): string =>
+  `${sheetPrefix(sheet)}${a1({ row: SEAL_ROWS.status, column: VALUE_COLUMN })}`;
+
+const readMeasures = ({ cells }: SheetContents): Measure[] => {
+  const head = cells.findIndex((line) =>
+    MEASURE_HEADINGS.every((heading, column) => line[column] === heading),
+  );
+  if (head < 0) return [];
+  return cells.slice(head + 1).flatMap((line): Measure[] => {
+    const words = (column: keyof typeof MEASURE): string => String(line[MEASURE[column]] ?? "");
+    const value = line[MEASURE.value] ?? null;
+    const kind = words("kind");
+    if (isBlank(value) || (kind !== "input" && kind !== "result")) return [];
+    return [
+      {
+        sheet: words("sheet"),
+        row: words("row"),
+        heading: words("heading"),
+        unit: words("unit"),
+        value: typeof value === "number" ? value : String(value),
+        kind,
+      },
+    ];
+  });
+};
+
+/** Reads a signed sheet, and refuses one that was edited since. */
+export const readSigned = ({ sheets }: Contents, name: string): Signed => {
+  const sheet = sheets.get(name);
+  if (!sheet || !isSigned(sheet)) throw new InputError(`There is no signed sheet "${name}" in the workbook.`);
+  if (shownAt(sheet, { row: SEAL_ROWS.status, column: VALUE_COLUMN }) !== AS_SIGNED)
+    throw new InputError(
+      `"${name}" is not as it was signed: its seal doesn't fit its cells any more. Nothing was written.`,
+    );
+  const fact = (row: number): string => String(shownAt(sheet, { row, column: VALUE_COLUMN }) ?? "");
+  return {
+    sheet: name,
+    job: fact(FACT_ROWS.job),
+    from: fact(FACT_ROWS.from),
+    order: readOrder(name, sheet),
+    measures: readMeasures(sheet),
+  };
+};

@@ -1,0 +1,180 @@
+import { sealSpec } from "../../../functions/money/seal";
+import { isBlank, type Cell } from "../../../shared/cell";
+import { sumOfCents } from "../../../shared/money";
+import { sealOf } from "../../../shared/seal";
+import { VERSION } from "../../version";
+import { a1, a1Range } from "../address";
+import { cautionCells } from "../cautionCells";
+import { shownAt, type SheetContents } from "../contents";
+import { call } from "../formula";
+import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/layout";
+import type { ReadOrder } from "../orderSheet/readOrder";
+import { formula, number, text, value, type PlannedCell, type SheetPlan } from "../plan";
+import { rowHeightsOf } from "../rowHeights";
+import type { Measure } from "../trace/measures";
+import {
+  AS_SIGNED,
+  EDITED,
+  FACT_LABELS,
+  FACT_ROWS,
+  MEASURE_HEADINGS,
+  ORDER_HEADING_ROW,
+  SEAL_LABELS,
+  SEAL_ROWS,
+  VALUE_COLUMN,
+} from "./layout";
+
+export interface SignedBaseOptions {
+  readonly sheetName: string;
+  readonly job: string;
+  /** As spreadsheets count days. */
+  readonly dateSerial: number;
+  readonly order: ReadOrder;
+  readonly orderContents: SheetContents;
+  readonly measures: readonly Measure[];
+}
+
+const DATE = "yyyy-mm-dd";
+const FORMATS: Partial<Record<OrderColumn, string>> = {
+  waste: "0%",
+  weight: "#,##0",
+  price: "#,##0.00",
+  extended: "#,##0.00",
+};
+const COLUMNS = Object.keys(ORDER) as OrderColumn[];
+const TOTAL = "Total of the lines, before tax";
+
+type Typed = string | number | null;
+interface Row {
+  readonly cells: readonly Typed[];
+  readonly style: NonNullable<PlannedCell["style"]>;
+  readonly numberFormats?: readonly (string | undefined)[];
+}
+
+/** TRUE and FALSE as they read: a plan has no other way for them. */
+const typed = (cell: Cell): Typed => {
+  if (isBlank(cell)) return null;
+  return typeof cell === "number"
+    ? cell
+    : typeof cell === "boolean"
+      ? String(cell).toUpperCase()
+      : String(cell);
+};
+
+const orderRows = ({ order, orderContents }: SignedBaseOptions): Row[] => {
+  const cellOf = (row: number, column: OrderColumn): Typed => {
+    const at = order.columns[column];
+    return at === undefined ? null : typed(shownAt(orderContents, { row, column: at }));
+  };
+  const lines = order.lines.map(({ row }) => COLUMNS.map((column) => cellOf(row, column)));
+  const extended = lines.flatMap((line) => {
+    const amount = line[ORDER.extended];
+    return typeof amount === "number" ? [amount] : [];
+  });
+  const numberFormats = COLUMNS.map((column) => FORMATS[column]);
+  return [
+    { cells: ORDER_HEADINGS, style: "heading" },
+    ...lines.map((cells): Row => ({ cells, style: "label", numberFormats })),
+    {
+      cells: COLUMNS.map((column) =>
+        column === "item" ? TOTAL : column === "extended" ? sumOfCents(extended) : null,
+      ),
+      style: "total",
+      numberFormats,
+    },
+  ];
+};
+
+const measureRows = (measures: readonly Measure[]): Row[] => [
+  { cells: ["Measures and inputs"], style: "section" },
+  { cells: MEASURE_HEADINGS, style: "heading" },
+  ...measures.map(({ sheet, row, heading, unit, value, kind }): Row => ({
+    cells: [sheet, row, heading, unit, typed(value), kind],
+    style: "label",
+  })),
+];
+
+/** A dated copy of an order and of what made it, values only: no later calculation moves it, and its seal shows an edit. */
+export const signedBasePlan = (options: SignedBaseOptions): SheetPlan => {
+  const facts: Row[] = [
+    { cells: [FACT_LABELS.job, options.job], style: "label" },
+    { cells: [FACT_LABELS.date, options.dateSerial], style: "label", numberFormats: [undefined, DATE] },
+    { cells: [FACT_LABELS.from, options.order.sheet], style: "label" },
+    { cells: [FACT_LABELS.madeBy, `Gablewright ${VERSION}`], style: "label" },
+  ];
+  const blank: Row = { cells: [], style: "label" };
+  const block = [...facts, blank, ...orderRows(options), blank, ...measureRows(options.measures)];
+  const from = { row: FACT_ROWS.job, column: 0 };
+  const to = { row: from.row + block.length - 1, column: COLUMNS.length - 1 };
+  const seal = sealOf(block.map(({ cells }) => COLUMNS.map((_, column) => cells[column] ?? null)));
+  const [signedAt, nowAt] = [SEAL_ROWS.signed, SEAL_ROWS.now].map((row) =>
+    a1({ row, column: VALUE_COLUMN }),
+  ) as [string, string];
+  const sealCells = (
+    row: number,
+    label: string,
+    content: PlannedCell["content"],
+    style: PlannedCell["style"],
+  ): PlannedCell[] => [
+    { row, column: 0, content: text(label), style: "label" },
+    { row, column: VALUE_COLUMN, content, style, numberFormat: "0" },
+  ];
+  const cells: PlannedCell[] = [
+    {
+      row: 0,
+      column: 0,
+      content: text(options.job === "" ? options.sheetName : `${options.sheetName}: ${options.job}`),
+      style: "title",
+    },
+    {
+      row: 1,
+      column: 0,
+      content: text(
+        "Values only, protected without a password: what was agreed, and the inputs that made it. The seal shows an edit; it is no proof against a forger.",
+      ),
+      style: "note",
+    },
+    ...sealCells(SEAL_ROWS.signed, SEAL_LABELS.signed, number(seal), "result"),
+    ...sealCells(SEAL_ROWS.now, SEAL_LABELS.now, formula(`=${call(sealSpec, a1Range(from, to))}`), "result"),
+    ...sealCells(
+      SEAL_ROWS.status,
+      SEAL_LABELS.status,
+      formula(`=IF(${signedAt}=${nowAt},"${AS_SIGNED}","${EDITED}")`),
+      "total",
+    ),
+    ...block.flatMap(({ cells: line, style, numberFormats }, index) =>
+      line.flatMap((cell, column): PlannedCell[] =>
+        cell === null || cell === ""
+          ? []
+          : [
+              {
+                row: from.row + index,
+                column,
+                content: value(cell),
+                style,
+                ...(numberFormats?.[column] && { numberFormat: numberFormats[column] }),
+              },
+            ],
+      ),
+    ),
+    ...cautionCells(to.row + 2),
+  ];
+  return {
+    name: options.sheetName,
+    isProtected: true,
+    print: "one page, landscape",
+    frozenRows: 1,
+    columnWidths: [170, 150, 150, 66, 90, 80, 70, 80, 80, 84, 90, 100],
+    rowHeights: rowHeightsOf(cells),
+    cells,
+  };
+};
+
+/** The order as it will stand on its signed sheet. */
+export const orderOnSigned = (sheetName: string, order: ReadOrder): ReadOrder => ({
+  sheet: sheetName,
+  headingRow: ORDER_HEADING_ROW,
+  lastRow: ORDER_HEADING_ROW + order.lines.length,
+  columns: ORDER,
+  lines: order.lines.map((line, index) => ({ ...line, row: ORDER_HEADING_ROW + 1 + index })),
+});

@@ -1,0 +1,121 @@
+import { panelValueSpec } from "../../../functions/panel/panelValue";
+import { qualifiedName } from "../../namespace";
+import { tokensOf, type Token } from "../../hosts/xlsx/tokens";
+import { columnOf, readArea, type Area } from "../address";
+import { formulaAt, shownAt, type Contents, type SheetContents } from "../contents";
+
+/** A block of cells that a formula refers to. */
+export interface Reference {
+  readonly sheet: string;
+  readonly area: Area;
+}
+
+const unquoted = ({ kind, text }: Token): string =>
+  kind === "quoted" ? text.slice(1, -1).replaceAll("''", "'") : text;
+
+/** `A:C` or `4:9` as far as the sheet goes. */
+const wholeLines = (text: string, { cells }: SheetContents): Area | undefined => {
+  const [from = "", to = ""] = text.replaceAll("$", "").split(":");
+  const [lastRow, lastColumn] = [cells.length - 1, Math.max(0, ...cells.map(({ length }) => length)) - 1];
+  if (/^[A-Za-z]+$/.test(from) && /^[A-Za-z]+$/.test(to))
+    return { from: { row: 0, column: columnOf(from) }, to: { row: lastRow, column: columnOf(to) } };
+  if (/^\d+$/.test(from) && /^\d+$/.test(to))
+    return { from: { row: Number(from) - 1, column: 0 }, to: { row: Number(to) - 1, column: lastColumn } };
+  return undefined;
+};
+
+/** `INDEX(Trims,4,2)`: the one cell of a block that stands at fixed numbers; 0 is the whole row or column. */
+const picked = (area: Area, rowNumber: number, columnNumber: number): Area => {
+  const { from, to } = area;
+  const row = rowNumber === 0 ? undefined : from.row + rowNumber - 1;
+  const column = columnNumber === 0 ? undefined : from.column + columnNumber - 1;
+  return {
+    from: { row: row ?? from.row, column: column ?? from.column },
+    to: { row: row ?? to.row, column: column ?? to.column },
+  };
+};
+
+/** The numbers of `INDEX(block,4,2)`, where the token before `block` is at `open` and the one behind it at `end`. */
+const fixedNumbers = (tokens: readonly Token[], open: number, end: number): [number, number] | undefined => {
+  if (tokens[open]?.text !== "(" || tokens[open - 1]?.text.toUpperCase() !== "INDEX") return undefined;
+  const signs = [0, 2, 4].map((step) => tokens[end + step]?.text).join("");
+  const [row, column] = [tokens[end + 1], tokens[end + 3]];
+  return signs === ",,)" && row?.kind === "number" && column?.kind === "number"
+    ? [Number(row.text), Number(column.text)]
+    : undefined;
+};
+
+const PANEL_VALUE = qualifiedName(panelValueSpec);
+
+/** `GABLE.PANELVALUE(Panel,A5)` reads one row of the block: the one that bears the label in A5. */
+const labelledRow = (
+  tokens: readonly Token[],
+  block: number,
+  home: SheetContents | undefined,
+): string | undefined => {
+  const isLookUp = tokens[block - 2]?.text.toUpperCase() === PANEL_VALUE && tokens[block - 1]?.text === "(";
+  const label = tokens[block + 2];
+  if (!isLookUp || label?.kind !== "reference" || !home) return undefined;
+  return String(shownAt(home, readArea(label.text).from)).toLowerCase();
+};
+
+const rowBearing = (label: string, { from, to }: Area, sheet: SheetContents | undefined): Area => {
+  const row = (sheet?.cells ?? []).findIndex(
+    (line, at) => at >= from.row && at <= to.row && String(line[from.column] ?? "").toLowerCase() === label,
+  );
+  return row < 0 ? { from, to } : { from: { ...from, row }, to: { ...to, row } };
+};
+
+/** The blocks that a formula refers to, by their addresses or by names that stand for a range. */
+const referencesIn = (formula: string, home: string, { sheets, targets }: Contents): Reference[] => {
+  const names = new Map([...targets].map(([name, target]) => [name.toLowerCase(), target]));
+  const read = (text: string, depth: number): Reference[] => {
+    const tokens = tokensOf(text);
+    const found: Reference[] = [];
+    for (let at = 0; at < tokens.length; at++) {
+      const token = tokens[at] as Token;
+      if (token.kind === "word" && tokens[at + 1]?.text !== "(" && tokens[at + 1]?.text !== "!") {
+        const target = names.get(token.text.toLowerCase());
+        // A name may stand for another, but not for ever.
+        if (target === undefined || depth >= 4) continue;
+        const numbers = fixedNumbers(tokens, at - 1, at + 1);
+        const label = labelledRow(tokens, at, sheets.get(home));
+        const narrowed = ({ sheet, area }: Reference): Area => {
+          if (label !== undefined) return rowBearing(label, area, sheets.get(sheet));
+          return numbers ? picked(area, ...numbers) : area;
+        };
+        const blocks = read(target, depth + 1);
+        found.push(...blocks.map((block) => ({ sheet: block.sheet, area: narrowed(block) })));
+        continue;
+      }
+      if (token.kind !== "reference") continue;
+      const before = tokens[at - 2];
+      const sheet = tokens[at - 1]?.text === "!" && before ? unquoted(before) : home;
+      const contents = sheets.get(sheet);
+      if (!contents) continue;
+      const [colon, end] = [tokens[at + 1], tokens[at + 2]];
+      const isRange = colon?.text === ":" && end?.kind === "reference";
+      const whole = wholeLines(token.text, contents);
+      if (whole) found.push({ sheet, area: whole });
+      else
+        found.push({
+          sheet,
+          area: readArea(`${token.text}${isRange ? `:${end.text}` : ""}`.replaceAll("$", "").toUpperCase()),
+        });
+      if (isRange) at += 2;
+    }
+    return found;
+  };
+  return read(formula, 0);
+};
+
+/** The blocks that a cell's formula refers to; none where it has no formula. */
+export const referencesOf = (
+  contents: Contents,
+  sheet: string,
+  place: { readonly row: number; readonly column: number },
+): Reference[] => {
+  const there = contents.sheets.get(sheet);
+  const formula = there ? formulaAt(there, place) : "";
+  return formula === "" ? [] : referencesIn(formula, sheet, contents);
+};

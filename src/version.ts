@@ -1,0 +1,4 @@
+import { version } from "../package.json";
+
+/** Gablewright's, as it was built. */
+export const VERSION: string = version;

@@ -1,0 +1,198 @@
+import type { Cell } from "../../../../shared/cell";
+import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
+import { addressBeside, HAND_COUNTED, rowsOf, type BidWorkbook } from "../../../support/bid";
+import { calculatedExcel } from "../../../support/calculatedExcel";
+import { PlanWorkbook } from "../../../support/planWorkbook";
+
+jest.setTimeout(180_000);
+
+/** 2026-06-01 */
+const FIRST_OF_JUNE = 46_174;
+
+/**
+ * Worked out by hand.
+ * Panels: 40 ft by 18 ft is 360 of them, twice: 720; a tenth more is 792: 80 packs of 10.
+ * Drip edge and eave starter, 480 in twice in 120 in lengths that lap 2: 4 whole and 8 in, twice; the 8 in share one: 9.
+ * Underlayment, 36 in that lap 2, 1 in over every edge: 7 courses of 40 ft 2 in, twice: 6748 in; rolls of 800 that lap 4: 9.
+ *
+ * First change: A at 16 in 12 is 24 ft (5/3 of 14.4): 480 panels; B at 19.5 ft is 20 courses of 20: 400. 880, a tenth more
+ * 968: 97 packs. Underlayment 9 courses and 7 of 40 ft 2 in: 7712 in, 10 rolls.
+ * Second: B's eave is 30 ft: 20 courses of 15: 300. 780, a tenth more 858: 86 packs. Eaves of 480 and 360 in: 4 and 8 in,
+ * 3 and 6 in: 8 pieces. Underlayment 9 of 40 ft 2 in and 7 of 30 ft 2 in: 6872 in, 9 rolls. A ridge piece costs 1.35 more.
+ */
+const FIRST_LINES = [
+  // item, what, ordered before and after, change, price before and now, material, labor, tax
+  ["panels", "changed", 80, 97, 17, 73.5, 73.5, 1249.5, 365.5, 90.59],
+  ["drip edge", "unchanged", 9, 9, 0, 11.4, 11.4, 0, 0, 0],
+  ["eave starter", "unchanged", 9, 9, 0, 12.75, 12.75, 0, 0, 0],
+  ["ridge", "unchanged", 5, 5, 0, 19.8, 19.8, 0, 0, 0],
+  ["trim clips", "unchanged", 1, 1, 0, 14.5, 14.5, 0, 0, 0],
+  ["nails", "unchanged", 1, 1, 0, 6.9, 6.9, 0, 0, 0],
+  ["underlayment", "changed", 9, 10, 1, 68, 68, 68, 0, 4.93],
+];
+const SECOND_LINES = [
+  ["panels", "changed", 97, 86, -11, 73.5, 73.5, -808.5, 0, 0],
+  ["drip edge", "changed", 9, 8, -1, 11.4, 11.4, -11.4, 0, 0],
+  ["eave starter", "changed", 9, 8, -1, 12.75, 12.75, -12.75, 0, 0],
+  ["ridge", "changed", 5, 5, 0, 19.8, 21.15, 6.75, 0, 0],
+  ["trim clips", "unchanged", 1, 1, 0, 14.5, 14.5, 0, 0, 0],
+  ["nails", "unchanged", 1, 1, 0, 6.9, 6.9, 0, 0, 0],
+  ["underlayment", "changed", 10, 9, -1, 68, 68, -68, 0, 0],
+];
+const FIRST_AMOUNTS = {
+  "Material, additions": 1317.5,
+  "Material, deductions": 0,
+  "Labor, additions": 365.5,
+  "Labor, deductions": 0,
+  "Overhead, additions": 168.3,
+  "Overhead, deductions": 0,
+  // 5 % of 1851.30 is 92.565.
+  "Profit, additions": 92.57,
+  "Profit, deductions": 0,
+  // 90.58875 and 4.93, each rounded.
+  "Sales tax": 95.52,
+  "Total of this change": 2039.39,
+  "Changes before this one": 0,
+  "Changes to date": 2039.39,
+  "Contract sum before this change": 25000,
+  "Contract sum now": 27039.39,
+  "Retainage on this change": 203.94,
+  "Days added to date": 2,
+};
+const SECOND_AMOUNTS = {
+  "Material, additions": 6.75,
+  "Material, deductions": -900.65,
+  "Labor, additions": 0,
+  "Labor, deductions": 0,
+  // 0.675
+  "Overhead, additions": 0.68,
+  // 90.065
+  "Overhead, deductions": -90.07,
+  // 5 % of 7.43 is 0.3715.
+  "Profit, additions": 0.37,
+  // 5 % of 990.72 is 49.536.
+  "Profit, deductions": -49.54,
+  // 7.25 % of 893.90 is 64.80775.
+  "Sales tax": -64.81,
+  "Total of this change": -1097.27,
+  "Changes before this one": 2039.39,
+  "Changes to date": 942.12,
+  "Contract sum before this change": 27039.39,
+  "Contract sum now": 25942.12,
+  "Retainage on this change": -109.73,
+  "Days added to date": 5,
+};
+
+const shown = (cell: Cell | undefined): Cell => cell ?? "";
+
+const linesOf = async (bid: BidWorkbook, sheet: string): Promise<Cell[][]> => {
+  const rows = await rowsOf(bid, sheet);
+  const head = rows.findIndex(([first]) => first === "Item");
+  const end = rows.findIndex(([first], row) => row > head && (first ?? "") === "");
+  return rows
+    .slice(head + 1, end)
+    .map((row) => [0, 1, 7, 8, 9, 10, 11, 12, 14, 16].map((column) => shown(row[column])));
+};
+
+const amountsOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string, Cell>> => {
+  const rows = await rowsOf(bid, sheet);
+  return Object.fromEntries(
+    rows.filter((row) => String(row[9]) in FIRST_AMOUNTS).map((row) => [String(row[9]), shown(row[12])]),
+  );
+};
+
+const whysOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string, Cell>> => {
+  const rows = await rowsOf(bid, sheet);
+  const head = rows.findIndex(([first]) => first === "Why it moved");
+  const end = rows.findIndex(([first], row) => row > head && (first ?? "") === "");
+  return Object.fromEntries(rows.slice(head + 1, end).map(([item, words]) => [String(item), shown(words)]));
+};
+
+const typeBeside = async (
+  bid: BidWorkbook,
+  sheet: string,
+  typed: Readonly<Record<string, string | number>>,
+): Promise<void> => {
+  for (const [label, value] of Object.entries(typed))
+    bid.type(sheet, await addressBeside(bid, sheet, label, 3), value);
+};
+
+describe.each([
+  ["the local workbook", () => new PlanWorkbook(takeOffPlan(HAND_COUNTED, USUAL_NAMES))],
+  ["Excel's stand-in", () => calculatedExcel(takeOffPlan(HAND_COUNTED, USUAL_NAMES))],
+] as const)("two change orders in %s", (_, open: () => BidWorkbook) => {
+  const bid = open();
+
+  beforeAll(async () => {
+    await freeze(bid.host, FIRST_OF_JUNE);
+    bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane A", 6), 16);
+    bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane B", 4), `19' 6"`);
+    bid.goTo("Order");
+    await addChangeOrder(bid.host, {
+      base: "Signed 1",
+      now: { kind: "frozen" },
+      dateSerial: FIRST_OF_JUNE + 20,
+    });
+    await typeBeside(bid, "Change order 1", {
+      "Overhead on cost": 0.1,
+      "Profit on cost and overhead": 0.05,
+      "Sales tax, state and local": 0.0725,
+      Retainage: 0.1,
+      "Days added by this change": 2,
+      "Contract sum as signed": 25000,
+    });
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "panels", 13), 21.5);
+
+    bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane B", 2), 30);
+    bid.type("Trims", await addressBeside(bid, "Trims", "ridge", 11), 21.15);
+    await addChangeOrder(bid.host, {
+      base: "Signed 2",
+      now: { kind: "frozen" },
+      dateSerial: FIRST_OF_JUNE + 30,
+    });
+    await typeBeside(bid, "Change order 2", {
+      "Both, on deductions": "given back",
+      "Tax is rounded": "on the total",
+      "Days added by this change": 3,
+    });
+  });
+
+  it("agree line by line with what was worked out by hand", async () => {
+    expect(await linesOf(bid, "Change order 1")).toEqual(FIRST_LINES);
+    expect(await linesOf(bid, "Change order 2")).toEqual(SECOND_LINES);
+  });
+
+  it("agree to the cent in every amount, down to the contract's new sum", async () => {
+    expect(await amountsOf(bid, "Change order 1")).toEqual(FIRST_AMOUNTS);
+    expect(await amountsOf(bid, "Change order 2")).toEqual(SECOND_AMOUNTS);
+  });
+
+  it("say why each quantity moved", async () => {
+    expect(await whysOf(bid, "Change order 1")).toMatchObject({
+      panels:
+        `Plane A pitch 9 in 12 to 16 in 12: 6 more courses, 120 more panels laid; ` +
+        `Plane B slope length 18' 0" to 19' 6": 2 more courses, 40 more panels laid`,
+      underlayment: `Plane A pitch 9 in 12 to 16 in 12; Plane B slope length 18' 0" to 19' 6"`,
+    });
+    expect(await whysOf(bid, "Change order 2")).toMatchObject({
+      panels: `Plane B eave 40' 0" to 30' 0": 100 fewer panels laid`,
+      "drip edge": `Plane B eave 40' 0" to 30' 0": 1 fewer piece`,
+    });
+    expect(Object.keys(await whysOf(bid, "Change order 2"))).not.toContain("ridge");
+  });
+
+  it("leave what was signed as it was, protected", async () => {
+    for (const sheet of ["Signed 1", "Signed 2", "Signed 3"]) {
+      expect(bid.isProtected(sheet)).toBe(true);
+      const rows = await rowsOf(bid, sheet);
+      expect(rows.find(([label]) => label === "So it is")?.[1]).toBe("as signed");
+    }
+    const signed = await rowsOf(bid, "Signed 1");
+    expect(signed.find(([label]) => label === "panels")?.[6]).toBe(80);
+    expect(
+      signed.some((row) => row.slice(0, 6).join("|") === "Take-off|Plane B|Slope, if taped|ft|18 ft|input"),
+    ).toBe(true);
+  });
+});

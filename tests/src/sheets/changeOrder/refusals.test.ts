@@ -1,0 +1,210 @@
+import { CellError, type Cell } from "../../../../shared/cell";
+import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { addLedger } from "../../../../src/sheets/ledger/addLedger";
+import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { addressBeside, rowsOf } from "../../../support/bid";
+import { PlanWorkbook } from "../../../support/planWorkbook";
+import { smallOrder, type Line } from "../../../support/smallOrder";
+
+jest.setTimeout(60_000);
+
+const DAY = 46_174;
+const LINES: readonly Line[] = [
+  ["panels", 80, 73.5],
+  ["ridge", 5, 19.8],
+];
+
+const ofLines = (lines: readonly Line[]): PlanWorkbook => new PlanWorkbook(smallOrder(lines));
+
+const frozen = async (lines: readonly Line[] = LINES): Promise<PlanWorkbook> => {
+  const bid = ofLines(lines);
+  await freeze(bid.host, DAY);
+  return bid;
+};
+
+const change = (bid: PlanWorkbook, now: NowChoice, base = "Signed 1") =>
+  addChangeOrder(bid.host, { base, now, dateSerial: DAY });
+
+const checkOf = async (bid: PlanWorkbook): Promise<Cell> =>
+  (await rowsOf(bid, "Change order 1"))[2]?.[0] ?? null;
+
+const totalOf = async (bid: PlanWorkbook): Promise<Cell> =>
+  (await rowsOf(bid, "Change order 1")).find((row) => row[9] === "Total of this change")?.[12] ?? null;
+
+const expectNoTotal = async (bid: PlanWorkbook): Promise<void> => {
+  expect(await totalOf(bid)).toEqual(new CellError("#N/A", expect.any(String) as string));
+};
+
+describe("freezing refuses, and writes nothing", () => {
+  it.each<[string, readonly Line[], string]>([
+    [
+      "an item that stands there twice",
+      [...LINES, ["Panels", 1, 2]],
+      '"Order" has "Panels" twice, in rows 3 and 5: an item may stand there once. Nothing was written.',
+    ],
+    [
+      "text in a quantity",
+      [["panels", "many", 73.5]],
+      'G3 on "Order", the order of panels, takes a number of 0 or more, got "many". Nothing was written.',
+    ],
+    [
+      "a quantity below zero",
+      [["panels", -1, 73.5]],
+      'G3 on "Order", the order of panels, takes a number of 0 or more, got -1. Nothing was written.',
+    ],
+    [
+      "an error, with its sentence",
+      [["panels", "=GABLE.PACKS(5,0)", 73.5]],
+      'G3 on "Order", the order of panels, takes a number of 0 or more, got #VALUE! (perPack must be more than 0, got 0). Nothing was written.',
+    ],
+    [
+      "a quantity of nothing in particular",
+      [["", 4, 73.5]],
+      'Row 3 of "Order" orders 4 of an item without a name. Nothing was written.',
+    ],
+  ])("%s", async (_, lines, sentence) => {
+    const bid = ofLines(lines);
+    await expect(freeze(bid.host, DAY)).rejects.toThrow(sentence);
+    expect((await bid.host.existing()).sheets).toEqual(["Order"]);
+  });
+
+  it("a workbook without an order, and one with several where none is meant", async () => {
+    const notes = { name: "Notes", cells: [], columnWidths: [], rowHeights: {}, frozenRows: 0 };
+    const none = new PlanWorkbook({ sheets: [notes], names: [] });
+    await expect(freeze(none.host, DAY)).rejects.toThrow("The workbook has no order: build a take-off first");
+    const [one, two] = [smallOrder(LINES, "Garage"), smallOrder(LINES, "Shed")];
+    const both = new PlanWorkbook({ sheets: [notes, ...one.sheets, ...two.sheets], names: [] });
+    await expect(freeze(both.host, DAY)).rejects.toThrow(
+      "The workbook has 2 orders, Garage, Shed: go to the one that is meant. Nothing was written.",
+    );
+    both.goTo("Shed");
+    expect((await freeze(both.host, DAY)).sheets).toEqual(["Signed 1"]);
+    expect((await rowsOf(both, "Signed 1")).find(([label]) => label === "Order")?.[1]).toBe("Shed");
+  });
+});
+
+describe("a change order refuses, and writes nothing", () => {
+  it("a base that was edited", async () => {
+    const bid = await frozen();
+    bid.type("Signed 1", await addressBeside(bid, "Signed 1", "panels", 6), 70);
+    await expect(change(bid, { kind: "frozen" })).rejects.toThrow(
+      `"Signed 1" is not as it was signed: its seal doesn't fit its cells any more. Nothing was written.`,
+    );
+    expect((await bid.host.existing()).sheets).toEqual(["Order", "Signed 1"]);
+  });
+
+  it("a base against itself, a base that isn't there, and two orders of nothing", async () => {
+    const bid = await frozen();
+    await expect(change(bid, { kind: "signed", sheet: "Signed 1" })).rejects.toThrow(
+      'Base and now are both "Signed 1": nothing can have changed.',
+    );
+    await expect(change(bid, { kind: "frozen" }, "Signed 9")).rejects.toThrow(
+      'There is no signed sheet "Signed 9" in the workbook.',
+    );
+    const empty = await frozen([["panels", 0, 73.5]]);
+    await expect(change(empty, { kind: "frozen" })).rejects.toThrow(
+      'Neither "Signed 1" nor "Signed 2" orders anything. Nothing was written.',
+    );
+  });
+});
+
+describe("a change order names what stands in the way of its total, and gives none", () => {
+  it("a base that is edited after it was made", async () => {
+    const bid = await frozen();
+    await change(bid, { kind: "frozen" });
+    expect(await checkOf(bid)).toBe("");
+    expect(await totalOf(bid)).toBe(0);
+    bid.type("Signed 1", await addressBeside(bid, "Signed 1", "panels", 6), 70);
+    expect(await checkOf(bid)).toBe('"Signed 1" was edited since it was signed');
+    await expectNoTotal(bid);
+  });
+
+  it("prices that are missing, on either side", async () => {
+    const bid = await frozen([["panels", 80, null], ...LINES.slice(1), ["hip", 2, 4]]);
+    bid.type("Order", "K5", null);
+    await change(bid, { kind: "frozen" });
+    expect(await checkOf(bid)).toBe("no price for: panels, hip");
+    await expectNoTotal(bid);
+    await expect(
+      addLedger(bid.host, "Change order 1", { receivable: "1", retainage: "2", revenue: "3", tax: "4" }),
+    ).rejects.toThrow('"Change order 1" has no total: no price for: panels, hip. Nothing was written.');
+  });
+
+  it("a word that is none of those offered", async () => {
+    const bid = await frozen();
+    await change(bid, { kind: "frozen" });
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "Tax is rounded", 3), "never");
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "ridge", 15), "perhaps");
+    expect(await checkOf(bid)).toBe("taxable is yes or no: ridge; choose each line or on the total");
+    await expectNoTotal(bid);
+  });
+
+  it("what a live order gains, has twice, or says in words, once a draft stands on it", async () => {
+    const bid = await frozen([...LINES, ["hip", 0, 4]]);
+    await change(bid, { kind: "draft" });
+    expect((await rowsOf(bid, "Change order 1"))[1]?.[0]).toBe(
+      'Base: "Signed 1". Now: "Order", which still moves: a draft until it is frozen.',
+    );
+    bid.type("Order", "G4", 8);
+    expect(await totalOf(bid)).toBe(59.4);
+    bid.type("Order", "G5", 3);
+    expect(await checkOf(bid)).toBe("the order has gained what this sheet doesn't list, make it anew: hip");
+    await expectNoTotal(bid);
+    bid.type("Order", "A5", "Ridge");
+    expect(await checkOf(bid)).toBe("the order has an item twice: Ridge");
+    bid.type("Order", "A5", null);
+    bid.type("Order", "G4", "some");
+    expect(await checkOf(bid)).toBe("the quantity is no number: ridge");
+  });
+});
+
+describe("items are found by their names", () => {
+  it("wherever their rows went, and with signs that a look-up takes for any text", async () => {
+    const bid = await frozen([
+      ["nails 1* ~ ?", 2, 3],
+      ["nails 1 a ~ b", 5, 7],
+      ["ridge", 1, 1],
+    ]);
+    for (const [row, line] of [
+      ["ridge", 1, 1],
+      ["nails 1 a ~ b", 6, 7],
+      ["nails 1* ~ ?", 2, 3],
+    ].entries())
+      for (const [at, column] of [
+        [0, "A"],
+        [1, "C"],
+        [1, "G"],
+        [2, "K"],
+      ] as const)
+        bid.type("Order", `${column}${row + 3}`, line[at] ?? null);
+    await change(bid, { kind: "frozen" });
+    const rows = await rowsOf(bid, "Change order 1");
+    expect(rows.slice(5, 8).map((row) => [row[0], row[1], row[7], row[8], row[12]])).toEqual([
+      ["nails 1* ~ ?", "unchanged", 2, 2, 0],
+      ["nails 1 a ~ b", "changed", 5, 6, 7],
+      ["ridge", "unchanged", 1, 1, 0],
+    ]);
+  });
+
+  it("and added, removed, changed and unchanged ones are told apart", async () => {
+    const bid = await frozen([
+      ["panels", 4, 10],
+      ["ridge", 2, 5],
+      ["hip", 3, 5],
+      ["valley", 0, 6],
+    ]);
+    bid.type("Order", "G3", 6);
+    bid.type("Order", "A4", "eave");
+    bid.type("Order", "G6", 1);
+    await change(bid, { kind: "frozen" });
+    const rows = await rowsOf(bid, "Change order 1");
+    expect(rows.slice(5, 10).map((row) => [row[0], row[1], row[9], row[12]])).toEqual([
+      ["panels", "changed", 2, 20],
+      ["ridge", "removed", -2, -10],
+      ["hip", "unchanged", 0, 0],
+      ["valley", "added", 1, 6],
+      ["eave", "added", 2, 10],
+    ]);
+    expect(await totalOf(bid)).toBe(26);
+  });
+});

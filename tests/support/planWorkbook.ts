@@ -1,0 +1,99 @@
+import type { Host } from "../../src/hosts/host";
+import { localCatalogue } from "../../src/hosts/local/catalogue";
+import { createHeadlessEngine, type HeadlessEngine } from "../../src/hosts/local/headless";
+import { readArea } from "../../src/sheets/address";
+import {
+  formula,
+  number,
+  text,
+  type Content,
+  type SheetPlan,
+  type WorkbookPlan,
+} from "../../src/sheets/plan";
+
+const contentOf = (typed: string | number | null): Content | null => {
+  if (typed === null) return null;
+  if (typeof typed === "number") return number(typed);
+  return typed.startsWith("=") ? formula(typed) : text(typed);
+};
+
+const notHere = (): never => {
+  throw new Error("this workbook is for plans only");
+};
+
+/** A workbook without a window: plans are written to it, cells typed into it, and the local workbook's engine calculates it. */
+export class PlanWorkbook {
+  private engine: HeadlessEngine | undefined;
+  private inFront: string;
+
+  constructor(private plan: WorkbookPlan) {
+    this.inFront = plan.sheets[0]?.name ?? "";
+  }
+
+  private change(plan: WorkbookPlan): void {
+    this.plan = plan;
+    this.engine?.dispose();
+    this.engine = undefined;
+  }
+
+  async calculated(): Promise<HeadlessEngine> {
+    if (!this.engine) {
+      this.engine = createHeadlessEngine(localCatalogue, this.plan);
+      await this.engine.calculated();
+    }
+    return this.engine;
+  }
+
+  type(sheet: string, address: string, typed: string | number | null): void {
+    const { row, column } = readArea(address).from;
+    const edited = (each: SheetPlan): SheetPlan => {
+      const old = each.cells.find((cell) => cell.row === row && cell.column === column);
+      const others = each.cells.filter((cell) => cell !== old);
+      return { ...each, cells: [...others, { ...old, row, column, content: contentOf(typed) }] };
+    };
+    this.change({
+      ...this.plan,
+      sheets: this.plan.sheets.map((each) => (each.name === sheet ? edited(each) : each)),
+    });
+  }
+
+  goTo(sheet: string): void {
+    this.inFront = sheet;
+  }
+
+  isProtected(sheet: string): boolean {
+    return this.plan.sheets.find(({ name }) => name === sheet)?.isProtected ?? false;
+  }
+
+  readonly host: Host = {
+    title: "a workbook of plans",
+    existing: () =>
+      Promise.resolve({
+        sheets: this.plan.sheets.map(({ name }) => name),
+        names: this.plan.names.map(({ name }) => name),
+      }),
+    contents: async () => (await this.calculated()).contents(),
+    inView: () => Promise.resolve({ sheet: this.inFront, selected: { row: 0, column: 0 }, cells: [] }),
+    write: (plan) => {
+      const before = this.plan;
+      this.change({
+        sheets: [...before.sheets, ...plan.sheets],
+        names: [...before.names, ...plan.names],
+      });
+      this.inFront = plan.sheets[0]?.name ?? this.inFront;
+      return Promise.resolve(() => {
+        this.change(before);
+        return Promise.resolve();
+      });
+    },
+    named: notHere,
+    watch: notHere,
+    putPicture: notHere,
+    survey: notHere,
+    put: notHere,
+  };
+
+  dispose(): void {
+    this.engine?.dispose();
+  }
+}
