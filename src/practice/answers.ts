@@ -1,7 +1,7 @@
 import type { Measuring } from "../../functions/practice/measuring";
 import { wholeCount } from "../../shared/rounding";
 import { MM_PER_INCH } from "../../shared/units";
-import type { Answer, Facts, Mistake } from "./problem";
+import type { Answer, Facts, Mistake, ShownMistake } from "./problem";
 
 /** Wrong ways, each a function of the same measures; undefined where these measures don't allow the slip. */
 export type Slips<F extends Facts> = Readonly<Record<string, (facts: F) => number | undefined>>;
@@ -11,6 +11,10 @@ export const mistakesOf = <F extends Facts>(slips: Slips<F>, facts: F): Mistake[
     const value = commit(facts);
     return value === undefined ? [] : [{ slip, value }];
   });
+
+/** Mistakes as a student would write them. */
+const showing = (mistakes: readonly Mistake[], write: (value: number) => string): ShownMistake[] =>
+  mistakes.map((mistake) => ({ ...mistake, shown: write(mistake.value) }));
 
 const TAPE_TOLERANCE_IN = 1 / 8;
 const TAPE_TOLERANCE_MM = 3;
@@ -47,7 +51,7 @@ export const lengthAnswer = (
   value: valueIn,
   shown: measuring.write(valueIn),
   ...allowance,
-  mistakes,
+  mistakes: showing(mistakes, measuring.write),
 });
 
 /** A length of panel or trim. */
@@ -68,30 +72,42 @@ export const smallLengthAnswer = (
   value: valueIn,
   shown: measuring.writeSmall(valueIn),
   ...allowance,
-  mistakes,
+  mistakes: showing(mistakes, measuring.writeSmall),
 });
 
 export const distanceToWhole = (quantity: number): number => Math.abs(quantity - Math.round(quantity));
 
-/** A count: `quantity` rounded up. A mistake that comes to the right count shows nothing. */
+/** A count. A mistake that comes to the right count shows nothing. */
+export const wholeAnswer = (
+  label: string,
+  things: string,
+  count: number,
+  mistakes: readonly Mistake[],
+): Answer => ({
+  field: { label, kind: "count", unit: things, form: "a whole number" },
+  value: count,
+  shown: String(count),
+  tolerance: 0,
+  why: "none: a count is whole, and what is begun is counted",
+  mistakes: showing(
+    mistakes.filter(({ value }) => value !== count),
+    String,
+  ),
+});
+
+/** A count that is a quantity rounded up. */
 export const countAnswer = (
   label: string,
   things: string,
   quantity: number,
   mistakes: readonly Mistake[],
-): Answer => {
-  const value = wholeCount(quantity);
-  const roundedDown: Mistake = { slip: "rounded down", value: Math.floor(quantity) };
-  return {
-    field: { label, kind: "count", unit: things, form: "a whole number" },
-    value,
-    shown: String(value),
-    tolerance: 0,
-    why: "none: a count is whole, and what is begun is counted",
-    mistakes: [roundedDown, ...mistakes].filter((mistake) => mistake.value !== value),
-    leeway: distanceToWhole(quantity),
-  };
-};
+): Answer => ({
+  ...wholeAnswer(label, things, wholeCount(quantity), [
+    { slip: "rounded down", value: Math.floor(quantity) },
+    ...mistakes,
+  ]),
+  leeway: distanceToWhole(quantity),
+});
 
 export const numberAnswer = (
   label: string,
@@ -110,7 +126,23 @@ export const numberAnswer = (
   shown: value.toFixed(decimals),
   tolerance,
   why,
-  mistakes,
+  mistakes: showing(mistakes, (each) => each.toFixed(decimals)),
+});
+
+const RISE_TOLERANCE = 0.1;
+
+export const pitchAnswer = (
+  label: string,
+  rise: number,
+  measuring: Measuring,
+  mistakes: readonly Mistake[],
+): Answer => ({
+  field: { label, kind: "pitch", unit: "in 12", form: "rise on 12" },
+  value: rise,
+  shown: measuring.writePitch(rise),
+  tolerance: RISE_TOLERANCE,
+  why: `${RISE_TOLERANCE} in 12: what a tape's marks leave open`,
+  mistakes: showing(mistakes, measuring.writePitch),
 });
 
 const DEGREES_TOLERANCE = 0.5;
@@ -121,7 +153,7 @@ export const degreesAnswer = (label: string, degrees: number, mistakes: readonly
   shown: `${degrees.toFixed(1)}°`,
   tolerance: DEGREES_TOLERANCE,
   why: `${DEGREES_TOLERANCE}°: what an angle finder shows`,
-  mistakes,
+  mistakes: showing(mistakes, (each) => `${each.toFixed(1)}°`),
 });
 
 export const inAreaUnit = (areaSqFt: number, { units }: Measuring): number =>
@@ -147,16 +179,19 @@ export const areaAnswer = (
   shown: writeArea(areaSqFt, measuring),
   tolerance: areaSqFt * AREA_SHARE,
   why: "0.5 %: what a rounded slope length and factor leave open",
-  mistakes,
+  mistakes: showing(mistakes, (each) => writeArea(each, measuring)),
 });
 
 export const moneyAnswer = (label: string, amount: number, mistakes: readonly Mistake[]): Answer => ({
-  field: { label, kind: "money", unit: "money", form: "to the cent; a credit with a minus" },
+  field: { label, kind: "money", unit: "money", form: "to the cent" },
   value: amount,
   shown: amount.toFixed(2),
   tolerance: 0,
   why: "none: money is exact to the cent",
-  mistakes: mistakes.filter((mistake) => mistake.value !== amount),
+  mistakes: showing(
+    mistakes.filter((mistake) => mistake.value !== amount),
+    (each) => each.toFixed(2),
+  ),
 });
 
 /** One of two or more words; `leeway` says how far the measure stands from where the word changes, as a share of one. */

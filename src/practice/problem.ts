@@ -1,7 +1,7 @@
 import type { Level } from "../../functions/practice/level";
 import type { Measuring } from "../../functions/practice/measuring";
 import type { Random } from "../../functions/practice/random";
-import type { Figure } from "./figures/figure";
+import type { Figure } from "../pictures/figure";
 
 /** What every problem of a class has in common. */
 export interface Setting {
@@ -36,6 +36,11 @@ export interface Mistake {
   readonly value: number;
 }
 
+export interface ShownMistake extends Mistake {
+  /** What the student would write. */
+  readonly shown: string;
+}
+
 export interface Answer {
   readonly field: Field;
   readonly value: number | string;
@@ -44,7 +49,7 @@ export interface Answer {
   /** What an answer may be off by, in the unit of its kind. */
   readonly tolerance: number;
   readonly why: string;
-  readonly mistakes: readonly Mistake[];
+  readonly mistakes: readonly ShownMistake[];
   /** How far what is rounded stands from where rounding turns, as a share of one; undefined: nothing hinges on it. */
   readonly leeway?: number;
 }

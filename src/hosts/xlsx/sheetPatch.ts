@@ -11,7 +11,7 @@ import { allCellElements, cellElements, rowElements, sharedNumber, type CellElem
 import {
   columnsChanges,
   dimensionChanges,
-  dropDownsChanges,
+  validationChanges,
   frozenChanges,
   mergesChanges,
   pageChanges,
@@ -298,7 +298,7 @@ export const patchSheet = (
       ...frozenChanges(versions),
       ...columnsChanges(versions),
       ...mergesChanges(versions),
-      ...dropDownsChanges(versions),
+      ...validationChanges(versions),
       ...dimensionChanges(versions, touched),
       ...pageChanges(versions),
     ],

@@ -9,7 +9,7 @@ import {
   type Figure,
   type Mark,
   type Spot,
-} from "./figure";
+} from "../../pictures/figure";
 
 const LARGEST_WIDTH = 460;
 const LARGEST_HEIGHT = 220;

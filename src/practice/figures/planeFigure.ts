@@ -1,4 +1,4 @@
-import { across, box, face, FIGURE_WIDTH, line, upright, words, type Figure } from "./figure";
+import { across, box, face, FIGURE_WIDTH, line, upright, words, type Figure } from "../../pictures/figure";
 
 const LARGEST_WIDTH = 480;
 const LARGEST_HEIGHT = 230;

@@ -1,4 +1,4 @@
-import { across, box, face, FIGURE_WIDTH, line, type Figure } from "./figure";
+import { across, box, face, FIGURE_WIDTH, line, type Figure } from "../../pictures/figure";
 
 const LEFT = 40;
 const WIDTH = FIGURE_WIDTH - 2 * LEFT;

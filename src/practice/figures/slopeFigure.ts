@@ -1,5 +1,5 @@
 import { PITCH_RUN } from "../../../shared/units";
-import { across, FIGURE_WIDTH, line, upright, words, type Figure } from "./figure";
+import { across, FIGURE_WIDTH, line, upright, words, type Figure } from "../../pictures/figure";
 
 const LEFT = 70;
 const LONGEST_RUN = 420;

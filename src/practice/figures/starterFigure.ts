@@ -1,4 +1,4 @@
-import { across, box, face, FIGURE_WIDTH, line, words, type Figure } from "./figure";
+import { across, box, face, FIGURE_WIDTH, line, words, type Figure } from "../../pictures/figure";
 
 const LEFT = 120;
 const PANEL_WIDTH = 400;

@@ -1,6 +1,6 @@
 import type { Measuring } from "../../../functions/practice/measuring";
 import { INCHES_PER_FOOT, MM_PER_INCH } from "../../../shared/units";
-import { box, face, FIGURE_WIDTH, line, words, type Figure, type Mark } from "./figure";
+import { box, face, FIGURE_WIDTH, line, words, type Figure, type Mark } from "../../pictures/figure";
 
 const HEIGHT = 190;
 const TOP = 30;

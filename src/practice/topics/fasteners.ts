@@ -2,7 +2,7 @@ import { clipCount, clipCountSpec } from "../../../functions/trim/clipCount";
 import { nailCount, nailCountSpec } from "../../../functions/trim/nailCount";
 import { inchesToFeet } from "../../../shared/units";
 import { call } from "../../sheets/formula";
-import { countAnswer, mistakesOf, type Slips } from "../answers";
+import { countAnswer, distanceToWhole, mistakesOf, wholeAnswer, type Slips } from "../answers";
 import { runFigure } from "../figures/runFigure";
 import type { Answer, Topic } from "../problem";
 import { plain, quoted, step } from "../steps";
@@ -62,7 +62,7 @@ export const fastenersTopic: Topic<FastenerFacts> = {
     const quantity = runIn / spacingIn;
     const spaces = spacesOf(facts);
     const clips = clipCount(inchesToFeet(runIn), spacingIn, ENDS);
-    const nails = rows * (spaces + 1);
+    const nails = rows === 0 ? 0 : nailCount(inchesToFeet(runIn), spacingIn, rows);
     const args = [quoted(write(runIn)), quoted(writeSmall(spacingIn))];
     const count = countAnswer(
       "Clips",
@@ -71,11 +71,8 @@ export const fastenersTopic: Topic<FastenerFacts> = {
       mistakesOf(measuring.units === "metric" ? CLIPS : CLIPS_IN_INCHES, facts),
     );
     const nailAnswer: Answer = {
-      ...count,
-      field: { ...count.field, label: `Nails in ${rows} rows`, unit: "nails" },
-      value: nailCount(inchesToFeet(runIn), spacingIn, Math.max(1, rows)),
-      shown: String(nails),
-      mistakes: mistakesOf(NAILS, facts).filter(({ value }) => value !== nails),
+      ...wholeAnswer(`Nails in ${rows} rows`, "nails", nails, mistakesOf(NAILS, facts)),
+      leeway: distanceToWhole(quantity),
     };
     return {
       answers: rows === 0 ? [count] : [count, nailAnswer],

@@ -3,7 +3,7 @@ import { pitchAngle, pitchAngleSpec } from "../../../functions/slope/pitchAngle"
 import { slopeCheckSpec } from "../../../functions/slope/slopeCheck";
 import { INCHES_PER_FOOT, MM_PER_INCH, PITCH_RUN, toDegrees } from "../../../shared/units";
 import { call } from "../../sheets/formula";
-import { degreesAnswer, mistakesOf, numberAnswer, wordAnswer, type Slips } from "../answers";
+import { degreesAnswer, mistakesOf, numberAnswer, pitchAnswer, wordAnswer, type Slips } from "../answers";
 import { slopeFigure } from "../figures/slopeFigure";
 import type { Answer, Setting, Topic } from "../problem";
 import { plain, quoted, step } from "../steps";
@@ -16,7 +16,6 @@ const RIGHT_ANGLE = 90;
 const STEEP_ABOVE = 4;
 const STEEP_LIMIT = { "feet and inches": "4 in 12", metric: "18.4° (4 in 12)" } as const;
 const MM_STEP = 100;
-const RISE_TOLERANCE = 0.1;
 const PERCENT_TOLERANCE = 1;
 
 const riseOn12 = ({ runIn, riseIn }: Facts): number => (riseIn / runIn) * PITCH_RUN;
@@ -102,14 +101,7 @@ export const pitchTopic: Topic<Facts> = {
           mistakesOf(SLOPE, facts).map(({ slip, value }) => ({ slip, value: (value / PITCH_RUN) * 100 })),
           { unit: "%", tolerance: PERCENT_TOLERANCE, why: "1 %: what a tape's marks leave open" },
         )
-      : {
-          field: { label: "Pitch: rise on 12", kind: "pitch", unit: "in 12", form: "rise on 12" },
-          value: rise,
-          shown: measuring.writePitch(rise),
-          tolerance: RISE_TOLERANCE,
-          why: `${RISE_TOLERANCE} in 12: what a tape's marks leave open`,
-          mistakes: mistakesOf(SLOPE, facts),
-        };
+      : pitchAnswer("Pitch: rise on 12", rise, measuring, mistakesOf(SLOPE, facts));
     return {
       answers: [
         slope,

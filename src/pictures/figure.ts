@@ -9,7 +9,7 @@ export type Mark =
   /** A measure's line, with an arrow at each end. */
   | { readonly kind: "dimension"; readonly from: Spot; readonly to: Spot }
   | { readonly kind: "face"; readonly spots: readonly Spot[]; readonly fill: "metal" | "wall" | "pointer" }
-  | { readonly kind: "words"; readonly at: Spot; readonly text: string; readonly isUpright?: boolean };
+  | { readonly kind: "words"; readonly at: Spot; readonly text: string; readonly align: "middle" | "start" };
 
 export interface Figure {
   readonly width: number;
@@ -31,7 +31,12 @@ export const face = (fill: "metal" | "wall" | "pointer", ...spots: Spot[]): Mark
   spots,
   fill,
 });
-export const words = (x: number, y: number, text: string): Mark => ({ kind: "words", at: { x, y }, text });
+export const words = (x: number, y: number, text: string): Mark => ({
+  kind: "words",
+  at: { x, y },
+  text,
+  align: "middle",
+});
 
 const GAP = 16;
 
@@ -44,7 +49,7 @@ export const across = (left: number, right: number, y: number, text: string): Ma
 /** A plumb measure beside what it measures. */
 export const upright = (top: number, bottom: number, x: number, text: string): Mark[] => [
   { kind: "dimension", from: { x, y: top }, to: { x, y: bottom } },
-  { kind: "words", at: { x: x + GAP, y: (top + bottom) / 2 }, text, isUpright: true },
+  { kind: "words", at: { x: x + GAP, y: (top + bottom) / 2 }, text, align: "start" },
 ];
 
 /** The corners of a box, in order around it. */
