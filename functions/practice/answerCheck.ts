@@ -15,7 +15,7 @@ export type Mark = "right" | "near" | "wrong";
 const USUAL_TOLERANCE_IN = 1 / 8;
 const USUAL_SHARE = 0.005;
 /** So many tolerances off is still the right way, rounded too early. */
-const NEAR_TOLERANCES = 4;
+export const NEAR_TOLERANCES = 4;
 
 const MM_PER_METRE = 1000;
 /** Factors between the units that get mixed up. */
