@@ -2,7 +2,7 @@ import type { Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import type { Book, BookSheet } from "../../hosts/xlsx/book";
 import type { Place } from "../../sheets/address";
-import type { ProblemSheet } from "../../sheets/practice/problemSheet";
+import { isAsPrinted, type ProblemSheet } from "../../sheets/practice/problemSheet";
 import { START_SHEET, studentSheets } from "../../sheets/practice/studentSheets";
 import { problemsOf, readClassLine } from "../practiceClass";
 import type { HandedIn } from "./student";
@@ -15,10 +15,6 @@ const classLineOf = (sheet: BookSheet): string | undefined => {
     for (const { value } of row.values()) if (typeof value === "string" && readClassLine(value)) return value;
   return undefined;
 };
-
-/** Whether what was printed on a page still stands there; answers and working are the student's own. */
-const isAsGivenOut = (sheet: BookSheet | undefined, { sheet: { cells } }: ProblemSheet): boolean =>
-  cells.every((cell) => cell.content?.kind !== "text" || (cellAt(sheet, cell) ?? "") === cell.content.text);
 
 /**
  * What stands in a student's file. The problems are made again from the line that is printed on its first page, so no key is
@@ -45,6 +41,8 @@ export const readStudentFile = (book: Pick<Book, "sheets">, fileName: string): H
     version,
     problems,
     typed: pages.problems.map((page) => page.answerPlaces.map((place) => cellAt(sheetOf(page), place))),
-    altered: pages.problems.flatMap((page, index) => (isAsGivenOut(sheetOf(page), page) ? [] : [index + 1])),
+    altered: pages.problems.flatMap((page, index) =>
+      isAsPrinted(page, (place) => cellAt(sheetOf(page), place)) ? [] : [index + 1],
+    ),
   };
 };

@@ -9,7 +9,7 @@ import type { Answer, Setting, Topic } from "../problem";
 import { plain, quoted, step } from "../steps";
 
 /** `isSpanGiven` is 1 where the student is told the whole span of a gable and halves it. */
-type Facts = { readonly runIn: number; readonly riseIn: number; readonly isSpanGiven: number };
+export type PitchFacts = { readonly runIn: number; readonly riseIn: number; readonly isSpanGiven: number };
 
 const RIGHT_ANGLE = 90;
 /** 29 CFR 1926.500(b): steep above 4 in 12. */
@@ -18,15 +18,15 @@ const STEEP_LIMIT = { "feet and inches": "4 in 12", metric: "18.4° (4 in 12)" }
 const MM_STEP = 100;
 const PERCENT_TOLERANCE = 1;
 
-const riseOn12 = ({ runIn, riseIn }: Facts): number => (riseIn / runIn) * PITCH_RUN;
+const riseOn12 = ({ runIn, riseIn }: PitchFacts): number => (riseIn / runIn) * PITCH_RUN;
 
 /** The slope as a rise on 12, after a slip. */
-const SLOPE: Slips<Facts> = {
+const SLOPE: Slips<PitchFacts> = {
   "took run over rise": ({ runIn, riseIn }) => (runIn / riseIn) * PITCH_RUN,
   "took the whole span for the run": (facts) => (facts.isSpanGiven ? riseOn12(facts) / 2 : undefined),
 };
 
-const ANGLE: Slips<Facts> = {
+const ANGLE: Slips<PitchFacts> = {
   "took the sine for the tangent": ({ runIn, riseIn }) =>
     riseIn < runIn ? toDegrees(Math.asin(riseIn / runIn)) : undefined,
   "measured from plumb": (facts) => RIGHT_ANGLE - pitchAngle(riseOn12(facts)),
@@ -34,7 +34,7 @@ const ANGLE: Slips<Facts> = {
     facts.isSpanGiven ? pitchAngle(riseOn12(facts) / 2) : undefined,
 };
 
-const steepness = (facts: Facts, { measuring }: Setting): Answer => {
+const steepness = (facts: PitchFacts, { measuring }: Setting): Answer => {
   const rise = riseOn12(facts);
   return wordAnswer(
     `Steep is above ${STEEP_LIMIT[measuring.units]}. This roof is`,
@@ -44,7 +44,7 @@ const steepness = (facts: Facts, { measuring }: Setting): Answer => {
   );
 };
 
-export const pitchTopic: Topic<Facts> = {
+export const pitchTopic: Topic<PitchFacts> = {
   id: "pitch",
   title: "Pitch",
   teachAgain:

@@ -9,7 +9,7 @@ import { tapeFigure } from "../figures/tapeFigure";
 import type { Setting, Topic } from "../problem";
 import { lengthStep, plain, quoted, smallLengthStep, step } from "../steps";
 
-type Facts = { readonly readingIn: number; readonly otherIn: number; readonly markIn: number };
+export type TapeFacts = { readonly readingIn: number; readonly otherIn: number; readonly markIn: number };
 
 const INCH_MARKS: Readonly<Record<Level, number>> = {
   "first hour": 1,
@@ -17,6 +17,8 @@ const INCH_MARKS: Readonly<Record<Level, number>> = {
   "full roof": 1 / 16,
 };
 const MM_MARKS: Readonly<Record<Level, number>> = { "first hour": 10, "half day": 5, "full roof": 1 };
+const SHORTEST_IN = 8 * INCHES_PER_FOOT;
+const LONGEST_IN = 30 * INCHES_PER_FOOT;
 const TEN = 10;
 /** Parts of an inch in which half of the finest mark is told. */
 const FINEST = 32;
@@ -25,18 +27,18 @@ const MM_PER_METRE = 1000;
 const feetOf = (lengthIn: number): number => Math.floor(lengthIn / INCHES_PER_FOOT);
 const inchesPast = (lengthIn: number): number => lengthIn - feetOf(lengthIn) * INCHES_PER_FOOT;
 
-const READING: Slips<Facts> = {
+const READING: Slips<TapeFacts> = {
   "read the mark before": ({ readingIn, markIn }) => readingIn - markIn,
   "read the mark after": ({ readingIn, markIn }) => readingIn + markIn,
 };
 
-const IN_INCHES: Slips<Facts> = {
+const IN_INCHES: Slips<TapeFacts> = {
   "took ten inches for a foot": ({ readingIn }) => feetOf(readingIn) * TEN + inchesPast(readingIn),
   "left the feet out": ({ readingIn }) => inchesPast(readingIn),
 };
 
 /** Of the sum, where the inches of both come to more than a foot. */
-const SUM: Slips<Facts> = {
+const SUM: Slips<TapeFacts> = {
   "took ten inches for a foot": ({ readingIn, otherIn }) => {
     const inches = inchesPast(readingIn) + inchesPast(otherIn);
     if (inches < TEN) return undefined;
@@ -48,26 +50,25 @@ const SUM: Slips<Facts> = {
       : readingIn + otherIn - INCHES_PER_FOOT,
 };
 
-const halfAMark = ({ markIn }: Facts, { measuring }: Setting): Allowance => ({
+const halfAMark = ({ markIn }: TapeFacts, { measuring }: Setting): Allowance => ({
   tolerance: markIn / 2,
   why: `half of a mark: ${measuring.units === "metric" ? `${plain((markIn / 2) * MM_PER_INCH)} mm` : `${writeInches(markIn / 2, FINEST)} in`}`,
 });
 
-export const tapeTopic: Topic<Facts> = {
+/** What a class of this level reads a tape to. */
+export const tapeMarkIn = ({ level, measuring }: Setting): number =>
+  measuring.units === "metric" ? MM_MARKS[level] / MM_PER_INCH : INCH_MARKS[level];
+
+export const tapeTopic: Topic<TapeFacts> = {
   id: "tape",
   title: "Reading a tape",
   teachAgain:
     "Read marks aloud in turn, from a whole foot on; name the marks between two inches before reading one.",
-  draw: (random, { level, measuring }) => {
-    const isMetric = measuring.units === "metric";
-    const markIn = isMetric ? MM_MARKS[level] / MM_PER_INCH : INCH_MARKS[level];
-    const [least, most] = isMetric ? [2_400, 9_000] : [8 * INCHES_PER_FOOT, 30 * INCHES_PER_FOOT];
-    const marksPerUnit = isMetric ? 1 / MM_MARKS[level] : 1 / INCH_MARKS[level];
-    return {
-      readingIn: random.whole(least * marksPerUnit, most * marksPerUnit) * markIn,
-      otherIn: random.whole(least * marksPerUnit, most * marksPerUnit) * markIn,
-      markIn,
-    };
+  draw: (random, setting) => {
+    const mark = tapeMarkIn(setting);
+    const reading = (): number =>
+      random.whole(Math.round(SHORTEST_IN / mark), Math.round(LONGEST_IN / mark)) * mark;
+    return { readingIn: reading(), otherIn: reading(), markIn: mark };
   },
   ask: ({ readingIn, otherIn }, { measuring }) => ({
     words:

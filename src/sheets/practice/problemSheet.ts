@@ -1,3 +1,4 @@
+import type { Cell } from "../../../shared/cell";
 import type { Question } from "../../practice/problem";
 import type { Place } from "../address";
 import type { PaperEntry, PaperSheet } from "../paper";
@@ -76,3 +77,7 @@ export const problemSheet = (number: number, question: Question, classLine: stri
     },
   };
 };
+
+/** Whether what was printed on a page still stands there; answers and working are the student's own. */
+export const isAsPrinted = ({ sheet }: ProblemSheet, cellAt: (place: Place) => Cell): boolean =>
+  sheet.cells.every((cell) => cell.content?.kind !== "text" || (cellAt(cell) ?? "") === cell.content.text);

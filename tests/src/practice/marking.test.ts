@@ -25,8 +25,7 @@ const VERSION: VersionOptions = {
   version: 0,
   level: "half day",
   units: "feet and inches",
-  topics: ALL,
-  problems: ALL.length,
+  set: { kind: "topics", topics: ALL, problems: ALL.length },
 };
 
 const EVERY_ANSWER = UNITS.flatMap((units) =>
@@ -220,8 +219,7 @@ describe("answers collected on paper", () => {
     seed: "7",
     level: "first hour",
     units: "metric",
-    topics: ["courses", "trim"],
-    problems: 2,
+    set: { kind: "topics", topics: ["courses", "trim"], problems: 2 },
     versions: 2,
   } as const;
 

@@ -11,10 +11,11 @@ import { straightAnswer } from "./straightFormulas";
 jest.setTimeout(120_000);
 
 const ALL = TOPICS.map(({ id }) => id);
+const ALL_TOPICS = { kind: "topics", topics: ALL, problems: ALL.length } as const;
 const SEEDS = 1000;
 
 const classOf = (seed: number, level: (typeof LEVELS)[number], units: (typeof UNITS)[number]): Problem[] =>
-  problemsOf({ seed: String(seed), version: 0, level, units, topics: ALL, problems: ALL.length });
+  problemsOf({ seed: String(seed), version: 0, level, units, set: ALL_TOPICS });
 
 /** What an answer may be, written here once more and not taken from the generator. */
 const RANGES: Readonly<Record<string, readonly [number, number]>> = {
@@ -88,8 +89,7 @@ describe("a class", () => {
       version: 1,
       level: "half day",
       units: "metric",
-      topics: ALL,
-      problems: 12,
+      set: { ...ALL_TOPICS, problems: 12 },
     } as const;
     expect(problemsOf(options)).toEqual(problemsOf(options));
     expect(problemsOf(options)).not.toEqual(problemsOf({ ...options, version: 2 }));
@@ -102,8 +102,7 @@ describe("a class", () => {
       version: 0,
       level: "half day",
       units: "feet and inches",
-      topics: ALL,
-      problems: 3,
+      set: { ...ALL_TOPICS, problems: 3 },
     });
     expect([tape, pitch, rafter].map((problem) => problem?.question.givens.map(({ text }) => text)))
       .toMatchInlineSnapshot(`
@@ -130,8 +129,7 @@ describe("a class", () => {
       version: 27,
       level: "full roof",
       units: "feet and inches",
-      topics: ["trim", "tape"],
-      problems: 5,
+      set: { kind: "topics", topics: ["trim", "tape"], problems: 5 },
     } as const;
     expect(classLine(options)).toBe(
       "Seed monday-7 · version AB · full roof · feet and inches · 5 problems · topics 8 1",
@@ -143,16 +141,18 @@ describe("a class", () => {
 
   it.each([
     [{ seed: "=1+1" }, 'The seed takes 1 to 20 letters, digits and hyphens, got "=1+1".'],
-    [{ topics: [] }, "Pick at least one topic."],
-    [{ problems: 0 }, "The number of problems is a whole number from 1 to 60, got 0."],
+    [{ set: { ...ALL_TOPICS, topics: [] } }, "Pick at least one topic."],
+    [
+      { set: { ...ALL_TOPICS, problems: 0 } },
+      "The number of problems is a whole number from 1 to 60, got 0.",
+    ],
     [{ versions: 1.5 }, "The number of versions is a whole number from 1 to 60, got 1.5."],
   ])("refuses %j", (odd, sentence) => {
     const options = {
       seed: "1",
       level: "half day",
       units: "metric",
-      topics: ALL,
-      problems: 12,
+      set: { ...ALL_TOPICS, problems: 12 },
       versions: 1,
     } as const;
     expect(() => checkClass({ ...options, ...odd })).toThrow(sentence);

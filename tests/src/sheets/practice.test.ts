@@ -18,8 +18,7 @@ const versionOf = (more: Partial<VersionOptions> = {}): VersionOptions => ({
   version: 0,
   level: "full roof",
   units: "feet and inches",
-  topics: TOPICS.map(({ id }) => id),
-  problems: 12,
+  set: { kind: "topics", topics: TOPICS.map(({ id }) => id), problems: 12 },
   ...more,
 });
 
