@@ -7,6 +7,7 @@ import { FunctionsCard } from "./functions/FunctionsCard";
 import type { PaneHost } from "./paneHost";
 import { PictureCard } from "./picture/PictureCard";
 import { Places } from "./Places";
+import { PracticeCards } from "./practice/PracticeCards";
 import { RepairCard } from "./RepairCard";
 import { TakeOffCard } from "./TakeOffCard";
 
@@ -29,6 +30,7 @@ export const Pane = ({ host }: { host: PaneHost }) => (
               {host.files && <FileCard files={host.files} />}
               <TakeOffCard host={host} />
               <FieldSheetCard host={host} />
+              {host.handOut && <PracticeCards host={host} handOut={host.handOut} />}
             </>
           ),
         },

@@ -1,6 +1,7 @@
 import type { WorkbookFiles } from "../../pane/paneHost";
 import type { Book } from "../xlsx/book";
 import type { XlsxFile } from "../xlsx/xlsxFile";
+import { download } from "./download";
 import type { PageWorkbook } from "./workbook";
 
 const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -33,15 +34,6 @@ const openedInWords = ({ name, doubtful, file }: Base, unseen: readonly string[]
       ]
     : []),
 ];
-
-/** The browser saves it beside what is there: it never writes over a file by itself. */
-const download = (content: BlobPart, type: string, name: string): void => {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([content], { type }));
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
-};
 
 /** Opening and saving .xlsx files. What reads and writes them is loaded when it is first asked for. */
 export const workbookFiles = (
