@@ -8,6 +8,7 @@ import { FunctionsCard } from "./functions/FunctionsCard";
 import type { PaneHost } from "./paneHost";
 import { PictureCard } from "./picture/PictureCard";
 import { Places } from "./Places";
+import { PracticeCards } from "./practice/PracticeCards";
 import { RepairCard } from "./RepairCard";
 import { TakeOffCard } from "./TakeOffCard";
 
@@ -31,6 +32,7 @@ export const Pane = ({ host }: { host: PaneHost }) => (
               <TakeOffCard host={host} />
               <FieldSheetCard host={host} />
               <ChangeCards host={host} isShown={isShown} />
+              {host.handOut && <PracticeCards host={host} handOut={host.handOut} />}
             </>
           ),
         },

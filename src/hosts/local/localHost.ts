@@ -1,5 +1,6 @@
 import type { PaneHost, WatchedCell, WorkbookFiles } from "../../pane/paneHost";
 import { a1 } from "../../sheets/address";
+import { downloadClass } from "./downloadClass";
 import type { PageWorkbook, ShownCell } from "./workbook";
 
 /** Digits beyond these are noise of binary arithmetic. */
@@ -29,6 +30,7 @@ export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): P
   title: "the local workbook",
   keyboardHint: "F6 goes between the sheet and this pane.",
   files,
+  handOut: downloadClass,
   existing: async () => (await ready).existing(),
   write: async (plan) => (await whole(ready)).write(plan),
   survey: async () => (await ready).survey(),

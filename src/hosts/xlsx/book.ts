@@ -1,5 +1,7 @@
 import type { IStyleData } from "@univerjs/core";
 import type { Cell } from "../../../shared/cell";
+import type { PaperEntry, PaperSheet } from "../../sheets/paper";
+import type { Print } from "../../sheets/plan";
 
 /** A workbook as plain values, between a file and the engine: what both can say of cells and sheets. */
 export interface BookCell {
@@ -58,7 +60,12 @@ export interface BookSheet {
   readonly merges: readonly string[];
   readonly frozen: { readonly rows: number; readonly columns: number };
   readonly dropDowns: readonly DropDown[];
-  readonly isOneLandscapePage: boolean;
+  /** How it goes to paper; undefined: as the file has it, or as usual. */
+  readonly print?: Print;
+  /** Cells that are typed into, with what is told there. Only a new sheet has any. */
+  readonly entries?: readonly PaperEntry[];
+  /** A drawing over the cells. Only a new sheet has one. */
+  readonly drawing?: PaperSheet["drawing"];
 }
 
 export interface BookName {

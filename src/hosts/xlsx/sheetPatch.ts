@@ -11,7 +11,7 @@ import { allCellElements, cellElements, rowElements, sharedNumber, type CellElem
 import {
   columnsChanges,
   dimensionChanges,
-  dropDownsChanges,
+  validationChanges,
   frozenChanges,
   mergesChanges,
   pageChanges,
@@ -299,7 +299,7 @@ export const patchSheet = (
       ...frozenChanges(versions),
       ...columnsChanges(versions),
       ...mergesChanges(versions),
-      ...dropDownsChanges(versions),
+      ...validationChanges(versions),
       ...dimensionChanges(versions, touched),
       ...pageChanges(versions),
       ...protectionChanges(versions),

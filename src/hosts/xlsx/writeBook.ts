@@ -2,6 +2,7 @@ import { CellError } from "../../../shared/cell";
 import type { Book, BookCell, BookName, BookSheet } from "./book";
 import { themeColours } from "./colours";
 import { lacksResult } from "./doubtfulResults";
+import { addDrawing } from "./drawing";
 import { dynamicArrayMark } from "./dynamicArrays";
 import { changeElement, insertInOrder, prefixOf, removeElement, WORKBOOK_ORDER } from "./elementOrder";
 import {
@@ -44,7 +45,6 @@ const blankSheet = (name: string): BookSheet => ({
   merges: [],
   frozen: { rows: 0, columns: 0 },
   dropDowns: [],
-  isOneLandscapePage: false,
 });
 
 const EMPTY_BOOK: Book = { sheets: [], names: [], styles: new Map() };
@@ -263,6 +263,7 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
     draft.edit(path, () => splices);
   }
   draft.edit(stylesPath, () => styles.changes());
+  for (const { name, drawing } of now.sheets) if (drawing) addDrawing(draft, paths.get(name) ?? "", drawing);
 
   draft.edit(workbook.path, (part) => [
     ...nameChanges(part, workbookParts(draft.result()), before.names, now.names),
