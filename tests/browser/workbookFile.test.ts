@@ -1,3 +1,4 @@
+import ExcelJS from "exceljs";
 import { readFileSync } from "node:fs";
 import type { Browser } from "playwright-core";
 import { WEB } from "../../src/build/paths";
@@ -10,11 +11,12 @@ import { goTo, shownAt, visit } from "../support/localPage";
 
 jest.setTimeout(120_000);
 
+const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const LONG = 20_000;
 
 const fileOf = (name: string, cells: Readonly<Record<string, BookCell>>) => ({
   name,
-  mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+  mimeType: XLSX,
   buffer: Buffer.from(saveXlsx(undefined, bookOf(cells))),
 });
 
@@ -63,6 +65,28 @@ describeInBrowser("a workbook file in a browser", () => {
     const row = saved.book.sheets[0]?.cells.get(1);
     // Saved at once after the edit, and yet with its result.
     expect([row?.get(0)?.value, row?.get(1)?.value]).toEqual([5, 10]);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("that protects a sheet doesn't let it be typed into, and says why", async () => {
+    const { page, complaints } = await visit(browser, server.address);
+    const workbook = new ExcelJS.Workbook();
+    const bid = workbook.addWorksheet("Bid");
+    bid.getCell("A2").value = "Eave (ft)";
+    await bid.protect("invented", {});
+    await page.locator('input[name="workbook-file"]').setInputFiles({
+      name: "Bid.xlsx",
+      mimeType: XLSX,
+      buffer: Buffer.from(await workbook.xlsx.writeBuffer()),
+    });
+    await page.getByText("Opened Bid.xlsx: 1 sheet.").waitFor();
+    await page.waitForSelector('[data-grid="painted"]');
+    await goTo(page, "A2");
+    await page.keyboard.type("Rake");
+    await page.keyboard.press("Enter");
+    await page.getByText('"Bid" is protected in its file: A2 wasn\'t changed.').waitFor();
+    expect(await shownAt(page, "A2")).toBe("Eave (ft)");
     expect(complaints).toEqual([]);
     await page.close();
   });

@@ -17,6 +17,8 @@ import {
   SheetsSelectionsService,
 } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+import { MessageType } from "@univerjs/design";
+import { IMessageService } from "@univerjs/ui";
 import { filter, firstValueFrom } from "rxjs";
 import { CellError, type Cell, type Matrix } from "../../../shared/cell";
 import type { WorkbookPlan } from "../../sheets/plan";
@@ -36,6 +38,7 @@ import { guardProtected } from "./guard";
 import { putCells } from "./putCells";
 import { readBook } from "./readBook";
 import { watchMoves } from "./moves";
+import { protectSheets } from "./protectedSheets";
 import { readCell, readInView, readNamed } from "./readSheet";
 import type { Sentences } from "./sentences";
 import { survey } from "./survey";
@@ -108,6 +111,9 @@ export const openWorkbook = (
 
   guardProtected(injector, workbook);
   const movedSheetIds = watchMoves(commands);
+  protectSheets(injector, workbook, (content) => {
+    injector.get(IMessageService).show({ content, type: MessageType.Warning });
+  });
   const calculations = injector.get(FormulaCalculationSessionService);
   const calculated = calculations.waitForLatestApplied();
   let steps = 0;

@@ -80,6 +80,8 @@ export interface Book {
   readonly sheets: readonly BookSheet[];
   readonly names: readonly BookName[];
   readonly styles: ReadonlyMap<string, IStyleData>;
+  /** Styles of cells that may be changed on a protected sheet. */
+  readonly unlockedStyles?: readonly string[];
 }
 
 /** The key of a style that came from a file: its number there. */

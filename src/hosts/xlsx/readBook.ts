@@ -6,7 +6,7 @@ import { shownFormula } from "./formulaForm";
 import { readSharedTexts } from "./readCellValue";
 import { readSheet } from "./readSheet";
 import { hidesRows, readTables } from "./readTables";
-import { readStyles } from "./readStyles";
+import { readStyles, unlockedFormats } from "./readStyles";
 import { partOfKind, workbookParts, type WorkbookParts } from "./workbookParts";
 import { childOf, childrenOf, numberAttribute, parseXml, type XmlElement } from "./xml";
 import type { Parts } from "./zip";
@@ -54,6 +54,7 @@ export const readBook = (parts: Parts, see: (sheet: XmlElement) => void): Book =
       };
     }),
     names: readNames(workbook),
+    unlockedStyles: styleSheet ? unlockedFormats(styleSheet).map(fileStyleKey) : [],
     styles: new Map(styles.map((style, index) => [fileStyleKey(index), style])),
   };
 };
