@@ -2,7 +2,7 @@ import type { Cell } from "../../../../shared/cell";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
-import { addressBeside, HAND_COUNTED, rowsOf, type BidWorkbook } from "../../../support/bid";
+import { addressBeside, HAND_COUNTED, rowsOf, typeBeside, type BidWorkbook } from "../../../support/bid";
 import { calculatedExcel } from "../../../support/calculatedExcel";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 
@@ -110,15 +110,6 @@ const whysOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string, C
   return Object.fromEntries(rows.slice(head + 1, end).map(([item, words]) => [String(item), shown(words)]));
 };
 
-const typeBeside = async (
-  bid: BidWorkbook,
-  sheet: string,
-  typed: Readonly<Record<string, string | number>>,
-): Promise<void> => {
-  for (const [label, value] of Object.entries(typed))
-    bid.type(sheet, await addressBeside(bid, sheet, label, 3), value);
-};
-
 describe.each([
   ["the local workbook", () => new PlanWorkbook(takeOffPlan(HAND_COUNTED, USUAL_NAMES))],
   ["Excel's stand-in", () => calculatedExcel(takeOffPlan(HAND_COUNTED, USUAL_NAMES))],
@@ -135,7 +126,7 @@ describe.each([
       now: { kind: "frozen" },
       dateSerial: FIRST_OF_JUNE + 20,
     });
-    await typeBeside(bid, "Change order 1", {
+    await typeBeside(bid, "Change order 1", 3, {
       "Overhead on cost": 0.1,
       "Profit on cost and overhead": 0.05,
       "Sales tax, state and local": 0.0725,
@@ -152,7 +143,7 @@ describe.each([
       now: { kind: "frozen" },
       dateSerial: FIRST_OF_JUNE + 30,
     });
-    await typeBeside(bid, "Change order 2", {
+    await typeBeside(bid, "Change order 2", 3, {
       "Both, on deductions": "given back",
       "Tax is rounded": "on the total",
       "Days added by this change": 3,
