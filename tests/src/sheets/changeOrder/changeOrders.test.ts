@@ -103,11 +103,18 @@ const amountsOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string
   );
 };
 
-const whysOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string, Cell>> => {
+/** By item, a sentence a row. */
+const whysOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string, Cell[]>> => {
   const rows = await rowsOf(bid, sheet);
   const head = rows.findIndex(([first]) => first === "Why it moved");
-  const end = rows.findIndex(([first], row) => row > head && (first ?? "") === "");
-  return Object.fromEntries(rows.slice(head + 1, end).map(([item, words]) => [String(item), shown(words)]));
+  const whys: Record<string, Cell[]> = {};
+  let item = "";
+  for (const [name, sentence] of rows.slice(head + 1)) {
+    if (shown(sentence) === "") break;
+    item = String(name ?? "") || item;
+    (whys[item] ??= []).push(shown(sentence));
+  }
+  return whys;
 };
 
 describe.each([
@@ -162,14 +169,15 @@ describe.each([
 
   it("say why each quantity moved", async () => {
     expect(await whysOf(bid, "Change order 1")).toMatchObject({
-      panels:
-        `Plane A pitch 9 in 12 to 16 in 12: 6 more courses, 120 more panels laid; ` +
+      panels: [
+        `Plane A pitch 9 in 12 to 16 in 12: 6 more courses, 120 more panels laid`,
         `Plane B slope length 18' 0" to 19' 6": 2 more courses, 40 more panels laid`,
-      underlayment: `Plane A pitch 9 in 12 to 16 in 12; Plane B slope length 18' 0" to 19' 6"`,
+      ],
+      underlayment: [`Plane A pitch 9 in 12 to 16 in 12`, `Plane B slope length 18' 0" to 19' 6"`],
     });
     expect(await whysOf(bid, "Change order 2")).toMatchObject({
-      panels: `Plane B eave 40' 0" to 30' 0": 100 fewer panels laid`,
-      "drip edge": `Plane B eave 40' 0" to 30' 0": 1 fewer piece`,
+      panels: [`Plane B eave 40' 0" to 30' 0": 100 fewer panels laid`],
+      "drip edge": [`Plane B eave 40' 0" to 30' 0": 1 fewer piece`],
     });
     expect(Object.keys(await whysOf(bid, "Change order 2"))).not.toContain("ridge");
   });
