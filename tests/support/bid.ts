@@ -26,7 +26,23 @@ export const addressBeside = async (
   throw new Error(`"${sheet}" doesn't say "${label}"`);
 };
 
-/** Every row of a sheet that has something in it, cut to its first columns, blank cells as empty text. */
+/** Types what stands so many columns to the right of labels. */
+export const typeBeside = async (
+  bid: BidWorkbook,
+  sheet: string,
+  columns: number,
+  typed: Readonly<Record<string, string | number>>,
+): Promise<void> => {
+  // All addresses first: each cell that is typed makes the workbook be calculated anew.
+  const addresses = await Promise.all(
+    Object.keys(typed).map((label) => addressBeside(bid, sheet, label, columns)),
+  );
+  Object.values(typed).forEach((value, index) => {
+    bid.type(sheet, addresses[index] ?? "", value);
+  });
+};
+
+/** Every row of a sheet that has something in it. */
 export const rowsOf = async (
   { host }: Pick<BidWorkbook, "host">,
   sheet: string,

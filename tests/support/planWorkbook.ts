@@ -21,9 +21,15 @@ const notHere = (): never => {
   throw new Error("this workbook is for plans only");
 };
 
+const calculate = async (plan: WorkbookPlan): Promise<HeadlessEngine> => {
+  const engine = createHeadlessEngine(localCatalogue, plan);
+  await engine.calculated();
+  return engine;
+};
+
 /** A workbook without a window: plans are written to it, cells typed into it, and the local workbook's engine calculates it. */
 export class PlanWorkbook {
-  private engine: HeadlessEngine | undefined;
+  private engine: Promise<HeadlessEngine> | undefined;
   private inFront: string;
 
   constructor(private plan: WorkbookPlan) {
@@ -32,16 +38,11 @@ export class PlanWorkbook {
 
   private change(plan: WorkbookPlan): void {
     this.plan = plan;
-    this.engine?.dispose();
-    this.engine = undefined;
+    this.dispose();
   }
 
-  async calculated(): Promise<HeadlessEngine> {
-    if (!this.engine) {
-      this.engine = createHeadlessEngine(localCatalogue, this.plan);
-      await this.engine.calculated();
-    }
-    return this.engine;
+  calculated(): Promise<HeadlessEngine> {
+    return (this.engine ??= calculate(this.plan));
   }
 
   type(sheet: string, address: string, typed: string | number | null): void {
@@ -94,6 +95,9 @@ export class PlanWorkbook {
   };
 
   dispose(): void {
-    this.engine?.dispose();
+    void this.engine?.then((engine) => {
+      engine.dispose();
+    });
+    this.engine = undefined;
   }
 }

@@ -1,8 +1,15 @@
+import { changeOrderSheet } from "../../src/sheets/changeOrder/changeOrder";
+import type { Side } from "../../src/sheets/changeOrder/sides";
+import type { Contents } from "../../src/sheets/contents";
 import { fieldSheetPlan } from "../../src/sheets/fieldSheet/fieldSheet";
 import { panelSheet } from "../../src/sheets/panelSheet";
-import { number, text, type WorkbookPlan } from "../../src/sheets/plan";
+import { ledgerSheet } from "../../src/sheets/ledger/ledger";
+import { number, text, type SheetPlan, type WorkbookPlan } from "../../src/sheets/plan";
+import { frozenSheet, readLiveOrder } from "../../src/sheets/signedBase/freeze";
+import { orderOnSigned } from "../../src/sheets/signedBase/signedBase";
 import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../../src/sheets/takeOff/demo";
 import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/takeOff/takeOff";
+import { smallOrder, type Line } from "./smallOrder";
 
 const PANEL = panelSheet("Panel", {
   exposedWidthIn: 24,
@@ -10,6 +17,75 @@ const PANEL = panelSheet("Panel", {
   gableSetbackIn: 1.5,
   gableFoldIn: 2.5,
 });
+
+/** What stands in a workbook of typed cells. */
+const contentsOf = ({ sheets }: WorkbookPlan): Contents => ({
+  sheets: new Map(
+    sheets.map(({ name, cells: planned }) => {
+      const cells: (string | number | null)[][] = [];
+      for (const { row, column, content } of planned) {
+        const line = (cells[row] ??= []);
+        line[column] =
+          content?.kind === "number" ? content.number : content?.kind === "text" ? content.text : null;
+      }
+      return [
+        name,
+        { cells: Array.from(cells, (line) => Array.from(line ?? [], (cell) => cell ?? null)), formulas: [] },
+      ];
+    }),
+  ),
+  targets: new Map(),
+});
+
+const SIGNED_ON = 46_174;
+
+/** Two orders, each frozen, what changed between them, and the entry of the journal. */
+const changedOrder = (): WorkbookPlan => {
+  const sides: Side[] = [];
+  const frozen: SheetPlan[] = [];
+  for (const lines of [
+    [
+      ["panels", 80, 73.5],
+      ["-ridge", 5, 19.8],
+    ],
+    [
+      ["panels", 97, 73.5],
+      ["hip *", 2, 18.6],
+    ],
+  ] satisfies Line[][]) {
+    const { sheets, targets } = contentsOf(smallOrder(lines));
+    const contents = {
+      targets,
+      sheets: new Map([...sheets, ...contentsOf({ sheets: frozen, names: [] }).sheets]),
+    };
+    const live = readLiveOrder(contents, "Order");
+    const sheet = frozenSheet(contents, live, SIGNED_ON);
+    frozen.push(sheet);
+    sides.push({ order: orderOnSigned(sheet.name, live.order), measures: live.measures, isLive: false });
+  }
+  const [base, now] = sides as [Side, Side];
+  const change = changeOrderSheet({
+    sheetName: "Change order 1",
+    job: "=shed",
+    dateSerial: SIGNED_ON,
+    base,
+    now,
+    earlier: [],
+    whys: [{ item: "panels", sentences: ["+1 plane", "a longer slope"] }],
+  });
+  const ledger = ledgerSheet(
+    "Ledger 1",
+    {
+      sheet: change.name,
+      contents: contentsOf({ sheets: [change], names: [] }).sheets.get(change.name) ?? {
+        cells: [],
+        formulas: [],
+      },
+    },
+    { receivable: "1200", retainage: "=1250", revenue: "4000", tax: "2200" },
+  );
+  return { sheets: [change, ...frozen, ledger], names: [] };
+};
 
 /** Every template, filled in the ways that differ. */
 export const TEMPLATES: Readonly<Record<string, WorkbookPlan>> = {
@@ -19,6 +95,7 @@ export const TEMPLATES: Readonly<Record<string, WorkbookPlan>> = {
     { ...DEMO_TAKE_OFF, job: "=1+1", planes: [], runs: [] },
     USUAL_NAMES,
   ),
+  "signed orders, their change order and its ledger lines": changedOrder(),
   "the field sheet": {
     sheets: [
       fieldSheetPlan({

@@ -51,12 +51,22 @@ const head = ({ sheetName, job, base, now }: ChangeOrderOptions, lines: number):
   ];
 };
 
+/** A row a sentence, the item before its first. */
 const whyCells = (row: number, whys: readonly Why[]): PlannedCell[] => [
   { row, column: 0, content: text("Why it moved"), style: "section" },
-  ...whys.flatMap(({ item, words }, index): PlannedCell[] => [
-    { row: row + 1 + index, column: CHANGE.item, content: text(item), style: "label" },
-    { row: row + 1 + index, column: CHANGE.what, content: text(words), style: "label" },
-  ]),
+  ...whys
+    .flatMap(({ item, sentences }) =>
+      sentences.map((sentence, index): [string, string] => [index === 0 ? item : "", sentence]),
+    )
+    .flatMap(([item, sentence], index): PlannedCell[] => [
+      {
+        row: row + 1 + index,
+        column: CHANGE.item,
+        content: item === "" ? null : text(item),
+        style: "label",
+      },
+      { row: row + 1 + index, column: CHANGE.what, content: text(sentence), style: "label" },
+    ]),
 ];
 
 const signatures = (row: number): PlannedCell[] =>
@@ -76,7 +86,7 @@ export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
   const items = itemsOf(base, now);
   const lines = items.length;
   const why = whyRow(lines);
-  const signatureRow = why + whys.length + 3;
+  const signatureRow = why + whys.flatMap(({ sentences }) => sentences).length + 3;
   const cells: PlannedCell[] = [
     ...head(options, lines),
     ...changeLines(items, base, now),

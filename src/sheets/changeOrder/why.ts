@@ -6,10 +6,10 @@ import { traceBack, type Spot } from "../trace/trace";
 import { countInWords, headingInWords, valueInWords } from "./measureWords";
 import type { Side } from "./sides";
 
-/** Why the quantity of an item moved, in words. */
+/** Why the quantity of an item moved, a sentence for each thing that did. */
 export interface Why {
   readonly item: string;
-  readonly words: string;
+  readonly sentences: readonly string[];
 }
 
 type Known = ReadonlyMap<string, Measure>;
@@ -140,9 +140,10 @@ const goneInputs = (scope: Scope, item: string, reached: readonly MeasureKey[]):
   );
 };
 
-const whyOf = (scope: Scope, live: ReadOrder, item: ReadLine, change: number): string => {
+const whyOf = (scope: Scope, live: ReadOrder, item: ReadLine, change: number): string[] => {
   const row = live.lines.find((line) => itemKey(line.item) === itemKey(item.item))?.row;
-  if (row === undefined) return `"${live.sheet}" has no such line now, so that its inputs can't be followed`;
+  if (row === undefined)
+    return [`"${live.sheet}" has no such line now, so that its inputs can't be followed`];
   const from = (["needed", "toOrder"] as const).flatMap((column): Spot[] => {
     const at = live.columns[column];
     return at === undefined ? [] : [{ sheet: live.sheet, row, column: at }];
@@ -157,17 +158,17 @@ const whyOf = (scope: Scope, live: ReadOrder, item: ReadLine, change: number): s
       !NOT_OF_QUANTITY.test(`${key.row} ${key.heading}`)
     );
   });
-  if (changed.length === 0) return "no input that can be followed has changed: was a formula typed over?";
+  if (changed.length === 0) return ["no input that can be followed has changed: was a formula typed over?"];
   const rows = new Map<string, MeasureKey[]>();
   for (const key of changed) {
     const of = `${key.sheet}\n${key.row}`;
     rows.set(of, [...(rows.get(of) ?? []), key]);
   }
-  const sentences = [...rows.values()].map((keys) => rowInWords(scope, keys, reached));
-  const words = sentences.map((sentence) => sentence.words).join("; ");
-  return sentences.length === 1 && !sentences[0]?.hasCounts && change !== 0
-    ? `${words}: ${countInWords(change, item.unit)}`
-    : words;
+  const rowsInWords = [...rows.values()].map((keys) => rowInWords(scope, keys, reached));
+  const [only] = rowsInWords;
+  if (only && rowsInWords.length === 1 && !only.hasCounts && change !== 0)
+    return [`${only.words}: ${countInWords(change, item.unit)}`];
+  return rowsInWords.map(({ words }) => words);
 };
 
 /**
@@ -185,6 +186,6 @@ export const whyItMoved = (contents: Contents, live: ReadOrder, base: Side, now:
     const needed = (current?.needed ?? 0) - (old?.needed ?? 0);
     const ordered = (current?.toOrder ?? 0) - (old?.toOrder ?? 0);
     if (!line || (needed === 0 && ordered === 0)) return [];
-    return [{ item: line.item, words: whyOf(scope, live, line, needed) }];
+    return [{ item: line.item, sentences: whyOf(scope, live, line, needed) }];
   });
 };

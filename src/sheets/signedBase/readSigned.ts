@@ -1,18 +1,11 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import { a1, sheetPrefix } from "../address";
-import { shownAt, type Contents, type SheetContents } from "../contents";
+import { sealOf } from "../../../shared/seal";
+import { a1, readArea, sheetPrefix } from "../address";
+import { formulaAt, shownAt, type Contents, type SheetContents } from "../contents";
 import { readOrder, type ReadOrder } from "../orderSheet/readOrder";
 import type { Measure } from "../trace/measures";
-import {
-  AS_SIGNED,
-  FACT_ROWS,
-  MEASURE,
-  MEASURE_HEADINGS,
-  SEAL_LABELS,
-  SEAL_ROWS,
-  VALUE_COLUMN,
-} from "./layout";
+import { FACT_ROWS, MEASURE, MEASURE_HEADINGS, SEAL_LABELS, SEAL_ROWS, VALUE_COLUMN } from "./layout";
 
 /** A signed sheet as it stands. */
 export interface Signed {
@@ -55,11 +48,28 @@ const readMeasures = ({ cells }: SheetContents): Measure[] => {
   });
 };
 
+/**
+ * Whether the sealed cells still fit the seal. Worked out here and not read off the sheet: a function's result may not have come
+ * yet, or may have been typed over.
+ */
+const isAsSigned = (sheet: SheetContents): boolean => {
+  const formula = formulaAt(sheet, { row: SEAL_ROWS.now, column: VALUE_COLUMN });
+  const block = /\((\$?[A-Z]+\$?\d+:\$?[A-Z]+\$?\d+)\)$/.exec(formula)?.[1];
+  if (block === undefined) return false;
+  const { from, to } = readArea(block);
+  const cells = Array.from({ length: to.row - from.row + 1 }, (_, row) =>
+    Array.from({ length: to.column - from.column + 1 }, (_each, column) =>
+      shownAt(sheet, { row: from.row + row, column: from.column + column }),
+    ),
+  );
+  return sealOf(cells) === shownAt(sheet, { row: SEAL_ROWS.signed, column: VALUE_COLUMN });
+};
+
 /** Reads a signed sheet, and refuses one that was edited since. */
 export const readSigned = ({ sheets }: Contents, name: string): Signed => {
   const sheet = sheets.get(name);
   if (!sheet || !isSigned(sheet)) throw new InputError(`There is no signed sheet "${name}" in the workbook.`);
-  if (shownAt(sheet, { row: SEAL_ROWS.status, column: VALUE_COLUMN }) !== AS_SIGNED)
+  if (!isAsSigned(sheet))
     throw new InputError(
       `"${name}" is not as it was signed: its seal doesn't fit its cells any more. Nothing was written.`,
     );

@@ -162,7 +162,6 @@ export const signedBasePlan = (options: SignedBaseOptions): SheetPlan => {
   return {
     name: options.sheetName,
     isProtected: true,
-    print: "one page, landscape",
     frozenRows: 1,
     columnWidths: [170, 150, 150, 66, 90, 80, 70, 80, 80, 84, 90, 100],
     rowHeights: rowHeightsOf(cells),

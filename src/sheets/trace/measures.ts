@@ -136,7 +136,8 @@ export const measuresBehind = (contents: Contents, traced: readonly Spot[]): Mea
         return [
           {
             ...label,
-            value: value instanceof CellError ? value.code : value,
+            // A code on its own would be an error again.
+            value: value instanceof CellError ? `error ${value.code}` : value,
             kind: formulaAt(sheet, place) === "" ? "input" : "result",
           },
         ];

@@ -2,7 +2,7 @@ import type { Cell } from "../../../../shared/cell";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
-import { addressBeside, HAND_COUNTED, rowsOf, type BidWorkbook } from "../../../support/bid";
+import { addressBeside, HAND_COUNTED, rowsOf, typeBeside, type BidWorkbook } from "../../../support/bid";
 import { calculatedExcel } from "../../../support/calculatedExcel";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 
@@ -103,20 +103,18 @@ const amountsOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string
   );
 };
 
-const whysOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string, Cell>> => {
+/** By item, a sentence a row. */
+const whysOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string, Cell[]>> => {
   const rows = await rowsOf(bid, sheet);
   const head = rows.findIndex(([first]) => first === "Why it moved");
-  const end = rows.findIndex(([first], row) => row > head && (first ?? "") === "");
-  return Object.fromEntries(rows.slice(head + 1, end).map(([item, words]) => [String(item), shown(words)]));
-};
-
-const typeBeside = async (
-  bid: BidWorkbook,
-  sheet: string,
-  typed: Readonly<Record<string, string | number>>,
-): Promise<void> => {
-  for (const [label, value] of Object.entries(typed))
-    bid.type(sheet, await addressBeside(bid, sheet, label, 3), value);
+  const whys: Record<string, Cell[]> = {};
+  let item = "";
+  for (const [name, sentence] of rows.slice(head + 1)) {
+    if (shown(sentence) === "") break;
+    item = String(name ?? "") || item;
+    (whys[item] ??= []).push(shown(sentence));
+  }
+  return whys;
 };
 
 describe.each([
@@ -135,7 +133,7 @@ describe.each([
       now: { kind: "frozen" },
       dateSerial: FIRST_OF_JUNE + 20,
     });
-    await typeBeside(bid, "Change order 1", {
+    await typeBeside(bid, "Change order 1", 3, {
       "Overhead on cost": 0.1,
       "Profit on cost and overhead": 0.05,
       "Sales tax, state and local": 0.0725,
@@ -152,7 +150,7 @@ describe.each([
       now: { kind: "frozen" },
       dateSerial: FIRST_OF_JUNE + 30,
     });
-    await typeBeside(bid, "Change order 2", {
+    await typeBeside(bid, "Change order 2", 3, {
       "Both, on deductions": "given back",
       "Tax is rounded": "on the total",
       "Days added by this change": 3,
@@ -171,14 +169,15 @@ describe.each([
 
   it("say why each quantity moved", async () => {
     expect(await whysOf(bid, "Change order 1")).toMatchObject({
-      panels:
-        `Plane A pitch 9 in 12 to 16 in 12: 6 more courses, 120 more panels laid; ` +
+      panels: [
+        `Plane A pitch 9 in 12 to 16 in 12: 6 more courses, 120 more panels laid`,
         `Plane B slope length 18' 0" to 19' 6": 2 more courses, 40 more panels laid`,
-      underlayment: `Plane A pitch 9 in 12 to 16 in 12; Plane B slope length 18' 0" to 19' 6"`,
+      ],
+      underlayment: [`Plane A pitch 9 in 12 to 16 in 12`, `Plane B slope length 18' 0" to 19' 6"`],
     });
     expect(await whysOf(bid, "Change order 2")).toMatchObject({
-      panels: `Plane B eave 40' 0" to 30' 0": 100 fewer panels laid`,
-      "drip edge": `Plane B eave 40' 0" to 30' 0": 1 fewer piece`,
+      panels: [`Plane B eave 40' 0" to 30' 0": 100 fewer panels laid`],
+      "drip edge": [`Plane B eave 40' 0" to 30' 0": 1 fewer piece`],
     });
     expect(Object.keys(await whysOf(bid, "Change order 2"))).not.toContain("ridge");
   });

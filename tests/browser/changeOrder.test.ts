@@ -1,0 +1,113 @@
+import { readFile } from "node:fs/promises";
+import type { Browser, Page } from "playwright-core";
+import { WEB } from "../../src/build/paths";
+import { serve, type RunningServer } from "../../src/server/server";
+import { describeInBrowser, launch } from "../support/browser";
+import { goTo, shownAt, visit } from "../support/localPage";
+
+jest.setTimeout(120_000);
+
+const said = (page: Page, text: string): Promise<void> =>
+  page.getByRole("status").filter({ hasText: text }).waitFor();
+
+const showSheet = (page: Page, name: string): Promise<void> =>
+  page.getByText(name, { exact: true }).first().click();
+
+const type = async (page: Page, address: string, typed: string): Promise<void> => {
+  await goTo(page, address);
+  await page.evaluate(() => {
+    delete document.getElementById("workbook")?.dataset.calculatedAt;
+  });
+  await page.keyboard.type(typed);
+  await page.keyboard.press("Enter");
+  await page.waitForSelector("#workbook[data-calculated-at]");
+};
+
+/** Waits for a result, as a person would: a sheet that is new is calculated a moment later. */
+const shows = async (page: Page, address: string, expected: string): Promise<void> => {
+  await goTo(page, address);
+  await page.locator(".cell-shows", { hasText: expected }).waitFor();
+};
+
+describeInBrowser("change orders in the local workbook", () => {
+  let browser: Browser;
+  let server: RunningServer;
+
+  beforeAll(async () => {
+    server = await serve(WEB, 3170);
+    browser = await launch();
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+  });
+
+  it("go from a signed base over a change and back to the journal, and no typing moves what was signed", async () => {
+    const { page, complaints } = await visit(browser, server.address);
+    const freeze = page.locator('section[aria-labelledby="freeze-title"]');
+    await freeze.getByLabel("Date").fill("2026-06-01");
+    await freeze.getByRole("button", { name: "Freeze the order" }).click();
+    await said(page, 'Added "Signed 1".');
+    await freeze.getByRole("button", { name: "Undo" }).click();
+    await said(page, "Undone: the sheets are gone, and nothing else has changed.");
+    await freeze.getByRole("button", { name: "Freeze the order" }).click();
+    await said(page, 'Added "Signed 1".');
+    await shows(page, "B5", "as signed");
+    expect(await shownAt(page, "G13")).toBe("94");
+    await page.keyboard.type("12");
+    await page.keyboard.press("Enter");
+    expect(await shownAt(page, "G13")).toBe("94");
+    await shows(page, "B5", "as signed");
+
+    // 72 ft of ridge, in 120 in that lap 2: 8 pieces for 7, 19.80 each. Clips 12 in apart on both edges: 146 for 122, and
+    // with 60 along the gables 206: 3 boxes for 2, 14.50 each.
+    await showSheet(page, "Take-off");
+    await type(page, "C53", "72");
+    const change = page.locator('section[aria-labelledby="change-order-title"]');
+    await change.getByLabel("Date").fill("2026-06-20");
+    await change.getByRole("button", { name: "Make change order" }).click();
+    await said(page, 'Added "Change order 1" and "Signed 2".');
+    await shows(page, "M27", "34.3");
+    expect(await shownAt(page, "B11")).toBe("changed");
+    expect(await shownAt(page, "B36")).toBe(`ridge length 60' 0" to 72' 0": 1 more stock length`);
+
+    await showSheet(page, "Take-off");
+    await type(page, "C53", "60");
+    expect(await change.getByLabel("Base").inputValue()).toBe("Signed 2");
+    await change.getByLabel("Now").selectOption({ label: "the order, as a draft that still moves" });
+    await change.getByRole("button", { name: "Make change order" }).click();
+    await said(page, 'Added "Change order 2".');
+    await shows(page, "M27", "-34.3");
+    expect(await shownAt(page, "M28")).toBe("34.3");
+    expect(await shownAt(page, "M29")).toBe("0");
+
+    const ledger = page.locator('section[aria-labelledby="ledger-title"]');
+    await ledger.getByLabel("Change order").selectOption("Change order 1");
+    await ledger.getByRole("button", { name: "Write ledger lines" }).click();
+    await said(page, 'The account for "Billed" is missing. Nothing was written.');
+    for (const [label, account] of [
+      ["Billed", "1200"],
+      ["Held back", "1250"],
+      ["Contract revenue", "4000"],
+      ["Sales tax payable", "2200"],
+    ] as const)
+      await ledger.getByLabel(label).fill(account);
+    await ledger.getByRole("button", { name: "Write ledger lines" }).click();
+    await said(page, 'Added "Ledger 1".');
+    await shows(page, "D9", "34.3");
+    const download = page.waitForEvent("download");
+    await ledger.getByRole("button", { name: 'Save "Ledger 1" as .csv' }).click();
+    const file = await download;
+    expect(file.suggestedFilename()).toBe("Ledger 1.csv");
+    expect((await readFile(await file.path(), "utf8")).split("\r\n")).toEqual([
+      "\uFEFFDate,Account,Memo,Debit,Credit",
+      "2026-06-20,1200,Change order 1: Billed,34.30,",
+      "2026-06-20,1250,Change order 1: Held back,,",
+      "2026-06-20,4000,Change order 1: Contract revenue,,34.30",
+      "2026-06-20,2200,Change order 1: Sales tax payable,,",
+    ]);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+});

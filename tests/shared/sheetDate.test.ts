@@ -1,0 +1,17 @@
+import { isoDate, serialOfIsoDate } from "../../shared/sheetDate";
+
+describe("dates as spreadsheets count them", () => {
+  it.each([
+    // Shown in any spreadsheet: day 60 and after of the 1900 calendar.
+    [36_526, "2000-01-01"],
+    [46_174, "2026-06-01"],
+    [45_351, "2024-02-29"],
+  ])("%d is %s", (serial, date) => {
+    expect(isoDate(serial)).toBe(date);
+    expect(serialOfIsoDate(date)).toBe(serial);
+  });
+
+  it.each(["", "1 June 2026", "2026-13-01", "26-06-01"])("%j is no date", (date) => {
+    expect(serialOfIsoDate(date)).toBeUndefined();
+  });
+});

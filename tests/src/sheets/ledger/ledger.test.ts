@@ -1,0 +1,63 @@
+import { toCsv } from "../../../../src/hosts/csv";
+import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { addLedger } from "../../../../src/sheets/ledger/addLedger";
+import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
+import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { typeBeside } from "../../../support/bid";
+import { PlanWorkbook } from "../../../support/planWorkbook";
+import { smallOrder } from "../../../support/smallOrder";
+
+/** 2026-06-01 */
+const FIRST_OF_JUNE = 46_174;
+const ACCOUNTS = { receivable: "1200, trade", retainage: "=1250", revenue: '4000 "jobs"', tax: "2200" };
+
+const posted = async (quantityNow: number): Promise<PlanWorkbook> => {
+  const bid = new PlanWorkbook(smallOrder([["panels", 10, 100]]));
+  await freeze(bid.host, FIRST_OF_JUNE);
+  bid.type("Order", "G3", quantityNow);
+  await addChangeOrder(bid.host, { base: "Signed 1", now: { kind: "frozen" }, dateSerial: FIRST_OF_JUNE });
+  await typeBeside(bid, "Change order 1", 3, { "Sales tax, state and local": 0.0725, Retainage: 0.1 });
+  await addLedger(bid.host, "Change order 1", ACCOUNTS);
+  return bid;
+};
+
+describe("ledger lines", () => {
+  it("are a .csv that other programs take, and that holds no formula", async () => {
+    const bid = await posted(13);
+    // 300.00 of panels, 21.75 of tax; a tenth of 321.75 is 32.175, which is held back as 32.18.
+    expect(toCsv(ledgerTable(await bid.host.contents(), "Ledger 1"))).toBe(
+      [
+        "\uFEFFDate,Account,Memo,Debit,Credit",
+        '2026-06-01,"1200, trade",Change order 1: Billed,289.57,',
+        '2026-06-01,"\'=1250",Change order 1: Held back,32.18,',
+        '2026-06-01,"4000 ""jobs""",Change order 1: Contract revenue,,300.00',
+        "2026-06-01,2200,Change order 1: Sales tax payable,,21.75",
+      ].join("\r\n"),
+    );
+  });
+
+  it("stand on the other side where a change deducts", async () => {
+    const bid = await posted(7);
+    const sides = ledgerTable(await bid.host.contents(), "Ledger 1")
+      .slice(1)
+      .map((line) => line.slice(3));
+    expect(sides).toEqual([
+      ["", "289.57"],
+      ["", "32.18"],
+      ["300.00", ""],
+      ["21.75", ""],
+    ]);
+  });
+
+  it("need every account, a change order, and lines", async () => {
+    const bid = await posted(13);
+    await expect(addLedger(bid.host, "Change order 1", { ...ACCOUNTS, tax: " " })).rejects.toThrow(
+      'The account for "Sales tax payable" is missing. Nothing was written.',
+    );
+    await expect(addLedger(bid.host, "Change order 7", ACCOUNTS)).rejects.toThrow(
+      'There is no change order "Change order 7" in the workbook.',
+    );
+    const contents = await bid.host.contents();
+    expect(() => ledgerTable(contents, "Order")).toThrow('"Order" has no ledger lines. Nothing was saved.');
+  });
+});
