@@ -27,6 +27,9 @@ const [EDGE, LENGTH, FOLLOWS] = ["Edge", "Length", "Follows"];
 /** Beside the panels of a plane its courses tell what happened, though panels are placed one by one. */
 const [PANELS_LAID, COURSES] = ["Panels, laid", "Courses"];
 
+/** Headings of counts are plurals: `Courses`, `Stock lengths`. */
+const COUNTED = /s\b/i;
+
 interface Scope {
   readonly contents: Contents;
   readonly base: Known;
@@ -96,7 +99,13 @@ const rowInWords = (
     const [before, after] = [base.get(measureKey(key)), now.get(measureKey(key))];
     const either = after ?? before;
     const change = Number(after?.value ?? 0) - Number(before?.value ?? 0);
-    if (either?.kind !== "result" || either.unit !== "" || !Number.isInteger(change) || change === 0)
+    if (
+      either?.kind !== "result" ||
+      either.unit !== "" ||
+      !COUNTED.test(heading) ||
+      !Number.isInteger(change) ||
+      change === 0
+    )
       return [];
     return [countInWords(change, headingInWords(key))];
   });

@@ -103,16 +103,18 @@ export const labelsOf = (name: string, sheet: SheetContents): Labels => {
   };
 };
 
+const labelsKnown = new WeakMap<SheetContents, Labels>();
+
 /** Labels of every sheet, each worked out when it is first asked for. */
-export const labelsIn = ({ sheets }: Contents): ((sheet: string) => Labels | undefined) => {
-  const known = new Map<string, Labels>();
-  return (name) => {
+export const labelsIn =
+  ({ sheets }: Contents): ((sheet: string) => Labels | undefined) =>
+  (name) => {
     const sheet = sheets.get(name);
-    const labels = known.get(name) ?? (sheet && labelsOf(name, sheet));
-    if (labels) known.set(name, labels);
+    if (!sheet) return undefined;
+    const labels = labelsKnown.get(sheet) ?? labelsOf(name, sheet);
+    labelsKnown.set(sheet, labels);
     return labels;
   };
-};
 
 const isNumberInTable = (sheet: SheetContents, place: Place): boolean =>
   formulaAt(sheet, place) !== "" && typeof shownAt(sheet, place) === "number";

@@ -1,7 +1,7 @@
 import { panelValueSpec } from "../../../functions/panel/panelValue";
 import { qualifiedName } from "../../namespace";
 import { tokensOf, type Token } from "../../hosts/xlsx/tokens";
-import { columnOf, readArea, type Area } from "../address";
+import { columnOf, readArea, type Area, type Place } from "../address";
 import { formulaAt, shownAt, type Contents, type SheetContents } from "../contents";
 
 /** A block of cells that a formula refers to. */
@@ -67,8 +67,12 @@ const rowBearing = (label: string, { from, to }: Area, sheet: SheetContents | un
 };
 
 /** The blocks that a formula refers to, by their addresses or by names that stand for a range. */
-const referencesIn = (formula: string, home: string, { sheets, targets }: Contents): Reference[] => {
-  const names = new Map([...targets].map(([name, target]) => [name.toLowerCase(), target]));
+const referencesIn = (
+  formula: string,
+  home: string,
+  { sheets }: Contents,
+  names: ReadonlyMap<string, string>,
+): Reference[] => {
   const read = (text: string, depth: number): Reference[] => {
     const tokens = tokensOf(text);
     const found: Reference[] = [];
@@ -109,13 +113,30 @@ const referencesIn = (formula: string, home: string, { sheets, targets }: Conten
   return read(formula, 0);
 };
 
+/** What is known of one state of a workbook; every line of an order leads back over the same cells. */
+interface Known {
+  readonly names: ReadonlyMap<string, string>;
+  readonly references: Map<string, readonly Reference[]>;
+}
+const knownOf = new WeakMap<Contents, Known>();
+
+const known = (contents: Contents): Known => {
+  const found = knownOf.get(contents) ?? {
+    names: new Map([...contents.targets].map(([name, target]) => [name.toLowerCase(), target])),
+    references: new Map(),
+  };
+  knownOf.set(contents, found);
+  return found;
+};
+
 /** The blocks that a cell's formula refers to; none where it has no formula. */
-export const referencesOf = (
-  contents: Contents,
-  sheet: string,
-  place: { readonly row: number; readonly column: number },
-): Reference[] => {
+export const referencesOf = (contents: Contents, sheet: string, place: Place): readonly Reference[] => {
   const there = contents.sheets.get(sheet);
   const formula = there ? formulaAt(there, place) : "";
-  return formula === "" ? [] : referencesIn(formula, sheet, contents);
+  if (formula === "") return [];
+  const { names, references } = known(contents);
+  const key = `${sheet}\n${formula}`;
+  const found = references.get(key) ?? referencesIn(formula, sheet, contents, names);
+  references.set(key, found);
+  return found;
 };

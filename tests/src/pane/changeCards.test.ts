@@ -1,0 +1,102 @@
+/** @jest-environment jsdom */
+import { TextEncoder } from "node:util";
+import { h, render } from "preact";
+import { ChangeCards } from "../../../src/pane/change/ChangeCards";
+import { excelHost } from "../../../src/hosts/excel/excelHost";
+import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
+import { smallOrder } from "../../support/smallOrder";
+
+jest.setTimeout(60_000);
+
+// Browsers have it; the stand-in of one that the test runs in doesn't.
+globalThis.TextEncoder = TextEncoder;
+
+/** Waits until something holds, as a person would. */
+const until = async (holds: () => boolean, what: string): Promise<void> => {
+  for (let wait = 0; wait < 400; wait++) {
+    if (holds()) return;
+    await new Promise((resolve) => setTimeout(resolve, 10));
+  }
+  throw new Error(`never comes: ${what}; there is: ${document.body.textContent}`);
+};
+
+const cards = async () => {
+  const workbook = fakeWorkbook();
+  const excel = excelHost(fakeExcel(workbook), () =>
+    Promise.reject(new Error("no picture was to be inserted")),
+  );
+  await excel.write(smallOrder([["panels", 10, 100]]));
+  document.body.innerHTML = "<div></div>";
+  const element = document.body.firstElementChild as HTMLElement;
+  let changed: () => void = () => undefined;
+  // The stand-in has no events: the test tells when the workbook has changed.
+  const host = {
+    ...excel,
+    watch: (listener: () => void) => {
+      changed = listener;
+      listener();
+      return () => undefined;
+    },
+  };
+  render(h(ChangeCards, { host, isShown: true }), element);
+  return {
+    workbook,
+    host,
+    press: (label: string): void => {
+      const button = [...element.querySelectorAll("button")].find(({ textContent }) => textContent === label);
+      if (!button) throw new Error(`no button says "${label}"`);
+      button.click();
+    },
+    says: (text: string) => until(() => element.textContent?.includes(text) ?? false, text),
+    offers: async (name: string, option: string): Promise<void> => {
+      changed();
+      const select = (): HTMLSelectElement | null => element.querySelector(`select[name="${name}"]`);
+      await until(() => select()?.value === option, option);
+    },
+    fill: async (name: string, value: string): Promise<void> => {
+      const input = element.querySelector<HTMLInputElement>(`input[name="${name}"]`);
+      if (!input) throw new Error(`no field ${name}`);
+      input.value = value;
+      input.dispatchEvent(new Event("input", { bubbles: true }));
+      // The card takes it up a moment later.
+      await new Promise((resolve) => setTimeout(resolve, 20));
+    },
+  };
+};
+
+describe("the cards of change orders, beside Excel's stand-in", () => {
+  it("freeze, compare and post; each says what it wrote", async () => {
+    const { workbook, press, says, offers, fill } = await cards();
+    press("Make change order");
+    await says("Freeze an order first: a change order goes on from a signed base.");
+    press("Write ledger lines");
+    await says("Make a change order first: its total is what is posted.");
+    await fill("freeze-date", "");
+    press("Freeze the order");
+    await says("Give a date first. Nothing was written.");
+    await fill("freeze-date", "2026-06-01");
+    press("Freeze the order");
+    await says('Added "Signed 1". No other sheet was changed.');
+    expect(workbook.sheets.find(({ name }) => name === "Signed 1")?.isProtected).toBe(true);
+    await offers("change-base", "Signed 1");
+    workbook.sheets[0]?.cells.set("G3", { formula: 13 });
+    press("Make change order");
+    await says('Added "Change order 1" and "Signed 2". No other sheet was changed.');
+    await offers("ledger-change-order", "Change order 1");
+    await offers("change-base", "Signed 2");
+    for (const use of ["receivable", "retainage", "revenue", "tax"]) await fill(`account-${use}`, "1000");
+    press("Write ledger lines");
+    await says('Added "Ledger 1". No other sheet was changed.');
+    // Excel saves files itself.
+    expect(document.body.textContent).not.toContain("as .csv");
+  });
+
+  it("take a frozen order away again", async () => {
+    const { host, press, says } = await cards();
+    press("Freeze the order");
+    await says('Added "Signed 1".');
+    press("Undo");
+    await says("Undone: the sheets are gone, and nothing else has changed.");
+    expect((await host.existing()).sheets).toEqual(["Order"]);
+  });
+});
