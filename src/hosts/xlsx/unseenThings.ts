@@ -9,6 +9,7 @@ const PARTS: readonly (readonly [path: RegExp, one: string, many: string])[] = [
   [/^xl\/pivotTables\/[^/]*\.xml$/i, "pivot table", "pivot tables"],
   [/^xl\/vbaProject\.bin$/i, "macro project", "macro projects"],
   [/^xl\/media\/[^/]*$/i, "picture", "pictures"],
+  [/^xl\/drawings\/drawing[^/]*\.xml$/i, "sheet with drawings", "sheets with drawings"],
   [/^xl\/comments[^/]*\.xml$|^xl\/comments\/[^/]*\.xml$/i, "sheet with comments", "sheets with comments"],
   [/^xl\/tables\/[^/]*\.xml$/i, "table", "tables"],
   [/^xl\/externalLinks\/[^/]*\.xml$/i, "link to another workbook", "links to other workbooks"],
