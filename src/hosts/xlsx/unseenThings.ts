@@ -9,7 +9,6 @@ const PARTS: readonly (readonly [path: RegExp, one: string, many: string])[] = [
   [/^xl\/pivotTables\/[^/]*\.xml$/i, "pivot table", "pivot tables"],
   [/^xl\/vbaProject\.bin$/i, "macro project", "macro projects"],
   [/^xl\/media\/[^/]*$/i, "picture", "pictures"],
-  [/^xl\/drawings\/drawing[^/]*\.xml$/i, "sheet with drawings", "sheets with drawings"],
   [/^xl\/comments[^/]*\.xml$|^xl\/comments\/[^/]*\.xml$/i, "sheet with comments", "sheets with comments"],
   [/^xl\/tables\/[^/]*\.xml$/i, "table", "tables"],
   [/^xl\/externalLinks\/[^/]*\.xml$/i, "link to another workbook", "links to other workbooks"],
@@ -17,6 +16,10 @@ const PARTS: readonly (readonly [path: RegExp, one: string, many: string])[] = [
   [/^xl\/ctrlProps\/[^/]*\.xml$/i, "form control", "form controls"],
   [/^_xmlsignatures\/sig[^/]*\.xml$/i, "digital signature", "digital signatures"],
 ];
+
+/** A drawing part is also what a chart or a picture stands in: only one with shapes is a drawing to the eye. */
+const DRAWING_PART = /^xl\/drawings\/drawing[^/]*\.xml$/i;
+const SHAPE = /<(?:\w+:)?(?:sp|cxnSp)[\s>]/;
 
 /** Elements of a sheet that we carry and don't show. */
 const ELEMENTS: readonly (readonly [name: string, one: string, many: string])[] = [
@@ -52,6 +55,12 @@ export const unseenThings = ({ parts }: XlsxFile): string[] => {
   return [
     ...PARTS.flatMap(([path, one, many]) =>
       counted(paths.filter((each) => path.test(each)).length, one, many),
+    ),
+    ...counted(
+      paths.filter((path) => DRAWING_PART.test(path) && SHAPE.test(new TextDecoder().decode(parts.get(path))))
+        .length,
+      "sheet with drawings",
+      "sheets with drawings",
     ),
     ...ELEMENTS.flatMap(([name, one, many]) => counted(inSheets.get(name) ?? 0, one, many)),
   ];

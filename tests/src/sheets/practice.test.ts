@@ -3,6 +3,7 @@ import { UNITS } from "../../../functions/practice/measuring";
 import { localCatalogue } from "../../../src/hosts/local/catalogue";
 import { createHeadlessEngine } from "../../../src/hosts/local/headless";
 import { planBook } from "../../../src/hosts/xlsx/planBook";
+import { unseenThings } from "../../../src/hosts/xlsx/unseenThings";
 import { openXlsx, saveXlsx } from "../../../src/hosts/xlsx/xlsxFile";
 import type { VersionOptions } from "../../../src/practice/classOptions";
 import { problemsOf } from "../../../src/practice/practiceClass";
@@ -134,6 +135,12 @@ describe("a student's file", () => {
     const rafter = new TextDecoder().decode(parts.get("xl/worksheets/sheet4.xml"));
     expect(rafter).toContain('prompt="Write feet, inches and sixteenths."');
     expect(rafter).toContain('errorStyle="warning"');
+  });
+
+  it("says on opening that it holds drawings", () => {
+    const version = versionOf();
+    const unseen = unseenThings(openXlsx(studentFile(problemsOf(version), version)));
+    expect(unseen).toContain("10 sheets with drawings");
   });
 
   it("prints the seed on every sheet", () => {
