@@ -2,8 +2,8 @@ import { practiceFiles, type NamedFile } from "../hosts/xlsx/practiceFiles";
 import { openXlsx } from "../hosts/xlsx/xlsxFile";
 import { readStudentFile } from "../practice/marking/readStudentFile";
 import { markStudent } from "../practice/marking/student";
-import type { ClassOptions } from "../practice/practiceClass";
-import { TOPICS } from "../practice/topics/index";
+import type { ClassOptions } from "../practice/classOptions";
+import { TOPIC_IDS } from "../practice/topicTitles";
 import { markingSheets } from "../sheets/practice/markingSheets";
 import type { BenchRow } from "./measure";
 
@@ -15,7 +15,7 @@ const CLASS: ClassOptions = {
   seed: "2611",
   level: "full roof",
   units: "feet and inches",
-  set: { kind: "topics", topics: TOPICS.map(({ id }) => id), problems: 12 },
+  set: { kind: "topics", topics: TOPIC_IDS, problems: 12 },
   versions: STUDENTS,
 };
 

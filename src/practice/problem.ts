@@ -2,6 +2,7 @@ import type { Level } from "../../functions/practice/level";
 import type { Measuring } from "../../functions/practice/measuring";
 import type { Random } from "../../functions/practice/random";
 import type { Figure } from "../pictures/figure";
+import { TOPIC_TITLES, type TopicId } from "./topicTitles";
 
 /** What every problem of a class has in common. */
 export interface Setting {
@@ -80,7 +81,7 @@ export interface Solution {
 export type Facts = Readonly<Record<string, number>>;
 
 export interface Problem {
-  readonly topic: string;
+  readonly topic: TopicId;
   /** What the problem was made of, for those who want to work it out another way. */
   readonly facts: Facts;
   readonly question: Question;
@@ -89,8 +90,7 @@ export interface Problem {
 
 /** A kind of problem: how its measures are drawn, and what is made of them. */
 export interface Topic<F extends Facts = Facts> {
-  readonly id: string;
-  readonly title: string;
+  readonly id: TopicId;
   /** What to say in class where many got it wrong. */
   readonly teachAgain: string;
   draw(random: Random, setting: Setting): F;
@@ -104,7 +104,7 @@ export const problemOf = <F extends Facts>(topic: Topic<F>, facts: F, setting: S
   return {
     topic: topic.id,
     facts,
-    question: { title: topic.title, ...topic.ask(facts, setting), fields },
+    question: { title: TOPIC_TITLES[topic.id], ...topic.ask(facts, setting), fields },
     solution,
   };
 };

@@ -1,11 +1,5 @@
-import {
-  checkClass,
-  classLine,
-  problemsOf,
-  versionLetters,
-  versionsOf,
-  type ClassOptions,
-} from "../../practice/practiceClass";
+import { checkClass, versionLetters, versionsOf, type ClassOptions } from "../../practice/classOptions";
+import { classLine, problemsOf } from "../../practice/practiceClass";
 import { coursePlanSheet } from "../../sheets/practice/coursePlanSheet";
 import { keySheet } from "../../sheets/practice/keySheet";
 import { sheetsOf, studentSheets } from "../../sheets/practice/studentSheets";

@@ -1,4 +1,5 @@
 import type { XmlElement } from "./xml";
+import type { Parts } from "./zip";
 
 /** Parts of a package that we carry and don't show, by where they stand. */
 const PARTS: readonly (readonly [path: RegExp, one: string, many: string])[] = [
@@ -14,6 +15,10 @@ const PARTS: readonly (readonly [path: RegExp, one: string, many: string])[] = [
   [/^xl\/ctrlProps\/[^/]*\.xml$/i, "form control", "form controls"],
   [/^_xmlsignatures\/sig[^/]*\.xml$/i, "digital signature", "digital signatures"],
 ];
+
+/** A drawing part is also what a chart or a picture stands in: only one with shapes is a drawing to the eye. */
+const DRAWING_PART = /^xl\/drawings\/drawing[^/]*\.xml$/i;
+const SHAPE = /<(?:\w+:)?(?:sp|cxnSp)[\s>]/;
 
 /** Elements of a sheet that we carry and don't show. */
 const ELEMENTS: readonly (readonly [name: string, one: string, many: string])[] = [
@@ -44,17 +49,23 @@ export const countUnseen = (sheet: XmlElement): ReadonlyMap<string, number> =>
     ]),
   );
 
+const holdsDrawing = ([path, bytes]: readonly [string, Uint8Array]): boolean =>
+  DRAWING_PART.test(path) && SHAPE.test(new TextDecoder().decode(bytes));
+
 /** What a file holds that isn't shown, in words: `2 charts`, `1 macro project`. */
-export const unseenThings = (
-  paths: readonly string[],
-  inSheets: readonly ReadonlyMap<string, number>[],
-): string[] => [
-  ...PARTS.flatMap(([path, one, many]) => counted(paths.filter((each) => path.test(each)).length, one, many)),
-  ...ELEMENTS.flatMap(([name, one, many]) =>
-    counted(
-      inSheets.reduce((sum, counts) => sum + (counts.get(name) ?? 0), 0),
-      one,
-      many,
+export const unseenThings = (parts: Parts, inSheets: readonly ReadonlyMap<string, number>[]): string[] => {
+  const paths = [...parts.keys()];
+  return [
+    ...PARTS.flatMap(([path, one, many]) =>
+      counted(paths.filter((each) => path.test(each)).length, one, many),
     ),
-  ),
-];
+    ...counted([...parts].filter(holdsDrawing).length, "sheet with drawings", "sheets with drawings"),
+    ...ELEMENTS.flatMap(([name, one, many]) =>
+      counted(
+        inSheets.reduce((sum, counts) => sum + (counts.get(name) ?? 0), 0),
+        one,
+        many,
+      ),
+    ),
+  ];
+};

@@ -18,7 +18,7 @@ export const openXlsx = (bytes: Uint8Array): XlsxFile => {
   const parts = readZip(bytes);
   const inSheets: ReturnType<typeof countUnseen>[] = [];
   const book = readBook(parts, (sheet) => inSheets.push(countUnseen(sheet)));
-  return { bytes, parts, book, unseen: unseenThings([...parts.keys()], inSheets) };
+  return { bytes, parts, book, unseen: unseenThings(parts, inSheets) };
 };
 
 const isSame = (before: Parts, now: Parts): boolean =>

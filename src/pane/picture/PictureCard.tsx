@@ -1,4 +1,5 @@
 import type { Host } from "../../hosts/host";
+import { FigurePicture } from "./FigurePicture";
 import { PlanePicture } from "./PlanePicture";
 import { RoofPicture } from "./RoofPicture";
 import { useSight } from "./useSight";
@@ -20,6 +21,7 @@ export const PictureCard = ({ host, isShown }: { host: Host; isShown: boolean })
           sheet={sight.view.sheet}
         />
       )}
+      {sight?.kind === "figure" && <FigurePicture figure={sight.figure} title={sight.title} />}
       {sight?.kind === "roof" && <RoofPicture host={host} roof={sight.roof} sheet={sight.view.sheet} />}
     </section>
   );

@@ -2,7 +2,7 @@ import { useRef, useState } from "preact/hooks";
 import { LEVELS, type Level } from "../../../functions/practice/level";
 import { UNITS, type Units } from "../../../functions/practice/measuring";
 import { failureInWords } from "../../failureInWords";
-import { checkClass, LIMITS } from "../../practice/practiceClass";
+import { checkClass, LIMITS } from "../../practice/classOptions";
 import type { HandOut } from "../paneHost";
 import { classOptionsOf, newSeed, type ClassForm } from "./classForm";
 import { TopicChoices } from "./TopicChoices";

@@ -1,14 +1,14 @@
 import type { Level } from "../../../functions/practice/level";
 import type { Units } from "../../../functions/practice/measuring";
-import type { ClassOptions } from "../../practice/practiceClass";
-import { TOPICS } from "../../practice/topics/index";
+import type { ClassOptions } from "../../practice/classOptions";
+import { TOPIC_IDS, type TopicId } from "../../practice/topicTitles";
 
 /** What stands in the card's fields. */
 export interface ClassForm {
   readonly set: "topics" | "course";
   readonly level: Level;
   readonly units: Units;
-  readonly topics: readonly string[];
+  readonly topics: readonly TopicId[];
   readonly problems: string;
   readonly versions: string;
   readonly seed: string;
@@ -21,7 +21,7 @@ export const firstForm = (): ClassForm => ({
   set: "topics",
   level: "half day",
   units: "feet and inches",
-  topics: TOPICS.map(({ id }) => id),
+  topics: TOPIC_IDS,
   problems: "12",
   versions: "2",
   seed: newSeed(),

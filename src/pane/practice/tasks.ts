@@ -7,7 +7,7 @@ import { checkPage } from "../../practice/marking/checkPage";
 import { pastedAnswers } from "../../practice/marking/pastedAnswers";
 import { readStudentFile } from "../../practice/marking/readStudentFile";
 import { markStudent, type HandedIn } from "../../practice/marking/student";
-import type { ClassOptions } from "../../practice/practiceClass";
+import type { ClassOptions } from "../../practice/classOptions";
 import { freeName } from "../../sheets/freeName";
 import { markingInWords, markingSheets } from "../../sheets/practice/markingSheets";
 

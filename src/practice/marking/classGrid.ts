@@ -1,9 +1,10 @@
 import { TOPICS } from "../topics/index";
+import { TOPIC_IDS, TOPIC_TITLES, type TopicId } from "../topicTitles";
 import type { Verdict } from "./markAnswer";
 import type { MarkedAnswer, MarkedStudent } from "./student";
 
 export interface TopicResult {
-  readonly id: string;
+  readonly id: TopicId;
   readonly title: string;
   readonly counts: Readonly<Record<Verdict, number>>;
   /** Right ones among those asked. */
@@ -46,23 +47,23 @@ const slipsOf = (answers: readonly MarkedAnswer[]): TopicResult["slips"] => {
 /** The class by topic, and what to teach again. */
 export const classGrid = (students: readonly MarkedStudent[]): ClassGrid => {
   const all = students.flatMap(({ answers }) => answers);
-  const asked = TOPICS.filter(({ id }) => all.some(({ topic }) => topic === id));
-  const topics = asked.map(({ id, title, teachAgain }): TopicResult => {
+  const asked = TOPIC_IDS.filter((id) => all.some(({ topic }) => topic === id));
+  const topics = asked.map((id): TopicResult => {
     const answers = all.filter(({ topic }) => topic === id);
     return {
       id,
-      title,
+      title: TOPIC_TITLES[id],
       counts: countsOf(answers),
       shareRight: shareRight(answers) ?? 0,
       slips: slipsOf(answers),
-      teachAgain,
+      teachAgain: TOPICS[id].teachAgain,
     };
   });
   return {
     topics,
     rows: students.map((student) => ({
       student,
-      shares: asked.map(({ id }) => shareRight(student.answers.filter(({ topic }) => topic === id))),
+      shares: asked.map((id) => shareRight(student.answers.filter(({ topic }) => topic === id))),
     })),
     toTeachAgain: topics
       .filter((topic) => topic.shareRight < ENOUGH)

@@ -1,7 +1,8 @@
 import Papa from "papaparse";
 import { InputError } from "../../../shared/inputError";
 import { columnOf } from "../../sheets/address";
-import { problemsOf, versionLetters, type ClassOptions } from "../practiceClass";
+import { versionLetters, type ClassOptions } from "../classOptions";
+import { problemsOf } from "../practiceClass";
 import type { HandedIn } from "./student";
 
 /** A class's answers that were collected on paper: a line a student, with name, version, and then every answer in order. */

@@ -1,6 +1,7 @@
 import { isBlank, type Cell } from "../../../shared/cell";
-import { versionLetters, type VersionOptions } from "../practiceClass";
+import { versionLetters, type VersionOptions } from "../classOptions";
 import type { Problem } from "../problem";
+import type { TopicId } from "../topicTitles";
 import { markAnswer, type Marked } from "./markAnswer";
 
 /** What one student handed in: a cell for each answer, problem by problem. */
@@ -15,7 +16,7 @@ export interface HandedIn {
 
 export interface MarkedAnswer extends Marked {
   readonly problem: number;
-  readonly topic: string;
+  readonly topic: TopicId;
   readonly label: string;
   /** As the student wrote it. */
   readonly wrote: string;

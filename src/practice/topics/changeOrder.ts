@@ -61,7 +61,6 @@ const TAX: Slips<ChangeOrderFacts> = {
 
 export const changeOrderTopic: Topic<ChangeOrderFacts> = {
   id: "change order",
-  title: "Change order",
   teachAgain:
     "Write before and after side by side, match by item, and give every line its sign before adding up.",
   draw: (random, { level }) => {

@@ -36,7 +36,6 @@ const LINE: Slips<CoursesFacts> = {
 
 export const coursesTopic: Topic<CoursesFacts> = {
   id: "courses",
-  title: "Courses",
   teachAgain:
     "Walk the tape up a slope drawn on the board: the first course stands on the eave, and a course that is begun is counted.",
   draw: (random, { level, measuring }) => ({

@@ -33,7 +33,6 @@ const ENDS = 2;
 
 export const fastenersTopic: Topic<FastenerFacts> = {
   id: "fasteners",
-  title: "Clips and nails",
   teachAgain:
     "Count the posts of a fence and the gaps between them: there is one post more, and no gap may be wider than the spacing.",
   draw: (random, { level, measuring }) => ({

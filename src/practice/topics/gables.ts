@@ -72,7 +72,6 @@ const ofFour = (runIn: number, setting: Setting): Allowance => {
 
 export const gablesTopic: Topic<GableFacts> = {
   id: "gables",
-  title: "Gables",
   teachAgain:
     "Fold a sheet of card into a gable roof: two sides, four sloping edges, and the flat card is larger than its shadow.",
   draw: (random, { level, measuring }) => {

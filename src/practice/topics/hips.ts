@@ -35,7 +35,6 @@ const ANGLE: Slips<HipFacts> = {
 
 export const hipsTopic: Topic<HipFacts> = {
   id: "hips",
-  title: "Hips and valleys",
   teachAgain:
     "Stand a stick along a hip of the folded card: seen from above it runs at 45°, on the face it doesn't, and it is longer than a rafter.",
   draw: (random, { measuring }) => ({

@@ -1,4 +1,5 @@
 import type { Facts, Topic } from "../problem";
+import type { TopicId } from "../topicTitles";
 import { changeOrderTopic } from "./changeOrder";
 import { coursesTopic } from "./courses";
 import { fastenersTopic } from "./fasteners";
@@ -15,18 +16,18 @@ import { underlaymentTopic } from "./underlayment";
 /** A topic among others: it makes its own measures, and takes no other's. */
 const listed = <F extends Facts>(topic: Topic<F>): Topic => topic as unknown as Topic;
 
-/** Every topic, in the order in which a class comes to it. */
-export const TOPICS: readonly Topic[] = [
-  listed(tapeTopic),
-  listed(pitchTopic),
-  listed(rafterTopic),
-  listed(coursesTopic),
-  listed(startersTopic),
-  listed(gablesTopic),
-  listed(hipsTopic),
-  listed(trimTopic),
-  listed(fastenersTopic),
-  listed(underlaymentTopic),
-  listed(orderTopic),
-  listed(changeOrderTopic),
-];
+/** How each topic's problems are made. */
+export const TOPICS: Readonly<Record<TopicId, Topic>> = {
+  tape: listed(tapeTopic),
+  pitch: listed(pitchTopic),
+  rafter: listed(rafterTopic),
+  courses: listed(coursesTopic),
+  starters: listed(startersTopic),
+  gables: listed(gablesTopic),
+  hips: listed(hipsTopic),
+  trim: listed(trimTopic),
+  fasteners: listed(fastenersTopic),
+  underlayment: listed(underlaymentTopic),
+  order: listed(orderTopic),
+  "change order": listed(changeOrderTopic),
+};

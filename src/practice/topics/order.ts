@@ -52,7 +52,6 @@ const PACKS: Slips<OrderFacts> = {
 
 export const orderTopic: Topic<OrderFacts> = {
   id: "order",
-  title: "Order",
   teachAgain:
     "Price one pack too few against one too many: order whole packs, the waste counted before rounding up.",
   draw: (random, { level, measuring }) => {

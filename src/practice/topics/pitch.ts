@@ -46,7 +46,6 @@ const steepness = (facts: PitchFacts, { measuring }: Setting): Answer => {
 
 export const pitchTopic: Topic<PitchFacts> = {
   id: "pitch",
-  title: "Pitch",
   teachAgain:
     "Hold the level, measure plumb: rise over run, the run from the wall to below the ridge, never the span.",
   draw: (random, { level, measuring }) => {

@@ -51,7 +51,6 @@ export const factorAllowance = (levelIn: number, { measuring }: Setting): Allowa
 
 export const rafterTopic: Topic<RafterFacts> = {
   id: "rafter",
-  title: "Rafter factor",
   teachAgain:
     "Step a rise and run off with the square, then measure the slant: the factor is the slant for each level foot.",
   draw: (random, { level, measuring }) => ({

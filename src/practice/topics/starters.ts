@@ -47,7 +47,6 @@ const SETS: Slips<StarterFacts> = {
 
 export const startersTopic: Topic<StarterFacts> = {
   id: "starters",
-  title: "Stagger and starters",
   teachAgain:
     "Lay four starters on the floor in turn: full, half, three-quarter, quarter; then take the setback off and put the fold on.",
   draw: (random, { level, measuring }) => ({

@@ -61,7 +61,6 @@ export const tapeMarkIn = ({ level, measuring }: Setting): number =>
 
 export const tapeTopic: Topic<TapeFacts> = {
   id: "tape",
-  title: "Reading a tape",
   teachAgain:
     "Read marks aloud in turn, from a whole foot on; name the marks between two inches before reading one.",
   draw: (random, setting) => {

@@ -33,7 +33,6 @@ const USED: Slips<TrimFacts> = {
 
 export const trimTopic: Topic<TrimFacts> = {
   id: "trim",
-  title: "Trim cuts",
   teachAgain: "Lap two strips of card: each piece after the first covers the stock less one lap.",
   draw: (random, { measuring }) => ({
     runIn: measuring.drawLengthIn(random, 22, 58),

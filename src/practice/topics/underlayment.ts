@@ -38,7 +38,6 @@ const ROLLS: Slips<UnderlaymentFacts> = {
 
 export const underlaymentTopic: Topic<UnderlaymentFacts> = {
   id: "underlayment",
-  title: "Underlayment",
   teachAgain:
     "Lay three strips of paper with their laps: each course after the first gains the roll's width less one lap.",
   draw: (random, { measuring }) => ({

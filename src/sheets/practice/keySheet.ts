@@ -1,4 +1,5 @@
-import { classLine, versionLetters, type VersionOptions } from "../../practice/practiceClass";
+import { versionLetters, type VersionOptions } from "../../practice/classOptions";
+import { classLine } from "../../practice/practiceClass";
 import type { Answer, Problem, ShownMistake } from "../../practice/problem";
 import type { PaperSheet } from "../paper";
 import { formula, text } from "../plan";

@@ -1,4 +1,5 @@
-import { classLine, type VersionOptions } from "../../practice/practiceClass";
+import type { VersionOptions } from "../../practice/classOptions";
+import { classLine } from "../../practice/practiceClass";
 import type { Question } from "../../practice/problem";
 import type { Place } from "../address";
 import type { PaperSheet } from "../paper";

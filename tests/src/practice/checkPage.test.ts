@@ -1,6 +1,7 @@
 import type { Cell } from "../../../shared/cell";
 import { checkPage } from "../../../src/practice/marking/checkPage";
-import { problemsOf, type VersionOptions } from "../../../src/practice/practiceClass";
+import type { VersionOptions } from "../../../src/practice/classOptions";
+import { problemsOf } from "../../../src/practice/practiceClass";
 import type { SheetInView } from "../../../src/sheets/inView";
 import { studentSheets } from "../../../src/sheets/practice/studentSheets";
 

@@ -9,9 +9,10 @@ import { markAnswer } from "../../../src/practice/marking/markAnswer";
 import { pastedAnswers } from "../../../src/practice/marking/pastedAnswers";
 import { readStudentFile } from "../../../src/practice/marking/readStudentFile";
 import { markStudent } from "../../../src/practice/marking/student";
-import { problemsOf, type VersionOptions } from "../../../src/practice/practiceClass";
+import type { VersionOptions } from "../../../src/practice/classOptions";
+import { problemsOf } from "../../../src/practice/practiceClass";
 import type { Answer, Problem } from "../../../src/practice/problem";
-import { TOPICS } from "../../../src/practice/topics/index";
+import { TOPIC_IDS } from "../../../src/practice/topicTitles";
 import type { Place } from "../../../src/sheets/address";
 import { markingInWords, markingSheets } from "../../../src/sheets/practice/markingSheets";
 import { sheetsOf, studentSheets } from "../../../src/sheets/practice/studentSheets";
@@ -19,7 +20,7 @@ import { convert, describeWithLibreOffice } from "../../support/libreOffice";
 
 jest.setTimeout(120_000);
 
-const ALL = TOPICS.map(({ id }) => id);
+const ALL = TOPIC_IDS;
 const VERSION: VersionOptions = {
   seed: "4711",
   version: 0,

@@ -3,14 +3,15 @@ import { UNITS } from "../../../functions/practice/measuring";
 import { readLengthText } from "../../../shared/lengthText";
 import { localCatalogue } from "../../../src/hosts/local/catalogue";
 import { createHeadlessEngine } from "../../../src/hosts/local/headless";
-import { classLine, checkClass, problemsOf, readClassLine } from "../../../src/practice/practiceClass";
+import { checkClass } from "../../../src/practice/classOptions";
+import { classLine, problemsOf, readClassLine } from "../../../src/practice/practiceClass";
 import type { Problem } from "../../../src/practice/problem";
-import { TOPICS } from "../../../src/practice/topics/index";
+import { TOPIC_IDS } from "../../../src/practice/topicTitles";
 import { straightAnswer } from "./straightFormulas";
 
 jest.setTimeout(120_000);
 
-const ALL = TOPICS.map(({ id }) => id);
+const ALL = TOPIC_IDS;
 const ALL_TOPICS = { kind: "topics", topics: ALL, problems: ALL.length } as const;
 const SEEDS = 1000;
 

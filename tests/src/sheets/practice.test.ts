@@ -4,9 +4,10 @@ import { localCatalogue } from "../../../src/hosts/local/catalogue";
 import { createHeadlessEngine } from "../../../src/hosts/local/headless";
 import { planBook } from "../../../src/hosts/xlsx/planBook";
 import { openXlsx, saveXlsx } from "../../../src/hosts/xlsx/xlsxFile";
-import { problemsOf, type VersionOptions } from "../../../src/practice/practiceClass";
+import type { VersionOptions } from "../../../src/practice/classOptions";
+import { problemsOf } from "../../../src/practice/practiceClass";
 import type { Problem } from "../../../src/practice/problem";
-import { TOPICS } from "../../../src/practice/topics/index";
+import { TOPIC_IDS, TOPIC_TITLES } from "../../../src/practice/topicTitles";
 import { keySheet } from "../../../src/sheets/practice/keySheet";
 import { sheetsOf, studentSheets } from "../../../src/sheets/practice/studentSheets";
 import { convert, describeWithLibreOffice } from "../../support/libreOffice";
@@ -18,7 +19,7 @@ const versionOf = (more: Partial<VersionOptions> = {}): VersionOptions => ({
   version: 0,
   level: "full roof",
   units: "feet and inches",
-  set: { kind: "topics", topics: TOPICS.map(({ id }) => id), problems: 12 },
+  set: { kind: "topics", topics: TOPIC_IDS, problems: 12 },
   ...more,
 });
 
@@ -124,7 +125,7 @@ describe("a student's file", () => {
     const { parts, book } = openXlsx(studentFile(problemsOf(version), version));
     expect(book.sheets.map(({ name }) => name)).toEqual([
       "Start",
-      ...TOPICS.map(({ title }, index) => `${index + 1} ${title}`),
+      ...TOPIC_IDS.map((id, index) => `${index + 1} ${TOPIC_TITLES[id]}`),
     ]);
     for (let sheet = 1; sheet <= 13; sheet++) {
       const xml = new TextDecoder().decode(parts.get(`xl/worksheets/sheet${sheet}.xml`));
@@ -133,6 +134,12 @@ describe("a student's file", () => {
     const rafter = new TextDecoder().decode(parts.get("xl/worksheets/sheet4.xml"));
     expect(rafter).toContain('prompt="Write feet, inches and sixteenths."');
     expect(rafter).toContain('errorStyle="warning"');
+  });
+
+  it("says on opening that it holds drawings", () => {
+    const version = versionOf();
+    const { unseen } = openXlsx(studentFile(problemsOf(version), version));
+    expect(unseen).toContain("10 sheets with drawings");
   });
 
   it("prints the seed on every sheet", () => {

@@ -1,0 +1,83 @@
+import type { Figure, Mark } from "./figure";
+import type { Palette } from "./palette";
+import type { PictureOptions } from "./pictureOptions";
+import { element, line, px, text } from "./svg";
+import { svgPicture } from "./svgPicture";
+
+/** Room for the title above the figure. */
+const TITLE_HEIGHT = 34;
+const ARROW = "gw-figure-arrow";
+
+const figureStyle = ({ rules, colour }: Palette): string =>
+  rules +
+  [
+    `.gw-figure .gw-paper{fill:${colour("paper")}}`,
+    `.gw-figure text{font:13px "Segoe UI",system-ui,sans-serif;fill:${colour("ink")};text-anchor:middle;dominant-baseline:middle}`,
+    `.gw-figure .gw-title{font-size:16px;font-weight:600}`,
+    `.gw-figure .gw-start{text-anchor:start}`,
+    `.gw-figure line,.gw-figure polygon{stroke:${colour("ink")};stroke-width:.75}`,
+    `.gw-figure .gw-edge{stroke-width:2}`,
+    `.gw-figure .gw-dashed{stroke-dasharray:5 4}`,
+    `.gw-figure .gw-metal{fill:${colour("whole")}}`,
+    `.gw-figure .gw-wall{fill:${colour("wall-light")}}`,
+    `.gw-figure .gw-pointer{fill:${colour("warn")}}`,
+    `.gw-figure .gw-head{fill:${colour("ink")}}`,
+  ].join("");
+
+const markText = (mark: Mark, arrow: string): string => {
+  switch (mark.kind) {
+    case "line":
+      return mark.spots
+        .slice(1)
+        .map((to, index) => {
+          const from = mark.spots[index] ?? to;
+          return line(from.x, from.y, to.x, to.y, `gw-${mark.weight}`);
+        })
+        .join("");
+    case "dimension": {
+      const { from, to } = mark;
+      const ends = { "marker-start": `url(#${arrow})`, "marker-end": `url(#${arrow})` };
+      return element("line", { x1: from.x, y1: from.y, x2: to.x, y2: to.y, ...ends });
+    }
+    case "face":
+      return element("polygon", {
+        points: mark.spots.map(({ x, y }) => `${px(x)},${px(y)}`).join(" "),
+        class: `gw-${mark.fill}`,
+      });
+    case "words":
+      return text(mark.at.x, mark.at.y, mark.text, mark.align === "start" ? { class: "gw-start" } : {});
+  }
+};
+
+/** A figure as an SVG file. */
+export const figureSvg = ({ width, height, description, marks }: Figure, options: PictureOptions): string => {
+  const arrow = `${options.id}-${ARROW}`;
+  const head = element("path", { d: "M0 0L8 4L0 8Z", class: "gw-head" });
+  const marker = element(
+    "marker",
+    {
+      id: arrow,
+      viewBox: "0 0 8 8",
+      refX: 8,
+      refY: 4,
+      markerWidth: 9,
+      markerHeight: 9,
+      orient: "auto-start-reverse",
+    },
+    head,
+  );
+  return svgPicture(options, {
+    width,
+    height: height + TITLE_HEIGHT,
+    description,
+    className: "gw-figure",
+    definitions: [element("style", {}, figureStyle(options.palette)), marker],
+    content: [
+      element(
+        "g",
+        { transform: `translate(0 ${TITLE_HEIGHT})` },
+        ...marks.map((mark) => markText(mark, arrow)),
+      ),
+    ],
+  });
+};

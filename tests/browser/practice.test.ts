@@ -1,0 +1,85 @@
+import { readFile } from "node:fs/promises";
+import { unzipSync } from "fflate";
+import type { Browser } from "playwright-core";
+import { WEB } from "../../src/build/paths";
+import { practiceFiles } from "../../src/hosts/xlsx/practiceFiles";
+import type { ClassOptions } from "../../src/practice/classOptions";
+import { TOPIC_IDS } from "../../src/practice/topicTitles";
+import { serve, type RunningServer } from "../../src/server/server";
+import { describeInBrowser, launch } from "../support/browser";
+import { showPlace, visit, type Visit } from "../support/localPage";
+
+jest.setTimeout(180_000);
+
+const CLASS: ClassOptions = {
+  seed: "2611",
+  level: "half day",
+  units: "feet and inches",
+  set: { kind: "topics", topics: TOPIC_IDS, problems: 12 },
+  versions: 2,
+};
+
+describeInBrowser("a class in the browser", () => {
+  let browser: Browser;
+  let server: RunningServer;
+  let visited: Visit;
+  let files: Readonly<Record<string, Uint8Array>> = {};
+
+  beforeAll(async () => {
+    server = await serve(WEB, 3350);
+    browser = await launch();
+    visited = await visit(browser, server.address);
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+  });
+
+  it("is downloaded, and is the very one that Node makes", async () => {
+    const { page } = visited;
+    await page.getByLabel("Seed").fill(CLASS.seed);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Build and download" }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe("practice-2611.zip");
+    files = unzipSync(await readFile(await download.path()));
+    const inNode = [...practiceFiles(CLASS)];
+    expect(Object.keys(files)).toEqual(inNode.map(({ name }) => name));
+    for (const { name, bytes } of inNode)
+      expect([name, Buffer.compare(Buffer.from(files[name] ?? []), bytes)]).toEqual([name, 0]);
+  });
+
+  it("is marked from its files", async () => {
+    const { page } = visited;
+    await page.getByLabel("Students' files").setInputFiles(
+      ["A", "B"].map((version) => ({
+        name: `${version}.xlsx`,
+        mimeType: "application/octet-stream",
+        buffer: Buffer.from(files[`practice-2611-${version}.xlsx`] ?? []),
+      })),
+    );
+    await page.getByText("2 students, 62 answers, 0 % right.").waitFor();
+    await page.getByRole("button", { name: "Undo" }).click();
+    await page.getByText("Undone: the sheets are gone").waitFor();
+  });
+
+  it("is checked page by page, and its pictures are shown beside it", async () => {
+    const { page, complaints } = visited;
+    await page.getByLabel("Open .xlsx").setInputFiles({
+      name: "A.xlsx",
+      mimeType: "application/octet-stream",
+      buffer: Buffer.from(files["practice-2611-A.xlsx"] ?? []),
+    });
+    // Marking wrote sheets, and took them back.
+    await page.getByRole("button", { name: "Open, drop the changes" }).click();
+    await page.getByText("Opened A.xlsx: 13 sheets.").waitFor();
+    await page.getByText("2 Pitch", { exact: true }).first().click();
+    await page.getByRole("button", { name: "Check the page in front" }).click();
+    await page.getByText("0 of 3 answers right.").waitFor();
+    await showPlace(page, "Picture");
+    await page.getByRole("img", { name: "Pitch" }).waitFor();
+    expect(complaints).toEqual([]);
+  });
+});

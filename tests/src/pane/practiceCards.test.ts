@@ -1,0 +1,138 @@
+/** @jest-environment jsdom */
+import { TextDecoder, TextEncoder } from "node:util";
+import { h, render, type ComponentChild } from "preact";
+import { excelHost } from "../../../src/hosts/excel/excelHost";
+import { openClass } from "../../../src/hosts/excel/openClass";
+import type { HandOut } from "../../../src/pane/paneHost";
+import { PracticeCards } from "../../../src/pane/practice/PracticeCards";
+import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
+
+jest.setTimeout(60_000);
+
+// jsdom has none of its own.
+Object.assign(globalThis, { TextDecoder, TextEncoder });
+
+const show = (card: ComponentChild): HTMLElement => {
+  document.body.innerHTML = "<div></div>";
+  const element = document.body.firstElementChild as HTMLElement;
+  render(card, element);
+  return element;
+};
+
+/** Waits until a text is there, as a person would. */
+const seen = async (element: HTMLElement, text: string): Promise<void> => {
+  for (let wait = 0; wait < 2000; wait++) {
+    if (element.textContent?.includes(text)) return;
+    await new Promise((resolve) => setTimeout(resolve, 5));
+  }
+  throw new Error(`"${text}" never comes; there is: ${element.textContent}`);
+};
+
+const press = (element: HTMLElement, label: string): void => {
+  const button = [...element.querySelectorAll("button")].find(({ textContent }) => textContent === label);
+  if (!button) throw new Error(`no button says "${label}"`);
+  button.click();
+};
+
+const type = async (element: HTMLElement, name: string, value: string): Promise<void> => {
+  const field = element.querySelector<HTMLInputElement>(`[name="${name}"]`);
+  if (!field) throw new Error(`no field ${name}`);
+  field.value = value;
+  field.dispatchEvent(new Event(field.tagName === "SELECT" ? "change" : "input", { bubbles: true }));
+  await new Promise((resolve) => setTimeout(resolve));
+};
+
+const excel = () => {
+  const workbook = fakeWorkbook("Bid");
+  const opened: string[] = [];
+  const host = excelHost(fakeExcel(workbook), () =>
+    Promise.reject(new Error("no picture was to be inserted")),
+  );
+  const handOut = openClass({
+    createWorkbook: (base64 = "") => {
+      opened.push(base64);
+      return Promise.resolve();
+    },
+  });
+  return { workbook, opened, host, handOut };
+};
+
+describe("the card that makes a class, beside Excel's stand-in", () => {
+  it("opens each version and the key", async () => {
+    const { host, handOut, opened } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "class-seed", "7");
+    await type(card, "class-problems", "3");
+    press(card, "Build and open");
+    await seen(card, "Opened 3 workbooks, the key last. Save each from its own window.");
+    expect(opened).toHaveLength(3);
+    // A package begins with PK.
+    for (const file of opened) expect(atob(file).slice(0, 2)).toBe("PK");
+  });
+
+  it("says what can't be built, before it builds", async () => {
+    const { host, handOut, opened } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "class-versions", "9");
+    press(card, "Build and open");
+    await seen(card, "at most 8 at once, and this class has 10");
+    await type(card, "class-versions", "");
+    press(card, "Build and open");
+    await seen(card, "The number of versions is a whole number from 1 to 60, got no number.");
+    expect(opened).toEqual([]);
+  });
+
+  it("can be given up on the way, and then gives nothing", async () => {
+    const { host } = excel();
+    const delivered: unknown[] = [];
+    const handOut: HandOut = {
+      action: "Build and download",
+      deliver: (_, files) => Promise.resolve(`${delivered.push(files)}`),
+    };
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "class-versions", "60");
+    press(card, "Build and download");
+    await seen(card, "Cancel");
+    expect(card.querySelector("progress")?.max).toBe(61);
+    press(card, "Cancel");
+    await seen(card, "Given up: nothing was made.");
+    expect(delivered).toEqual([]);
+  });
+});
+
+describe("the card that marks, beside Excel's stand-in", () => {
+  it("marks pasted rows onto two new sheets, and takes them back", async () => {
+    const { host, handOut, workbook } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "class-seed", "7");
+    await type(card, "marking-pasted", "Ann\tA\t1\nBob\tB\t2");
+    press(card, "Mark what is pasted");
+    await seen(card, "2 students,");
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid", "Class", "Class answers"]);
+    press(card, "Undo");
+    await seen(card, "Undone: the sheets are gone");
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid"]);
+  });
+
+  it("says which files it can't mark", async () => {
+    const { host, handOut, workbook } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    const input = card.querySelector<HTMLInputElement>('[name="marking-files"]') as HTMLInputElement;
+    const odd = {
+      name: "notes.xlsx",
+      arrayBuffer: () => Promise.resolve(new TextEncoder().encode("notes").buffer),
+    };
+    Object.defineProperty(input, "files", { value: [odd] });
+    Object.defineProperty(input, "value", { value: "", writable: true });
+    input.dispatchEvent(new Event("change", { bubbles: true }));
+    await seen(card, "notes.xlsx isn't marked.");
+    expect(workbook.sheets).toHaveLength(1);
+  });
+
+  it("checks nothing where no page is in front", async () => {
+    const { host, handOut } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    press(card, "Check the page in front");
+    await seen(card, "The sheet in front is no problem of a practice workbook");
+  });
+});
