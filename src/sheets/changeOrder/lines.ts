@@ -3,7 +3,7 @@ import { CHANGE, changeCell, EACH_LINE, FIRST_LINE_ROW, termCell, type ChangeCol
 import { lookUp, type Item, type Side } from "./sides";
 
 const MONEY = "#,##0.00;-#,##0.00";
-const COUNT = "#,##0.##";
+const COUNT = "#,##0";
 const FORMATS: Partial<Record<ChangeColumn, string>> = {
   neededBase: COUNT,
   neededNow: COUNT,
