@@ -24,6 +24,8 @@ import { sellPriceSpec } from "./money/sellPrice";
 import { packsSpec } from "./orders/packs";
 import { squaresSpec } from "./orders/squares";
 import { panelValueSpec } from "./panel/panelValue";
+import { answerCheckSpec } from "./practice/answerCheck";
+import { practiceRoofSpec } from "./practice/practiceRoof";
 import { edgeFeetSpec } from "./roof/edgeFeet";
 import { edgeLengthsSpec } from "./roof/edgeLengths";
 import { planeOutlineSpec } from "./roof/planeOutline";
@@ -112,4 +114,6 @@ export const catalogue: readonly FunctionSpec[] = [
   retainageSpec,
   changeOrderSpec,
   sealSpec,
+  practiceRoofSpec,
+  answerCheckSpec,
 ];

@@ -16,6 +16,7 @@ export const CONCEPTS = [
   "deck",
   "orders",
   "money",
+  "practice",
 ] as const;
 type Concept = (typeof CONCEPTS)[number];
 

@@ -1,6 +1,7 @@
 import { extendBench } from "./extendBench";
 import { layoutBench } from "./layoutBench";
 import type { BenchRow } from "./measure";
+import { practiceBench } from "./practiceBench";
 import { refusedRoofs } from "./randomRun";
 import { roofBench } from "./roofBench";
 import { trimBench } from "./trimBench";
@@ -41,7 +42,13 @@ const printRandomRoofs = (): boolean => {
 };
 
 const run = async (): Promise<void> => {
-  const rows = [...layoutBench(), ...(await roofBench()), ...(await trimBench()), ...(await extendBench())];
+  const rows = [
+    ...layoutBench(),
+    ...(await roofBench()),
+    ...(await trimBench()),
+    ...(await extendBench()),
+    ...practiceBench(),
+  ];
   print(inColumns([HEADINGS, ...rows.map(cells)]));
   const limitsKept = rows.every(({ ms, limitMs }) => limitMs === undefined || ms <= limitMs);
   process.exitCode = printRandomRoofs() && limitsKept ? 0 : 1;

@@ -73,6 +73,22 @@ const roofRows = (): BenchRow[] => {
   ]);
 };
 
+const LARGEST_ROOF = 80;
+const LARGEST_ROOFS = 960;
+
+/** Few roofs are hard: so many of the largest that some of these are among them. */
+const largestRoofsRow = (): BenchRow => {
+  const jobs = Array.from({ length: LARGEST_ROOFS }, (_, index) => roofJob(index, LARGEST_ROOF));
+  const { slowestMs, unproved } = timed(jobs);
+  const provedShare = (100 * (LARGEST_ROOFS - unproved)) / LARGEST_ROOFS;
+  return {
+    name: `TRIMCUTS: ${LARGEST_ROOFS} roofs of ${LARGEST_ROOF} pieces, slowest; ${provedShare.toFixed(1)} % proved`,
+    size: LARGEST_ROOF,
+    ms: slowestMs,
+    ratio: 1,
+  };
+};
+
 const SMALL_JOBS = 12;
 const SMALL_SIZE = 9;
 
@@ -121,4 +137,9 @@ const openRows = (): BenchRow[] =>
     : [];
 
 /** Cutting plans of roofs by size, against a general solver, and on the open sets where they are at hand. */
-export const trimBench = async (): Promise<BenchRow[]> => [...roofRows(), await oracleRow(), ...openRows()];
+export const trimBench = async (): Promise<BenchRow[]> => [
+  ...roofRows(),
+  largestRoofsRow(),
+  await oracleRow(),
+  ...openRows(),
+];

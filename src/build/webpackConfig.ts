@@ -6,9 +6,11 @@ import { join } from "node:path";
 import { NormalModuleReplacementPlugin, type Configuration } from "webpack";
 import { catalogue } from "../../functions/index";
 import { functionsMetadata } from "../hosts/excel/metadata";
+import { WORKBOOK_POLICY } from "../contentSecurityPolicy";
 import { helpPages } from "../help/pages";
 import { EmitPlugin } from "./emitPlugin";
 import { ROOT, SOURCE, WEB } from "./paths";
+import { shippedPackages, thirdPartyNotice } from "./thirdParty";
 
 /** Of the Office.js package's 86 MB only these are needed for Excel in English; its scripts come minimized. */
 const OFFICE_JS = join(ROOT, "node_modules/@microsoft/office-js/dist");
@@ -86,10 +88,12 @@ export const webpackConfig = ({ officeJsAddress, siteAddress }: BuildOptions): C
       filename: "index.html",
       template: join(SOURCE, "hosts/local/index.html"),
       chunks: ["local"],
+      policy: WORKBOOK_POLICY,
     }),
     new EmitPlugin("functions.json", () =>
       JSON.stringify(functionsMetadata(catalogue, siteAddress), null, 2),
     ),
+    new EmitPlugin("third-party.txt", () => thirdPartyNotice(shippedPackages())),
     ...helpPages(catalogue).map(({ fileName, html }) => new EmitPlugin(fileName, () => html)),
     new CopyPlugin({
       patterns: [

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { HELP_POLICY } from "../contentSecurityPolicy";
 import { CAUTIONS } from "../sheets/safety";
 
 interface Props {
@@ -12,6 +13,7 @@ export const Page = ({ title, summary, children }: Props) => (
   <html lang="en">
     <head>
       <meta charset="utf-8" />
+      <meta httpEquiv="Content-Security-Policy" content={HELP_POLICY} />
       <meta name="viewport" content="width=device-width, initial-scale=1" />
       <title>{`${title}: Gablewright help`}</title>
       <meta name="description" content={summary} />

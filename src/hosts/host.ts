@@ -5,6 +5,7 @@ import type { Survey } from "../sheets/extend/survey";
 import type { SheetInView } from "../sheets/inView";
 import type { CellPatch, Undo } from "../sheets/patch";
 import type { WorkbookPlan } from "../sheets/plan";
+import type { LongRun } from "./longRun";
 
 /** What stands in a workbook already, as far as a plan must keep out of its way. */
 export interface Existing {
@@ -59,9 +60,9 @@ export interface Host {
   survey(): Promise<Survey>;
   /**
    * Writes into blank cells of a sheet: all of them, or none where one holds something, is merged or protected, or where
-   * anything fails. Returns how to take it back, exactly.
+   * anything fails or the run is cancelled. Returns how to take it back, exactly.
    */
-  put(patch: CellPatch): Promise<Undo>;
+  put(patch: CellPatch, run?: LongRun): Promise<Undo>;
   /** Enters formulas again that were left at #NAME?, where a workbook may be opened before the functions are there. */
   repair?(): Promise<Repaired>;
 }

@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import { failureInWords } from "../failureInWords";
-import type { WorkbookFiles } from "./paneHost";
+import type { FileRun, FileStage, WorkbookFiles } from "./paneHost";
 
 interface Outcome {
   readonly kind: "written" | "failed";
@@ -10,6 +10,7 @@ interface Outcome {
 /** Opens an .xlsx workbook in the place of the one shown, and saves the one shown. */
 export const FileCard = ({ files }: { files: WorkbookFiles }) => {
   const [isBusy, setIsBusy] = useState(false);
+  const [working, setWorking] = useState<FileStage & { readonly cancel: () => void }>();
   const [waiting, setWaiting] = useState<File>();
   const [outcome, setOutcome] = useState<Outcome>();
 
@@ -26,8 +27,23 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
       });
     } finally {
       setIsBusy(false);
+      setWorking(undefined);
     }
   };
+
+  /** Lets a long work show what it does, and be cancelled. */
+  const runLong = (
+    whenCancelled: string,
+    action: (run: FileRun) => Promise<readonly string[]>,
+  ): Promise<void> => {
+    const stop = new AbortController();
+    const cancel = (): void => stop.abort(new Error(whenCancelled));
+    const onStage = (stage: FileStage): void => setWorking({ ...stage, cancel });
+    return run(() => action({ onStage, signal: stop.signal }));
+  };
+  const open = (file: File): Promise<void> =>
+    runLong("Cancelled: the workbook is as it was.", (run) => files.open(file, run));
+  const save = (): Promise<void> => runLong("Cancelled: nothing was saved.", (run) => files.save(run));
 
   const choose = async (input: HTMLInputElement): Promise<void> => {
     const file = input.files?.[0];
@@ -35,7 +51,7 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
     input.value = "";
     if (!file) return;
     if (await files.hasUnsaved()) setWaiting(file);
-    else await run(() => files.open(file));
+    else await open(file);
   };
 
   return (
@@ -58,7 +74,7 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
             <p role="alert">
               The workbook shown has changes that aren't saved. Opening {waiting.name} drops them.
             </p>
-            <button type="button" onClick={() => void run(() => files.open(waiting))}>
+            <button type="button" onClick={() => void open(waiting)}>
               Open, drop the changes
             </button>
             <button type="button" class="quiet" onClick={() => setWaiting(undefined)}>
@@ -66,13 +82,24 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
             </button>
           </>
         )}
-        <button type="button" disabled={isBusy} onClick={() => void run(() => files.save())}>
+        <button type="button" disabled={isBusy} onClick={() => void save()}>
           {isBusy ? "Working…" : "Save .xlsx"}
         </button>
         <button type="button" class="quiet" disabled={isBusy} onClick={() => void run(() => files.saveCsv())}>
           Save this sheet as .csv
         </button>
       </form>
+      {working && (
+        <div class="search">
+          <label>
+            {working.words}
+            <progress />
+          </label>
+          <button type="button" class="quiet" disabled={!working.canCancel} onClick={working.cancel}>
+            Cancel
+          </button>
+        </div>
+      )}
       <div role="status" class={outcome ? `outcome ${outcome.kind}` : "outcome"}>
         {outcome?.sentences.map((sentence) => (
           <p key={sentence}>{sentence}</p>

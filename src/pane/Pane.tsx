@@ -3,59 +3,71 @@ import { CellCard } from "./CellCard";
 import { ChangeCards } from "./change/ChangeCards";
 import { ExtendCard } from "./extend/ExtendCard";
 import { FileCard } from "./FileCard";
+import { Fold } from "./Fold";
 import { FieldSheetCard } from "./FieldSheetCard";
 import { FunctionsCard } from "./functions/FunctionsCard";
 import type { PaneHost } from "./paneHost";
 import { PictureCard } from "./picture/PictureCard";
 import { Places } from "./Places";
+import { LoadedPracticeCards } from "./practice/LoadedPracticeCards";
 import { RepairCard } from "./RepairCard";
 import { TakeOffCard } from "./TakeOffCard";
 
 /** The whole task pane, whichever workbook it stands beside. */
-export const Pane = ({ host }: { host: PaneHost }) => (
-  <main class="pane" aria-label="Gablewright" tabIndex={-1}>
-    <header class="pane-head">
-      <h1>Gablewright</h1>
-      <p>Roof quantities for interlocking metal shingles, beside {host.title}.</p>
-      {host.keyboardHint && <p>{host.keyboardHint}</p>}
-    </header>
-    {host.watchCell && <CellCard watchCell={host.watchCell} />}
-    <Places
-      tabs={[
-        {
-          id: "sheets",
-          label: "Sheets",
-          content: (isShown) => (
-            <>
-              {host.files && <FileCard files={host.files} />}
-              <TakeOffCard host={host} />
-              <FieldSheetCard host={host} />
-              <ChangeCards host={host} isShown={isShown} />
-            </>
-          ),
-        },
-        {
-          id: "functions",
-          label: "Functions",
-          content: (isShown) => <FunctionsCard host={host} isShown={isShown} />,
-        },
-        {
-          id: "extend",
-          label: "Extend",
-          content: () => (
-            <>
-              <ExtendCard host={host} />
-              {host.repair && <RepairCard repair={host.repair} />}
-            </>
-          ),
-        },
-        {
-          id: "picture",
-          label: "Picture",
-          content: (isShown) => <PictureCard host={host} isShown={isShown} />,
-        },
-      ]}
-    />
-    <Cautions />
-  </main>
-);
+export const Pane = ({ host }: { host: PaneHost }) => {
+  const { handOut } = host;
+  return (
+    <main class="pane" aria-label="Gablewright" tabIndex={-1}>
+      <header class="pane-head">
+        <h1>Gablewright</h1>
+        <p>Roof quantities for interlocking metal shingles, beside {host.title}.</p>
+        {host.keyboardHint && <p>{host.keyboardHint}</p>}
+      </header>
+      {host.watchCell && <CellCard watchCell={host.watchCell} />}
+      <Places
+        tabs={[
+          {
+            id: "sheets",
+            label: "Sheets",
+            content: (isShown) => (
+              <>
+                {host.files && <FileCard files={host.files} />}
+                <TakeOffCard host={host} />
+                <FieldSheetCard host={host} />
+                <Fold title="Change orders" summary="signed base, change order, ledger lines">
+                  {(isOpen) => <ChangeCards host={host} isShown={isShown && isOpen} />}
+                </Fold>
+                {handOut && (
+                  <Fold title="A class" summary="practice sheets, their key, marking">
+                    {() => <LoadedPracticeCards host={host} handOut={handOut} />}
+                  </Fold>
+                )}
+              </>
+            ),
+          },
+          {
+            id: "functions",
+            label: "Functions",
+            content: (isShown) => <FunctionsCard host={host} isShown={isShown} />,
+          },
+          {
+            id: "extend",
+            label: "Extend",
+            content: () => (
+              <>
+                <ExtendCard host={host} />
+                {host.repair && <RepairCard repair={host.repair} />}
+              </>
+            ),
+          },
+          {
+            id: "picture",
+            label: "Picture",
+            content: (isShown) => <PictureCard host={host} isShown={isShown} />,
+          },
+        ]}
+      />
+      <Cautions />
+    </main>
+  );
+};

@@ -8,7 +8,8 @@ import type { StyleName } from "./styles";
 export type Content =
   | { readonly kind: "text"; readonly text: string }
   | { readonly kind: "number"; readonly number: number }
-  | { readonly kind: "formula"; readonly formula: string };
+  /** `result` is what it comes to, where the plan knows: a file that no spreadsheet has calculated shows that. */
+  | { readonly kind: "formula"; readonly formula: string; readonly result?: number | string };
 
 export interface PlannedCell extends Place {
   readonly content: Content | null;
@@ -18,6 +19,9 @@ export interface PlannedCell extends Place {
   readonly choices?: readonly string[];
 }
 
+/** How a sheet goes to paper. */
+export type Print = "one page, landscape" | "one page, portrait" | "one page wide, portrait";
+
 export interface SheetPlan {
   readonly name: string;
   readonly cells: readonly PlannedCell[];
@@ -26,7 +30,7 @@ export interface SheetPlan {
   /** In pixels, of the rows that are higher than usual. */
   readonly rowHeights: Readonly<Record<number, number>>;
   /** How it goes to paper; undefined: as the host does by itself. */
-  readonly print?: "one page, landscape";
+  readonly print?: Print;
   /** Nobody types into it, unless they take the protection off; there is no password. */
   readonly isProtected?: true;
   /** Rows that stay in view while the rest scrolls. */
@@ -49,7 +53,11 @@ export interface WorkbookPlan {
 export const text = (value: string): Content => ({ kind: "text", text: value });
 export const number = (value: number): Content => ({ kind: "number", number: value });
 /** Starts with "="; made by templates only, never out of what a person typed. */
-export const formula = (value: string): Content => ({ kind: "formula", formula: value });
+export const formula = (value: string, result?: number | string): Content => ({
+  kind: "formula",
+  formula: value,
+  ...(result !== undefined && { result }),
+});
 
 /** A typed value as content: text stays text. */
 export const value = (typed: string | number): Content =>

@@ -3,7 +3,7 @@ import type { Browser, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
 import { describeInBrowser, launch } from "../support/browser";
-import { goTo, shownAt, visit } from "../support/localPage";
+import { goTo, shownAt, unfold, visit } from "../support/localPage";
 
 jest.setTimeout(120_000);
 
@@ -45,6 +45,7 @@ describeInBrowser("change orders in the local workbook", () => {
 
   it("go from a signed base over a change and back to the journal, and no typing moves what was signed", async () => {
     const { page, complaints } = await visit(browser, server.address);
+    await unfold(page, "Change orders");
     const freeze = page.locator('section[aria-labelledby="freeze-title"]');
     await freeze.getByLabel("Date").fill("2026-06-01");
     await freeze.getByRole("button", { name: "Freeze the order" }).click();

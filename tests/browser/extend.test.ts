@@ -1,7 +1,7 @@
-import type * as Axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
+import { axeFaults } from "../support/axe";
 import { describeInBrowser, launch } from "../support/browser";
 import { goTo, showPlace, shownAt, typeRows, visit } from "../support/localPage";
 
@@ -167,15 +167,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
       await page.getByRole("button", { name: "Read the selection" }).click();
       await page.getByRole("checkbox", { name: /^Courses/ }).check();
       await page.getByRole("checkbox", { name: /^Thermal move/ }).check();
-      await page.addScriptTag({ path: require.resolve("axe-core/axe.min.js") });
-      const violations = await page.evaluate(async () => {
-        const { axe } = window as unknown as { axe: typeof Axe };
-        const results = await axe.run("#pane", {
-          runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
-        });
-        return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
-      });
-      expect(violations).toEqual([]);
+      expect(await axeFaults(page, "#pane")).toEqual([]);
       await page.close();
     },
   );

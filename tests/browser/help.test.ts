@@ -1,7 +1,7 @@
-import type * as Axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
+import { axeFaults } from "../support/axe";
 import { describeInBrowser, launch } from "../support/browser";
 
 jest.setTimeout(60_000);
@@ -57,15 +57,7 @@ describeInBrowser("function help in a browser", () => {
     ["LAYOUT", 800],
   ])("has no fault that axe finds: %s at %d px", async (name, width) => {
     const page = await open(name, { width, height: 900 });
-    await page.addScriptTag({ path: require.resolve("axe-core/axe.min.js") });
-    const violations = await page.evaluate(async () => {
-      const { axe } = window as unknown as { axe: typeof Axe };
-      const { violations: found } = await axe.run({
-        runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
-      });
-      return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
-    });
-    expect(violations).toEqual([]);
+    expect(await axeFaults(page, "html")).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     await page.close();
   });

@@ -1,7 +1,7 @@
-import type * as Axe from "axe-core";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
+import { axeFaults } from "../support/axe";
 import { describeInBrowser, launch } from "../support/browser";
 import { goTo, showPlace, shownAt, visit as visitWorkbook, type Visit } from "../support/localPage";
 
@@ -293,15 +293,7 @@ describeInBrowser("the local workbook in a browser", () => {
     ["narrow", { viewport: { width: 320, height: 800 } }],
   ] as const)("has no fault that axe finds in the pane: %s", async (_, options) => {
     const { page } = await visit(options);
-    await page.addScriptTag({ path: require.resolve("axe-core/axe.min.js") });
-    const violations = await page.evaluate(async () => {
-      const { axe } = window as unknown as { axe: typeof Axe };
-      const results = await axe.run("#pane", {
-        runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
-      });
-      return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
-    });
-    expect(violations).toEqual([]);
+    expect(await axeFaults(page, "#pane")).toEqual([]);
     await page.close();
   });
 

@@ -54,6 +54,8 @@ export interface FakeWorkbook {
   calculations: string[];
   /** How often the stand-in was asked to sync. */
   syncs: number;
+  /** Called while Excel is away carrying out what was queued. */
+  onSync?: () => void;
   /** How many operations a run carries out before it fails; undefined: none fails. */
   failAfter: number | undefined;
 }
@@ -83,19 +85,23 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
     const later = (operation: () => void): void => {
       queue.push(operation);
     };
-    const sync = (): Promise<void> => {
+    const sync = async (): Promise<void> => {
       workbook.syncs++;
+      if (workbook.onSync) {
+        // Excel answers later, so that the pane has time to paint.
+        await new Promise((resolve) => setTimeout(resolve));
+        workbook.onSync();
+      }
       const operations = queue;
       queue = [];
       for (const operation of operations) {
         if (workbook.failAfter === 0) {
           workbook.failAfter = undefined;
-          return Promise.reject(new Error("the stand-in failed as it was told to"));
+          throw new Error("the stand-in failed as it was told to");
         }
         if (workbook.failAfter !== undefined) workbook.failAfter--;
         operation();
       }
-      return Promise.resolve();
     };
 
     const loadable = <T>(read: () => T[]): { items: T[]; load(): void } => {

@@ -54,3 +54,7 @@ export const shownAt = async (page: Page, address: string): Promise<string> => {
 /** Goes to one of the pane's places. */
 export const showPlace = (page: Page, name: string): Promise<void> =>
   page.getByRole("tab", { name, exact: true }).click();
+
+/** Opens cards of a place that are folded away. */
+export const unfold = (page: Page, title: string): Promise<void> =>
+  page.locator("summary", { hasText: title }).click();

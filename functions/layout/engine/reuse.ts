@@ -41,9 +41,15 @@ const afterTaking = (before: Taken, index: number, keeps: Group, smalls: Smalls,
   return [before];
 };
 
-const dropRepeats = (states: readonly Taken[]): Taken[] => [
-  ...new Map(states.map((state) => [`${state.near} ${state.far} ${state.neither}`, state])).values(),
-];
+/** `more` is more than any group has. */
+const dropRepeats = (states: readonly Taken[], more: number): readonly Taken[] =>
+  states.length < 2
+    ? states
+    : [
+        ...new Map(
+          states.map((state) => [(state.near * more + state.far) * more + state.neither, state]),
+        ).values(),
+      ];
 
 /** Pairs up small pieces, any two of which fit, except that no two keep the same lock. */
 const pairSmalls = (smalls: Smalls, taken: Taken): Pair[] => {
@@ -87,9 +93,12 @@ export const matchPieces = (pieces: readonly Reusable[], roomIn: number): Pair[]
   const group = (keeps: Group): readonly Small[] => small.filter((piece) => piece.keeps === keeps);
   const smalls = { near: group("near"), far: group("far"), neither: group("neither") };
 
-  let states: Taken[] = [{ near: 0, far: 0, neither: 0 }];
+  let states: readonly Taken[] = [{ near: 0, far: 0, neither: 0 }];
   for (const { index, keeps, blankIn } of big)
-    states = dropRepeats(states.flatMap((state) => afterTaking(state, index, keeps, smalls, room - blankIn)));
+    states = dropRepeats(
+      states.flatMap((state) => afterTaking(state, index, keeps, smalls, room - blankIn)),
+      small.length + 1,
+    );
   return states
     .map((state) => [...pairsOf(state), ...pairSmalls(smalls, state)])
     .reduce((a, b) => (b.length > a.length ? b : a));

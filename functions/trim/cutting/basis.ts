@@ -34,6 +34,10 @@ export class Basis<C extends Column> {
     });
   }
 
+  get cost(): number {
+    return this.columns.reduce((sum, { cost }, index) => sum + cost * (this.amounts[index] ?? 0), 0);
+  }
+
   worthOf({ rows, times }: Column): number {
     let worth = 0;
     for (let i = 0; i < rows.length; i++)

@@ -37,6 +37,13 @@ export class Rows {
     return this.items.map((item) => this.problem.counts[item] ?? 0);
   }
 
+  /** What a piece of each row is worth by its length, where stock is bought at its best price. */
+  get worthsByLength(): number[] {
+    const { sizes, stocks } = this.problem;
+    const bestPrice = Math.min(...stocks.map(({ cost, capacity }) => cost / capacity));
+    return this.items.map((item) => bestPrice * (sizes[item] ?? 0));
+  }
+
   columnOf(bin: Bin): FillingColumn {
     const held = [...new Set(bin.items)];
     return {

@@ -2,8 +2,9 @@ import { planWithin } from "./binCompletion";
 import { bestFits } from "./bestFit";
 import type { Budget } from "./budget";
 import { diveWithin } from "./dive";
+import { forcedBins } from "./forcedBins";
 import { lowerBound } from "./lowerBound";
-import { costOf, type Bin, type Problem } from "./problem";
+import { costOf, without, type Bin, type Problem } from "./problem";
 import { relax } from "./relaxation";
 import { worthBound } from "./worthBound";
 
@@ -15,12 +16,17 @@ export interface Packing {
 }
 
 /** Enough for nearly every roof; what it doesn't decide, a relaxation mostly does. */
-const STEPS_OF_FIRST_SEARCH = 6000;
+const STEPS_OF_FIRST_SEARCH = 1500;
 const MOST_DIVES = 16;
 const MOST_PIECES_SEARCHED = 600;
+const STEPS_TO_FORCE = 2000;
+/** What a bound in floating point must exceed a whole number by to prove the next in whole numbers. */
+const WHOLE_TOLERANCE = 1e-6;
 
-/** The cheapest plan found in the budget, and how cheap one could be. Undefined where the stock allowed has none. */
-export const pack = (problem: Problem, budget: Budget): Packing | undefined => {
+const isSearched = ({ counts }: Problem): boolean =>
+  counts.reduce((sum, count) => sum + count, 0) <= MOST_PIECES_SEARCHED;
+
+const packUnforced = (problem: Problem, budget: Budget): Packing | undefined => {
   let bound = lowerBound(problem);
   if (bound === Infinity) return undefined;
   let best: readonly Bin[] | undefined;
@@ -43,7 +49,10 @@ export const pack = (problem: Problem, budget: Budget): Packing | undefined => {
   /** The first dive sets out from the relaxation that is found soonest, the others from one without pieces cut down. */
   const dive = (): void => {
     const pool = best ? [...best] : [];
-    let relaxation = relax(problem, pool, true, budget);
+    let relaxation = relax(problem, pool, true, budget, {
+      bound: (cost - 1) * (1 + WHOLE_TOLERANCE),
+      cost: bound,
+    });
     if (relaxation) bound = Math.max(bound, worthBound(problem, relaxation.worths, budget));
     for (let rank = 0; rank < MOST_DIVES && cost > bound && relaxation; rank++) {
       const found = diveWithin({ problem, relaxation, pool, rank }, cost - 1, budget);
@@ -51,11 +60,24 @@ export const pack = (problem: Problem, budget: Budget): Packing | undefined => {
       if (rank === 0 && cost > bound) relaxation = relax(problem, pool, false, budget);
     }
   };
-  const pieces = problem.counts.reduce((sum, count) => sum + count, 0);
-  if (pieces <= MOST_PIECES_SEARCHED) {
+  if (isSearched(problem)) {
     budget.lend(STEPS_OF_FIRST_SEARCH, search);
     if (cost > bound) dive();
     if (cost > bound) search(budget);
   }
   return best && { bins: best, cost, bound };
+};
+
+/** The cheapest plan found in the budget, and how cheap one could be. Undefined where the stock allowed has none. */
+export const pack = (problem: Problem, budget: Budget): Packing | undefined => {
+  const forced = isSearched(problem) ? budget.lend(STEPS_TO_FORCE, (part) => forcedBins(problem, part)) : [];
+  const rest = packUnforced(without(problem, forced), budget);
+  const forcedCost = costOf(problem, forced);
+  return (
+    rest && {
+      bins: [...forced, ...rest.bins],
+      cost: forcedCost + rest.cost,
+      bound: forcedCost + rest.bound,
+    }
+  );
 };

@@ -2,6 +2,7 @@ import { Basis } from "./basis";
 import type { Budget } from "./budget";
 import { Rows, type FillingColumn } from "./fillingColumns";
 import type { Bin, Problem } from "./problem";
+import { SteadyWorths } from "./steadyWorths";
 import { worthiestFilling } from "./worthiest";
 
 /** How often each way of filling a stock is used, where it may be used a broken number of times. */
@@ -9,6 +10,14 @@ export interface Relaxation {
   readonly uses: readonly { readonly bin: Bin; readonly times: number }[];
   /** What a piece of each size is worth to the plan. */
   readonly worths: readonly number[];
+}
+
+/** When a relaxation that is asked for a bound may end early. */
+export interface Aim {
+  /** A bound so high is enough. */
+  readonly bound: number;
+  /** Once it costs no more than this, no bound of use can come of it. */
+  readonly cost: number;
 }
 
 const TINY = 1e-9;
@@ -23,13 +32,19 @@ const bestKnown = (basis: Basis<FillingColumn>, known: readonly FillingColumn[])
   return best;
 };
 
+/** A filling, and how many times its cost it is worth. */
+interface Paid {
+  readonly bin: Bin;
+  readonly gain: number;
+}
+
 /** The filling of all that the worths pay best for; undefined where they pay for none. */
 const bestNew = (
   problem: Problem,
   worths: readonly number[],
   budget: Budget,
-): Bin | undefined | "undecided" => {
-  let best: { bin: Bin; gain: number } | undefined;
+): Paid | undefined | "undecided" => {
+  let best: Paid | undefined;
   for (const [stock, { capacity, cost, limit }] of problem.stocks.entries()) {
     if (limit <= 0) continue;
     const found = worthiestFilling(problem, worths, capacity, cost * (1 + TINY), budget);
@@ -37,7 +52,7 @@ const bestNew = (
     const gain = found ? found.worth / cost : 0;
     if (found && gain > (best?.gain ?? 0)) best = { bin: { stock, items: found.items }, gain };
   }
-  return best?.bin;
+  return best;
 };
 
 /** A piece that is worth less than the next smaller one, or than nothing, may as well be cut down to that. */
@@ -60,7 +75,8 @@ const cutDown = (worths: Float64Array, mayReplace: boolean): FillingColumn | und
  * Least cost with broken numbers of fillings, by column generation: the filling comes in that the present worths of
  * the pieces pay best for (Gilmore and Gomory 1961, from memory). `pool` keeps the fillings for the next time. Where
  * a piece may be replaced by a smaller one (Valério de Carvalho 2005, from memory) it ends sooner, but a filling may
- * then hold pieces that are cut down. Undefined where the budget ends. Floating point proves nothing: `worthBound`
+ * then hold pieces that are cut down. Steady worths reach a bound sooner, but leave worse fillings to dive from: they
+ * serve where there is an aim. Undefined where the budget ends. Floating point proves nothing: `worthBound`
  * does.
  */
 export const relax = (
@@ -68,20 +84,37 @@ export const relax = (
   pool: Bin[],
   mayReplace: boolean,
   budget: Budget,
+  aim?: Aim,
 ): Relaxation | undefined => {
   const rows = new Rows(problem);
   const known = pool.filter((bin) => rows.isThere(bin)).map((bin) => rows.columnOf(bin));
   const first = rows.firstColumns;
   if (!first) return undefined;
   const basis = new Basis(first, rows.demands);
+  const steady = new SteadyWorths(rows);
+
+  /** A new filling that the basis pays for. Undefined where there is none, or no need of one. */
+  const generate = (): FillingColumn | undefined | "undecided" => {
+    const several = aim ? [steady.between(basis.worths), basis.worths] : [basis.worths];
+    for (const worths of several) {
+      const paid = bestNew(problem, rows.worthsOfSizes(worths), budget);
+      if (paid === "undecided") return paid;
+      steady.learn(worths, paid?.gain ?? 1);
+      if (aim && steady.bound >= aim.bound) return undefined;
+      if (!paid) continue;
+      const column = rows.columnOf(paid.bin);
+      pool.push(paid.bin);
+      known.push(column);
+      if (basis.worthOf(column) > column.cost * (1 + TINY)) return column;
+    }
+    return undefined;
+  };
   for (;;) {
-    let column = cutDown(basis.worths, mayReplace) ?? bestKnown(basis, known);
-    if (!column) {
-      const bin = bestNew(problem, rows.worthsOfSizes(basis.worths), budget);
-      if (bin === "undecided") return undefined;
-      column = bin && rows.columnOf(bin);
-      if (bin) pool.push(bin);
-      if (column) known.push(column);
+    let column = bestKnown(basis, known) ?? cutDown(basis.worths, mayReplace);
+    if (!column && !(aim && basis.cost <= aim.cost)) {
+      const found = generate();
+      if (found === "undecided") return undefined;
+      column = found;
     }
     if (!column || !basis.enter(column)) break;
     if (!budget.take(rows.items.length)) return undefined;
@@ -89,5 +122,5 @@ export const relax = (
   const uses = basis.columns.flatMap(({ bin }, index) =>
     bin ? [{ bin, times: basis.amounts[index] ?? 0 }] : [],
   );
-  return { uses, worths: rows.worthsOfSizes(basis.worths) };
+  return { uses, worths: rows.worthsOfSizes(steady.worths) };
 };

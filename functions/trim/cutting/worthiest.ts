@@ -31,6 +31,10 @@ export const worthiestFilling = (
   const size = order.map((index) => sizes[index] ?? 0);
   const worth = order.map((index) => worths[index] ?? 0);
   const count = order.map((index) => counts[index] ?? 0);
+  /** The smallest size from each place on. */
+  const leastFrom = [...size];
+  for (let place = leastFrom.length - 2; place >= 0; place--)
+    leastFrom[place] = Math.min(leastFrom[place] as number, leastFrom[place + 1] as number);
   const items: number[] = [];
   let bestItems: number[] | undefined;
   let best = moreThan;
@@ -52,7 +56,7 @@ export const worthiestFilling = (
       best = value;
       bestItems = [...items];
     }
-    for (let place = from; place < order.length; place++) {
+    for (let place = from; place < order.length && left >= (leastFrom[place] as number); place++) {
       const each = size[place] as number;
       const itsWorth = worth[place] as number;
       if (each > left) continue;

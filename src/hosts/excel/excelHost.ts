@@ -1,6 +1,7 @@
 import { a1 } from "../../sheets/address";
 import { refuseGoneOn } from "../../sheets/builtSheets";
 import type { PlannedCell, SheetPlan, WorkbookPlan } from "../../sheets/plan";
+import { PAGES } from "../../sheets/pages";
 import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
 import type { Host, SheetPicture } from "../host";
 import { allOrNothing } from "./allOrNothing";
@@ -62,9 +63,13 @@ const writeSheet = (sheet: Excel.Worksheet, plan: SheetPlan): void => {
   plan.cells.forEach((cell) => {
     writeCell(sheet, cell);
   });
-  if (plan.print === "one page, landscape") {
-    sheet.pageLayout.orientation = "Landscape";
-    sheet.pageLayout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
+  if (plan.print) {
+    const { orientation, pagesHigh } = PAGES[plan.print];
+    sheet.pageLayout.orientation = orientation === "landscape" ? "Landscape" : "Portrait";
+    sheet.pageLayout.zoom = {
+      horizontalFitToPages: 1,
+      ...(pagesHigh !== undefined && { verticalFitToPages: pagesHigh }),
+    };
   }
   if (plan.frozenRows > 0) sheet.freezePanes.freezeRows(plan.frozenRows);
   if (plan.isProtected) sheet.protection.protect({ allowFormatColumns: true, allowFormatRows: true });
@@ -158,7 +163,7 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({
       return { sheets: worksheets.items.map(({ name }) => name), names: names.items.map(({ name }) => name) };
     }),
   survey: () => survey(excel),
-  put: (patch) => putCells(excel, patch),
+  put: (patch, run) => putCells(excel, patch, run),
   repair: () => repair(excel),
   inView: () => readInView(excel),
   named: (name) => readNamed(excel, name),

@@ -1,10 +1,11 @@
 import { InputError } from "../../../shared/inputError";
 import { areaInWords, readArea, type Area } from "../../sheets/address";
 import { patchArea, refuseChanged, refuseOccupied, type CellPatch, type Undo } from "../../sheets/patch";
+import type { LongRun } from "../longRun";
 import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
 import type { ExcelEntry } from "./excelHost";
-import { rangeOf, splitAddress } from "./ranges";
+import { rangeOf, slicesOf, splitAddress } from "./ranges";
 import { toCell } from "./readSheet";
 
 /** What stood in the cells, as far as a write changes it. */
@@ -63,38 +64,60 @@ const readBefore = (excel: ExcelEntry, patch: CellPatch, area: Area): Promise<Be
     };
   });
 
+type CellLines = CellPatch["cells"];
+
 /** null leaves a cell as it is. */
-const valuesOf = ({ cells }: CellPatch): unknown[][] =>
+const valuesOf = (cells: CellLines): unknown[][] =>
   cells.map((line) => line.map((cell) => (cell ? toCellValue(cell.content) : null)));
-const numberFormatsOf = ({ cells }: CellPatch): unknown[][] =>
+const numberFormatsOf = (cells: CellLines): unknown[][] =>
   cells.map((line) => line.map((cell) => cell?.numberFormat ?? null));
 
-/** Writes in one step, and gives back the formulas as Excel keeps them. */
-const write = (excel: ExcelEntry, patch: CellPatch, area: Area, before: Before): Promise<unknown[][]> =>
+const linesIn = ({ cells, at }: CellPatch, { from, to }: Area): CellLines =>
+  cells.slice(from.row - at.row, to.row - at.row + 1);
+
+/** Nobody waits for it, and nobody cancels it. */
+const UNWATCHED: LongRun = { onProgress: () => undefined, signal: new AbortController().signal };
+
+/** Writes a step for each slice, and gives back the formulas as Excel keeps them. */
+const write = (
+  excel: ExcelEntry,
+  patch: CellPatch,
+  area: Area,
+  before: Before,
+  { onProgress, signal }: LongRun = UNWATCHED,
+): Promise<unknown[][]> =>
   excel.run(async (context) => {
     const { workbook } = context;
-    workbook.application.suspendScreenUpdatingUntilNextSync();
     const sheet = workbook.worksheets.getItem(before.sheetId);
-    const target = rangeOf(sheet, area);
-    // Formats come first: a formula that is written into a cell of text format stays text. A table formats its own cells.
-    if (patch.lookLike !== undefined && before.isUnformatted && !patch.table) {
-      const column = patch.lookLike;
-      target.copyFrom(
-        rangeOf(sheet, { from: { row: area.from.row, column }, to: { row: area.to.row, column } }),
-        "Formats",
-      );
+    const kept: unknown[][] = [];
+    const slices = slicesOf(area);
+    for (const [index, slice] of slices.entries()) {
+      workbook.application.suspendScreenUpdatingUntilNextSync();
+      const target = rangeOf(sheet, slice);
+      // Formats come first: a formula that is written into a cell of text format stays text. A table formats its own cells.
+      if (patch.lookLike !== undefined && before.isUnformatted && !patch.table) {
+        const column = patch.lookLike;
+        target.copyFrom(
+          rangeOf(sheet, { from: { row: slice.from.row, column }, to: { row: slice.to.row, column } }),
+          "Formats",
+        );
+      }
+      const lines = linesIn(patch, slice);
+      target.numberFormat = numberFormatsOf(lines);
+      target.formulas = valuesOf(lines);
+      if (patch.table && slice === slices.at(-1)) {
+        const { name, area: old } = patch.table;
+        workbook.tables
+          .getItem(name)
+          .resize(rangeOf(sheet, { from: old.from, to: { row: old.to.row, column: area.to.column } }));
+      }
+      target.load("formulas");
+      await context.sync();
+      signal.throwIfAborted();
+      kept.push(...(target.formulas as unknown[][]));
+      onProgress((index + 1) / slices.length);
     }
-    target.numberFormat = numberFormatsOf(patch);
-    target.formulas = valuesOf(patch);
-    if (patch.table) {
-      const { name, area: old } = patch.table;
-      workbook.tables
-        .getItem(name)
-        .resize(rangeOf(sheet, { from: old.from, to: { row: old.to.row, column: area.to.column } }));
-    }
-    target.load("formulas");
-    await context.sync();
-    return target.formulas as unknown[][];
+    return kept;
   });
 
 const putBack = (excel: ExcelEntry, patch: CellPatch, area: Area, before: Before): Promise<void> =>
@@ -110,34 +133,44 @@ const putBack = (excel: ExcelEntry, patch: CellPatch, area: Area, before: Before
     await context.sync();
   });
 
-/** A formula stands as it was written, whatever it shows; so a difference is somebody's edit. */
-const refuseEdits = (
-  excel: ExcelEntry,
-  area: Area,
-  { sheetId }: Before,
-  written: unknown[][],
-): Promise<void> =>
+const readFormulas = (excel: ExcelEntry, area: Area, { sheetId }: Before): Promise<unknown[][]> =>
   excel.run(async (context) => {
-    const target = rangeOf(context.workbook.worksheets.getItem(sheetId), area);
-    target.load("formulas");
-    await context.sync();
-    refuseChanged(
-      (target.formulas as unknown[][]).flatMap((line, row) =>
-        line.flatMap((formula, column) =>
-          formula === written[row]?.[column]
-            ? []
-            : [{ row: area.from.row + row, column: area.from.column + column }],
-        ),
-      ),
-    );
+    const sheet = context.workbook.worksheets.getItem(sheetId);
+    const formulas: unknown[][] = [];
+    for (const slice of slicesOf(area)) {
+      const target = rangeOf(sheet, slice);
+      target.load("formulas");
+      await context.sync();
+      formulas.push(...(target.formulas as unknown[][]));
+    }
+    return formulas;
   });
 
+/** A formula stands as it was written, whatever it shows; so a difference is somebody's edit. */
+const refuseEdits = async (
+  excel: ExcelEntry,
+  area: Area,
+  before: Before,
+  written: unknown[][],
+): Promise<void> => {
+  const now = await readFormulas(excel, area, before);
+  refuseChanged(
+    now.flatMap((line, row) =>
+      line.flatMap((formula, column) =>
+        formula === written[row]?.[column]
+          ? []
+          : [{ row: area.from.row + row, column: area.from.column + column }],
+      ),
+    ),
+  );
+};
+
 /** Writes into blank cells of a sheet, all or nothing. */
-export const putCells = async (excel: ExcelEntry, patch: CellPatch): Promise<Undo> => {
+export const putCells = async (excel: ExcelEntry, patch: CellPatch, run?: LongRun): Promise<Undo> => {
   const area = patchArea(patch);
   const before = await readBefore(excel, patch, area);
   const back = (): Promise<void> => putBack(excel, patch, area, before);
-  const written = await allOrNothing(() => write(excel, patch, area, before), back);
+  const written = await allOrNothing(() => write(excel, patch, area, before, run), back);
   return async () => {
     await refuseEdits(excel, area, before, written);
     await allOrNothing(back, async () => {

@@ -1,5 +1,6 @@
 import { mountPane } from "../../pane/mount";
 import { excelHost } from "./excelHost";
+import { openClass } from "./openClass";
 import { insertSvg } from "./insertSvg";
 import { missingRequirements } from "./requirements";
 import { schemeOf, type HostTheme } from "./theme";
@@ -20,5 +21,5 @@ void Office.onReady(({ host }) => {
   );
   if (missing.length > 0)
     element.textContent = `This Excel lacks ${missing.join(", ")}, which Gablewright needs. A newer Excel has them.`;
-  else mountPane(element, excelHost(Excel, insertSvg));
+  else mountPane(element, { ...excelHost(Excel, insertSvg), handOut: openClass(Excel) });
 });

@@ -8,8 +8,8 @@ import {
 } from "@univerjs/core";
 import { CellError } from "../../../shared/cell";
 import type { Book, BookCell, BookLine, BookSheet } from "../xlsx/book";
-import { PROTECTED_BY_FILE } from "./protection";
 import { parseRange } from "../xlsx/cellAddress";
+import { ofFileData } from "./ofFile";
 
 /** Room around what the file holds, for a person to go on in. */
 const SPARE_ROWS = 60;
@@ -37,7 +37,7 @@ const lineData = ({ isHidden, style }: BookLine) => ({
 
 const highest = (numbers: Iterable<number>): number => Math.max(-1, ...numbers);
 
-const sheetData = (id: string, sheet: BookSheet): Partial<IWorksheetData> => {
+const sheetData = (id: string, sheet: BookSheet, { unlockedStyles = [] }: Book): Partial<IWorksheetData> => {
   let lastColumn = highest(sheet.columns.keys());
   for (const cells of sheet.cells.values()) lastColumn = Math.max(lastColumn, highest(cells.keys()));
   let lastRow = highest(sheet.rows.keys());
@@ -47,7 +47,7 @@ const sheetData = (id: string, sheet: BookSheet): Partial<IWorksheetData> => {
     id,
     name: sheet.name,
     hidden: sheet.isHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-    ...(sheet.isProtected && { custom: PROTECTED_BY_FILE }),
+    ...ofFileData(sheet, unlockedStyles),
     cellData: Object.fromEntries(
       [...sheet.cells].map(([row, cells]) => [
         row,
@@ -123,7 +123,7 @@ export const bookSnapshot = (id: string, book: Book): Partial<IWorkbookData> => 
   styles: Object.fromEntries(book.styles),
   sheetOrder: book.sheets.map((_, index) => sheetId(index)),
   sheets: Object.fromEntries(
-    book.sheets.map((sheet, index) => [sheetId(index), sheetData(sheetId(index), sheet)]),
+    book.sheets.map((sheet, index) => [sheetId(index), sheetData(sheetId(index), sheet, book)]),
   ),
   resources: [namesResource(book)],
 });

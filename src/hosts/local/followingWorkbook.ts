@@ -31,6 +31,7 @@ export const followingWorkbook = (first: PageWorkbook): Following => {
       put: (patch) => current.put(patch),
       setDarkMode: (dark) => current.setDarkMode(dark),
       finishEditing: () => current.finishEditing(),
+      settled: () => current.settled(),
       book: () => current.book(),
       movedSheets: () => current.movedSheets(),
       pictures: () => current.pictures(),

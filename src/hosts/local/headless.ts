@@ -37,6 +37,7 @@ import { putCells } from "./putCells";
 import { readBook } from "./readBook";
 import { readCell } from "./readSheet";
 import { survey } from "./survey";
+import { knowTables } from "./tables";
 import { mendEngine } from "./mendEngine";
 import { workbookData } from "./snapshot";
 
@@ -81,6 +82,8 @@ const EMPTY: WorkbookPlan = {
   names: [],
 };
 
+const editsTold = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+
 /** The library keeps some of its caches for the whole process, by workbook: each needs an id of its own. */
 let enginesMade = 0;
 
@@ -106,10 +109,9 @@ export const createHeadlessEngine = (
   injector.replace([IActiveDirtyManagerService, { useClass: NeverOnItsOwn }]);
 
   const id = `workbook-${++enginesMade}`;
-  const workbook = univer.createUnit<IWorkbookData, Workbook>(
-    UniverInstanceType.UNIVER_SHEET,
-    "styles" in plan ? bookSnapshot(id, plan) : workbookData(id, plan),
-  );
+  const snapshot = "styles" in plan ? bookSnapshot(id, plan) : workbookData(id, plan);
+  knowTables(injector, snapshot);
+  const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
   let everythingIsDirty = true;
   let dirty: IUnitRange[] = [];
 
@@ -143,7 +145,9 @@ export const createHeadlessEngine = (
   // The engine resets its runtime at the start of each calculation, even under one that still runs: one at a time.
   let running: Promise<void> = Promise.resolve();
   const calculated = (): Promise<void> => {
-    running = running.then(calculate);
+    // An edit tells the engine a little later that a formula has come. A calculation that has begun by then would have it
+    // forget the new formula for the old one, and complain of it ("Dependency tree not found") ever after.
+    running = running.then(editsTold).then(calculate);
     return running;
   };
 
@@ -174,12 +178,12 @@ export const createHeadlessEngine = (
 
   const surveyOf = (name: string, selected: Area): Survey => {
     workbook.setActiveSheet(sheetOf({ sheet: name }));
-    return {
-      ...survey(injector, workbook, (sheet, row, column) =>
-        readCell(injector, sentences, sheet, row, column),
-      ),
+    return survey(
+      injector,
+      workbook,
+      (sheet, row, column) => readCell(injector, sentences, sheet, row, column),
       selected,
-    };
+    );
   };
 
   // Drop-downs have no plugin here: they stay in what the workbook was made of.

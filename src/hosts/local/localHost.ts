@@ -1,5 +1,6 @@
 import type { PaneHost, WatchedCell, WorkbookFiles } from "../../pane/paneHost";
 import { a1 } from "../../sheets/address";
+import { downloadClass } from "./downloadClass";
 import type { PageWorkbook, ShownCell } from "./workbook";
 
 /** Digits beyond these are noise of binary arithmetic. */
@@ -29,10 +30,16 @@ export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): P
   title: "the local workbook",
   keyboardHint: "F6 goes between the sheet and this pane.",
   files,
+  handOut: downloadClass,
   existing: async () => (await ready).existing(),
   write: async (plan) => (await whole(ready)).write(plan),
   survey: async () => (await ready).survey(),
-  put: async (patch) => (await whole(ready)).put(patch),
+  // Written in one go: it takes half a second for 20,000 cells, and the engine then calculates at its own pace.
+  put: async (patch, run) => {
+    const workbook = await whole(ready);
+    run?.signal.throwIfAborted();
+    return workbook.put(patch);
+  },
   inView: async () => (await ready).inView(),
   contents: async () => (await whole(ready)).contents(),
   named: async (name) => (await ready).named(name),

@@ -3,8 +3,11 @@ import { DEMO_TAKE_OFF } from "../../sheets/takeOff/demo";
 import { takeOffPlan, USUAL_NAMES } from "../../sheets/takeOff/takeOff";
 import "./local.css";
 import type { Book } from "../xlsx/book";
+import { download } from "./download";
+import { fileWork } from "./fileWork";
 import { followingWorkbook } from "./followingWorkbook";
 import { localHost } from "./localHost";
+import { sendToWorker } from "./sendToWorker";
 import { switchWithF6 } from "./switchWithF6";
 import { workbookFiles } from "./workbookFiles";
 import type { PageWorkbook } from "./workbook";
@@ -59,4 +62,5 @@ const showBook = async (book: Book): Promise<PageWorkbook> => {
 };
 
 switchWithF6(elementOf("workbook"), elementOf("pane"));
-mountPane(elementOf("pane"), localHost(ready, workbookFiles(ready, showBook)));
+const files = workbookFiles(ready, { show: showBook, work: fileWork(sendToWorker), download });
+mountPane(elementOf("pane"), localHost(ready, files));

@@ -1,10 +1,14 @@
 import { compareItems } from "./comparisons";
+import { keepEmptyTexts } from "./emptyTexts";
 import { keepParsedFormulas } from "./parsedFormulas";
+import { keepTableTitles } from "./tableTitles";
 import { keepTextLiterals } from "./textLiterals";
 
 /** What the engine must be told before it is made. */
 export const mendEngine = (): void => {
   keepTextLiterals();
   compareItems();
+  keepEmptyTexts();
+  keepTableTitles();
   keepParsedFormulas();
 };

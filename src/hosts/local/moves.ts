@@ -26,6 +26,8 @@ const MOVES = new Set([
   ReorderRangeMutation.id,
 ]);
 
+export const isMove = (commandId: string): boolean => MOVES.has(commandId);
+
 interface Move {
   readonly id: string;
   readonly range: string;
@@ -38,18 +40,24 @@ interface MoveParams {
   readonly to?: { readonly subUnitId: string };
 }
 
+/** The sheets that a move takes cells from or brings them to. */
+export const movedSheetIdsOf = (params: object | undefined): string[] => {
+  const { subUnitId, from, to } = (params ?? {}) as MoveParams;
+  const ids = new Set([subUnitId, from?.subUnitId, to?.subUnitId]);
+  return [...ids].filter((id) => id !== undefined);
+};
+
 /** Watches which sheets have had rows, columns or blocks of cells moved, other than there and back. */
 export const watchMoves = (commands: ICommandService): (() => ReadonlySet<string>) => {
   const movesBySheet = new Map<string, Move[]>();
   commands.onCommandExecuted(({ id, params }) => {
     if (!MOVES.has(id)) return;
-    const { subUnitId, range, from, to } = (params ?? {}) as MoveParams;
+    const { range } = (params ?? {}) as MoveParams;
     const move = {
       id,
       range: range ? [range.startRow, range.endRow, range.startColumn, range.endColumn].join() : "",
     };
-    for (const sheetId of new Set([subUnitId, from?.subUnitId, to?.subUnitId])) {
-      if (sheetId === undefined) continue;
+    for (const sheetId of movedSheetIdsOf(params)) {
       const moves = movesBySheet.get(sheetId) ?? [];
       movesBySheet.set(sheetId, moves);
       const last = moves.at(-1);

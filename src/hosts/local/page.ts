@@ -50,6 +50,7 @@ import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
 import { mendEngine } from "./mendEngine";
+import { knowTables } from "./tables";
 import { openWorkbook, type PageWorkbook } from "./workbook";
 
 const locale = mergeLocales(
@@ -108,6 +109,7 @@ export const showWorkbook = (
   ]);
   const injector = univer.__getInjector();
   keepSentences(injector, sentences);
+  knowTables(injector, snapshot);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
   const page = openWorkbook(injector, workbook, sentences, () => {
     univer.dispose();

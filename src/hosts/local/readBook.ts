@@ -10,6 +10,8 @@ import {
   type Worksheet,
 } from "@univerjs/core";
 import { FormulaDataModel, IDefinedNamesService } from "@univerjs/engine-formula";
+import { PAGES } from "../../sheets/pages";
+import type { Print } from "../../sheets/plan";
 import type { Book, BookCell, BookLine, BookName, BookSheet, DropDown } from "../xlsx/book";
 import { fileStyleIndex } from "../xlsx/book";
 import { rangeText } from "../xlsx/cellAddress";
@@ -32,6 +34,10 @@ const styleKeys =
     styles.set(key, look);
     return { style: key };
   };
+
+/** The engine keeps how a sheet goes to paper only as it was given. */
+const printOf = (kept: unknown): { print?: Print } =>
+  typeof kept === "string" && kept in PAGES ? { print: kept as Print } : {};
 
 const dropDownsOf = (rules: readonly ISheetDataValidationRule[]): DropDown[] =>
   rules
@@ -119,7 +125,7 @@ export const readBook = (
       frozen: { rows: config.freeze.ySplit, columns: config.freeze.xSplit },
       dropDowns: dropDownsOf(rulesOf(sheetId)),
       isProtected: hasProtection(sheet),
-      isOneLandscapePage: config.custom?.["print"] === "one page, landscape",
+      ...printOf(config.custom?.["print"]),
     };
   };
 

@@ -1,27 +1,13 @@
-import {
-  BooleanNumber,
-  BorderStyleTypes,
-  CellValueType,
-  HorizontalAlign,
-  WrapStrategy,
-  type IBorderData,
-  type ICellData,
-  type IStyleData,
-  type IWorkbookData,
-  type IWorksheetData,
-} from "@univerjs/core";
+import { CellValueType, type ICellData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import { sheetPrefix } from "../../sheets/address";
 import type { Content, PlannedCell, PlannedName, SheetPlan, WorkbookPlan } from "../../sheets/plan";
 import { dropDownRules } from "./dropDowns";
+import { lookOf } from "../lookOf";
 import { PROTECTED_BY_PLAN } from "./protection";
-import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
 
 /** Cells beyond the plan's own, for a person to go on in. */
 const SPARE_ROWS = 60;
 const FEWEST_COLUMNS = 26;
-
-const THIN_RULE = { s: BorderStyleTypes.THIN, cl: { rgb: RULE_COLOUR } };
-const ALL_SIDES: IBorderData = { t: THIN_RULE, r: THIN_RULE, b: THIN_RULE, l: THIN_RULE };
 
 export const contentData = (content: Content): ICellData => {
   switch (content.kind) {
@@ -34,21 +20,9 @@ export const contentData = (content: Content): ICellData => {
   }
 };
 
-const styleData = (style: Style, numberFormat: string | undefined): IStyleData => ({
-  ...(style.bold && { bl: BooleanNumber.TRUE }),
-  ...(style.italic && { it: BooleanNumber.TRUE }),
-  ...(style.sizePt && { fs: style.sizePt }),
-  ...(style.colour && { cl: { rgb: style.colour } }),
-  ...(style.fill && { bg: { rgb: style.fill } }),
-  ...(style.align === "center" && { ht: HorizontalAlign.CENTER }),
-  ...(style.wrap && { tb: WrapStrategy.WRAP }),
-  ...(style.border && { bd: ALL_SIDES }),
-  ...(numberFormat && { n: { pattern: numberFormat } }),
-});
-
 const cellData = ({ content, style, numberFormat }: PlannedCell): ICellData => ({
   ...(content && contentData(content)),
-  s: styleData(style ? STYLES[style] : {}, numberFormat),
+  s: lookOf(style, numberFormat),
 });
 
 /** A sheet of a plan as the engine keeps it. */

@@ -4,8 +4,10 @@ import { SheetsSelectionsService, WorksheetProtectionRuleModel } from "@univerjs
 import type { Area } from "../../sheets/address";
 import type { Survey } from "../../sheets/extend/survey";
 import { namesOf } from "./addSheets";
+import { ofFile } from "./ofFile";
 import { hasProtection } from "./protection";
 import { readInView, type ReadCell } from "./readSheet";
+import { tableAt } from "./tables";
 
 export const toArea = ({ startRow, startColumn, endRow, endColumn }: IRange): Area => ({
   from: { row: startRow, column: startColumn },
@@ -31,21 +33,30 @@ export const isProtected = (injector: Injector, sheet: Worksheet): boolean =>
   injector.get(WorksheetProtectionRuleModel).getRule(sheet.getUnitId(), sheet.getSheetId()) !== undefined ||
   hasProtection(sheet);
 
-/** The sheet in front, as the pane must know it to write into it. */
-export const survey = (injector: Injector, workbook: Workbook, read: ReadCell): Survey => {
+/** The sheet in front, as the pane must know it to write into it; with another selection than its own where one is given. */
+export const survey = (
+  injector: Injector,
+  workbook: Workbook,
+  read: ReadCell,
+  otherSelection?: Area,
+): Survey => {
   const sheet = workbook.getActiveSheet();
   const { cells, selected } = readInView(injector, workbook, read);
   const range = injector.get(SheetsSelectionsService).getCurrentSelections().at(-1)?.range;
   const hidden = sheet.getHiddenRows();
+  const ownSelection = range ? withinSheet(sheet, toArea(range)) : { from: selected, to: selected };
+  const area = otherSelection ?? ownSelection;
+  const table = tableAt(injector, sheet, area.from);
   return {
     sheet: sheet.getName(),
-    selected: range ? withinSheet(sheet, toArea(range)) : { from: selected, to: selected },
+    selected: area,
+    ...(table && { table }),
     cells,
     formulas: cells.map((line, row) => line.map((_, column) => formulaAt(injector, sheet, row, column))),
     end: { row: sheet.getRowCount() - 1, column: sheet.getColumnCount() - 1 },
     merged: sheet.getMergeData().map(toArea),
     isProtected: isProtected(injector, sheet),
-    isFiltered: cells.some((_, row) => sheet.getRowFiltered(row)),
+    isFiltered: ofFile(sheet).isFiltered || cells.some((_, row) => sheet.getRowFiltered(row)),
     hiddenRows: hidden.flatMap(({ startRow, endRow }) =>
       Array.from({ length: endRow - startRow + 1 }, (_, index) => startRow + index),
     ),

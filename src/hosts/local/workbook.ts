@@ -17,6 +17,8 @@ import {
   SheetsSelectionsService,
 } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+import { MessageType } from "@univerjs/design";
+import { IMessageService } from "@univerjs/ui";
 import { filter, firstValueFrom } from "rxjs";
 import { CellError, type Cell, type Matrix } from "../../../shared/cell";
 import type { WorkbookPlan } from "../../sheets/plan";
@@ -36,6 +38,7 @@ import { guardProtected } from "./guard";
 import { putCells } from "./putCells";
 import { readBook } from "./readBook";
 import { watchMoves } from "./moves";
+import { protectSheets } from "./protectedSheets";
 import { readCell, readInView, readNamed } from "./readSheet";
 import type { Sentences } from "./sentences";
 import { survey } from "./survey";
@@ -71,6 +74,8 @@ export interface PageWorkbook {
   setDarkMode(dark: boolean): void;
   /** Takes what is being typed into a cell, and waits for its results. */
   finishEditing(): Promise<void>;
+  /** Resolves when no calculation runs, and none is about to. */
+  settled(): Promise<void>;
   /** The whole workbook as plain values. */
   book(): Book;
   /** Sheets on which rows, columns or blocks of cells were moved. */
@@ -92,6 +97,9 @@ export interface PageWorkbook {
   readonly painted: Promise<void>;
 }
 
+/** The engine begins a tenth of a second after an edit; where it hasn't by then, nothing is to be calculated. */
+const LONGEST_BEFORE_CALCULATION_MS = 250;
+
 export const openWorkbook = (
   injector: Injector,
   workbook: Workbook,
@@ -103,10 +111,11 @@ export const openWorkbook = (
 
   guardProtected(injector, workbook);
   const movedSheetIds = watchMoves(commands);
-  const calculated = injector
-    .get(FormulaCalculationSessionService)
-    .waitForLatestApplied()
-    .then(() => undefined);
+  protectSheets(injector, workbook, (content) => {
+    injector.get(IMessageService).show({ content, type: MessageType.Warning });
+  });
+  const calculations = injector.get(FormulaCalculationSessionService);
+  const calculated = calculations.waitForLatestApplied();
   let steps = 0;
   injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos }) => {
     steps = undos;
@@ -165,9 +174,7 @@ export const openWorkbook = (
   };
 
   const onCalculated: PageWorkbook["onCalculated"] = (listener) => {
-    const subscription = injector
-      .get(FormulaCalculationSessionService)
-      .resultApplied$.subscribe(() => listener());
+    const subscription = calculations.resultApplied$.subscribe(() => listener());
     return () => subscription.unsubscribe();
   };
 
@@ -195,6 +202,7 @@ export const openWorkbook = (
     survey: () => survey(injector, workbook, read),
     put: (patch) => putCells(injector, workbook, patch),
     finishEditing: () => finishEditing(injector, unitId),
+    settled: () => calculations.waitForLatestApplied(undefined, LONGEST_BEFORE_CALCULATION_MS),
     setDarkMode: (dark) => injector.get(ThemeService).setDarkMode(dark),
     book: () =>
       readBook(injector, workbook, sentences, (sheetId) =>

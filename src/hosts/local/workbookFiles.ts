@@ -1,6 +1,8 @@
 import type { WorkbookFiles } from "../../pane/paneHost";
 import type { Book } from "../xlsx/book";
-import type { XlsxFile } from "../xlsx/xlsxFile";
+import { doubtfulResults } from "../xlsx/doubtfulResults";
+import type { download } from "./download";
+import type { FileWork } from "./fileWork";
 import type { PageWorkbook } from "./workbook";
 
 const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -9,9 +11,11 @@ const USUAL_NAME = "Gablewright.xlsx";
 /** As many places as a person would go and look at. */
 const MOST_LISTED = 5;
 
+/** The file that the workbook shown came from. */
 interface Base {
   readonly name: string;
-  readonly file: XlsxFile;
+  readonly bytes: Uint8Array;
+  readonly inFile: Book;
   readonly calculated: Book;
   readonly doubtful: readonly string[];
 }
@@ -24,8 +28,8 @@ const firstOf = (places: readonly string[]): string =>
     : listed([...places.slice(0, MOST_LISTED), `${places.length - MOST_LISTED} more`]);
 
 /** What a person should know of a file that has been opened. */
-const openedInWords = ({ name, doubtful, file }: Base, unseen: readonly string[]): string[] => [
-  `Opened ${name}: ${file.book.sheets.length === 1 ? "1 sheet" : `${file.book.sheets.length} sheets`}.`,
+const openedInWords = ({ name, doubtful, inFile }: Base, unseen: readonly string[]): string[] => [
+  `Opened ${name}: ${inFile.sheets.length === 1 ? "1 sheet" : `${inFile.sheets.length} sheets`}.`,
   ...(unseen.length > 0 ? [`In the file and kept there, not shown here: ${listed(unseen)}.`] : []),
   ...(doubtful.length > 0
     ? [
@@ -34,41 +38,46 @@ const openedInWords = ({ name, doubtful, file }: Base, unseen: readonly string[]
     : []),
 ];
 
-/** The browser saves it beside what is there: it never writes over a file by itself. */
-const download = (content: BlobPart, type: string, name: string): void => {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([content], { type }));
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
-};
+export interface FileTools {
+  /** Shows a workbook in the place of the one on the page. */
+  readonly show: (book: Book) => Promise<PageWorkbook>;
+  readonly work: FileWork;
+  readonly download: typeof download;
+}
 
-/** Opening and saving .xlsx files. What reads and writes them is loaded when it is first asked for. */
+/** Opening and saving files. */
 export const workbookFiles = (
   ready: Promise<PageWorkbook>,
-  show: (book: Book) => Promise<PageWorkbook>,
+  { show, work, download }: FileTools,
 ): WorkbookFiles => {
   let base: Base | undefined;
-  let savedSteps: number | undefined;
+  let savedSteps = 0;
 
   return {
     hasUnsaved: async () => {
       const workbook = await ready;
       await workbook.finishEditing();
-      return workbook.steps() !== (savedSteps ?? 0);
+      return workbook.steps() !== savedSteps;
     },
-    open: async (chosen) => {
-      const [{ openXlsx }, { unseenThings }, { doubtfulResults }] = await Promise.all([
-        import("../xlsx/xlsxFile"),
-        import("../xlsx/unseenThings"),
-        import("../xlsx/doubtfulResults"),
-      ]);
-      const file = openXlsx(new Uint8Array(await chosen.arrayBuffer()));
-      const unseen = unseenThings(file);
-      const workbook = await show(file.book);
+    open: async (chosen, { onStage, signal }) => {
+      onStage({ words: "Reading the file", canCancel: true });
+      const before = await ready;
+      const steps = before.steps();
+      const bytes = new Uint8Array(await chosen.arrayBuffer());
+      const { book: inFile, unseen } = await work.read(bytes, signal);
+      await before.finishEditing();
+      if (before.steps() !== steps)
+        throw new Error(
+          `The workbook shown was changed while ${chosen.name} was being read, so it stays: save it, or open the file again.`,
+        );
+      onStage({ words: "Showing and calculating the workbook", canCancel: false });
+      // Whatever happens from here on, what is shown didn't come from the file that was open before.
+      base = undefined;
+      savedSteps = 0;
+      const workbook = await show(inFile);
       await workbook.calculated;
       const calculated = workbook.book();
-      base = { name: chosen.name, file, calculated, doubtful: doubtfulResults(file.book, calculated) };
+      base = { name: chosen.name, bytes, inFile, calculated, doubtful: doubtfulResults(inFile, calculated) };
       savedSteps = workbook.steps();
       return openedInWords(base, unseen);
     },
@@ -87,19 +96,34 @@ export const workbookFiles = (
       download(toCsv(table), CSV, `${name}.csv`);
       return [`Saved ${name}.csv, among your downloads.`];
     },
-    save: async () => {
-      const [workbook, { saveXlsx }] = await Promise.all([ready, import("../xlsx/xlsxFile")]);
+    save: async ({ onStage, signal }) => {
+      const workbook = await ready;
+      onStage({ words: "Waiting for the calculation", canCancel: true });
       await workbook.finishEditing();
-      const bytes = saveXlsx(base, workbook.book(), {
-        movedSheets: workbook.movedSheets(),
-        hasDoubtfulResults: (base?.doubtful.length ?? 0) > 0,
-      });
+      await workbook.settled();
+      signal.throwIfAborted();
+      onStage({ words: "Writing the file", canCancel: true });
+      // What is typed while the file is being written isn't in it.
+      const steps = workbook.steps();
+      const { changed } = await work.write(
+        {
+          ...(base && { from: { bytes: base.bytes, inFile: base.inFile, calculated: base.calculated } }),
+          now: workbook.book(),
+          options: {
+            movedSheets: workbook.movedSheets(),
+            hasDoubtfulResults: (base?.doubtful.length ?? 0) > 0,
+          },
+        },
+        signal,
+      );
+      const bytes = changed ?? base?.bytes;
+      if (!bytes) throw new Error("The file came out empty.");
       const name = base?.name ?? USUAL_NAME;
       download(new Uint8Array(bytes), XLSX, name);
-      savedSteps = workbook.steps();
+      savedSteps = steps;
       const pictures = workbook.pictures();
       return [
-        bytes === base?.file.bytes
+        changed === undefined
           ? `Nothing had changed: ${name} is the very same file.`
           : `Saved as ${name}, among your downloads.`,
         ...(pictures > 0

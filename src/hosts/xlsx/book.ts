@@ -1,5 +1,7 @@
 import type { IStyleData } from "@univerjs/core";
 import type { Cell } from "../../../shared/cell";
+import type { PaperEntry, PaperSheet } from "../../sheets/paper";
+import type { Print } from "../../sheets/plan";
 
 /** A workbook as plain values, between a file and the engine: what both can say of cells and sheets. */
 export interface BookCell {
@@ -28,11 +30,26 @@ export interface DropDown {
   readonly choices: readonly string[];
 }
 
+/** A table of the spreadsheet's own. */
+export interface BookTable {
+  readonly name: string;
+  /** `A1:C9`, its heading and total rows included. */
+  readonly range: string;
+  readonly columns: readonly string[];
+  readonly hasHeadings: boolean;
+  readonly hasTotals: boolean;
+  /** Its filter leaves rows out. */
+  readonly hidesRows: boolean;
+}
+
 export interface BookSheet {
   readonly name: string;
   readonly isHidden: boolean;
   /** The file doesn't let its cells be changed. */
   readonly isProtected?: boolean;
+  /** A filter of the file hides rows. */
+  readonly isFiltered?: boolean;
+  readonly tables?: readonly BookTable[];
   /** By row, then by column, counted from 0. */
   readonly cells: ReadonlyMap<number, ReadonlyMap<number, BookCell>>;
   readonly rows: ReadonlyMap<number, BookLine>;
@@ -43,7 +60,12 @@ export interface BookSheet {
   readonly merges: readonly string[];
   readonly frozen: { readonly rows: number; readonly columns: number };
   readonly dropDowns: readonly DropDown[];
-  readonly isOneLandscapePage: boolean;
+  /** How it goes to paper; undefined: as the file has it, or as usual. */
+  readonly print?: Print;
+  /** Cells that are typed into, with what is told there. Only a new sheet has any. */
+  readonly entries?: readonly PaperEntry[];
+  /** A drawing over the cells. Only a new sheet has one. */
+  readonly drawing?: PaperSheet["drawing"];
 }
 
 export interface BookName {
@@ -58,6 +80,8 @@ export interface Book {
   readonly sheets: readonly BookSheet[];
   readonly names: readonly BookName[];
   readonly styles: ReadonlyMap<string, IStyleData>;
+  /** Styles of cells that may be changed on a protected sheet. */
+  readonly unlockedStyles?: readonly string[];
 }
 
 /** The key of a style that came from a file: its number there. */

@@ -5,7 +5,8 @@ import { FileError } from "./fileError";
 import { shownFormula } from "./formulaForm";
 import { readSharedTexts } from "./readCellValue";
 import { readSheet } from "./readSheet";
-import { readStyles } from "./readStyles";
+import { hidesRows, readTables } from "./readTables";
+import { readStyles, unlockedFormats } from "./readStyles";
 import { partOfKind, workbookParts, type WorkbookParts } from "./workbookParts";
 import { childOf, childrenOf, numberAttribute, parseXml, type XmlElement } from "./xml";
 import type { Parts } from "./zip";
@@ -29,8 +30,8 @@ export const readNames = ({ root, sheets }: Pick<WorkbookParts, "root" | "sheets
     return [{ name, target, ...(sheet !== undefined && { sheet }) }];
   });
 
-/** The whole workbook as plain values, as far as we can show it. */
-export const readBook = (parts: Parts): Book => {
+/** The whole workbook as plain values, as far as we can show it. A sheet's part is shown to `see` while it is there: it is large. */
+export const readBook = (parts: Parts, see: (sheet: XmlElement) => void): Book => {
   const workbook = workbookParts(parts);
   const texts = rootOf(parts, partOfKind(workbook, "sharedStrings"));
   const sharedTexts = texts ? readSharedTexts(texts) : [];
@@ -44,9 +45,16 @@ export const readBook = (parts: Parts): Book => {
     sheets: shown.map(({ name, path, isHidden }) => {
       const root = rootOf(parts, path);
       if (!root) throw new FileError(`The file has no part for its sheet "${name}".`);
-      return readSheet(name, isHidden, root, sharedTexts);
+      see(root);
+      const tables = readTables(parts, path);
+      return {
+        ...readSheet(name, isHidden, root, sharedTexts),
+        tables,
+        isFiltered: hidesRows(root) || tables.some((table) => table.hidesRows),
+      };
     }),
     names: readNames(workbook),
+    unlockedStyles: styleSheet ? unlockedFormats(styleSheet).map(fileStyleKey) : [],
     styles: new Map(styles.map((style, index) => [fileStyleKey(index), style])),
   };
 };

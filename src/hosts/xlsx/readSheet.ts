@@ -122,6 +122,5 @@ export const readSheet = (
     ),
     frozen: readFrozen(sheet),
     dropDowns: [],
-    isOneLandscapePage: false,
   };
 };

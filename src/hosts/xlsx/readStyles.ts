@@ -84,6 +84,15 @@ const alignmentStyle = (alignment: XmlElement | undefined): IStyleData => {
   };
 };
 
+const cellFormats = (styleSheet: XmlElement): readonly XmlElement[] =>
+  childrenOf(childOf(styleSheet, "cellXfs"), "xf");
+
+/** Which of the looks, by number, leave a cell open on a protected sheet. */
+export const unlockedFormats = (styleSheet: XmlElement): number[] =>
+  cellFormats(styleSheet).flatMap((xf, index) =>
+    flagAttribute(childOf(xf, "protection"), "locked") === false ? [index] : [],
+  );
+
 /** The looks of cells, in the order in which cells number them. */
 export const readStyles = (styleSheet: XmlElement, theme: Theme): IStyleData[] => {
   const once = (list: string, read: (element: XmlElement, theme: Theme) => IStyleData): IStyleData[] =>
@@ -92,7 +101,7 @@ export const readStyles = (styleSheet: XmlElement, theme: Theme): IStyleData[] =
   const fills = once("fills", fillStyle);
   const borders = once("borders", borderStyle);
   const formats = numberFormats(styleSheet);
-  return childrenOf(childOf(styleSheet, "cellXfs"), "xf").map((xf) => {
+  return cellFormats(styleSheet).map((xf) => {
     const pattern = formats.get(numberAttribute(xf, "numFmtId") ?? 0);
     return {
       ...fonts[numberAttribute(xf, "fontId") ?? 0],

@@ -22,9 +22,21 @@ const ANCHORED: readonly (readonly [element: string, words: string])[] = [
   ["extLst", "extras of newer Excel versions"],
 ];
 
-export const anchoredThings = (sheet: XmlElement): string[] => [
+const anchoredThings = (sheet: XmlElement): string[] => [
   ...new Set(ANCHORED.flatMap(([name, words]) => (childOf(sheet, name) ? [words] : []))),
 ];
+
+/** What wouldn't come along where rows, columns or cells were moved on a sheet of the file. */
+export const leftBehind = (name: string, sheet: XmlElement, paths: readonly string[]): string[] => {
+  const anchored = anchoredThings(sheet);
+  const moved = `rows, columns or cells were moved on "${name}", and`;
+  return [
+    ...(anchored.length > 0 ? [`${moved} these would stay behind: ${anchored.join(", ")}`] : []),
+    ...(paths.some((path) => /^xl\/(?:charts|pivot|externalLinks)/i.test(path))
+      ? [`${moved} charts or pivot tables of the file may refer to them`]
+      : []),
+  ];
+};
 
 /** Formulas that are new or changed and have no form in a file that we know. */
 export const unwritableFormulas = (before: BookSheet | undefined, now: BookSheet): string[] =>

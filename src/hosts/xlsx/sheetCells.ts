@@ -15,6 +15,9 @@ export interface CellElement extends Place {
   readonly element: XmlElement;
 }
 
+/** Tells places apart in a map. */
+export const placeKey = ({ row, column }: Place): string => `${row},${column}`;
+
 /** Rows and cells may leave out where they stand; then they follow the one before. */
 export const rowElements = (sheetData: XmlElement | undefined): RowElement[] => {
   let next = 0;

@@ -1,5 +1,7 @@
 import { a1, type Place } from "../../sheets/address";
-import type { BookSheet } from "./book";
+import type { PaperEntry } from "../../sheets/paper";
+import { PAGES } from "../../sheets/pages";
+import type { BookSheet, DropDown } from "./book";
 import { parseRange, rangeText } from "./cellAddress";
 import { changeElement, insertInOrder, removeElement, SHEET_ORDER } from "./elementOrder";
 import { columnWidth } from "./sizes";
@@ -112,23 +114,44 @@ export const frozenChanges = ({ part, before, now, x }: SheetVersions): Splice[]
   return [changeElement(source, view, { inside: rest })];
 };
 
-export const dropDownsChanges = ({ part, before, now, x }: SheetVersions): Splice[] => {
+const dropDownText = ({ ranges, choices }: DropDown, x: string): string => {
+  const attributes = attributesText({
+    type: "list",
+    errorStyle: "warning",
+    allowBlank: 1,
+    showErrorMessage: 1,
+    sqref: ranges.join(" "),
+  });
+  return `<${x}dataValidation${attributes}><${x}formula1>${escapeXml(`"${choices.join(",").replaceAll('"', '""')}"`)}</${x}formula1></${x}dataValidation>`;
+};
+
+/** Whatever is typed may be a number or a tape's text, so all that is asked is a digit in it. */
+const entryText = ({ at, title, prompt }: PaperEntry, x: string): string => {
+  const attributes = attributesText({
+    type: "custom",
+    errorStyle: "warning",
+    allowBlank: 1,
+    showInputMessage: 1,
+    showErrorMessage: 1,
+    errorTitle: "No number in it",
+    error: "This has no digit in it. Keep it?",
+    promptTitle: title,
+    prompt,
+    sqref: a1(at),
+  });
+  const hasDigit = `SUMPRODUCT(--ISNUMBER(FIND(ROW($1:$10)-1,${a1(at)})))>0`;
+  return `<${x}dataValidation${attributes}><${x}formula1>${escapeXml(hasDigit)}</${x}formula1></${x}dataValidation>`;
+};
+
+export const validationChanges = ({ part, before, now, x }: SheetVersions): Splice[] => {
   const known = new Set(before.dropDowns.map((each) => JSON.stringify(each)));
-  const added = now.dropDowns.filter((each) => !known.has(JSON.stringify(each)));
+  const added = [
+    ...now.dropDowns.filter((each) => !known.has(JSON.stringify(each))).map((each) => dropDownText(each, x)),
+    ...(now.entries ?? []).map((entry) => entryText(entry, x)),
+  ];
   if (added.length === 0) return [];
   const { source, root } = part;
-  const text = added
-    .map(({ ranges, choices }) => {
-      const attributes = attributesText({
-        type: "list",
-        errorStyle: "warning",
-        allowBlank: 1,
-        showErrorMessage: 1,
-        sqref: ranges.join(" "),
-      });
-      return `<${x}dataValidation${attributes}><${x}formula1>${escapeXml(`"${choices.join(",").replaceAll('"', '""')}"`)}</${x}formula1></${x}dataValidation>`;
-    })
-    .join("");
+  const text = added.join("");
   const old = childOf(root, "dataValidations");
   if (old)
     return [
@@ -165,9 +188,13 @@ export const dimensionChanges = ({ part }: SheetVersions, touched: readonly Plac
   return ref === rangeText(range) ? [] : [changeElement(part.source, element, { attributes: { ref } })];
 };
 
+/** How a file says that as many pages are taken as it takes. */
+const ANY_NUMBER = 0;
+
 export const pageChanges = ({ part, before, now, x }: SheetVersions): Splice[] => {
-  if (!now.isOneLandscapePage || before.isOneLandscapePage) return [];
+  if (!now.print || before.print) return [];
   const { root } = part;
+  const { orientation, pagesHigh = ANY_NUMBER } = PAGES[now.print];
   return [
     insertInOrder(
       root,
@@ -179,7 +206,7 @@ export const pageChanges = ({ part, before, now, x }: SheetVersions): Splice[] =
       root,
       SHEET_ORDER,
       "pageSetup",
-      `<${x}pageSetup orientation="landscape" fitToWidth="1" fitToHeight="1"/>`,
+      `<${x}pageSetup${attributesText({ orientation, fitToWidth: 1, fitToHeight: pagesHigh })}/>`,
     ),
   ];
 };

@@ -1,6 +1,4 @@
-import type { XlsxFile } from "./xlsxFile";
-import { workbookParts } from "./workbookParts";
-import { parseXml, type XmlElement } from "./xml";
+import type { XmlElement } from "./xml";
 
 /** Parts of a package that we carry and don't show, by where they stand. */
 const PARTS: readonly (readonly [path: RegExp, one: string, many: string])[] = [
@@ -32,26 +30,31 @@ const counted = (count: number, one: string, many: string): string[] =>
 const countElements = (element: XmlElement, name: string): number =>
   element.children.reduce((sum, child) => sum + (child.name === name ? 1 : countElements(child, name)), 0);
 
-/** What a file holds that isn't shown, in words: `2 charts`, `1 macro project`. All of it stays in the file. */
-export const unseenThings = ({ parts }: XlsxFile): string[] => {
-  const paths = [...parts.keys()];
-  const inSheets = new Map<string, number>();
-  for (const { path, hasCells } of workbookParts(parts).sheets) {
-    const bytes = parts.get(path);
-    if (!hasCells || !bytes) continue;
-    // What stands beside the cells is little; the cells themselves needn't be looked through.
-    for (const child of parseXml(bytes, path).root.children)
-      for (const [name] of ELEMENTS)
-        if (child.name !== "sheetData")
-          inSheets.set(
-            name,
-            (inSheets.get(name) ?? 0) + (child.name === name ? 1 : countElements(child, name)),
-          );
-  }
-  return [
-    ...PARTS.flatMap(([path, one, many]) =>
-      counted(paths.filter((each) => path.test(each)).length, one, many),
+/** How many elements of each kind stand in a sheet beside its cells. */
+export const countUnseen = (sheet: XmlElement): ReadonlyMap<string, number> =>
+  new Map(
+    ELEMENTS.map(([name]) => [
+      name,
+      // What stands beside the cells is little; the cells themselves needn't be looked through.
+      sheet.children.reduce(
+        (sum, child) =>
+          sum + (child.name === name ? 1 : child.name === "sheetData" ? 0 : countElements(child, name)),
+        0,
+      ),
+    ]),
+  );
+
+/** What a file holds that isn't shown, in words: `2 charts`, `1 macro project`. */
+export const unseenThings = (
+  paths: readonly string[],
+  inSheets: readonly ReadonlyMap<string, number>[],
+): string[] => [
+  ...PARTS.flatMap(([path, one, many]) => counted(paths.filter((each) => path.test(each)).length, one, many)),
+  ...ELEMENTS.flatMap(([name, one, many]) =>
+    counted(
+      inSheets.reduce((sum, counts) => sum + (counts.get(name) ?? 0), 0),
+      one,
+      many,
     ),
-    ...ELEMENTS.flatMap(([name, one, many]) => counted(inSheets.get(name) ?? 0, one, many)),
-  ];
-};
+  ),
+];

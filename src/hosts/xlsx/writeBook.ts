@@ -1,29 +1,21 @@
-import { CellError } from "../../../shared/cell";
-import type { Book, BookCell, BookName, BookSheet } from "./book";
+import { addSheetPart } from "./addSheetPart";
+import { baselines } from "./baseline";
+import type { Book, BookSheet } from "./book";
 import { themeColours } from "./colours";
-import { lacksResult } from "./doubtfulResults";
+import { addDrawing } from "./drawing";
 import { dynamicArrayMark } from "./dynamicArrays";
-import { changeElement, insertInOrder, prefixOf, removeElement, WORKBOOK_ORDER } from "./elementOrder";
-import {
-  EMPTY_SHEET,
-  emptyPackage,
-  STYLES_CONTENT_TYPE,
-  USUAL_STYLES,
-  WORKSHEET_CONTENT_TYPE,
-} from "./emptyPackage";
+import { changeElement, insertInOrder, prefixOf, WORKBOOK_ORDER } from "./elementOrder";
+import { emptyPackage, STYLES_CONTENT_TYPE, USUAL_STYLES } from "./emptyPackage";
 import { FileError } from "./fileError";
-import { fileFormula } from "./formulaForm";
-import { PackageDraft } from "./packageDraft";
-import { isBuiltInName } from "./readBook";
-import { readStyles } from "./readStyles";
-import { anchoredThings, sheetChanges, unwritableFormulas, whatIfChanges } from "./refusals";
-import { patchSheet } from "./sheetPatch";
-import type { Splice } from "./splices";
 import { missingPlaces } from "./missingPlaces";
+import { nameChanges } from "./nameChanges";
+import { PackageDraft } from "./packageDraft";
+import { readStyles } from "./readStyles";
+import { leftBehind, sheetChanges, unwritableFormulas, whatIfChanges } from "./refusals";
+import { patchSheet } from "./sheetPatch";
 import { StylesDraft } from "./stylesDraft";
 import { partOfKind, workbookParts, type WorkbookParts } from "./workbookParts";
-import { childOf, childrenOf, numberAttribute, type XmlPart } from "./xml";
-import { attributesText, escapeXml } from "./xmlText";
+import { childOf, childrenOf } from "./xml";
 import type { Parts } from "./zip";
 
 /** A file that was opened: its parts, its cells as it has them, and the workbook as it stood when all was calculated. */
@@ -32,8 +24,6 @@ export interface Opened {
   readonly inFile: Book;
   readonly calculated: Book;
 }
-
-const RELATIONSHIPS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
 const blankSheet = (name: string): BookSheet => ({
   name,
@@ -44,108 +34,9 @@ const blankSheet = (name: string): BookSheet => ({
   merges: [],
   frozen: { rows: 0, columns: 0 },
   dropDowns: [],
-  isOneLandscapePage: false,
 });
 
 const EMPTY_BOOK: Book = { sheets: [], names: [], styles: new Map() };
-
-/** A result that the file doesn't have, or only as #NAME?: it is written though nothing was changed. */
-const isMissing = (inFile: BookCell | undefined, calculated: BookCell): boolean =>
-  calculated.formula !== undefined &&
-  inFile?.formula !== undefined &&
-  lacksResult(inFile.value) &&
-  calculated.value !== null &&
-  calculated.value !== "" &&
-  !(calculated.value instanceof CellError);
-
-/**
- * What to compare the present sheet with: as it stood when the file had been calculated, so that results on which engine and
- * file differ stay the file's until they change here; without the results that the file lacks.
- */
-const baseline = (inFile: BookSheet | undefined, calculated: BookSheet): BookSheet => ({
-  ...calculated,
-  cells: new Map(
-    [...calculated.cells].map(([row, cells]) => [
-      row,
-      new Map(
-        [...cells].map(([column, cell]) => {
-          const there = inFile?.cells.get(row)?.get(column);
-          return [column, isMissing(there, cell) ? { ...cell, value: there?.value ?? null } : cell];
-        }),
-      ),
-    ]),
-  ),
-});
-
-const nameKey = ({ name, sheet }: BookName): string => `${name.toLowerCase()}\n${sheet ?? ""}`;
-
-const nameTargetText = (target: string): string => (target.startsWith("=") ? fileFormula(target) : target);
-
-/** The changes of the list of names: new ones, those that mean something else, those that are gone. */
-const nameChanges = (
-  { source, root }: XmlPart,
-  workbook: WorkbookParts,
-  before: readonly BookName[],
-  now: readonly BookName[],
-): Splice[] => {
-  const x = prefixOf(root);
-  const was = new Map(before.map((name) => [nameKey(name), name.target]));
-  const is = new Map(now.map((name) => [nameKey(name), name]));
-  const list = childOf(root, "definedNames");
-  const inside: Splice[] = [];
-  for (const element of childrenOf(list, "definedName")) {
-    const name = element.attributes.get("name") ?? "";
-    const sheet = workbook.sheets[numberAttribute(element, "localSheetId") ?? -1]?.name;
-    const key = nameKey({ name, target: "", ...(sheet !== undefined && { sheet }) });
-    if (isBuiltInName(name) || !was.has(key)) continue;
-    const present = is.get(key);
-    if (!present) inside.push(removeElement(element));
-    else if (present.target !== was.get(key))
-      inside.push({
-        start: element.innerStart,
-        end: element.innerEnd,
-        text: escapeXml(nameTargetText(present.target)),
-      });
-  }
-  const order = [...workbook.sheets.map(({ name }) => name)];
-  const added = now
-    .filter((name) => !was.has(nameKey(name)))
-    .map(({ name, sheet, target }) => {
-      const index = sheet === undefined ? undefined : order.indexOf(sheet);
-      return `<${x}definedName${attributesText({ name, localSheetId: index })}>${escapeXml(nameTargetText(target))}</${x}definedName>`;
-    })
-    .join("");
-  if (added === "" && inside.length === 0) return [];
-  if (list) return [changeElement(source, list, { inside, append: added })];
-  return [
-    insertInOrder(root, WORKBOOK_ORDER, "definedNames", `<${x}definedNames>${added}</${x}definedNames>`),
-  ];
-};
-
-const addSheetPart = (draft: PackageDraft, workbookPath: string, { name, isHidden }: BookSheet): string => {
-  const path = draft.freePath("xl/worksheets/sheet", ".xml");
-  draft.add(path, WORKSHEET_CONTENT_TYPE, EMPTY_SHEET);
-  const id = draft.relate(workbookPath, "worksheet", path);
-  draft.edit(workbookPath, ({ source, root }) => {
-    const list = childOf(root, "sheets");
-    if (!list) throw new FileError("The file's workbook has no list of sheets.");
-    const x = prefixOf(root);
-    const numbers = list.children.map((sheet) => numberAttribute(sheet, "sheetId") ?? 0);
-    const attributes = {
-      name,
-      sheetId: Math.max(0, ...numbers) + 1,
-      state: isHidden ? "hidden" : undefined,
-      "r:id": id,
-    };
-    // The prefix is declared here, whatever the part around calls it.
-    return [
-      changeElement(source, list, {
-        append: `<${x}sheet xmlns:r="${RELATIONSHIPS}"${attributesText(attributes)}/>`,
-      }),
-    ];
-  });
-  return path;
-};
 
 /** The part with the looks of cells; a package without one gets one. */
 const stylesOf = (draft: PackageDraft, workbook: WorkbookParts): string => {
@@ -197,40 +88,18 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
   const before = opened?.calculated ?? EMPTY_BOOK;
   const workbook = workbookParts(parts);
   const paths = new Map(workbook.sheets.map(({ name, path }) => [name, path]));
-  const baselines = new Map(
-    before.sheets.map((sheet) => [
-      sheet.name,
-      baseline(
-        opened?.inFile.sheets.find(({ name }) => name === sheet.name),
-        sheet,
-      ),
-    ]),
-  );
+  const compared = opened ? baselines(opened.inFile, opened.calculated) : new Map<string, BookSheet>();
 
   refuse([
     ...sheetChanges(before, now),
     ...now.sheets.flatMap((sheet) => {
-      const was = baselines.get(sheet.name);
+      const was = compared.get(sheet.name);
       const path = paths.get(sheet.name);
-      const problems = unwritableFormulas(was, sheet);
-      if (!was || path === undefined) return problems;
-      const { root } = draft.read(path);
-      const anchored = options.movedSheets?.has(sheet.name) ? anchoredThings(root) : [];
-      const hasOther =
-        options.movedSheets?.has(sheet.name) &&
-        [...parts.keys()].some((each) => /^xl\/(?:charts|pivot|externalLinks)/i.test(each));
       return [
-        ...problems,
-        ...whatIfChanges(root, was, sheet),
-        ...(anchored.length > 0
-          ? [
-              `rows, columns or cells were moved on "${sheet.name}", and these would stay behind: ${anchored.join(", ")}`,
-            ]
-          : []),
-        ...(hasOther
-          ? [
-              `rows, columns or cells were moved on "${sheet.name}", and charts or pivot tables of the file may refer to them`,
-            ]
+        ...unwritableFormulas(was, sheet),
+        ...(was && path !== undefined ? whatIfChanges(draft.read(path).root, was, sheet) : []),
+        ...(path !== undefined && options.movedSheets?.has(sheet.name)
+          ? leftBehind(sheet.name, draft.read(path).root, [...parts.keys()])
           : []),
       ];
     }),
@@ -252,7 +121,7 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
   let changesCells = false;
   for (const sheet of now.sheets) {
     const path = paths.get(sheet.name) ?? "";
-    const was = baselines.get(sheet.name) ?? blankSheet(sheet.name);
+    const was = compared.get(sheet.name) ?? blankSheet(sheet.name);
     const patch = () => patchSheet(draft.read(path), was, sheet, { styles, looks: now.styles, dynamicArray });
     let patched = patch();
     if (patched.splices.length === 0) continue;
@@ -263,12 +132,13 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
     draft.edit(path, () => splices);
   }
   draft.edit(stylesPath, () => styles.changes());
+  for (const { name, drawing } of now.sheets) if (drawing) addDrawing(draft, paths.get(name) ?? "", drawing);
 
   draft.edit(workbook.path, (part) => [
     ...nameChanges(part, workbookParts(draft.result()), before.names, now.names),
     ...childrenOf(childOf(part.root, "sheets"), "sheet").flatMap((element) => {
       const sheet = now.sheets.find(({ name }) => name === element.attributes.get("name"));
-      const was = baselines.get(sheet?.name ?? "");
+      const was = compared.get(sheet?.name ?? "");
       if (!sheet || !was || was.isHidden === sheet.isHidden) return [];
       return [
         changeElement(part.source, element, { attributes: { state: sheet.isHidden ? "hidden" : undefined } }),

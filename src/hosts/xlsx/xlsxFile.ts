@@ -1,5 +1,6 @@
 import type { Book } from "./book";
 import { readBook } from "./readBook";
+import { countUnseen, unseenThings } from "./unseenThings";
 import { refuseSigned, writeBook, type Opened, type SaveOptions } from "./writeBook";
 import { readZip, writeZip, type Parts } from "./zip";
 
@@ -8,26 +9,32 @@ export interface XlsxFile {
   readonly bytes: Uint8Array;
   readonly parts: Parts;
   readonly book: Book;
+  /** What it holds that isn't shown, in words: `2 charts`. All of it stays in the file. */
+  readonly unseen: readonly string[];
 }
 
 /** Opens a workbook, or says in a sentence why not (`FileError`). */
 export const openXlsx = (bytes: Uint8Array): XlsxFile => {
   const parts = readZip(bytes);
-  return { bytes, parts, book: readBook(parts) };
+  const inSheets: ReturnType<typeof countUnseen>[] = [];
+  const book = readBook(parts, (sheet) => inSheets.push(countUnseen(sheet)));
+  return { bytes, parts, book, unseen: unseenThings([...parts.keys()], inSheets) };
 };
 
 const isSame = (before: Parts, now: Parts): boolean =>
   before.size === now.size && [...now].every(([path, part]) => before.get(path) === part);
 
+/** A file that was opened, and the workbook as it stood when it had been calculated. */
+export interface SaveFrom {
+  readonly file: Omit<XlsxFile, "unseen">;
+  readonly calculated: Book;
+}
+
 /**
- * The file with what has changed since `calculated`, the workbook as it stood when the opened file had been calculated.
- * A workbook that came from no file is written whole. Where nothing has changed, the file is the very same.
+ * The file with what has changed since `calculated`. A workbook that came from no file is written whole. Where nothing has
+ * changed, the file is the very same.
  */
-export const saveXlsx = (
-  from: { readonly file: XlsxFile; readonly calculated: Book } | undefined,
-  now: Book,
-  options?: SaveOptions,
-): Uint8Array => {
+export const saveXlsx = (from: SaveFrom | undefined, now: Book, options?: SaveOptions): Uint8Array => {
   const opened: Opened | undefined = from && {
     parts: from.file.parts,
     inFile: from.file.book,

@@ -28,6 +28,12 @@ interface Outcome {
   readonly where?: string;
 }
 
+/** A write that goes on: the share that is done, and the way to stop it. */
+interface Writing {
+  readonly share: number;
+  readonly cancel: () => void;
+}
+
 /** Adds results to a sheet that the workbook has: it proposes, a person confirms, and then it is written, all or nothing. */
 export const ExtendCard = ({ host }: { host: Host }) => {
   const [shape, setShape] = useState<Shape>("beside");
@@ -35,6 +41,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
   const [readings, setReadings] = useState(0);
   const [outcome, setOutcome] = useState<Outcome>();
   const [isBusy, setIsBusy] = useState(false);
+  const [writing, setWriting] = useState<Writing>();
   const undoButton = useRef<HTMLButtonElement>(null);
   const readButton = useRef<HTMLButtonElement>(null);
 
@@ -67,10 +74,24 @@ export const ExtendCard = ({ host }: { host: Host }) => {
         throw new Error(
           "The sheet has changed since it was read, or another is in front: read the selection again.",
         );
-      const undo = await host.put(patch);
-      const where = `${areaInWords(patchArea(patch))} on "${patch.sheet}"`;
-      setOutcome({ kind: "written", message: `Wrote ${patchInWords(patch)}.`, undo, where });
-      setReading(undefined);
+      const stop = new AbortController();
+      const onProgress = (share: number): void => {
+        setWriting({
+          share,
+          cancel: () => {
+            stop.abort(new Error("Cancelled: nothing was written."));
+          },
+        });
+      };
+      onProgress(0);
+      try {
+        const undo = await host.put(patch, { onProgress, signal: stop.signal });
+        const where = `${areaInWords(patchArea(patch))} on "${patch.sheet}"`;
+        setOutcome({ kind: "written", message: `Wrote ${patchInWords(patch)}.`, undo, where });
+        setReading(undefined);
+      } finally {
+        setWriting(undefined);
+      }
     });
 
   const takeBack = ({ undo, where }: Outcome): Promise<void> =>
@@ -134,6 +155,14 @@ export const ExtendCard = ({ host }: { host: Host }) => {
           shape={reading.shape}
           onWrite={(plan) => void write(plan)}
         />
+      )}
+      {writing && (
+        <div class="search">
+          <progress value={writing.share} aria-label="Cells written" />
+          <button type="button" class="quiet" onClick={writing.cancel}>
+            Cancel
+          </button>
+        </div>
       )}
       <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
         {outcome?.message}

@@ -3,14 +3,15 @@ import { CHANGE, changeCell, EACH_LINE, FIRST_LINE_ROW, termCell, type ChangeCol
 import { lookUp, type Item, type Side } from "./sides";
 
 const MONEY = "#,##0.00;-#,##0.00";
-const COUNT = "#,##0";
+/** As many places as it has: most are whole. */
+const COUNT = "General";
 const FORMATS: Partial<Record<ChangeColumn, string>> = {
   neededBase: COUNT,
   neededNow: COUNT,
-  neededChange: `+${COUNT};-${COUNT};0`,
+  neededChange: COUNT,
   orderBase: COUNT,
   orderNow: COUNT,
-  orderChange: `+${COUNT};-${COUNT};0`,
+  orderChange: COUNT,
   priceBase: MONEY,
   priceNow: MONEY,
   material: MONEY,
@@ -29,11 +30,12 @@ const lineCells = (item: Item, index: number, lines: number, base: Side, now: Si
   const found = ({ order }: Side, column: "needed" | "toOrder" | "price", otherwise: string): Content =>
     formula(`=${lookUp(order, column, row, item.item, otherwise)}`);
   const [before, after] = [at("orderBase"), at("orderNow")];
+  const sameOrder = `IF(${at("neededChange")}=0,"unchanged","same order")`;
   const isSame = `AND(${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
   const lineTax = `IF(${at("taxable")}="yes",ROUND(${at("material")}*${termCell(lines, "taxRate")},2),0)`;
   const results: Partial<Record<ChangeColumn, Content>> = {
     item: text(item.item),
-    what: formula(`=IF(${isSame},"unchanged",IF(${before}=0,"added",IF(${after}=0,"removed","changed")))`),
+    what: formula(`=IF(${isSame},${sameOrder},IF(${before}=0,"added",IF(${after}=0,"removed","changed")))`),
     unit: text(item.unit),
     neededBase: found(base, "needed", "0"),
     neededNow: found(now, "needed", "0"),

@@ -4,7 +4,7 @@ import { formula, number, text, value, type Content, type PlannedCell } from "..
 import { earlierTerm, termShown, type Earlier } from "./earlier";
 import { EACH_LINE, GIVEN_BACK, KEPT, ON_THE_TOTAL, TERM_COLUMNS, TERMS, termRow, type Term } from "./layout";
 
-const RATE = "0.###%";
+const RATE = "0.00%";
 const FORMATS: Readonly<Record<Term, string>> = {
   date: "yyyy-mm-dd",
   overheadRate: RATE,

@@ -132,14 +132,34 @@ const missing = (lastRow: number, column: "weight" | "extended"): string => {
 /** Lines whose order is an error: they are in no total. */
 const lineErrors = (lastRow: number): string => `SUMPRODUCT(ISERROR(${wholeColumn(lastRow, "toOrder")})*1)`;
 
-/** What the take-off warns of, on top of the order: a person who orders may never have seen the take-off. */
-const warnings = (layout: TakeOffLayout, takeOffSheet: string, lastRow: number): PlannedCell => {
-  const errors = `IF(${lineErrors(lastRow)}=0,"",${lineErrors(lastRow)}&" lines have an error: see the take-off")`;
+/** What is wrong with a line, each as a formula without "=" that names the item, or comes to nothing. */
+const lineWarnings = (row: number): string[] => {
+  const item = orderCell(row, "item");
+  const ifNegative = (column: OrderColumn, what: string): string => {
+    const cell = orderCell(row, column);
+    return `IF(ISNUMBER(${cell}),IF(${cell}<0,${item}&": ${what} is negative",""),"")`;
+  };
+  return [
+    `IF(ISERROR(${orderCell(row, "toOrder")}),${item}&": what to order is an error","")`,
+    ifNegative("weightEach", "the weight"),
+    ifNegative("price", "the price"),
+  ];
+};
+
+/** What is wrong with the order, and what the take-off warns of: who orders may never have seen the take-off. */
+const warnings = (
+  layout: TakeOffLayout,
+  takeOffSheet: string,
+  groups: readonly PlacedGroup[],
+): PlannedCell => {
+  const ofLines = groups.flatMap((group) =>
+    group.lines.flatMap((_, index) => lineWarnings(group.row + 1 + index)),
+  );
   const checks = checkCells(layout).map((cell) => `${sheetPrefix(takeOffSheet)}${cell}`);
   return {
     row: FIRST_ORDER_ROW - 2,
     column: ORDER.item,
-    content: formula(`=TEXTJOIN("; ",TRUE,${[errors, ...checks].join(",")})`),
+    content: formula(`=TEXTJOIN("; ",TRUE,${[...ofLines, ...checks].join(",")})`),
     style: "caution",
   };
 };
@@ -234,7 +254,7 @@ export const orderSheet = (
       ),
       style: "note",
     },
-    warnings(layout, takeOffSheet, lastRow),
+    warnings(layout, takeOffSheet, groups),
     ...ORDER_HEADINGS.map((heading, column): PlannedCell => ({
       row: FIRST_ORDER_ROW - 1,
       column,

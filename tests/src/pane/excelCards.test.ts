@@ -14,7 +14,7 @@ const show = (card: ComponentChild): HTMLElement => {
 
 /** Waits until a text is there, as a person would. */
 const seen = async (element: HTMLElement, text: string): Promise<void> => {
-  for (let wait = 0; wait < 100; wait++) {
+  for (let wait = 0; wait < 700; wait++) {
     if (element.textContent?.includes(text)) return;
     await new Promise((resolve) => setTimeout(resolve, 5));
   }
@@ -38,6 +38,9 @@ const excel = () => {
   );
   return { workbook, sheet, host };
 };
+
+/** Long enough for several steps. */
+const LAST_ROW = 4_000;
 
 describe("the card that extends, beside Excel's stand-in", () => {
   it("proposes, writes, and takes back", async () => {
@@ -66,6 +69,34 @@ describe("the card that extends, beside Excel's stand-in", () => {
     await seen(card, "To be written");
     press(card, "Write");
     await seen(card, '"Bid" is protected. Nothing was written.');
+  });
+
+  it("shows how far a long write is, and leaves no trace of one that is cancelled", async () => {
+    const { workbook, sheet, host } = excel();
+    for (let row = 3; row <= LAST_ROW; row++) {
+      sheet.cells.set(`A${row}`, { formula: 20 + (row % 9) });
+      sheet.cells.set(`B${row}`, { formula: 168 });
+    }
+    const before = JSON.stringify([...sheet.cells].sort());
+    const card = show(h(ExtendCard, { host }));
+    press(card, "Read the selection");
+    await seen(card, "What the columns hold");
+    for (const id of ["SQUARES", "OUTLINEAREA", "TRIMFEET"]) {
+      card.querySelector<HTMLInputElement>(`[name="extend-${id}"]`)?.click();
+      await new Promise((resolve) => setTimeout(resolve));
+    }
+    await seen(card, `To be written: C1:E${LAST_ROW}`);
+    const shares: number[] = [];
+    workbook.onSync = () => {
+      const share = card.querySelector("progress")?.value ?? 0;
+      shares.push(share);
+      if (share > 0.5) press(card, "Cancel");
+    };
+    press(card, "Write");
+    await seen(card, "Cancelled: nothing was written.");
+    expect(shares.some((share) => share > 0 && share < 1)).toBe(true);
+    expect(card.querySelector("progress")).toBeNull();
+    expect(JSON.stringify([...sheet.cells].sort())).toBe(before);
   });
 
   it("says why there is nothing to propose", async () => {

@@ -7,7 +7,7 @@ import { DEMO_TAKE_OFF } from "../../../../src/sheets/takeOff/demo";
 import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeOff/options";
 import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
 import { a1 } from "../../../../src/sheets/address";
-import { text } from "../../../../src/sheets/plan";
+import { text, type SheetPlan, type WorkbookPlan } from "../../../../src/sheets/plan";
 import { fakeExcel, fakeWorkbook, type FakeWorkbook } from "../../../support/fakeExcel";
 
 const hostOf = (workbook: FakeWorkbook): Host =>
@@ -51,23 +51,38 @@ describe("the Excel host, on a stand-in", () => {
     expect(workbook.names.get("Panel")).toMatch(/^Panel!\$A\$4:\$B\$\d+$/);
   });
 
-  it("leaves the workbook as it was, whichever operation fails", async () => {
-    let failures = 0;
-    for (let failAfter = 0; failAfter < 5000; failAfter++) {
+  /** Writes a plan again and again, each time failing later, until nothing fails any more; returns how often it failed. */
+  const failAtEvery = async (step: number, plan: WorkbookPlan): Promise<number> => {
+    for (let failures = 0; ; failures++) {
       const workbook = fakeWorkbook("Bid", "Take-off");
       workbook.sheets[1]?.cells.set("A1", { formula: "mine" });
       const before = stateOf(workbook);
-      workbook.failAfter = failAfter;
-      const failed = await addTakeOff(hostOf(workbook), BLANK_TAKE_OFF).then(
-        () => false,
-        () => true,
-      );
-      if (!failed) break;
-      failures++;
+      workbook.failAfter = failures * step;
+      const failed = await hostOf(workbook)
+        .write(plan)
+        .then(
+          () => false,
+          () => true,
+        );
+      if (!failed) return failures;
       expect(stateOf(workbook)).toBe(before);
     }
-    expect(failures).toBeGreaterThan(500);
-    expect(failures).toBeLessThan(5000);
+  };
+
+  const names = chooseSheetNames({ sheets: ["Bid", "Take-off"], names: [] }, false);
+  const takeOff = takeOffPlan(BLANK_TAKE_OFF, names);
+
+  it("leaves the workbook as it was, whichever operation fails", async () => {
+    const firstRows = (sheet: SheetPlan): SheetPlan => ({
+      ...sheet,
+      cells: sheet.cells.filter(({ row }) => row < 8),
+    });
+    const beginnings = { ...takeOff, sheets: takeOff.sheets.map(firstRows) };
+    expect(await failAtEvery(1, beginnings)).toBeGreaterThan(400);
+  });
+
+  it("leaves the workbook as it was, however far a whole take-off was written", async () => {
+    expect(await failAtEvery(101, takeOff)).toBeGreaterThan(20);
   });
 
   it("never lets text become a formula, a date or a number", async () => {

@@ -185,3 +185,26 @@ describe("a workbook", () => {
     expect(engine.getCell(at(13, 0))).toEqual(new CellError("#NAME?", ""));
   });
 });
+
+test("a formula that goes and comes back leaves nothing behind that the engine complains of", async () => {
+  const complain = jest.spyOn(console, "error").mockImplementation(() => undefined);
+  const cells = [
+    { row: 0, column: 0, content: "=D1+1" },
+    { row: 0, column: 3, content: 1 },
+  ];
+  engine = createHeadlessEngine(fakeCatalogue, planOf({ sheets: [{ name: "Bid", cells }], names: [] }));
+  for (const [column, content] of [
+    [1, "=SEQUENCE(A1)"],
+    [3, 2],
+    [1, null],
+    [3, 3],
+    [1, "=A1+D1"],
+    [3, 4],
+  ] as const) {
+    engine.setCell(at(0, column), content);
+    await engine.calculated();
+  }
+  expect(engine.getCell(at(0, 1))).toBe(9);
+  expect(complain).not.toHaveBeenCalled();
+  complain.mockRestore();
+});

@@ -18,7 +18,6 @@ export const sheetOf = (name: string, typed: Readonly<Record<string, BookCell>>)
     merges: [],
     frozen: { rows: 0, columns: 0 },
     dropDowns: [],
-    isOneLandscapePage: false,
   };
 };
 

@@ -122,7 +122,7 @@ it("keeps the file's error where the engine would have a number, and tells of it
   const workbook = new ExcelJS.Workbook();
   const bid = workbook.addWorksheet("Bid");
   bid.getCell("A1").value = { formula: '""', result: "" };
-  bid.getCell("B1").value = { formula: "A1*2", result: { error: "#VALUE!" } };
+  bid.getCell("B1").value = { formula: "IF(A1,1,2)", result: { error: "#VALUE!" } };
   bid.getCell("C1").value = { formula: "GABLE.COURSES(1)", result: { error: "#NAME?" } };
   engine.dispose();
   await open(new Uint8Array(await workbook.xlsx.writeBuffer()));

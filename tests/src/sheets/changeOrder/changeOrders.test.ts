@@ -20,7 +20,8 @@ const FIRST_OF_JUNE = 46_174;
  * First change: A at 16 in 12 is 24 ft (5/3 of 14.4): 480 panels; B at 19.5 ft is 20 courses of 20: 400. 880, a tenth more
  * 968: 97 packs. Underlayment 9 courses and 7 of 40 ft 2 in: 7712 in, 10 rolls.
  * Second: B's eave is 30 ft: 20 courses of 15: 300. 780, a tenth more 858: 86 packs. Eaves of 480 and 360 in: 4 and 8 in,
- * 3 and 6 in: 8 pieces. Underlayment 9 of 40 ft 2 in and 7 of 30 ft 2 in: 6872 in, 9 rolls. A ridge piece costs 1.35 more.
+ * 3 and 6 in: 8 pieces. Underlayment 9 of 40 ft 2 in and 7 of 30 ft 2 in: 6872 in, 9 rolls. A ridge piece costs 1.35 more. An eave
+ * 10 ft shorter needs fewer nails, out of the same box.
  */
 const FIRST_LINES = [
   // item, what, ordered before and after, change, price before and now, material, labor, tax
@@ -38,7 +39,7 @@ const SECOND_LINES = [
   ["eave starter", "changed", 9, 8, -1, 12.75, 12.75, -12.75, 0, 0],
   ["ridge", "changed", 5, 5, 0, 19.8, 21.15, 6.75, 0, 0],
   ["trim clips", "unchanged", 1, 1, 0, 14.5, 14.5, 0, 0, 0],
-  ["nails", "unchanged", 1, 1, 0, 6.9, 6.9, 0, 0, 0],
+  ["nails", "same order", 1, 1, 0, 6.9, 6.9, 0, 0, 0],
   ["underlayment", "changed", 10, 9, -1, 68, 68, -68, 0, 0],
 ];
 const FIRST_AMOUNTS = {

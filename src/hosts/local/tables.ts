@@ -1,0 +1,95 @@
+import {
+  ICommandService,
+  type Injector,
+  type IRange,
+  type IWorkbookData,
+  type Worksheet,
+} from "@univerjs/core";
+import {
+  IActiveDirtyManagerService,
+  ISuperTableService,
+  RemoveSuperTableMutation,
+  SetSuperTableMutation,
+} from "@univerjs/engine-formula";
+import type { Place } from "../../sheets/address";
+import type { SpreadsheetTable } from "../../sheets/extend/survey";
+import type { BookTable } from "../xlsx/book";
+import { parseRange } from "../xlsx/cellAddress";
+import { isMove, watchMoves } from "./moves";
+import { ofFile, readOfFile } from "./ofFile";
+import { readableTitle } from "./tableTitles";
+
+/**
+ * The rows that the engine takes a table for: a heading row, and all below it data. It knows no row of totals, so that row is
+ * left out; where a formula asks for the totals, its result differs from the file's, and is announced on opening.
+ */
+const engineRange = ({ range, hasHeadings, hasTotals }: BookTable): IRange | undefined => {
+  const cells = parseRange(range);
+  if (!cells) return undefined;
+  const startRow = cells.from.row - (hasHeadings ? 0 : 1);
+  if (startRow < 0) return undefined;
+  return {
+    startRow,
+    endRow: cells.to.row - (hasTotals ? 1 : 0),
+    startColumn: cells.from.column,
+    endColumn: cells.to.column,
+  };
+};
+
+/**
+ * Makes the tables of a file known to formulas, such as SUM(Bids[Feet]); call it before the workbook is made. Where rows, columns
+ * or cells are moved on a sheet, the engine doesn't move its tables with them: their formulas then say #NAME? instead of
+ * answering about other cells, until the move is undone.
+ */
+export const knowTables = (injector: Injector, { id, sheets }: Partial<IWorkbookData>): void => {
+  const unitId = id ?? "";
+  const tables = Object.entries(sheets ?? {}).flatMap(([sheetId, { custom }]) =>
+    readOfFile(custom).tables.flatMap((table) => {
+      const range = engineRange(table);
+      const titleMap = new Map(table.columns.map((column, index) => [readableTitle(column), index]));
+      return range ? [{ unitId, tableName: table.name, reference: { sheetId, range, titleMap } }] : [];
+    }),
+  );
+  if (tables.length === 0) return;
+
+  const service = injector.get(ISuperTableService);
+  for (const { tableName, reference } of tables) service.registerTable(unitId, tableName, reference);
+
+  const commands = injector.get(ICommandService);
+  const movedSheetIds = watchMoves(commands);
+  for (const commandId of [SetSuperTableMutation.id, RemoveSuperTableMutation.id])
+    injector.get(IActiveDirtyManagerService).register(commandId, {
+      commandId,
+      getDirtyData: () => ({
+        forceCalculation: true,
+        dirtySuperTableMap: { [unitId]: Object.fromEntries(tables.map(({ tableName }) => [tableName, "1"])) },
+      }),
+    });
+  commands.onCommandExecuted((command) => {
+    if (!isMove(command.id)) return;
+    const moved = movedSheetIds();
+    for (const table of tables) {
+      const isKnown = service.getTableMap(unitId)?.has(table.tableName) ?? false;
+      if (isKnown !== moved.has(table.reference.sheetId)) continue;
+      const { id } = isKnown ? RemoveSuperTableMutation : SetSuperTableMutation;
+      commands.syncExecuteCommand(id, table, { onlyLocal: true });
+    }
+  });
+};
+
+/** The table of the file that a place is in, while it stands where the file has it. */
+export const tableAt = (
+  injector: Injector,
+  sheet: Worksheet,
+  { row, column }: Place,
+): SpreadsheetTable | undefined => {
+  const known = injector.get(ISuperTableService).getTableMap(sheet.getUnitId());
+  for (const { name, range, hasHeadings, hasTotals } of ofFile(sheet).tables) {
+    const area = parseRange(range);
+    if (!area || !known?.has(name)) continue;
+    const { from, to } = area;
+    if (row >= from.row && row <= to.row && column >= from.column && column <= to.column)
+      return { name, area, hasHeadings, hasTotals };
+  }
+  return undefined;
+};

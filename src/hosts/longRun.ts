@@ -1,0 +1,6 @@
+/** A work that may take long: it says how far it is, and leaves no trace where it is cancelled. */
+export interface LongRun {
+  /** Called with the share that is done, from 0 to 1. */
+  readonly onProgress: (share: number) => void;
+  readonly signal: AbortSignal;
+}

@@ -1,0 +1,45 @@
+import {
+  checkClass,
+  classLine,
+  problemsOf,
+  versionLetters,
+  versionsOf,
+  type ClassOptions,
+} from "../../practice/practiceClass";
+import { coursePlanSheet } from "../../sheets/practice/coursePlanSheet";
+import { keySheet } from "../../sheets/practice/keySheet";
+import { sheetsOf, studentSheets } from "../../sheets/practice/studentSheets";
+import type { PaperSheet } from "../../sheets/paper";
+import { planBook } from "./planBook";
+import { saveXlsx } from "./xlsxFile";
+
+export interface NamedFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+const fileOf = (name: string, sheets: readonly PaperSheet[]): NamedFile => ({
+  name: `${name}.xlsx`,
+  bytes: saveXlsx(undefined, planBook(sheets)),
+});
+
+/** How many files a class has: one a version, and the key. */
+export const fileCount = ({ versions }: ClassOptions): number => versions + 1;
+
+/** A class's files one after the other, the key last: who asks for them can say how far it is, and stop. */
+export function* practiceFiles(options: ClassOptions): Generator<NamedFile, void> {
+  checkClass(options);
+  const { seed, set } = options;
+  const keys: PaperSheet[] = [];
+  for (const version of versionsOf(options)) {
+    const problems = problemsOf(version);
+    const questions = problems.map(({ question }) => question);
+    keys.push(keySheet(problems, version));
+    yield fileOf(
+      `practice-${seed}-${versionLetters(version.version)}`,
+      sheetsOf(studentSheets(questions, version)),
+    );
+    if (version.version === 0 && set.kind === "course") keys.unshift(coursePlanSheet(classLine(version)));
+  }
+  yield fileOf(`practice-${seed}-key`, keys);
+}

@@ -1,0 +1,82 @@
+import { useState } from "preact/hooks";
+import type { Host } from "../../hosts/host";
+import { OutcomeLine } from "../OutcomeLine";
+import { listedSheets, useOutcome } from "../useOutcome";
+import { classOptionsOf, type ClassForm } from "./classForm";
+import type * as Tasks from "./tasks";
+
+interface Props {
+  readonly host: Host;
+  /** The class that pasted answers are of; files say themselves which they are of. */
+  readonly form: ClassForm;
+}
+
+/** Marks what students hand in: files, a pasted table, or the page in front. */
+export const MarkingCard = ({ host, form }: Props) => {
+  const [pasted, setPasted] = useState("");
+  const { isBusy, outcome, attempt, takeAway } = useOutcome();
+
+  const mark = (act: (tasks: typeof Tasks) => Promise<Tasks.Marking>): Promise<void> =>
+    attempt(async () => {
+      const { sheets, undo, sentences } = await act(await import("./tasks"));
+      return { kind: "written", message: `${sentences.join(" ")} Added ${listedSheets(sheets)}.`, undo };
+    });
+
+  const check = (): Promise<void> =>
+    attempt(async () => {
+      const { checkInView } = await import("./tasks");
+      return { kind: "written", message: (await checkInView(host)).join(" ") };
+    });
+
+  return (
+    <section class="card" aria-labelledby="marking-title">
+      <h2 id="marking-title">Marking</h2>
+      <p>
+        Each answer right, near with the slip named, or wrong; the class by topic, and what to teach again. No
+        key is needed. Writing goes to two new sheets.
+      </p>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void mark(({ markPasted }) => markPasted(host, pasted, classOptionsOf(form)));
+        }}
+      >
+        <label>
+          Students' files
+          <input
+            type="file"
+            name="marking-files"
+            accept=".xlsx"
+            multiple
+            disabled={isBusy}
+            onChange={({ currentTarget }) => {
+              const files = [...(currentTarget.files ?? [])];
+              // The same files can be chosen again.
+              currentTarget.value = "";
+              if (files.length > 0) void mark(({ markFiles }) => markFiles(host, files));
+            }}
+          />
+        </label>
+        <label>
+          Or paste rows: name, version, each answer in order
+          <textarea
+            name="marking-pasted"
+            rows={3}
+            value={pasted}
+            onInput={({ currentTarget: { value } }) => {
+              setPasted(value);
+            }}
+          />
+        </label>
+        <p class="hint">Pasted rows are marked as answers to the class that stands above.</p>
+        <button type="submit" disabled={isBusy || pasted.trim() === ""}>
+          {isBusy ? "Working…" : "Mark what is pasted"}
+        </button>
+        <button type="button" class="quiet" disabled={isBusy} onClick={() => void check()}>
+          Check the page in front
+        </button>
+      </form>
+      <OutcomeLine outcome={outcome} onUndo={(written) => void takeAway(written)} />
+    </section>
+  );
+};

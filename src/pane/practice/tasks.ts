@@ -1,0 +1,78 @@
+import { counted } from "../../../shared/describe";
+import { failureInWords } from "../../failureInWords";
+import type { Added, Host } from "../../hosts/host";
+import { practiceFiles, type NamedFile } from "../../hosts/xlsx/practiceFiles";
+import { openXlsx } from "../../hosts/xlsx/xlsxFile";
+import { checkPage } from "../../practice/marking/checkPage";
+import { pastedAnswers } from "../../practice/marking/pastedAnswers";
+import { readStudentFile } from "../../practice/marking/readStudentFile";
+import { markStudent, type HandedIn } from "../../practice/marking/student";
+import type { ClassOptions } from "../../practice/practiceClass";
+import { freeName } from "../../sheets/freeName";
+import { markingInWords, markingSheets } from "../../sheets/practice/markingSheets";
+
+/** Lets the page paint and take a click. */
+const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+/** A class's files; undefined where it was given up on the way. */
+export const buildClass = async (
+  options: ClassOptions,
+  onBuilt: (count: number) => void,
+  isGivenUp: () => boolean,
+): Promise<readonly NamedFile[] | undefined> => {
+  const files: NamedFile[] = [];
+  for (const file of practiceFiles(options)) {
+    files.push(file);
+    onBuilt(files.length);
+    await breathe();
+    if (isGivenUp()) return undefined;
+  }
+  return files;
+};
+
+export interface Marking extends Added {
+  readonly sentences: readonly string[];
+}
+
+const writeMarks = async (host: Host, handedIn: readonly HandedIn[]): Promise<Marking> => {
+  const students = handedIn.map(markStudent);
+  const { sheets } = await host.existing();
+  const grid = freeName("Class", sheets);
+  const answers = freeName("Class answers", [...sheets, grid]);
+  const undo = await host.write(markingSheets(students, { grid, answers }));
+  return { sheets: [grid, answers], undo, sentences: [markingInWords(students)] };
+};
+
+/** Marks students' files, and adds the class's sheets; a file that can't be read is named, and the others are marked. */
+export const markFiles = async (
+  host: Host,
+  files: readonly Pick<File, "name" | "arrayBuffer">[],
+): Promise<Marking> => {
+  const handedIn: HandedIn[] = [];
+  const unread: string[] = [];
+  for (const file of files) {
+    try {
+      const { book } = openXlsx(new Uint8Array(await file.arrayBuffer()));
+      handedIn.push(readStudentFile(book, file.name));
+    } catch (failure) {
+      unread.push(`${file.name} isn't marked. ${failureInWords(failure)}`);
+    }
+    await breathe();
+  }
+  if (handedIn.length === 0) throw new Error(unread.join(" "));
+  const marking = await writeMarks(host, handedIn);
+  return { ...marking, sentences: [...marking.sentences, ...unread] };
+};
+
+export const markPasted = (host: Host, pasted: string, options: ClassOptions): Promise<Marking> =>
+  writeMarks(host, pastedAnswers(pasted, options));
+
+/** How the page in front stands, an answer a sentence, and none told. */
+export const checkInView = async (host: Host): Promise<readonly string[]> => {
+  const checked = checkPage(await host.inView());
+  const right = checked.filter(({ verdict }) => verdict === "right").length;
+  return [
+    ...checked.map(({ label, verdict }) => `${label}: ${verdict}.`),
+    `${right} of ${counted(checked.length, "answer")} right.`,
+  ];
+};

@@ -1,0 +1,23 @@
+import { across, box, face, FIGURE_WIDTH, line, type Figure } from "../../pictures/figure";
+
+const LEFT = 40;
+const WIDTH = FIGURE_WIDTH - 2 * LEFT;
+const TOP = 30;
+const THICK = 22;
+
+/** A run of trim along an edge, to scale, and one piece or space of it drawn on top. */
+export const runFigure = (runIn: number, pieceIn: number, labels: { run: string; piece: string }): Figure => {
+  const piece = (pieceIn / runIn) * WIDTH;
+  return {
+    width: FIGURE_WIDTH,
+    height: TOP + THICK + 90,
+    description: "A run along an edge of the roof, to scale, with one piece or space of it.",
+    marks: [
+      face("metal", ...box(LEFT, TOP, WIDTH, THICK)),
+      line("edge", { x: LEFT + piece, y: TOP - 8 }, { x: LEFT + piece, y: TOP + THICK + 8 }),
+      line("edge", { x: LEFT, y: TOP - 8 }, { x: LEFT, y: TOP + THICK + 8 }),
+      ...across(LEFT, LEFT + piece, TOP + THICK + 18, labels.piece),
+      ...across(LEFT, LEFT + WIDTH, TOP + THICK + 52, labels.run),
+    ],
+  };
+};

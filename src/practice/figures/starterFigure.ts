@@ -1,0 +1,38 @@
+import { across, box, face, FIGURE_WIDTH, line, words, type Figure } from "../../pictures/figure";
+
+const LEFT = 120;
+const PANEL_WIDTH = 400;
+const PANEL_HEIGHT = 60;
+const TOP = 40;
+const COURSES = 4;
+
+/** Four courses beside a gable's edge: the edge dashed, whole panels beyond; where the starters end is left to be worked out. */
+export const starterFigure = (
+  setbackIn: number,
+  panelWidthIn: number,
+  labels: { setback: string; width: string },
+): Figure => {
+  const setback = (setbackIn / panelWidthIn) * PANEL_WIDTH;
+  const bottom = TOP + COURSES * PANEL_HEIGHT;
+  const courses = Array.from({ length: COURSES }, (_, index) => index);
+  return {
+    width: FIGURE_WIDTH,
+    height: bottom + 90,
+    description: "Four courses beside a gable's edge, to scale, with the setback and the width of a panel.",
+    marks: [
+      ...courses.map((course) =>
+        face(
+          "metal",
+          ...box(LEFT + setback, bottom - (course + 1) * PANEL_HEIGHT, PANEL_WIDTH - setback, PANEL_HEIGHT),
+        ),
+      ),
+      ...courses.map((course) =>
+        words(LEFT - 44, bottom - course * PANEL_HEIGHT - PANEL_HEIGHT / 2, `course ${course + 1}`),
+      ),
+      line("dashed", { x: LEFT, y: TOP - 12 }, { x: LEFT, y: bottom + 8 }),
+      words(LEFT, TOP - 22, "gable edge"),
+      ...across(LEFT, LEFT + setback, bottom + 18, labels.setback),
+      ...across(LEFT, LEFT + PANEL_WIDTH, bottom + 52, labels.width),
+    ],
+  };
+};

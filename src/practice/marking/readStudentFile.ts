@@ -1,0 +1,48 @@
+import type { Cell } from "../../../shared/cell";
+import { InputError } from "../../../shared/inputError";
+import type { Book, BookSheet } from "../../hosts/xlsx/book";
+import type { Place } from "../../sheets/address";
+import { isAsPrinted, type ProblemSheet } from "../../sheets/practice/problemSheet";
+import { START_SHEET, studentSheets } from "../../sheets/practice/studentSheets";
+import { problemsOf, readClassLine } from "../practiceClass";
+import type { HandedIn } from "./student";
+
+const cellAt = (sheet: BookSheet | undefined, { row, column }: Place): Cell =>
+  sheet?.cells.get(row)?.get(column)?.value ?? null;
+
+const classLineOf = (sheet: BookSheet): string | undefined => {
+  for (const row of sheet.cells.values())
+    for (const { value } of row.values()) if (typeof value === "string" && readClassLine(value)) return value;
+  return undefined;
+};
+
+/**
+ * What stands in a student's file. The problems are made again from the line that is printed on its first page, so no key is
+ * needed, and a page that was changed is found. `fileName` stands for a name that wasn't written.
+ */
+export const readStudentFile = (book: Pick<Book, "sheets">, fileName: string): HandedIn => {
+  const start = book.sheets.find(({ name }) => name === START_SHEET);
+  const line = start && classLineOf(start);
+  const version = line === undefined ? undefined : readClassLine(line);
+  if (!version)
+    throw new InputError(
+      `${fileName} is no practice workbook: its sheet "${START_SHEET}" has no line that says which class it is.`,
+    );
+  const problems = problemsOf(version);
+  const pages = studentSheets(
+    problems.map(({ question }) => question),
+    version,
+  );
+  const name = String(cellAt(start, pages.start.namePlace) ?? "").trim();
+  const sheetOf = ({ sheet }: ProblemSheet): BookSheet | undefined =>
+    book.sheets.find((each) => each.name === sheet.name);
+  return {
+    name: name === "" ? fileName : name,
+    version,
+    problems,
+    typed: pages.problems.map((page) => page.answerPlaces.map((place) => cellAt(sheetOf(page), place))),
+    altered: pages.problems.flatMap((page, index) =>
+      isAsPrinted(page, (place) => cellAt(sheetOf(page), place)) ? [] : [index + 1],
+    ),
+  };
+};

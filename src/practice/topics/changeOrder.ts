@@ -1,0 +1,150 @@
+import { changeOrderSpec } from "../../../functions/money/changeOrder";
+import { salesTax, salesTaxSpec } from "../../../functions/money/salesTax";
+import { exact, sumOfCents, toCent } from "../../../shared/money";
+import { call } from "../../sheets/formula";
+import { distanceToWhole, mistakesOf, moneyAnswer, type Slips } from "../answers";
+import type { Topic } from "../problem";
+import { quoted, step } from "../steps";
+
+/** Four lines of an order: shingles and ridge change, valley is taken off, hip is added. Prices for one, tax in percent. */
+export type ChangeOrderFacts = {
+  readonly panelsBefore: number;
+  readonly panelsAfter: number;
+  readonly panelPrice: number;
+  readonly ridgeBefore: number;
+  readonly ridgeAfter: number;
+  readonly ridgePrice: number;
+  readonly valley: number;
+  readonly valleyPrice: number;
+  readonly hip: number;
+  readonly hipPrice: number;
+  readonly taxPercent: number;
+};
+
+const CENTS = 100;
+/** Tax turns at half a cent. */
+const HALF = 0.5;
+
+const extended = (quantity: number, price: number): number => toCent(exact(quantity).times(exact(price)));
+
+const partsOf = (facts: ChangeOrderFacts) => ({
+  panels: extended(facts.panelsAfter - facts.panelsBefore, facts.panelPrice),
+  ridge: extended(facts.ridgeAfter - facts.ridgeBefore, facts.ridgePrice),
+  valley: -extended(facts.valley, facts.valleyPrice),
+  hip: extended(facts.hip, facts.hipPrice),
+});
+const changeOf = (facts: ChangeOrderFacts): number => sumOfCents(Object.values(partsOf(facts)));
+const orderAfter = (facts: ChangeOrderFacts): number =>
+  sumOfCents([
+    extended(facts.panelsAfter, facts.panelPrice),
+    extended(facts.ridgeAfter, facts.ridgePrice),
+    extended(facts.hip, facts.hipPrice),
+  ]);
+const rateOf = ({ taxPercent }: ChangeOrderFacts): number => exact(taxPercent).div(CENTS).toNumber();
+
+const CHANGE: Slips<ChangeOrderFacts> = {
+  "gave the new order, not the change": orderAfter,
+  "forgot what was taken off": (facts) => sumOfCents([changeOf(facts), -partsOf(facts).valley]),
+  "forgot what was added": (facts) => sumOfCents([changeOf(facts), -partsOf(facts).hip]),
+  "took the change the wrong way round": (facts) => -changeOf(facts),
+};
+
+const TAX: Slips<ChangeOrderFacts> = {
+  "taxed the new order, not the change": (facts) => salesTax(orderAfter(facts), rateOf(facts)),
+  "forgot what was taken off": (facts) =>
+    salesTax(sumOfCents([changeOf(facts), -partsOf(facts).valley]), rateOf(facts)),
+  "forgot what was added": (facts) =>
+    salesTax(sumOfCents([changeOf(facts), -partsOf(facts).hip]), rateOf(facts)),
+  "gave the change with the tax": (facts) =>
+    sumOfCents([changeOf(facts), salesTax(changeOf(facts), rateOf(facts))]),
+};
+
+export const changeOrderTopic: Topic<ChangeOrderFacts> = {
+  id: "change order",
+  title: "Change order",
+  teachAgain:
+    "Write before and after side by side, match by item, and give every line its sign before adding up.",
+  draw: (random, { level }) => {
+    const cents = level === "first hour" ? CENTS : 5;
+    const price = (least: number, most: number): number =>
+      (random.whole((least * CENTS) / cents, (most * CENTS) / cents) * cents) / CENTS;
+    const panelsBefore = random.whole(60, 140);
+    const ridgeBefore = random.whole(4, 9);
+    return {
+      panelsBefore,
+      panelsAfter: panelsBefore + random.whole(3, 20),
+      panelPrice: price(20, 90),
+      ridgeBefore,
+      ridgeAfter: ridgeBefore - random.whole(1, 3),
+      ridgePrice: price(12, 30),
+      valley: random.whole(2, 6),
+      valleyPrice: price(18, 40),
+      hip: random.whole(2, 8),
+      hipPrice: price(12, 30),
+      taxPercent: random.pick([5, 6, 7, 6.25, 7.25]),
+    };
+  },
+  ask: (facts, { level }) => {
+    const money = (price: number): string => price.toFixed(2);
+    const line = (before: number, after: number, price: number): string =>
+      `before ${before}, after ${after}, at ${money(price)}`;
+    return {
+      words:
+        "An order was agreed, and has changed. Find what the change comes to before tax; a credit has a minus." +
+        (level === "first hour" ? "" : " Find also the sales tax on the change, to the cent."),
+      givens: [
+        { label: "Panels", text: line(facts.panelsBefore, facts.panelsAfter, facts.panelPrice) },
+        { label: "Ridge", text: line(facts.ridgeBefore, facts.ridgeAfter, facts.ridgePrice) },
+        { label: "Valley", text: line(facts.valley, 0, facts.valleyPrice) },
+        { label: "Hip", text: line(0, facts.hip, facts.hipPrice) },
+        ...(level === "first hour" ? [] : [{ label: "Sales tax", text: `${facts.taxPercent} %` }]),
+      ],
+    };
+  },
+  solve: (facts, { level }) => {
+    const parts = partsOf(facts);
+    const change = changeOf(facts);
+    const rate = rateOf(facts);
+    const tax = salesTax(change, rate);
+    const money = (amount: number): string => amount.toFixed(2).replace("-", "−");
+    const row = (item: string, quantity: number, price: number): string =>
+      `${quoted(item)},${quantity},${price}`;
+    const before = [
+      row("panels", facts.panelsBefore, facts.panelPrice),
+      row("ridge", facts.ridgeBefore, facts.ridgePrice),
+      row("valley", facts.valley, facts.valleyPrice),
+    ];
+    const after = [
+      row("panels", facts.panelsAfter, facts.panelPrice),
+      row("ridge", facts.ridgeAfter, facts.ridgePrice),
+      row("hip", facts.hip, facts.hipPrice),
+    ];
+    const table = call(changeOrderSpec, `{${before.join(";")}}`, `{${after.join(";")}}`, "FALSE");
+    const taxAnswer = moneyAnswer("Sales tax on the change", tax, mistakesOf(TAX, facts));
+    return {
+      answers: [
+        moneyAnswer("Change before tax", change, mistakesOf(CHANGE, facts)),
+        ...(level === "first hour"
+          ? []
+          : [{ ...taxAnswer, leeway: distanceToWhole(change * rate * CENTS + HALF) }]),
+      ],
+      steps: [
+        step(
+          `${facts.panelsAfter - facts.panelsBefore} panels: ${money(parts.panels)}; ${facts.ridgeBefore - facts.ridgeAfter} ridge fewer: ${money(parts.ridge)}; valley off: ${money(parts.valley)}; hip on: ${money(parts.hip)}. Together ${money(change)}.`,
+          // The last row of the table is the total, its last column the amount.
+          `INDEX(${table},5,8)`,
+          change,
+        ),
+        ...(level === "first hour"
+          ? []
+          : [
+              step(
+                `${money(change)} × ${facts.taxPercent} % = ${money(tax)}, to the cent.`,
+                call(salesTaxSpec, String(change), quoted(`${facts.taxPercent}%`)),
+                tax,
+              ),
+            ]),
+      ],
+    };
+  },
+};

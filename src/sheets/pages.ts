@@ -1,0 +1,17 @@
+import type { Print } from "./plan";
+
+/** What goes to paper how, in the words that the hosts share; every sheet is one page wide. */
+export const PAGES: Readonly<
+  Record<
+    Print,
+    {
+      readonly orientation: "landscape" | "portrait";
+      /** undefined: as many as it takes. */
+      readonly pagesHigh?: 1;
+    }
+  >
+> = {
+  "one page, landscape": { orientation: "landscape", pagesHigh: 1 },
+  "one page, portrait": { orientation: "portrait", pagesHigh: 1 },
+  "one page wide, portrait": { orientation: "portrait" },
+};

@@ -1,0 +1,111 @@
+import { classGrid, type ClassGrid, type TopicResult } from "../../practice/marking/classGrid";
+import type { MarkedStudent } from "../../practice/marking/student";
+import { number, text, type SheetPlan, type WorkbookPlan } from "../plan";
+import { rowHeightsOf } from "../rowHeights";
+import { PaperRows } from "./paperRows";
+
+const NAME_PX = 170;
+const TOPIC_PX = 88;
+const PERCENT = "0%";
+const VERDICTS = ["right", "near", "wrong", "blank"] as const;
+/** Slips that are named of a topic. */
+const MOST_SLIPS = 4;
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+const putTeachAgain = (rows: PaperRows, { title, shareRight, slips, teachAgain }: TopicResult): void => {
+  rows.put(0, text(title), "total");
+  rows.put(1, number(shareRight), "result", { numberFormat: PERCENT });
+  rows.put(2, text(teachAgain), "label");
+  rows.skip();
+  if (slips.length === 0) return;
+  const named = slips.slice(0, MOST_SLIPS).map(({ slip, times }) => `${slip} (${times})`);
+  rows.put(2, text(`Slips: ${named.join("; ")}.`), "note");
+  rows.skip();
+};
+
+const gridSheet = (name: string, { topics, rows: students, toTeachAgain }: ClassGrid): SheetPlan => {
+  const rows = new PaperRows();
+  rows.line("Class", "title");
+  rows.line(
+    "The share of each student's answers that is right, by topic. Every answer is on the next sheet.",
+    "note",
+  );
+  rows.skip();
+  const headingRow = rows.row;
+  rows.headings("Student", "Version", ...topics.map(({ title }) => title));
+  for (const { student, shares } of students) {
+    rows.put(0, text(student.name), "label");
+    rows.put(1, text(student.versionLetters), "result");
+    shares.forEach((share, index) => {
+      rows.put(index + 2, share === undefined ? null : number(share), "result", { numberFormat: PERCENT });
+    });
+    if (student.altered.length > 0)
+      rows.put(
+        topics.length + 2,
+        text(`Not marked, for the page isn't as it was given out: problem ${student.altered.join(", ")}`),
+        "note",
+      );
+    rows.skip();
+  }
+  for (const verdict of VERDICTS) {
+    rows.put(0, text(`Answers ${verdict}`), "total");
+    topics.forEach(({ counts }, index) => rows.put(index + 2, number(counts[verdict]), "total"));
+    rows.skip();
+  }
+  rows.skip();
+  rows.line("To teach again", "section");
+  if (toTeachAgain.length === 0) rows.line("Two thirds or more of every topic's answers are right.", "label");
+  for (const topic of toTeachAgain) putTeachAgain(rows, topic);
+  rows.skip();
+  rows.cautions();
+  return {
+    name,
+    cells: rows.cells,
+    columnWidths: [NAME_PX, 60, ...topics.map(() => TOPIC_PX)],
+    rowHeights: rowHeightsOf(rows.cells),
+    print: "one page, landscape",
+    frozenRows: headingRow + 1,
+  };
+};
+
+const answersSheet = (name: string, students: readonly MarkedStudent[]): SheetPlan => {
+  const rows = new PaperRows();
+  rows.headings("Student", "Version", "Problem", "Topic", "Asked", "Wrote", "Right is", "Mark", "Slip");
+  for (const { name: student, versionLetters, answers } of students)
+    for (const { problem, topic, label, wrote, shown, verdict, slips } of answers) {
+      [student, versionLetters, problem, topic, label, wrote, shown, verdict, slips.join(", or ")].forEach(
+        (content, column) =>
+          rows.put(column, typeof content === "number" ? number(content) : text(content), "result"),
+      );
+      rows.skip();
+    }
+  return {
+    name,
+    cells: rows.cells,
+    columnWidths: [NAME_PX, 60, 66, 100, 220, 130, 130, 60, 330],
+    rowHeights: { 0: 26 },
+    print: "one page wide, portrait",
+    frozenRows: 1,
+  };
+};
+
+/** The class's grid with what to teach again, and every answer behind it. */
+export const markingSheets = (
+  students: readonly MarkedStudent[],
+  names: { readonly grid: string; readonly answers: string },
+): WorkbookPlan => ({
+  sheets: [gridSheet(names.grid, classGrid(students)), answersSheet(names.answers, students)],
+  names: [],
+});
+
+/** In a sentence, for the pane. */
+export const markingInWords = (students: readonly MarkedStudent[]): string => {
+  const { toTeachAgain } = classGrid(students);
+  const answers = students.flatMap((student) => student.answers);
+  const right = answers.filter(({ verdict }) => verdict === "right").length;
+  const share = answers.length === 0 ? "none was asked" : `${percent(right / answers.length)} right`;
+  const again =
+    toTeachAgain.length === 0 ? "" : ` To teach again: ${toTeachAgain.map(({ title }) => title).join(", ")}.`;
+  return `${students.length} students, ${answers.length} answers, ${share}.${again}`;
+};

@@ -1,0 +1,93 @@
+import ExcelJS from "exceljs";
+import { readFileSync } from "node:fs";
+import type { Browser } from "playwright-core";
+import { WEB } from "../../src/build/paths";
+import type { BookCell } from "../../src/hosts/xlsx/book";
+import { openXlsx, saveXlsx } from "../../src/hosts/xlsx/xlsxFile";
+import { serve, type RunningServer } from "../../src/server/server";
+import { bookOf } from "../src/hosts/xlsx/bookOf";
+import { describeInBrowser, launch } from "../support/browser";
+import { goTo, shownAt, visit } from "../support/localPage";
+
+jest.setTimeout(120_000);
+
+const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+const LONG = 20_000;
+
+const fileOf = (name: string, cells: Readonly<Record<string, BookCell>>) => ({
+  name,
+  mimeType: XLSX,
+  buffer: Buffer.from(saveXlsx(undefined, bookOf(cells))),
+});
+
+describeInBrowser("a workbook file in a browser", () => {
+  let browser: Browser;
+  let server: RunningServer;
+
+  beforeAll(async () => {
+    server = await serve(WEB, 3107);
+    browser = await launch();
+  });
+
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+  });
+
+  it("is read beside the page, can be left, is shown, changed and saved", async () => {
+    const { page, complaints } = await visit(browser, server.address);
+    const card = page.locator("section.card", { hasText: "Workbook file" });
+    const before = await shownAt(page, "A2");
+
+    const long = Object.fromEntries(
+      Array.from({ length: LONG }, (_, row): [string, BookCell] => [`A${row + 1}`, { value: `bay ${row}` }]),
+    );
+    await card.locator('input[type="file"]').setInputFiles(fileOf("Long.xlsx", long));
+    await card.getByText("Reading the file").waitFor();
+    await card.getByRole("button", { name: "Cancel" }).click();
+    await card.getByText("Cancelled: the workbook is as it was.").waitFor();
+    expect(await shownAt(page, "A2")).toBe(before);
+
+    await card
+      .locator('input[type="file"]')
+      .setInputFiles(fileOf("Bid.xlsx", { A2: { value: 4 }, B2: { value: 8, formula: "=A2*2" } }));
+    await card.getByText("Opened Bid.xlsx: 1 sheet.").waitFor();
+    await page.waitForSelector('[data-grid="painted"]');
+    await goTo(page, "A2");
+    await page.keyboard.type("5");
+    await page.keyboard.press("Enter");
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      card.getByRole("button", { name: "Save .xlsx" }).click(),
+    ]);
+    await card.getByText("Saved as Bid.xlsx, among your downloads.").waitFor();
+    const saved = openXlsx(new Uint8Array(readFileSync(await download.path())));
+    const row = saved.book.sheets[0]?.cells.get(1);
+    // Saved at once after the edit, and yet with its result.
+    expect([row?.get(0)?.value, row?.get(1)?.value]).toEqual([5, 10]);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("that protects a sheet doesn't let it be typed into, and says why", async () => {
+    const { page, complaints } = await visit(browser, server.address);
+    const workbook = new ExcelJS.Workbook();
+    const bid = workbook.addWorksheet("Bid");
+    bid.getCell("A2").value = "Eave (ft)";
+    await bid.protect("invented", {});
+    await page.locator('input[name="workbook-file"]').setInputFiles({
+      name: "Bid.xlsx",
+      mimeType: XLSX,
+      buffer: Buffer.from(await workbook.xlsx.writeBuffer()),
+    });
+    await page.getByText("Opened Bid.xlsx: 1 sheet.").waitFor();
+    await page.waitForSelector('[data-grid="painted"]');
+    await goTo(page, "A2");
+    await page.keyboard.type("Rake");
+    await page.keyboard.press("Enter");
+    await page.getByText('"Bid" is protected in its file: A2 wasn\'t changed.').waitFor();
+    expect(await shownAt(page, "A2")).toBe("Eave (ft)");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+});

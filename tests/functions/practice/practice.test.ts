@@ -1,0 +1,81 @@
+import fc from "fast-check";
+import { randomOf } from "../../../functions/practice/random";
+import { LEVELS } from "../../../functions/practice/level";
+import { UNITS } from "../../../functions/practice/measuring";
+import { call, callForNumber, callForSentence } from "../../support/call";
+
+describe("chance from a seed", () => {
+  it("comes out the same for the same seed, and otherwise for another", () => {
+    const draws = (seed: string): number[] => {
+      const random = randomOf(seed);
+      return Array.from({ length: 50 }, () => random.whole(0, 1_000_000));
+    };
+    expect(draws("4711")).toEqual(draws("4711"));
+    expect(draws("4711")).not.toEqual(draws("4712"));
+  });
+
+  it("gives every whole number of its bounds about as often as any other", () => {
+    const random = randomOf("spread");
+    const draws = Array.from({ length: 60_000 }, () => random.whole(1, 6));
+    // 10,000 each; the standard deviation is 91.
+    for (const face of [1, 2, 3, 4, 5, 6])
+      expect(Math.abs(draws.filter((each) => each === face).length - 10_000)).toBeLessThan(500);
+  });
+});
+
+describe("PRACTICEROOF", () => {
+  it("gives the same roof for a number and for its digits, another for another seed, and never an unreadable measure", () => {
+    expect(call("PRACTICEROOF", 12)).toEqual(call("PRACTICEROOF", "12"));
+    expect(call("PRACTICEROOF", 12)).not.toEqual(call("PRACTICEROOF", 13));
+    fc.assert(
+      fc.property(fc.nat(), fc.constantFrom(...LEVELS), fc.constantFrom(...UNITS), (seed, level, units) => {
+        const rows = call("PRACTICEROOF", seed, level, units, false) as string[][];
+        const of = (label: string): string => rows.find(([each]) => each === label)?.[1] ?? "";
+        expect(callForNumber("FEET", of("building length"))).toBeGreaterThanOrEqual(22);
+        expect(callForNumber("PITCHANGLE", of("pitch"))).toBeGreaterThan(14);
+        // The block is a panel that other functions read.
+        expect(callForNumber("PANELVALUE", rows, "exposed width")).toBeGreaterThan(15);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it("refuses a level that it doesn't know", () => {
+    expect(callForSentence("PRACTICEROOF", 1, "hard")).toBe(
+      '#VALUE! level takes one of first hour, half day, full roof, got "hard"',
+    );
+  });
+});
+
+describe("ANSWERCHECK", () => {
+  it.each([
+    ["187.8 in", `15' 7 13/16"`, undefined, "right"],
+    ["4771 mm", `15' 7 13/16"`, undefined, "right"],
+    [15.65, "15.65 ft", undefined, "near"],
+    [187.8, "15.65 ft", undefined, "near"],
+    [20, 20, undefined, "right"],
+    [19, 20, undefined, "wrong"],
+    [240, 20, undefined, "near"],
+    ["1.118", 1.118034, undefined, "right"],
+    ["$1,234.50", 1234.5, 0, "right"],
+    ["26.6°", "26.57°", "0.1", "right"],
+    ["Steep ", "steep", undefined, "right"],
+    ["steep", "low", undefined, "wrong"],
+    ["about twenty", 20, undefined, "wrong"],
+    [`15' 7"`, `15' 7 13/16"`, "1 in", "right"],
+    [0, 0, undefined, "right"],
+  ])("marks %p where %p is right (tolerance %p): %s", (answer, expected, tolerance, mark) => {
+    expect(call("ANSWERCHECK", answer, expected, tolerance)).toBe(mark);
+  });
+
+  it("marks a column", () => {
+    expect(call("ANSWERCHECK", [[20], [21]], [[20], [20]])).toEqual([["right"], ["wrong"]]);
+  });
+
+  it("says what a tolerance takes", () => {
+    expect(callForSentence("ANSWERCHECK", 1, 1, "close")).toBe(
+      '#VALUE! tolerance takes a number, or a length with its unit such as 1/8 in, got "close"',
+    );
+    expect(callForSentence("ANSWERCHECK", 1, 1, -1)).toBe("#VALUE! tolerance must be at least 0, got -1");
+  });
+});

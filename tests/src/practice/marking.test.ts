@@ -1,0 +1,283 @@
+import { LEVELS } from "../../../functions/practice/level";
+import { UNITS } from "../../../functions/practice/measuring";
+import type { Cell } from "../../../shared/cell";
+import type { Book, BookCell } from "../../../src/hosts/xlsx/book";
+import { planBook } from "../../../src/hosts/xlsx/planBook";
+import { openXlsx, saveXlsx } from "../../../src/hosts/xlsx/xlsxFile";
+import { classGrid } from "../../../src/practice/marking/classGrid";
+import { markAnswer } from "../../../src/practice/marking/markAnswer";
+import { pastedAnswers } from "../../../src/practice/marking/pastedAnswers";
+import { readStudentFile } from "../../../src/practice/marking/readStudentFile";
+import { markStudent } from "../../../src/practice/marking/student";
+import { problemsOf, type VersionOptions } from "../../../src/practice/practiceClass";
+import type { Answer, Problem } from "../../../src/practice/problem";
+import { TOPICS } from "../../../src/practice/topics/index";
+import type { Place } from "../../../src/sheets/address";
+import { markingInWords, markingSheets } from "../../../src/sheets/practice/markingSheets";
+import { sheetsOf, studentSheets } from "../../../src/sheets/practice/studentSheets";
+import { convert, describeWithLibreOffice } from "../../support/libreOffice";
+
+jest.setTimeout(120_000);
+
+const ALL = TOPICS.map(({ id }) => id);
+const VERSION: VersionOptions = {
+  seed: "4711",
+  version: 0,
+  level: "half day",
+  units: "feet and inches",
+  set: { kind: "topics", topics: ALL, problems: ALL.length },
+};
+
+const EVERY_ANSWER = UNITS.flatMap((units) =>
+  LEVELS.flatMap((level) =>
+    ["1", "2", "3", "4", "5"].flatMap((seed) =>
+      problemsOf({ ...VERSION, units, level, seed }).flatMap(({ topic, solution }) =>
+        solution.answers.map((answer) => ({ units, level, topic, answer })),
+      ),
+    ),
+  ),
+);
+
+const answersOf = (topic: string, label: string): Answer[] =>
+  EVERY_ANSWER.filter((each) => each.topic === topic && each.answer.field.label.startsWith(label)).map(
+    ({ answer }) => answer,
+  );
+
+describe("an answer", () => {
+  it("is right as the key writes it, and as a bare number of its unit", () => {
+    for (const { topic, answer } of EVERY_ANSWER) {
+      expect([topic, answer.shown, markAnswer(answer, answer.shown).verdict]).toEqual([
+        topic,
+        answer.shown,
+        "right",
+      ]);
+      const { field, value } = answer;
+      if (typeof value !== "number" || !["in", "degrees", "in 12"].includes(field.unit)) continue;
+      expect(markAnswer(answer, value).verdict).toBe("right");
+    }
+  });
+
+  // Every slip of every topic, as a student would write it.
+  const slips = new Map<string, { answer: Answer; shown: string }[]>();
+  for (const { topic, answer } of EVERY_ANSWER)
+    for (const { slip, shown } of answer.mistakes) {
+      const title = `${topic}: ${slip}`;
+      slips.set(title, [...(slips.get(title) ?? []), { answer, shown }]);
+    }
+
+  it("has many slips to be told by", () => {
+    expect(slips.size).toBeGreaterThan(50);
+  });
+
+  it.each([...slips])("is near, and the slip is named: %s", (title, cases) => {
+    for (const { answer, shown } of cases) {
+      const { verdict, slips: named } = markAnswer(answer, shown);
+      expect([shown, verdict]).toEqual([shown, "near"]);
+      expect(named).toContain(title.slice(title.indexOf(": ") + 2));
+    }
+  });
+
+  it("is near where only its unit slipped", () => {
+    for (const answer of answersOf("rafter", "Length")) {
+      const lengthIn = Number(answer.value);
+      if (answer.field.unit === "ft") {
+        expect(markAnswer(answer, `${(lengthIn / 12).toFixed(3)} in`).slips).toEqual([
+          "took feet for inches",
+        ]);
+        expect(markAnswer(answer, Number(lengthIn.toFixed(2))).slips).toEqual(["took inches for feet"]);
+      } else {
+        expect(markAnswer(answer, `${(lengthIn * 2.54).toFixed(1)}`).slips).toEqual([
+          "took centimetres for millimetres",
+        ]);
+        expect(markAnswer(answer, (lengthIn * 0.0254).toFixed(4)).slips).toEqual([
+          "took metres for millimetres",
+        ]);
+      }
+    }
+  });
+
+  it("is near where it was rounded too early, and wrong further off", () => {
+    for (const answer of answersOf("rafter", "Length")) {
+      const off = (tolerances: number): string =>
+        `${Number(answer.value) + tolerances * answer.tolerance} in`;
+      expect(markAnswer(answer, off(0.9)).verdict).toBe("right");
+      expect(markAnswer(answer, off(3))).toEqual({ verdict: "near", slips: ["rounded too early"] });
+      expect(markAnswer(answer, off(8)).verdict).toBe("wrong");
+    }
+  });
+
+  it.each<[Cell, string]>([
+    [null, "blank"],
+    ["  ", "blank"],
+    ["no idea", "wrong"],
+    [true, "wrong"],
+    ["=1+1", "wrong"],
+    [-3, "wrong"],
+    ["6:12", "wrong"],
+  ])("that says %p is %s", (typed, verdict) => {
+    for (const { answer } of EVERY_ANSWER.filter(
+      (each) =>
+        each.answer.field.kind !== "pitch" &&
+        each.answer.field.kind !== "degrees" &&
+        each.answer.field.unit !== "%",
+    ))
+      expect(markAnswer(answer, typed).verdict).toBe(verdict);
+  });
+
+  it.each(["6:12", "6/12", "6 in 12", "6", "26.565°", "50%"])("takes a pitch as %s", (typed) => {
+    const [answer] = answersOf("pitch", "Pitch");
+    expect(markAnswer({ ...(answer as Answer), value: 6, mistakes: [] }, typed).verdict).toBe("right");
+  });
+});
+
+const withCells = (book: Book, sheetName: string, typed: readonly (readonly [Place, Cell])[]): Book => ({
+  ...book,
+  sheets: book.sheets.map((sheet) => {
+    if (sheet.name !== sheetName) return sheet;
+    const cells = new Map([...sheet.cells].map(([row, inRow]) => [row, new Map<number, BookCell>(inRow)]));
+    for (const [{ row, column }, value] of typed) {
+      const inRow = cells.get(row) ?? new Map<number, BookCell>();
+      cells.set(row, inRow.set(column, { ...inRow.get(column), value }));
+    }
+    return { ...sheet, cells };
+  }),
+});
+
+/** A student's file as it comes back, with a name and answers written in by whatever `write` makes of each answer. */
+const handedIn = (
+  version: VersionOptions,
+  name: string,
+  write: (answer: Answer, problem: Problem) => Cell,
+): Uint8Array => {
+  const problems = problemsOf(version);
+  const sheets = studentSheets(
+    problems.map(({ question }) => question),
+    version,
+  );
+  const file = openXlsx(saveXlsx(undefined, planBook(sheetsOf(sheets))));
+  let book = withCells(file.book, "Start", [[sheets.start.namePlace, name]]);
+  sheets.problems.forEach(({ sheet, answerPlaces }, index) => {
+    const problem = problems[index] as Problem;
+    book = withCells(
+      book,
+      sheet.name,
+      answerPlaces.map((place, at) => [place, write(problem.solution.answers[at] as Answer, problem)]),
+    );
+  });
+  return saveXlsx({ file, calculated: file.book }, book);
+};
+
+const marked = (file: Uint8Array) => markStudent(readStudentFile(openXlsx(file).book, "a.xlsx"));
+
+describe("a student's file", () => {
+  it("is marked without its key, and known by its name", () => {
+    const student = marked(handedIn({ ...VERSION, version: 3 }, "Sam", ({ shown }) => shown));
+    expect(student.name).toBe("Sam");
+    expect(student.versionLetters).toBe("D");
+    expect(student.answers.length).toBeGreaterThan(25);
+    expect(student.answers.every(({ verdict }) => verdict === "right")).toBe(true);
+  });
+
+  it("goes by the file's name where none was written, and blanks are blanks", () => {
+    const student = marked(handedIn(VERSION, "", () => null));
+    expect(student.name).toBe("a.xlsx");
+    expect(student.answers.every(({ verdict }) => verdict === "blank")).toBe(true);
+  });
+
+  it("has no page marked whose problem was changed, and working beside it doesn't matter", () => {
+    const file = openXlsx(handedIn(VERSION, "Kim", ({ shown }) => shown));
+    const eased = withCells(file.book, "3 Rafter factor", [[{ row: 7, column: 1 }, `10' 0"`]]);
+    const worked = withCells(eased, "4 Courses", [[{ row: 40, column: 2 }, "19 x 12"]]);
+    const student = marked(saveXlsx({ file, calculated: file.book }, worked));
+    expect(student.altered).toEqual([3]);
+    expect(student.answers.some(({ problem }) => problem === 3)).toBe(false);
+    expect(student.answers.every(({ verdict }) => verdict === "right")).toBe(true);
+  });
+
+  it("is refused by a sentence where it is none", () => {
+    expect(() => readStudentFile({ sheets: [] }, "bid.xlsx")).toThrow(
+      'bid.xlsx is no practice workbook: its sheet "Start" has no line that says which class it is.',
+    );
+  });
+});
+
+describeWithLibreOffice("a student's file that another program saved", () => {
+  it("is marked all the same", async () => {
+    const file = await convert(
+      handedIn(VERSION, "Lee", ({ shown }) => shown),
+      "xlsx",
+      "xlsx",
+    );
+    const student = marked(file);
+    expect(student.altered).toEqual([]);
+    expect(student.answers.every(({ verdict }) => verdict === "right")).toBe(true);
+  });
+});
+
+describe("answers collected on paper", () => {
+  const options = {
+    seed: "7",
+    level: "first hour",
+    units: "metric",
+    set: { kind: "topics", topics: ["courses", "trim"], problems: 2 },
+    versions: 2,
+  } as const;
+
+  it("are taken line by line: name, version, answers in order", () => {
+    const shown = problemsOf({ ...options, version: 1 }).flatMap(({ solution }) =>
+      solution.answers.map((answer) => answer.shown),
+    );
+    const [full, begun] = pastedAnswers(`Ann\tB\t${shown.join("\t")}\nBob\tb\t${shown[0]}\n`, options).map(
+      markStudent,
+    );
+    expect(full?.answers.map(({ verdict }) => verdict)).toEqual(["right", "right", "right", "right"]);
+    expect(begun?.answers.map(({ verdict }) => verdict)).toEqual(["right", "blank", "blank", "blank"]);
+  });
+
+  it.each([
+    ["Ann\tC\t5", 'Line 1 takes a version from A to B in its second column, got "C".'],
+    ["Ann\tA\t1\nBob", 'Line 2 takes a version from A to B in its second column, got "".'],
+    ["Ann\tA\t1\t2\t3\t4\t5", "Line 1 has 5 answers after name and version; the class asks for 4."],
+  ])("are refused where %j doesn't fit", (pasted, sentence) => {
+    expect(() => pastedAnswers(pasted, options)).toThrow(sentence);
+  });
+});
+
+describe("the class", () => {
+  /** Everybody forgets the setback, one of two rounds courses down. */
+  const students = ["Ann", "=HYPERLINK(1)"].map((name, index) =>
+    marked(
+      handedIn({ ...VERSION, version: index }, name, ({ shown, mistakes }, { topic }) => {
+        const slip =
+          topic === "starters"
+            ? "forgot the setback"
+            : topic === "courses" && index === 0
+              ? "rounded down"
+              : "";
+        return mistakes.find((mistake) => mistake.slip === slip)?.shown ?? shown;
+      }),
+    ),
+  );
+
+  it("is a grid by topic, with the commonest slips, and what to teach again", () => {
+    const grid = classGrid(students);
+    expect(grid.topics.map(({ id }) => id)).toEqual(ALL);
+    expect(grid.toTeachAgain.map(({ id }) => id)).toEqual(["starters"]);
+    expect(grid.toTeachAgain[0]?.slips[0]).toEqual({ slip: "forgot the setback", times: 4 });
+    const courses = grid.topics.find(({ id }) => id === "courses");
+    expect(courses?.counts).toEqual({ right: 5, near: 1, wrong: 0, blank: 0 });
+    expect(grid.rows[1]?.shares[3]).toBe(1);
+    expect(markingInWords(students)).toMatch(
+      /^2 students, \d+ answers, 9\d % right\. To teach again: Stagger and starters\.$/,
+    );
+  });
+
+  it("stands on two sheets, what students wrote as text", () => {
+    const { sheets } = markingSheets(students, { grid: "Class", answers: "Answers" });
+    expect(sheets.map(({ name }) => name)).toEqual(["Class", "Answers"]);
+    for (const { cells } of sheets)
+      for (const { content } of cells) expect(content?.kind).not.toBe("formula");
+    const names = sheets[0]?.cells.map(({ content }) => (content?.kind === "text" ? content.text : ""));
+    expect(names).toContain("=HYPERLINK(1)");
+  });
+});
