@@ -20,7 +20,7 @@ const FORMATS: Readonly<Record<Term, string>> = {
 const NOTES: Partial<Record<Term, string>> = {
   overheadRate: "of material and labor",
   deductions: "as the contract has it",
-  taxRate: "of taxable material; what is taxable, and where, the state says",
+  taxRate: "of taxable material: the state says what is",
   taxRounding: "half a cent away from zero",
   retainageRate: "the contract and the law set it",
 };
