@@ -10,7 +10,7 @@ export const TOPIC_TITLES = {
   trim: "Trim cuts",
   fasteners: "Clips and nails",
   underlayment: "Underlayment",
-  order: "Order",
+  order: "Ordering",
   "change order": "Change order",
 } as const;
 

@@ -69,7 +69,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
       <h2 id="class-title">Class</h2>
       <p>
         Practice sheets: a workbook for each version, a page a problem, and the key in a file of its own. The
-        same seed makes the same class again, so keep it from students until they hand in.
+        seed is printed on every sheet: whoever has Gablewright can make the class again with it, and the key.
       </p>
       <form
         onSubmit={(event) => {

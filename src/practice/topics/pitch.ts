@@ -1,6 +1,5 @@
 import { feetSpec } from "../../../functions/measure/feet";
 import { pitchAngle, pitchAngleSpec } from "../../../functions/slope/pitchAngle";
-import { slopeCheckSpec } from "../../../functions/slope/slopeCheck";
 import { INCHES_PER_FOOT, MM_PER_INCH, PITCH_RUN, toDegrees } from "../../../shared/units";
 import { call } from "../../sheets/formula";
 import { degreesAnswer, mistakesOf, numberAnswer, pitchAnswer, wordAnswer, type Slips } from "../answers";
@@ -129,7 +128,7 @@ export const pitchTopic: Topic<PitchFacts> = {
           : [
               step(
                 `${isMetric ? `${angle.toFixed(1)}°` : `${plain(rise, 2)} in 12`} is ${rise > STEEP_ABOVE ? "over" : "not over"} ${STEEP_LIMIT[measuring.units]} (29 CFR 1926.500(b)).`,
-                `IF(ISNUMBER(SEARCH("steep",${call(slopeCheckSpec, riseFormula, "3")})),"steep","low slope")`,
+                `IF(${riseFormula}>${STEEP_ABOVE},"steep","low slope")`,
                 rise > STEEP_ABOVE ? "steep" : "low slope",
               ),
             ]),

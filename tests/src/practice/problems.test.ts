@@ -177,6 +177,16 @@ describe("the worked steps", () => {
     },
   );
 
+  it("swallow no error: where a function isn't there, nothing else stands in its place", () => {
+    for (const level of LEVELS)
+      for (const units of UNITS)
+        for (const { solution } of classOf(1, level, units))
+          for (const { formula } of solution.steps) {
+            expect(formula).toContain("GABLE.");
+            expect(formula).not.toMatch(/IS(?:ERR|NA|NUMBER|TEXT)|IFERROR|IFNA/);
+          }
+  });
+
   it("lead to every answer, and show it in words", () => {
     for (const level of LEVELS)
       for (const units of UNITS)
