@@ -7,7 +7,7 @@ import type { ClassOptions } from "../../src/practice/classOptions";
 import { TOPIC_IDS } from "../../src/practice/topicTitles";
 import { serve, type RunningServer } from "../../src/server/server";
 import { describeInBrowser, launch } from "../support/browser";
-import { showPlace, visit, type Visit } from "../support/localPage";
+import { showPlace, unfold, visit, type Visit } from "../support/localPage";
 
 jest.setTimeout(180_000);
 
@@ -29,6 +29,7 @@ describeInBrowser("a class in the browser", () => {
     server = await serve(WEB, 3350);
     browser = await launch();
     visited = await visit(browser, server.address);
+    await unfold(visited.page, "A class");
   });
 
   afterAll(async () => {
