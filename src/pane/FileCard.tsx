@@ -1,6 +1,7 @@
 import { useState } from "preact/hooks";
 import { failureInWords } from "../failureInWords";
 import type { FileRun, FileStage, WorkbookFiles } from "./paneHost";
+import { Progress } from "./Progress";
 
 interface Outcome {
   readonly kind: "written" | "failed";
@@ -90,15 +91,11 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
         </button>
       </form>
       {working && (
-        <div class="search">
-          <label>
-            {working.words}
-            <progress />
-          </label>
-          <button type="button" class="quiet" disabled={!working.canCancel} onClick={working.cancel}>
-            Cancel
-          </button>
-        </div>
+        <Progress
+          words={working.words}
+          areWordsShown
+          onCancel={working.canCancel ? working.cancel : undefined}
+        />
       )}
       <div role="status" class={outcome ? `outcome ${outcome.kind}` : "outcome"}>
         {outcome?.sentences.map((sentence) => (

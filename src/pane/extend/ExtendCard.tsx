@@ -7,6 +7,7 @@ import { areaInWords } from "../../sheets/address";
 import { failureInWords } from "../../failureInWords";
 import { Alone } from "./Alone";
 import { Beside } from "./Beside";
+import { Progress } from "../Progress";
 
 const SHAPES = {
   beside: "Columns beside a block",
@@ -156,14 +157,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
           onWrite={(plan) => void write(plan)}
         />
       )}
-      {writing && (
-        <div class="search">
-          <progress value={writing.share} aria-label="Cells written" />
-          <button type="button" class="quiet" onClick={writing.cancel}>
-            Cancel
-          </button>
-        </div>
-      )}
+      {writing && <Progress words="Cells written" share={writing.share} onCancel={writing.cancel} />}
       <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
         {outcome?.message}
       </p>

@@ -3,6 +3,7 @@ import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
 import { counted } from "../../../shared/describe";
 import type { PlaneInView } from "../../sheets/planeInView";
 import { useBestStart } from "./useBestStart";
+import { Progress } from "../Progress";
 
 interface Props {
   readonly plane: PlaneInView;
@@ -17,14 +18,7 @@ export const BestStartFinder = ({ plane, onFound }: Props) => {
     if (search.kind === "found") onFound(search.best.start);
   }, [search]);
   if (search.kind === "searching")
-    return (
-      <div class="search">
-        <progress value={search.weighed} max={search.choices} aria-label="Starts weighed" />
-        <button type="button" class="quiet" onClick={giveUp}>
-          Cancel
-        </button>
-      </div>
-    );
+    return <Progress words="Starts weighed" share={search.weighed / search.choices} onCancel={giveUp} />;
   return (
     <div class="search">
       <button

@@ -6,6 +6,7 @@ import { checkClass, LIMITS } from "../../practice/classOptions";
 import type { HandOut } from "../paneHost";
 import { classOptionsOf, newSeed, type ClassForm } from "./classForm";
 import { TopicChoices } from "./TopicChoices";
+import { Progress } from "../Progress";
 
 interface Props {
   readonly handOut: HandOut;
@@ -178,18 +179,13 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
         </button>
       </form>
       {progress && (
-        <div class="search">
-          <progress value={progress.built} max={progress.of} aria-label="Files built" />
-          <button
-            type="button"
-            class="quiet"
-            onClick={() => {
-              isGivenUp.current = true;
-            }}
-          >
-            Cancel
-          </button>
-        </div>
+        <Progress
+          words="Files built"
+          share={progress.built / progress.of}
+          onCancel={() => {
+            isGivenUp.current = true;
+          }}
+        />
       )}
       <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
         {outcome?.message}

@@ -3,6 +3,7 @@ import { TextEncoder } from "node:util";
 import { h, render } from "preact";
 import { ChangeCards } from "../../../src/pane/change/ChangeCards";
 import { excelHost } from "../../../src/hosts/excel/excelHost";
+import { press } from "../../support/card";
 import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
 import { smallOrder } from "../../support/smallOrder";
 
@@ -43,9 +44,7 @@ const cards = async () => {
     workbook,
     host,
     press: (label: string): void => {
-      const button = [...element.querySelectorAll("button")].find(({ textContent }) => textContent === label);
-      if (!button) throw new Error(`no button says "${label}"`);
-      button.click();
+      press(element, label);
     },
     says: (text: string) => until(() => element.textContent?.includes(text) ?? false, text),
     offers: async (name: string, option: string): Promise<void> => {

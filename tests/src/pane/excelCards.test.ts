@@ -1,31 +1,10 @@
 /** @jest-environment jsdom */
-import { h, render, type ComponentChild } from "preact";
+import { h } from "preact";
 import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { ExtendCard } from "../../../src/pane/extend/ExtendCard";
 import { RepairCard } from "../../../src/pane/RepairCard";
+import { press, seen, show } from "../../support/card";
 import { fakeExcel, fakeWorkbook, type FakeSheet } from "../../support/fakeExcel";
-
-const show = (card: ComponentChild): HTMLElement => {
-  document.body.innerHTML = "<div></div>";
-  const element = document.body.firstElementChild as HTMLElement;
-  render(card, element);
-  return element;
-};
-
-/** Waits until a text is there, as a person would. */
-const seen = async (element: HTMLElement, text: string): Promise<void> => {
-  for (let wait = 0; wait < 700; wait++) {
-    if (element.textContent?.includes(text)) return;
-    await new Promise((resolve) => setTimeout(resolve, 5));
-  }
-  throw new Error(`"${text}" never comes; there is: ${element.textContent}`);
-};
-
-const press = (element: HTMLElement, label: string): void => {
-  const button = [...element.querySelectorAll("button")].find(({ textContent }) => textContent === label);
-  if (!button) throw new Error(`no button says "${label}"`);
-  button.click();
-};
 
 const excel = () => {
   const workbook = fakeWorkbook("Bid");

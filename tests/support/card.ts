@@ -1,0 +1,25 @@
+import { render, type ComponentChild } from "preact";
+
+/** Shows a card alone on a page. */
+export const show = (card: ComponentChild): HTMLElement => {
+  document.body.innerHTML = "<div></div>";
+  const element = document.body.firstElementChild as HTMLElement;
+  render(card, element);
+  return element;
+};
+
+/** Waits until a text is there, as a person would. */
+export const seen = async (element: HTMLElement, text: string): Promise<void> => {
+  for (let wait = 0; wait < 2000; wait++) {
+    if (element.textContent?.includes(text)) return;
+    await new Promise((resolve) => setTimeout(resolve, 5));
+  }
+  throw new Error(`"${text}" never comes; there is: ${element.textContent}`);
+};
+
+/** Presses a button by what it says. */
+export const press = (element: HTMLElement, label: string): void => {
+  const button = [...element.querySelectorAll("button")].find(({ textContent }) => textContent === label);
+  if (!button) throw new Error(`no button says "${label}"`);
+  button.click();
+};
