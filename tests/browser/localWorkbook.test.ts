@@ -3,7 +3,7 @@ import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
 import { axeFaults } from "../support/axe";
 import { describeInBrowser, launch } from "../support/browser";
-import { goTo, showPlace, shownAt, visit as visitWorkbook, type Visit } from "../support/localPage";
+import { goTo, showPlace, shownAt, unfold, visit as visitWorkbook, type Visit } from "../support/localPage";
 
 jest.setTimeout(60_000);
 
@@ -293,6 +293,8 @@ describeInBrowser("the local workbook in a browser", () => {
     ["narrow", { viewport: { width: 320, height: 800 } }],
   ] as const)("has no fault that axe finds in the pane: %s", async (_, options) => {
     const { page } = await visit(options);
+    for (const folded of ["Change orders", "A class"]) await unfold(page, folded);
+    await page.getByRole("heading", { name: "Marking" }).waitFor();
     expect(await axeFaults(page, "#pane")).toEqual([]);
     await page.close();
   });
