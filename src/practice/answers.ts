@@ -95,18 +95,22 @@ export const wholeAnswer = (
   ),
 });
 
-/** A count that is a quantity rounded up. */
+/**
+ * A count that is a quantity rounded up; `asWritten` is the quantity of someone who goes on with rounded numbers, and must
+ * come to the same count.
+ */
 export const countAnswer = (
   label: string,
   things: string,
   quantity: number,
   mistakes: readonly Mistake[],
+  asWritten = quantity,
 ): Answer => ({
   ...wholeAnswer(label, things, wholeCount(quantity), [
     { slip: "rounded down", value: Math.floor(quantity) },
     ...mistakes,
   ]),
-  leeway: distanceToWhole(quantity),
+  leeway: wholeCount(asWritten) === wholeCount(quantity) ? distanceToWhole(quantity) : 0,
 });
 
 export const numberAnswer = (
