@@ -1,3 +1,4 @@
+import { SQ_M_PER_SQ_FT } from "../../functions/practice/answerUnits";
 import type { Measuring } from "../../functions/practice/measuring";
 import { wholeCount } from "../../shared/rounding";
 import { MM_PER_INCH } from "../../shared/units";
@@ -18,7 +19,6 @@ const showing = (mistakes: readonly Mistake[], write: (value: number) => string)
 
 const TAPE_TOLERANCE_IN = 1 / 8;
 const TAPE_TOLERANCE_MM = 3;
-export const SQ_M_PER_SQ_FT = 0.092_903_04;
 
 export const usualToleranceIn = ({ units }: Measuring): number =>
   units === "metric" ? TAPE_TOLERANCE_MM / MM_PER_INCH : TAPE_TOLERANCE_IN;
