@@ -7,6 +7,7 @@ import { isSame } from "../../shared/rounding";
 import { TEXT_RESULT } from "../../shared/result";
 import { defineFunction, omittable, required } from "../../shared/spec";
 import { INCHES_PER_FOOT, MM_PER_INCH } from "../../shared/units";
+import { inUnit } from "./answerUnits";
 import { readAnswer, type AnswerReading } from "./readAnswer";
 
 export type Mark = "right" | "near" | "wrong";
@@ -61,7 +62,11 @@ export const checkAnswer = (
 ): Mark => {
   if (expected.kind === "words" && answer.kind === "words")
     return expected.words === answer.words ? "right" : "wrong";
-  const [given, wanted] = [amountOf(answer), amountOf(expected)];
+  const wanted = amountOf(expected);
+  const given =
+    answer.kind === "number" && expected.kind === "number"
+      ? inUnit(answer.number, answer.unit, expected.unit)
+      : amountOf(answer);
   if (given === undefined || wanted === undefined) return "wrong";
   const mark = markNumber(given, wanted, tolerance ?? usualTolerance(expected.kind, wanted));
   return mark === "right" && lacksUnit(answer, expected) ? "near" : mark;

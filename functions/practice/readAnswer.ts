@@ -1,33 +1,71 @@
-import { tidyText } from "../../shared/amountText";
 import type { Filled } from "../../shared/kinds/kind";
 import { readLengthText } from "../../shared/lengthText";
 import { readPitchText } from "../../shared/pitchText";
+import { commaReadings, tidyAnswer } from "./answerText";
 
-/** What a person answered: a length that names its unit, a pitch that names its form, a number alone, or words. */
+/** What a person answered: a length that names its unit, a pitch that names its form, a number, or words. */
 export type AnswerReading =
   | { readonly kind: "length"; readonly inches: number }
   | { readonly kind: "pitch"; readonly rise: number }
-  | { readonly kind: "number"; readonly number: number }
+  /** `unit` as it was written: `sq ft`, `packs`; "" where none was. */
+  | { readonly kind: "number"; readonly number: number; readonly unit: string }
   | { readonly kind: "words"; readonly words: string };
 
-/** `$1,234.50` and `1,234 sq ft` as the number in them; a length's own marks have been looked for before. */
-const readLoosely = (tidy: string): number | undefined => {
-  const [, sign = "", digits = ""] =
-    /^(-?) ?\$? ?(\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d*)?|\.\d+)(?: ?[a-z²]+\.?){0,3}$/.exec(tidy) ?? [];
-  return digits === "" ? undefined : Number(sign + digits.replaceAll(",", ""));
+/** The unit of an amount of money, whatever the currency. */
+export const MONEY = "money";
+const INCHES_PER_YARD = 36;
+
+const AMOUNT = String.raw`(\d+(?:\.\d*)?|\.\d+)`;
+const YARDS = new RegExp(`^${AMOUNT} ?(?:yd|yard)s?\\.?$`);
+const WITH_UNIT = new RegExp(`^([+-]?) ?${AMOUNT}(?: ?([a-z²][a-z²2^. ]*))?$`);
+/** `$`, `usd` or neither around the number; a minus before or after it, or brackets for one. */
+const CREDIT = new RegExp(`^(?:\\((.+)\\)|(.*\\d)-)$`);
+const CURRENCY = new RegExp(`^([+-]?) ?(?:\\$|usd|us\\$) ?([+-]?) ?${AMOUNT}$`);
+
+const numberOf = (sign: string, digits: string): number => Number(sign.replace("+", "") + digits);
+
+const readMoney = (text: string): AnswerReading | undefined => {
+  const [, sign = "", signAfter = "", digits] = CURRENCY.exec(text) ?? [];
+  return digits === undefined
+    ? undefined
+    : { kind: "number", number: numberOf(sign || signAfter, digits), unit: MONEY };
+};
+
+/** A number with whatever unit stands after it; a length's own marks have been looked for before. */
+const readNumber = (text: string): AnswerReading | undefined => {
+  const [, inBrackets, beforeMinus] = CREDIT.exec(text) ?? [];
+  const credit = inBrackets ?? beforeMinus;
+  if (credit !== undefined) {
+    const amount = readNumber(credit);
+    return amount?.kind === "number" && amount.number > 0
+      ? { ...amount, number: -amount.number, unit: MONEY }
+      : undefined;
+  }
+  const [, sign = "", digits, unit = ""] = WITH_UNIT.exec(text) ?? [];
+  if (digits === undefined) return readMoney(text);
+  const isMoney = /^(?:usd|dollars?)$/.test(unit);
+  return { kind: "number", number: numberOf(sign, digits), unit: isMoney ? MONEY : unit.trim() };
 };
 
 /** `6/12` is a pitch before it is a half. */
 const NAMES_ITS_PITCH = /(?:(?::|\/| in | on ) ?12|°|degrees|deg\.?|%)$/;
 
-export const readAnswer = (cell: Filled): AnswerReading => {
-  if (typeof cell === "number") return { kind: "number", number: cell };
-  const text = String(cell);
-  const tidy = tidyText(text);
-  const rise = NAMES_ITS_PITCH.test(tidy) ? readPitchText(text) : undefined;
+const readOne = (text: string): AnswerReading | undefined => {
+  const rise = NAMES_ITS_PITCH.test(text) ? readPitchText(text) : undefined;
   if (rise !== undefined) return { kind: "pitch", rise };
   const length = readLengthText(text);
   if (length && "inches" in length) return { kind: "length", inches: length.inches };
-  const number = length ? length.bare : readLoosely(tidy);
-  return number === undefined ? { kind: "words", words: tidy } : { kind: "number", number };
+  if (length) return { kind: "number", number: length.bare, unit: "" };
+  const [, yards] = YARDS.exec(text) ?? [];
+  return yards === undefined ? readNumber(text) : { kind: "length", inches: Number(yards) * INCHES_PER_YARD };
 };
+
+/** All that an answer may mean, the likeliest first: a comma may part thousands or decimals. */
+export const answerReadings = (cell: Filled): readonly [AnswerReading, ...AnswerReading[]] => {
+  if (typeof cell === "number") return [{ kind: "number", number: cell, unit: "" }];
+  const tidy = tidyAnswer(String(cell));
+  const [first, ...more] = commaReadings(tidy).flatMap((text) => readOne(text) ?? []);
+  return first ? [first, ...more] : [{ kind: "words", words: tidy }];
+};
+
+export const readAnswer = (cell: Filled): AnswerReading => answerReadings(cell)[0];

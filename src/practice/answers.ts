@@ -1,3 +1,4 @@
+import { SQ_M_PER_SQ_FT } from "../../functions/practice/answerUnits";
 import type { Measuring } from "../../functions/practice/measuring";
 import { wholeCount } from "../../shared/rounding";
 import { MM_PER_INCH } from "../../shared/units";
@@ -18,7 +19,6 @@ const showing = (mistakes: readonly Mistake[], write: (value: number) => string)
 
 const TAPE_TOLERANCE_IN = 1 / 8;
 const TAPE_TOLERANCE_MM = 3;
-export const SQ_M_PER_SQ_FT = 0.092_903_04;
 
 export const usualToleranceIn = ({ units }: Measuring): number =>
   units === "metric" ? TAPE_TOLERANCE_MM / MM_PER_INCH : TAPE_TOLERANCE_IN;
@@ -95,18 +95,22 @@ export const wholeAnswer = (
   ),
 });
 
-/** A count that is a quantity rounded up. */
+/**
+ * A count that is a quantity rounded up; `asWritten` is the quantity of someone who goes on with rounded numbers, and must
+ * come to the same count.
+ */
 export const countAnswer = (
   label: string,
   things: string,
   quantity: number,
   mistakes: readonly Mistake[],
+  asWritten = quantity,
 ): Answer => ({
   ...wholeAnswer(label, things, wholeCount(quantity), [
     { slip: "rounded down", value: Math.floor(quantity) },
     ...mistakes,
   ]),
-  leeway: distanceToWhole(quantity),
+  leeway: wholeCount(asWritten) === wholeCount(quantity) ? distanceToWhole(quantity) : 0,
 });
 
 export const numberAnswer = (

@@ -43,11 +43,17 @@ const markNumber = (given: number, value: number, { field, tolerance, mistakes }
     : wrong;
 };
 
-/** Right, near with the slip that leads there, wrong, or blank. */
-export const markAnswer = (answer: Answer, typed: Cell): Marked => {
-  const given = readTyped(typed, answer.field);
-  if (given === null) return { verdict: "blank", slips: [] };
+const markOne = (given: number | string, answer: Answer): Marked => {
   if (typeof answer.value === "string")
     return given === answer.value ? { verdict: "right", slips: [] } : wrong;
   return typeof given === "number" ? markNumber(given, answer.value, answer) : wrong;
+};
+
+/** Right, near with the slip that leads there, wrong, or blank; of what may be meant, what is best. */
+export const markAnswer = (answer: Answer, typed: Cell): Marked => {
+  const readings = readTyped(typed, answer.field);
+  if (readings === null) return { verdict: "blank", slips: [] };
+  const marks = readings.map((given) => markOne(given, answer));
+  const of = (verdict: Verdict): Marked | undefined => marks.find((mark) => mark.verdict === verdict);
+  return of("right") ?? of("near") ?? wrong;
 };

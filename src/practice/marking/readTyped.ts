@@ -1,8 +1,8 @@
 import { isBlank, type Cell } from "../../../shared/cell";
 import { CellError } from "../../../shared/cell";
-import { readAnswer, type AnswerReading } from "../../../functions/practice/readAnswer";
+import { inUnit } from "../../../functions/practice/answerUnits";
+import { answerReadings, MONEY, type AnswerReading } from "../../../functions/practice/readAnswer";
 import { feetToInches, MM_PER_INCH, PITCH_RUN, toDegrees } from "../../../shared/units";
-import { SQ_M_PER_SQ_FT } from "../answers";
 import type { Field } from "../problem";
 
 const MM_PER_METRE = 1000;
@@ -16,7 +16,17 @@ const TO_INCHES: Readonly<Record<string, (length: number) => number>> = {
   m: (length) => (length * MM_PER_METRE) / MM_PER_INCH,
 };
 
-const amountOf = (reading: AnswerReading, { kind, unit }: Field): number | undefined => {
+/** What is asked for in words of its own: `26.6 degrees`, `12 packs`. */
+const unitOf = ({ kind, unit }: Field): string => (kind === "money" ? MONEY : unit);
+
+const numberOf = (number: number, unit: string, field: Field): number | undefined => {
+  if (field.kind === "length") return unit === "" ? TO_INCHES[field.unit]?.(number) : undefined;
+  if (field.kind === "area") return inUnit(number, unit === "" ? field.unit : unit, "sq ft");
+  return unit !== "" && field.unit === "" ? undefined : inUnit(number, unit, unitOf(field));
+};
+
+const amountOf = (reading: AnswerReading, field: Field): number | undefined => {
+  const { kind, unit } = field;
   switch (reading.kind) {
     case "length":
       return kind === "length" ? reading.inches : undefined;
@@ -25,17 +35,31 @@ const amountOf = (reading: AnswerReading, { kind, unit }: Field): number | undef
       if (kind === "degrees") return toDegrees(Math.atan(reading.rise / PITCH_RUN));
       return kind === "number" && unit === "%" ? (reading.rise / PITCH_RUN) * PERCENT : undefined;
     case "number":
-      if (kind === "length") return TO_INCHES[unit]?.(reading.number);
-      return kind === "area" && unit === "m²" ? reading.number / SQ_M_PER_SQ_FT : reading.number;
+      return numberOf(reading.number, reading.unit, field);
     case "words":
       return undefined;
   }
 };
 
-/** What was typed, in the unit of the answer's kind; a word as it is; undefined where it can't be one; null: nothing was. */
-export const readTyped = (typed: Cell, field: Field): number | string | null | undefined => {
+/** `22-1/2` may be feet or a whole number: where inches are asked for, it is inches. */
+const WHOLE_AND_FRACTION = /^\s*(\d+)-(\d+\/\d+)\s*$/;
+
+const inField = (typed: string | number, { kind, unit }: Field): string | number =>
+  typeof typed === "string" && kind === "length" && unit === "in"
+    ? typed.replace(WHOLE_AND_FRACTION, "$1 $2")
+    : typed;
+
+const wordIn = (typed: string | number): string =>
+  String(typed)
+    .replace(/[\s_-]+/g, " ")
+    .replace(/[.!]+$/, "")
+    .trim()
+    .toLowerCase();
+
+/** All that may be meant, in the unit of the answer's kind; a word as it is; none where it can't be one; null: nothing was typed. */
+export const readTyped = (typed: Cell, field: Field): readonly (number | string)[] | null => {
   if (isBlank(typed)) return null;
-  if (typed instanceof CellError || typeof typed === "boolean") return undefined;
-  if (field.kind === "word") return String(typed).trim().toLowerCase();
-  return amountOf(readAnswer(typed), field);
+  if (typed instanceof CellError || typeof typed === "boolean") return [];
+  if (field.kind === "word") return [wordIn(typed)];
+  return answerReadings(inField(typed, field)).flatMap((reading) => amountOf(reading, field) ?? []);
 };

@@ -6,6 +6,7 @@ import { SQ_FT_PER_SQUARE, SQ_INCHES_PER_SQ_FOOT } from "../../../shared/units";
 import { call } from "../../sheets/formula";
 import {
   areaAnswer,
+  areaUnit,
   countAnswer,
   inAreaUnit,
   mistakesOf,
@@ -29,10 +30,14 @@ const PERCENT = 100;
 const SQUARES_TOLERANCE = 0.02;
 
 const wasteOf = ({ wastePercent }: OrderFacts): number => wastePercent / PERCENT;
-const panelSqFt = ({ exposedWidthIn, exposedHeightIn }: OrderFacts): number =>
-  (exposedWidthIn * exposedHeightIn) / SQ_INCHES_PER_SQ_FOOT;
+const panelSqIn = ({ exposedWidthIn, exposedHeightIn }: OrderFacts): number =>
+  exposedWidthIn * exposedHeightIn;
+const panelSqFt = (facts: OrderFacts): number => panelSqIn(facts) / SQ_INCHES_PER_SQ_FOOT;
 const panelsFor = (facts: OrderFacts, waste: number): number =>
   (facts.areaSqFt * (1 + waste)) / panelSqFt(facts);
+
+/** Of a panel's area: in m² they are all there are, in sq ft so many are written down. */
+const PANEL_DECIMALS = { "feet and inches": 3, metric: 4 } as const;
 
 const AREA: Slips<OrderFacts> = {
   "forgot the waste": ({ areaSqFt }) => areaSqFt,
@@ -94,31 +99,40 @@ export const orderTopic: Topic<OrderFacts> = {
     const feet = (lengthIn: number): string => call(feetSpec, quoted(writeSmall(lengthIn)));
     const panel = `(${feet(exposedWidthIn)}*${feet(exposedHeightIn)})`;
     const sqFt = isMetric ? `${area}/${inAreaUnit(1, measuring)}` : String(area);
-    const panelShown = inAreaUnit(panelSqFt(facts), measuring);
+    const panelShown = plain(inAreaUnit(panelSqFt(facts), measuring), PANEL_DECIMALS[measuring.units]);
     const ofOrder = inAreaUnit(toOrderSqFt, measuring);
-    const areaWords = `${area} × ${plain(1 + wasteOf(facts), 2)} = ${writeArea(toOrderSqFt, measuring)}`;
+    const orderShown = plain(ofOrder, 2);
+    const areaWords = `${area} × ${plain(1 + wasteOf(facts), 2)} = ${orderShown} ${areaUnit(measuring)}`;
+    const panelWords = `A panel shows ${writeSmall(exposedWidthIn)} × ${writeSmall(exposedHeightIn)} = `;
+    const divided = isMetric
+      ? `${panelShown} m²; ${orderShown} ÷ ${panelShown}`
+      : `${panelSqIn(facts)} sq in, about ${panelShown} sq ft; ${orderShown} × ${SQ_INCHES_PER_SQ_FOOT} ÷ ${panelSqIn(facts)}`;
+    const toOrder = isMetric
+      ? areaAnswer("Area to order for", toOrderSqFt, measuring, mistakesOf(AREA, facts))
+      : numberAnswer(
+          "Squares to order",
+          squares(areaSqFt, wasteOf(facts)),
+          2,
+          mistakesOf(AREA, facts).map(({ slip, value }) => ({ slip, value: value / SQ_FT_PER_SQUARE })),
+          {
+            unit: "squares",
+            tolerance: SQUARES_TOLERANCE,
+            why: `${SQUARES_TOLERANCE}: the last decimal`,
+          },
+        );
+    // Someone may go on with what was written down: both areas rounded.
+    const panelsAsWritten =
+      (parseFloat(toOrder.shown) * (isMetric ? 1 : SQ_FT_PER_SQUARE)) / Number(panelShown);
     return {
       answers: [
-        isMetric
-          ? areaAnswer("Area to order for", toOrderSqFt, measuring, mistakesOf(AREA, facts))
-          : numberAnswer(
-              "Squares to order",
-              squares(areaSqFt, wasteOf(facts)),
-              2,
-              mistakesOf(AREA, facts).map(({ slip, value }) => ({ slip, value: value / SQ_FT_PER_SQUARE })),
-              {
-                unit: "squares",
-                tolerance: SQUARES_TOLERANCE,
-                why: `${SQUARES_TOLERANCE}: the last decimal`,
-              },
-            ),
-        countAnswer("Panels", "panels", quantity, mistakesOf(PANELS, facts)),
+        toOrder,
+        countAnswer("Panels", "panels", quantity, mistakesOf(PANELS, facts), panelsAsWritten),
         countAnswer("Packs", "packs", ofPacks, mistakesOf(PACKS, facts)),
       ],
       steps: [
         isMetric
           ? step(
-              `${areaWords}.`,
+              `${areaWords}; to one decimal ${writeArea(toOrderSqFt, measuring)}.`,
               `${call(squaresSpec, sqFt, waste)}*${inAreaUnit(SQ_FT_PER_SQUARE, measuring)}`,
               ofOrder,
             )
@@ -128,7 +142,7 @@ export const orderTopic: Topic<OrderFacts> = {
               squares(areaSqFt, wasteOf(facts)),
             ),
         step(
-          `A panel shows ${writeSmall(exposedWidthIn)} × ${writeSmall(exposedHeightIn)} = ${plain(panelShown)} ${isMetric ? "m²" : "sq ft"}; ${plain(ofOrder, 2)} ÷ ${plain(panelShown)} = ${plain(quantity, 2)}: ${panels} panels.`,
+          `${panelWords}${divided} = ${plain(quantity, 2)}: ${panels} panels.`,
           call(packsSpec, sqFt, panel, waste),
           panels,
         ),

@@ -200,4 +200,24 @@ describe("the worked steps", () => {
             }
           }
   });
+
+  it.each(UNITS)("come to the key's panels with the numbers that are printed: %s", (units) => {
+    for (const level of LEVELS)
+      for (let seed = 0; seed < 300; seed++) {
+        const version = { seed: String(seed), version: 0, level, units } as const;
+        const [order] = problemsOf({ ...version, set: { kind: "topics", topics: ["order"], problems: 1 } });
+        const [area, panels] = order?.solution.answers ?? [];
+        const words = order?.solution.steps[1]?.words ?? "";
+        const [, ofOrder, panelArea] = /([\d.]+)(?: × 144)? ÷ ([\d.]+) = /.exec(words) ?? [];
+        const [, panelShown] = /([\d.]+) (?:sq ft|m²);/.exec(words) ?? [];
+        const [perUnit, ofSquares] = units === "metric" ? [1, 1] : [144, 100];
+        expect([words, Math.ceil((Number(ofOrder) * perUnit) / Number(panelArea))]).toEqual([
+          words,
+          panels?.value,
+        ]);
+        // Someone goes on with the area as it was answered, and the panel's as it was written down.
+        const areaShown = parseFloat(area?.shown ?? "") * ofSquares;
+        expect([words, Math.ceil(areaShown / Number(panelShown) - 1e-9)]).toEqual([words, panels?.value]);
+      }
+  });
 });
