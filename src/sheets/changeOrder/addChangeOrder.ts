@@ -6,7 +6,7 @@ import { isSigned, readSigned } from "../signedBase/readSigned";
 import { orderOnSigned } from "../signedBase/signedBase";
 import type { SheetPlan } from "../plan";
 import { changeOrderSheet } from "./changeOrder";
-import { earlierChangeOrders } from "./earlier";
+import { changeOrdersIn } from "./earlier";
 import { itemsOf, type Side } from "./sides";
 import { whyItMoved, type Why } from "./why";
 
@@ -80,7 +80,7 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
     dateSerial: choice.dateSerial,
     base: baseSide,
     now: now.side,
-    earlier: earlierChangeOrders(contents),
+    earlier: changeOrdersIn(contents).filter(({ isDraft }) => !isDraft),
     whys: whysOf(contents, liveName, baseSide, now.side),
   });
   const sheets = [sheet, ...(now.frozen ? [now.frozen] : [])];

@@ -1,7 +1,7 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import type { Added, Host } from "../../hosts/host";
-import { amountShown, earlierChangeOrders } from "../changeOrder/earlier";
+import { amountShown, changeOrdersIn } from "../changeOrder/earlier";
 import { CHECK_ROW } from "../changeOrder/layout";
 import { shownAt } from "../contents";
 import { nextNumbered } from "../signedBase/freeze";
@@ -19,8 +19,12 @@ const refuseMissing = (accounts: Accounts): void => {
 export const addLedger = async (host: Host, changeOrder: string, accounts: Accounts): Promise<Added> => {
   refuseMissing(accounts);
   const contents = await host.contents();
-  const change = earlierChangeOrders(contents).find(({ sheet }) => sheet === changeOrder);
+  const change = changeOrdersIn(contents).find(({ sheet }) => sheet === changeOrder);
   if (!change) throw new InputError(`There is no change order "${changeOrder}" in the workbook.`);
+  if (change.isDraft)
+    throw new InputError(
+      `"${changeOrder}" is a draft: its order still moves. Make a change order that freezes it, and post that. Nothing was written.`,
+    );
   if (typeof amountShown(change, "total") !== "number") {
     const check = shownAt(change.contents, { row: CHECK_ROW, column: 0 });
     throw new InputError(

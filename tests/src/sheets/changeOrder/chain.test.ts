@@ -1,0 +1,40 @@
+import type { Cell } from "../../../../shared/cell";
+import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { addLedger } from "../../../../src/sheets/ledger/addLedger";
+import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { rowsOf } from "../../../support/bid";
+import { PlanWorkbook } from "../../../support/planWorkbook";
+import { smallOrder } from "../../../support/smallOrder";
+
+jest.setTimeout(60_000);
+
+const DAY = 46_174;
+const ACCOUNTS = { receivable: "1200", retainage: "1250", revenue: "4000", tax: "2200" };
+
+/** An order of 10 panels at 10.00, frozen. */
+const frozen = async (): Promise<PlanWorkbook> => {
+  const bid = new PlanWorkbook(smallOrder([["panels", 10, 10]]));
+  await freeze(bid.host, DAY);
+  return bid;
+};
+
+const change = (bid: PlanWorkbook, base: string, now: NowChoice) =>
+  addChangeOrder(bid.host, { base, now, dateSerial: DAY });
+
+const amountOf = async (bid: PlanWorkbook, sheet: string, label: string): Promise<Cell> =>
+  (await rowsOf(bid, sheet)).find((row) => row[9] === label)?.[12] ?? null;
+
+describe("a draft", () => {
+  it("counts for nothing in a later change order, and isn't posted", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "draft" });
+    await change(bid, "Signed 1", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 2", "Changes before this one")).toBe(0);
+    expect(await amountOf(bid, "Change order 2", "Changes to date")).toBe(100);
+    await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(
+      '"Change order 1" is a draft: its order still moves. Make a change order that freezes it, and post that. Nothing was written.',
+    );
+    expect((await addLedger(bid.host, "Change order 2", ACCOUNTS)).sheets).toEqual(["Ledger 1"]);
+  });
+});
