@@ -5,6 +5,7 @@ import { chooseOrder, frozenSheet, nextNumbered, readLiveOrder, type LiveOrder }
 import { isSigned, readSigned } from "../signedBase/readSigned";
 import { orderOnSigned } from "../signedBase/signedBase";
 import type { SheetPlan } from "../plan";
+import { refuseOffChain } from "./chain";
 import { changeOrderSheet } from "./changeOrder";
 import { changeOrdersIn } from "./earlier";
 import { itemsOf, type Side } from "./sides";
@@ -74,13 +75,15 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
     throw new InputError(
       `Neither "${choice.base}" nor "${now.side.order.sheet}" orders anything. Nothing was written.`,
     );
+  const earlier = changeOrdersIn(contents).filter(({ isDraft }) => !isDraft);
+  refuseOffChain(earlier, choice.base);
   const sheet = changeOrderSheet({
     sheetName: nextNumbered(CHANGE_ORDER, [...contents.sheets.keys()]),
     job: now.job,
     dateSerial: choice.dateSerial,
     base: baseSide,
     now: now.side,
-    earlier: changeOrdersIn(contents).filter(({ isDraft }) => !isDraft),
+    earlier,
     whys: whysOf(contents, liveName, baseSide, now.side),
   });
   const sheets = [sheet, ...(now.frozen ? [now.frozen] : [])];

@@ -38,3 +38,37 @@ describe("a draft", () => {
     expect((await addLedger(bid.host, "Change order 2", ACCOUNTS)).sheets).toEqual(["Ledger 1"]);
   });
 });
+
+describe("a change order goes on from where the last one ended", () => {
+  it("and refuses a base from which change was counted already", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    bid.type("Order", "G3", 25);
+    const sentence =
+      '"Change order 1" ends at "Signed 2": go on from there. From "Signed 1" a change would be counted twice, or never. Nothing was written.';
+    for (const now of [
+      { kind: "frozen" },
+      { kind: "draft" },
+      { kind: "signed", sheet: "Signed 2" },
+    ] satisfies NowChoice[])
+      await expect(change(bid, "Signed 1", now)).rejects.toThrow(sentence);
+    expect((await bid.host.existing()).sheets).not.toContain("Change order 2");
+    await change(bid, "Signed 2", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 2", "Changes to date")).toBe(150);
+  });
+
+  it("there, back, and on", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    await change(bid, "Signed 2", { kind: "signed", sheet: "Signed 1" });
+    await expect(change(bid, "Signed 2", { kind: "frozen" })).rejects.toThrow(
+      '"Change order 2" ends at "Signed 1": go on from there.',
+    );
+    bid.type("Order", "G3", 12);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 3", "Changes before this one")).toBe(0);
+    expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(20);
+  });
+});
