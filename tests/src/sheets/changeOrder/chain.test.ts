@@ -72,3 +72,27 @@ describe("a change order goes on from where the last one ended", () => {
     expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(20);
   });
 });
+
+describe("two orders in one workbook", () => {
+  it("have a contract sum each, and aren't compared with each other", async () => {
+    const [garage, shed] = ["Garage", "Shed"].map((name) => smallOrder([["panels", 10, 10]], name));
+    const bid = new PlanWorkbook({ sheets: [...(garage?.sheets ?? []), ...(shed?.sheets ?? [])], names: [] });
+    for (const order of ["Garage", "Shed"]) {
+      bid.goTo(order);
+      await freeze(bid.host, DAY);
+    }
+    bid.type("Garage", "G3", 20);
+    bid.type("Shed", "G3", 11);
+    await expect(change(bid, "Signed 1", { kind: "signed", sheet: "Signed 2" })).rejects.toThrow(
+      '"Signed 1" is of the order on "Garage", "Signed 2" of the one on "Shed": a change order compares an order with itself. Nothing was written.',
+    );
+    await change(bid, "Signed 1", { kind: "frozen" });
+    await change(bid, "Signed 2", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 1", "Changes to date")).toBe(100);
+    expect(await amountOf(bid, "Change order 2", "Changes before this one")).toBe(0);
+    expect(await amountOf(bid, "Change order 2", "Changes to date")).toBe(10);
+    bid.type("Garage", "G3", 25);
+    await change(bid, "Signed 3", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(150);
+  });
+});
