@@ -63,6 +63,13 @@ describe("ledger lines", () => {
     );
   });
 
+  it("are written once for a change order", async () => {
+    const bid = await posted(13);
+    await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(
+      '"Change order 1" stands on "Ledger 1" already: delete that sheet to write it anew. Nothing was written.',
+    );
+  });
+
   it.each<[string, string, number | null, string]>([
     [
       "an account that is blanked",
