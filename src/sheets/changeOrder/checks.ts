@@ -1,6 +1,7 @@
 import { AS_SIGNED } from "../signedBase/layout";
 import { statusCell } from "../signedBase/readSigned";
 import { isEmpty } from "../formula";
+import { earlierAmount, type Earlier } from "./earlier";
 import {
   changeColumn,
   EACH_LINE,
@@ -63,8 +64,12 @@ const takes = (lines: number, term: Term, what: string, isTaken: (cell: string) 
   return `IF(${isEmpty(cell)},"",IF(ISNUMBER(${cell}),IF(${isTaken(cell)},"","${TERMS[term]} takes ${what}"),"${TERMS[term]} takes ${what}"))`;
 };
 
+/** An error in a change order before this one is an error in what is summed up here. */
+const inError = (earlier: Earlier): string =>
+  `IF(ISNUMBER(${earlierAmount(earlier, "total")}),"","""${quoted(earlier.sheet)}"" has no total")`;
+
 /** What stands in the way of a total: each thing named, empty text where there is none. */
-export const stops = (base: Side, now: Side, lines: number): string => {
+export const stops = (base: Side, now: Side, lines: number, earlier: readonly Earlier[]): string => {
   const column = (of: ChangeColumn): string => changeColumn(lines, of);
   const [items, taxable] = [column("item"), column("taxable")];
   const noAmount = (of: ChangeColumn): string => `IF(ISNUMBER(${column(of)}),IF(${column(of)}<0,1,0),1)`;
@@ -73,6 +78,7 @@ export const stops = (base: Side, now: Side, lines: number): string => {
   const each = [
     ...edited(base),
     ...edited(now),
+    ...earlier.map(inError),
     ...ofLive(now, lines),
     about(
       "the quantity is no number of 0 or more",

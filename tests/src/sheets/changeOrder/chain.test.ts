@@ -2,7 +2,7 @@ import type { Cell } from "../../../../shared/cell";
 import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
-import { rowsOf } from "../../../support/bid";
+import { addressBeside, rowsOf } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 import { smallOrder } from "../../../support/smallOrder";
 
@@ -56,6 +56,17 @@ describe("a change order goes on from where the last one ended", () => {
     expect((await bid.host.existing()).sheets).not.toContain("Change order 2");
     await change(bid, "Signed 2", { kind: "frozen" });
     expect(await amountOf(bid, "Change order 2", "Changes to date")).toBe(150);
+  });
+
+  it("and names the one before it that has no total", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    await change(bid, "Signed 2", { kind: "frozen" });
+    const checkOf = async (): Promise<Cell> => (await rowsOf(bid, "Change order 2"))[2]?.[0] ?? null;
+    expect(await checkOf()).toBe("");
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "Tax is rounded", 3), "never");
+    expect(await checkOf()).toBe('"Change order 1" has no total');
   });
 
   it("there, back, and on", async () => {
