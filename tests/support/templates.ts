@@ -81,6 +81,9 @@ const changedOrder = (): WorkbookPlan => {
         cells: [],
         formulas: [],
       },
+      base: base.order.sheet,
+      now: now.order.sheet,
+      isDraft: false,
     },
     { receivable: "1200", retainage: "=1250", revenue: "4000", tax: "2200" },
   );

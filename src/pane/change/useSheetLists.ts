@@ -1,7 +1,7 @@
 import { useMemo } from "preact/hooks";
 import type { Host } from "../../hosts/host";
 import { signedSheetsOf } from "../../sheets/changeOrder/addChangeOrder";
-import { earlierChangeOrders } from "../../sheets/changeOrder/earlier";
+import { changeOrdersIn } from "../../sheets/changeOrder/earlier";
 import { useWatched } from "../useWatched";
 
 /** Sheets that a person can choose from. */
@@ -23,7 +23,7 @@ const readerOfLists = () => {
     sheetsThen = sheetsNow;
     lists = {
       signed: signedSheetsOf(contents),
-      changeOrders: earlierChangeOrders(contents).map(({ sheet }) => sheet),
+      changeOrders: changeOrdersIn(contents).map(({ sheet }) => sheet),
     };
     return lists;
   };

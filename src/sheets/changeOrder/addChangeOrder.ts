@@ -5,8 +5,8 @@ import { chooseOrder, frozenSheet, nextNumbered, readLiveOrder, type LiveOrder }
 import { isSigned, readSigned } from "../signedBase/readSigned";
 import { orderOnSigned } from "../signedBase/signedBase";
 import type { SheetPlan } from "../plan";
+import { changeOrdersOf, refuseOffChain, refuseOtherOrder } from "./chain";
 import { changeOrderSheet } from "./changeOrder";
-import { earlierChangeOrders } from "./earlier";
 import { itemsOf, type Side } from "./sides";
 import { whyItMoved, type Why } from "./why";
 
@@ -32,21 +32,24 @@ export const signedSheetsOf = ({ sheets }: Contents): string[] =>
 
 interface Now {
   readonly side: Side;
+  /** The order's own sheet. */
+  readonly from: string;
   readonly job: string;
   /** The sheet that freezes it, where it is frozen with this change. */
   readonly frozen?: SheetPlan;
 }
 
 const signedSide = (contents: Contents, sheet: string): Now => {
-  const { order, measures, job } = readSigned(contents, sheet);
-  return { side: { order, measures, isLive: false }, job };
+  const { order, measures, from, job } = readSigned(contents, sheet);
+  return { side: { order, measures, isLive: false }, from, job };
 };
 
 const liveSide = (contents: Contents, live: LiveOrder, choice: NowChoice, dateSerial: number): Now => {
   const { order, measures, job } = live;
-  if (choice.kind === "draft") return { side: { order, measures, isLive: true }, job };
+  const from = order.sheet;
+  if (choice.kind === "draft") return { side: { order, measures, isLive: true }, from, job };
   const frozen = frozenSheet(contents, live, dateSerial);
-  return { side: { order: orderOnSigned(frozen.name, order), measures, isLive: false }, job, frozen };
+  return { side: { order: orderOnSigned(frozen.name, order), measures, isLive: false }, from, job, frozen };
 };
 
 /** Why it moved, as far as the order that it was taken from is still in the workbook. */
@@ -74,13 +77,16 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
     throw new InputError(
       `Neither "${choice.base}" nor "${now.side.order.sheet}" orders anything. Nothing was written.`,
     );
+  refuseOtherOrder(contents, base, { ...now, sheet: now.side.order.sheet });
+  const earlier = changeOrdersOf(contents, base.from);
+  refuseOffChain(earlier, choice.base);
   const sheet = changeOrderSheet({
     sheetName: nextNumbered(CHANGE_ORDER, [...contents.sheets.keys()]),
     job: now.job,
     dateSerial: choice.dateSerial,
     base: baseSide,
     now: now.side,
-    earlier: earlierChangeOrders(contents),
+    earlier,
     whys: whysOf(contents, liveName, baseSide, now.side),
   });
   const sheets = [sheet, ...(now.frozen ? [now.frozen] : [])];

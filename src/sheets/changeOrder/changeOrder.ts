@@ -31,7 +31,7 @@ export interface ChangeOrderOptions {
 
 const SIGNATURE = "_".repeat(34);
 
-const head = ({ sheetName, job, base, now }: ChangeOrderOptions, lines: number): PlannedCell[] => {
+const head = ({ sheetName, job, base, now, earlier }: ChangeOrderOptions, lines: number): PlannedCell[] => {
   const moves = now.isLive ? ", which still moves: a draft until it is frozen" : "";
   return [
     { row: 0, column: 0, content: text(job === "" ? sheetName : `${sheetName}: ${job}`), style: "title" },
@@ -41,7 +41,7 @@ const head = ({ sheetName, job, base, now }: ChangeOrderOptions, lines: number):
       content: text(`Base: "${base.order.sheet}". Now: "${now.order.sheet}"${moves}.`),
       style: "note",
     },
-    { row: CHECK_ROW, column: 0, content: formula(`=${stops(base, now, lines)}`), style: "caution" },
+    { row: CHECK_ROW, column: 0, content: formula(`=${stops(base, now, lines, earlier)}`), style: "caution" },
     ...(Object.keys(CHANGE) as ChangeColumn[]).map((column): PlannedCell => ({
       row: FIRST_LINE_ROW - 1,
       column: CHANGE[column],

@@ -1,6 +1,18 @@
 import { AS_SIGNED } from "../signedBase/layout";
 import { statusCell } from "../signedBase/readSigned";
-import { changeColumn, EACH_LINE, GIVEN_BACK, KEPT, ON_THE_TOTAL, termCell, type Term } from "./layout";
+import { isEmpty } from "../formula";
+import { earlierAmount, type Earlier } from "./earlier";
+import {
+  changeColumn,
+  EACH_LINE,
+  GIVEN_BACK,
+  KEPT,
+  ON_THE_TOTAL,
+  termCell,
+  TERMS,
+  type ChangeColumn,
+  type Term,
+} from "./layout";
 import { orderColumn, type Side } from "./sides";
 
 /** The items of the lines for which something holds, one after the other. */
@@ -27,7 +39,12 @@ const ofLive = ({ order, isLive }: Side, lines: number): string[] => {
   const isOrdered = `IF(ISNUMBER(${toOrder}),IF(${toOrder}>0,1,0),0)`;
   const isUnlisted = `IF(ISNA(MATCH(${items},${changeColumn(lines, "item")},0)),1,0)`;
   const isSecond = `IF(LEN(${items})=0,0,IF(MATCH(${items},${items},0)=ROW(${items})-ROW(INDEX(${items},1))+1,0,1))`;
+  const isNameless = `IF(LEN(${items})=0,1,0)`;
   return [
+    about(
+      "the order has no item in row",
+      `TEXTJOIN(", ",TRUE,IF(${isOrdered}*${isNameless}>0,ROW(${items}),""))`,
+    ),
     about(
       "the order has gained what this sheet doesn't list, make it anew",
       itemsWhere(items, `${isOrdered}*${isUnlisted}>0`),
@@ -39,28 +56,54 @@ const ofLive = ({ order, isLive }: Side, lines: number): string[] => {
 const oneOf = (lines: number, term: Term, words: readonly string[]): string =>
   `IF(OR(${words.map((word) => `${termCell(lines, term)}="${word}"`).join(",")}),"","choose ${words.join(" or ")}")`;
 
+const SHARES = ["overheadRate", "profitRate", "taxRate", "retainageRate"] as const;
+
+/** A term that is blank or a number within its bounds. */
+const takes = (lines: number, term: Term, what: string, isTaken: (cell: string) => string): string => {
+  const cell = termCell(lines, term);
+  return `IF(${isEmpty(cell)},"",IF(ISNUMBER(${cell}),IF(${isTaken(cell)},"","${TERMS[term]} takes ${what}"),"${TERMS[term]} takes ${what}"))`;
+};
+
+/** An error in a change order before this one is an error in what is summed up here. */
+const inError = (earlier: Earlier): string =>
+  `IF(ISNUMBER(${earlierAmount(earlier, "total")}),"","""${quoted(earlier.sheet)}"" has no total")`;
+
 /** What stands in the way of a total: each thing named, empty text where there is none. */
-export const stops = (base: Side, now: Side, lines: number): string => {
-  const column = (of: Parameters<typeof changeColumn>[1]): string => changeColumn(lines, of);
+export const stops = (base: Side, now: Side, lines: number, earlier: readonly Earlier[]): string => {
+  const column = (of: ChangeColumn): string => changeColumn(lines, of);
   const [items, taxable] = [column("item"), column("taxable")];
-  const noNumber = (of: Parameters<typeof changeColumn>[1]): string => `IF(ISNUMBER(${column(of)}),0,1)`;
+  const noAmount = (of: ChangeColumn): string => `IF(ISNUMBER(${column(of)}),IF(${column(of)}<0,1,0),1)`;
   const noPrice = (quantity: "orderBase" | "orderNow", price: "priceBase" | "priceNow"): string =>
-    `IF(ISNUMBER(${column(quantity)}),IF(${column(quantity)}>0,IF(ISNUMBER(${column(price)}),0,1),0),0)`;
+    `IF(ISNUMBER(${column(quantity)}),IF(${column(quantity)}>0,${noAmount(price)},0),0)`;
   const each = [
     ...edited(base),
     ...edited(now),
+    ...earlier.map(inError),
     ...ofLive(now, lines),
     about(
-      "the quantity is no number",
-      itemsWhere(items, `${noNumber("orderBase")}+${noNumber("orderNow")}>0`),
+      "the quantity is no number of 0 or more",
+      itemsWhere(items, `${noAmount("orderBase")}+${noAmount("orderNow")}>0`),
     ),
     about(
-      "no price for",
+      "no price of 0 or more for",
       itemsWhere(items, `${noPrice("orderBase", "priceBase")}+${noPrice("orderNow", "priceNow")}>0`),
+    ),
+    about(
+      "the need is no number of 0 or more",
+      itemsWhere(items, `${noAmount("neededBase")}+${noAmount("neededNow")}>0`),
+    ),
+    about(
+      "labor for each is a number",
+      itemsWhere(items, `IF(LEN(${column("laborEach")})=0,0,IF(ISNUMBER(${column("laborEach")}),0,1))>0`),
     ),
     about("taxable is yes or no", itemsWhere(items, `(${taxable}<>"yes")*(${taxable}<>"no")>0`)),
     oneOf(lines, "deductions", [GIVEN_BACK, KEPT]),
     oneOf(lines, "taxRounding", [EACH_LINE, ON_THE_TOTAL]),
+    ...SHARES.map((term) =>
+      takes(lines, term, "0 to 1, as 0.1 or 10%", (cell) => `AND(${cell}>=0,${cell}<=1)`),
+    ),
+    takes(lines, "days", "a whole number", (cell) => `${cell}=INT(${cell})`),
+    takes(lines, "contract", "a number of 0 or more", (cell) => `${cell}>=0`),
   ];
   return `TEXTJOIN("; ",TRUE,${each.join(",")})`;
 };

@@ -1,12 +1,28 @@
 import type { Cell } from "../../../shared/cell";
 import { absoluteA1, sheetPrefix } from "../address";
 import { shownAt, type Contents, type SheetContents } from "../contents";
-import { AMOUNT_COLUMNS, AMOUNTS, TERM_COLUMNS, TERMS, type Amount, type Term } from "./layout";
+import { isSigned } from "../signedBase/readSigned";
+import { referencesOf } from "../trace/references";
+import {
+  AMOUNT_COLUMNS,
+  AMOUNTS,
+  CHANGE,
+  TERM_COLUMNS,
+  TERMS,
+  type Amount,
+  type ChangeColumn,
+  type Term,
+} from "./layout";
 
 /** A change order that the workbook has already; what it says is found by its label, wherever rows were inserted. */
 export interface Earlier {
   readonly sheet: string;
   readonly contents: SheetContents;
+  /** The sheets that it compares, undefined where no formula tells any more. */
+  readonly base: string | undefined;
+  readonly now: string | undefined;
+  /** What it goes by still moves: nothing was agreed. */
+  readonly isDraft: boolean;
 }
 
 const rowOf = ({ cells }: SheetContents, column: number, label: string): number =>
@@ -18,9 +34,24 @@ const termRowOn = (sheet: SheetContents, term: Term): number => rowOf(sheet, TER
 export const isChangeOrder = (sheet: SheetContents): boolean =>
   rowOf(sheet, AMOUNT_COLUMNS.label, AMOUNTS.total) >= 0 && termRowOn(sheet, "days") >= 0;
 
-/** The change orders of a workbook, in its order. */
-export const earlierChangeOrders = ({ sheets }: Contents): Earlier[] =>
-  [...sheets].flatMap(([sheet, contents]) => (isChangeOrder(contents) ? [{ sheet, contents }] : []));
+/** The sheet that a column of lines looks its figures up on, by its formulas: they follow a sheet that is renamed. */
+const lookedUpOn = (workbook: Contents, sheet: string, column: ChangeColumn): string | undefined => {
+  const { cells = [] } = workbook.sheets.get(sheet) ?? {};
+  return cells
+    .flatMap((_, row) => referencesOf(workbook, sheet, { row, column: CHANGE[column] }))
+    .find((reference) => reference.sheet !== sheet)?.sheet;
+};
+
+/** The change orders of a workbook, drafts too, in its order. */
+export const changeOrdersIn = (workbook: Contents): Earlier[] =>
+  [...workbook.sheets].flatMap(([sheet, contents]): Earlier[] => {
+    if (!isChangeOrder(contents)) return [];
+    const [base, now] = (["orderBase", "orderNow"] as const).map((column) =>
+      lookedUpOn(workbook, sheet, column),
+    );
+    const nowContents = now === undefined ? undefined : workbook.sheets.get(now);
+    return [{ sheet, contents, base, now, isDraft: nowContents !== undefined && !isSigned(nowContents) }];
+  });
 
 const termPlace = ({ contents }: Earlier, term: Term) => ({
   row: termRowOn(contents, term),

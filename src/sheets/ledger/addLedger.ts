@@ -1,11 +1,12 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import type { Added, Host } from "../../hosts/host";
-import { amountShown, earlierChangeOrders } from "../changeOrder/earlier";
+import { amountShown, changeOrdersIn } from "../changeOrder/earlier";
 import { CHECK_ROW } from "../changeOrder/layout";
-import { shownAt } from "../contents";
+import { shownAt, type Contents } from "../contents";
 import { nextNumbered } from "../signedBase/freeze";
-import { ACCOUNTS, ledgerSheet, type Accounts, type AccountUse } from "./ledger";
+import { referencesOf } from "../trace/references";
+import { ACCOUNTS, LEDGER_HEADINGS, ledgerSheet, type Accounts, type AccountUse } from "./ledger";
 
 const LEDGER_SHEET = "Ledger";
 
@@ -15,18 +16,39 @@ const refuseMissing = (accounts: Accounts): void => {
     throw new InputError(`The account for "${ACCOUNTS[missing]}" is missing. Nothing was written.`);
 };
 
+/** The ledger sheet on which a change order stands already. */
+const postedOn = (contents: Contents, changeOrder: string): string | undefined =>
+  [...contents.sheets].find(
+    ([name, { cells }]) =>
+      cells.some((line) => LEDGER_HEADINGS.every((heading, column) => line[column] === heading)) &&
+      cells.some((line, row) =>
+        line.some((_, column) =>
+          referencesOf(contents, name, { row, column }).some(({ sheet }) => sheet === changeOrder),
+        ),
+      ),
+  )?.[0];
+
 /** Adds a change order's entry of the journal to a workbook. */
 export const addLedger = async (host: Host, changeOrder: string, accounts: Accounts): Promise<Added> => {
   refuseMissing(accounts);
   const contents = await host.contents();
-  const change = earlierChangeOrders(contents).find(({ sheet }) => sheet === changeOrder);
+  const change = changeOrdersIn(contents).find(({ sheet }) => sheet === changeOrder);
   if (!change) throw new InputError(`There is no change order "${changeOrder}" in the workbook.`);
+  if (change.isDraft)
+    throw new InputError(
+      `"${changeOrder}" is a draft: its order still moves. Make a change order that freezes it, and post that. Nothing was written.`,
+    );
   if (typeof amountShown(change, "total") !== "number") {
     const check = shownAt(change.contents, { row: CHECK_ROW, column: 0 });
     throw new InputError(
       `"${changeOrder}" has no total${typeof check === "string" && check !== "" ? `: ${check}` : ""}. Nothing was written.`,
     );
   }
+  const posted = postedOn(contents, changeOrder);
+  if (posted !== undefined)
+    throw new InputError(
+      `"${changeOrder}" stands on "${posted}" already: delete that sheet to write it anew. Nothing was written.`,
+    );
   const sheet = ledgerSheet(nextNumbered(LEDGER_SHEET, [...contents.sheets.keys()]), change, accounts);
   const undo = await host.write({ sheets: [sheet], names: [] });
   return { sheets: [sheet.name], undo };

@@ -17,6 +17,9 @@ export type Accounts = Readonly<Record<AccountUse, string>>;
 export const LEDGER_HEADINGS = ["Date", "Account", "Memo", "Debit", "Credit"] as const;
 export const LEDGER = { date: 0, account: 1, memo: 2, debit: 3, credit: 4 } as const;
 
+/** What the memo of the last row says. */
+export const LEDGER_TOTAL = "Total";
+
 const FIRST_ROW = 4;
 const MONEY = '#,##0.00;-#,##0.00;""';
 const DATE = "yyyy-mm-dd";
@@ -99,7 +102,7 @@ export const ledgerSheet = (sheetName: string, change: Earlier, accounts: Accoun
       style: "heading",
     })),
     ...entries.flatMap((entry, index) => entryCells(entry, FIRST_ROW + index, change, accounts)),
-    { row: totalRow, column: LEDGER.memo, content: text("Total"), style: "total" },
+    { row: totalRow, column: LEDGER.memo, content: text(LEDGER_TOTAL), style: "total" },
     ...([LEDGER.debit, LEDGER.credit] as const).map((column): PlannedCell => ({
       row: totalRow,
       column,

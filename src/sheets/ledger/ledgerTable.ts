@@ -1,18 +1,27 @@
 import { CellError, isBlank, type Cell, type Matrix } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
+import { sumOfCents } from "../../../shared/money";
 import { isoDate } from "../../../shared/sheetDate";
 import type { Contents } from "../contents";
-import { LEDGER, LEDGER_HEADINGS } from "./ledger";
+import { LEDGER, LEDGER_HEADINGS, LEDGER_TOTAL } from "./ledger";
 
-const amount = (cell: Cell, where: string): string => {
-  if (isBlank(cell) || cell === 0) return "";
-  if (typeof cell === "number") return cell.toFixed(2);
+/** A cell that is no error, and says something. */
+const filled = (cell: Cell, what: string, where: string): Cell => {
+  if (isBlank(cell)) throw new InputError(`There is no ${what} in ${where}. Nothing was saved.`);
+  if (cell instanceof CellError)
+    throw new InputError(`The ${what} in ${where} is an error (${cell.code}). Nothing was saved.`);
+  return cell;
+};
+
+const amount = (cell: Cell, where: string): number => {
+  if (isBlank(cell)) return 0;
+  if (typeof cell === "number" && cell >= 0) return cell;
   throw new InputError(
-    `${where} is no amount${cell instanceof CellError ? ` (${cell.code})` : ""}. Nothing was saved.`,
+    `${where} is no amount of 0 or more (${cell instanceof CellError ? cell.code : String(cell)}). Nothing was saved.`,
   );
 };
 
-const words = (cell: Cell): string => (isBlank(cell) || cell instanceof CellError ? "" : String(cell));
+const inWords = (cents: number): string => (cents === 0 ? "" : cents.toFixed(2));
 
 /** The lines of a ledger sheet as other programs take them: dates by ISO 8601, amounts with two decimals. */
 export const ledgerTable = ({ sheets }: Contents, name: string): Matrix => {
@@ -20,22 +29,40 @@ export const ledgerTable = ({ sheets }: Contents, name: string): Matrix => {
   const head = cells.findIndex((line) =>
     LEDGER_HEADINGS.every((heading, column) => line[column] === heading),
   );
-  if (head < 0) throw new InputError(`"${name}" has no ledger lines. Nothing was saved.`);
-  const lines = cells.slice(head + 1);
-  const end = lines.findIndex((line) => isBlank(line[LEDGER.account]));
+  const end = cells.findIndex((line, row) => row > head && line[LEDGER.memo] === LEDGER_TOTAL);
+  if (head < 0 || end < 0)
+    throw new InputError(
+      `"${name}" has no ledger lines between its headings and "${LEDGER_TOTAL}". Nothing was saved.`,
+    );
+  const lines = cells
+    .slice(head + 1, end)
+    .map((line, index) => ({ line, where: `row ${head + index + 2} of "${name}"` }))
+    .filter(({ line }) => Object.values(LEDGER).some((column) => !isBlank(line[column] ?? null)))
+    .map(({ line, where }) => {
+      const at = (column: keyof typeof LEDGER): Cell => line[LEDGER[column]] ?? null;
+      return {
+        date: filled(at("date"), "date", where),
+        account: filled(at("account"), "account", where),
+        memo: filled(at("memo"), "memo", where),
+        debit: amount(at("debit"), `The debit in ${where}`),
+        credit: amount(at("credit"), `The credit in ${where}`),
+      };
+    });
+  const [debit, credit] = (["debit", "credit"] as const).map((side) =>
+    sumOfCents(lines.map((line) => line[side])).toFixed(2),
+  ) as [string, string];
+  if (debit !== credit)
+    throw new InputError(
+      `The lines of "${name}" debit ${debit} and credit ${credit}: they must be equal. Nothing was saved.`,
+    );
   return [
     LEDGER_HEADINGS,
-    ...lines.slice(0, end < 0 ? lines.length : end).map((line, index): Cell[] => {
-      const at = (column: keyof typeof LEDGER): Cell => line[LEDGER[column]] ?? null;
-      const where = `Row ${head + index + 2} of "${name}"`;
-      const date = at("date");
-      return [
-        typeof date === "number" ? isoDate(date) : words(date),
-        words(at("account")),
-        words(at("memo")),
-        amount(at("debit"), where),
-        amount(at("credit"), where),
-      ];
-    }),
+    ...lines.map((line): Cell[] => [
+      typeof line.date === "number" ? isoDate(line.date) : String(line.date),
+      String(line.account),
+      String(line.memo),
+      inWords(line.debit),
+      inWords(line.credit),
+    ]),
   ];
 };

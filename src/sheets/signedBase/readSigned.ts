@@ -21,6 +21,15 @@ export interface Signed {
 export const isSigned = (sheet: SheetContents): boolean =>
   shownAt(sheet, { row: SEAL_ROWS.signed, column: 0 }) === SEAL_LABELS.signed;
 
+const factOn = (sheet: SheetContents, fact: keyof typeof FACT_ROWS): string =>
+  String(shownAt(sheet, { row: FACT_ROWS[fact], column: VALUE_COLUMN }) ?? "");
+
+/** The sheet that a signed one was taken from, edited or not; undefined for any other sheet. */
+export const takenFrom = ({ sheets }: Contents, name: string): string | undefined => {
+  const sheet = sheets.get(name);
+  return sheet && isSigned(sheet) ? factOn(sheet, "from") : undefined;
+};
+
 /** The cell, as another sheet calls it, that says whether the sheet is as signed. */
 export const statusCell = (sheet: string): string =>
   `${sheetPrefix(sheet)}${a1({ row: SEAL_ROWS.status, column: VALUE_COLUMN })}`;
@@ -73,11 +82,10 @@ export const readSigned = ({ sheets }: Contents, name: string): Signed => {
     throw new InputError(
       `"${name}" is not as it was signed: its seal doesn't fit its cells any more. Nothing was written.`,
     );
-  const fact = (row: number): string => String(shownAt(sheet, { row, column: VALUE_COLUMN }) ?? "");
   return {
     sheet: name,
-    job: fact(FACT_ROWS.job),
-    from: fact(FACT_ROWS.from),
+    job: factOn(sheet, "job"),
+    from: factOn(sheet, "from"),
     order: readOrder(name, sheet),
     measures: readMeasures(sheet),
   };

@@ -2,7 +2,7 @@ import { CellError, type Cell } from "../../../../shared/cell";
 import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
-import { addressBeside, rowsOf } from "../../../support/bid";
+import { addressBeside, rowsOf, typeBeside } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 import { smallOrder, type Line } from "../../../support/smallOrder";
 
@@ -123,11 +123,13 @@ describe("a change order names what stands in the way of its total, and gives no
     const bid = await frozen([["panels", 80, null], ...LINES.slice(1), ["hip", 2, 4]]);
     bid.type("Order", "K5", null);
     await change(bid, { kind: "frozen" });
-    expect(await checkOf(bid)).toBe("no price for: panels, hip");
+    expect(await checkOf(bid)).toBe("no price of 0 or more for: panels, hip");
     await expectNoTotal(bid);
     await expect(
       addLedger(bid.host, "Change order 1", { receivable: "1", retainage: "2", revenue: "3", tax: "4" }),
-    ).rejects.toThrow('"Change order 1" has no total: no price for: panels, hip. Nothing was written.');
+    ).rejects.toThrow(
+      '"Change order 1" has no total: no price of 0 or more for: panels, hip. Nothing was written.',
+    );
   });
 
   it("a word that is none of those offered", async () => {
@@ -154,7 +156,55 @@ describe("a change order names what stands in the way of its total, and gives no
     expect(await checkOf(bid)).toBe("the order has an item twice: Ridge");
     bid.type("Order", "A5", null);
     bid.type("Order", "G4", "some");
-    expect(await checkOf(bid)).toBe("the quantity is no number: ridge");
+    expect(await checkOf(bid)).toBe(
+      "the order has no item in row: 5; the quantity is no number of 0 or more: ridge",
+    );
+  });
+});
+
+describe("a change order takes only what freezing and its terms take, and names the rest", () => {
+  it("prices and quantities below zero, and an order of nothing in particular, in a draft", async () => {
+    const bid = await frozen();
+    await change(bid, { kind: "draft" });
+    bid.type("Order", "K4", -5);
+    expect(await checkOf(bid)).toBe("no price of 0 or more for: ridge");
+    await expectNoTotal(bid);
+    bid.type("Order", "K4", 19.8);
+    bid.type("Order", "G4", -3);
+    expect(await checkOf(bid)).toBe("the quantity is no number of 0 or more: ridge");
+    bid.type("Order", "G4", 2);
+    bid.type("Order", "A4", null);
+    expect(await checkOf(bid)).toBe("the order has no item in row: 4");
+    bid.type("Order", "A4", "ridge");
+    bid.type("Order", "C4", "some");
+    expect(await checkOf(bid)).toBe("the need is no number of 0 or more: ridge");
+  });
+
+  it("rates, days, a contract sum and labor that aren't what they take", async () => {
+    const bid = await frozen();
+    await change(bid, { kind: "frozen" });
+    const sheet = "Change order 1";
+    await typeBeside(bid, sheet, 3, {
+      "Overhead on cost": 10,
+      "Profit on cost and overhead": -0.1,
+      "Sales tax, state and local": 7.25,
+      Retainage: "ten",
+      "Days added by this change": "two",
+      "Contract sum as signed": -1,
+    });
+    bid.type(sheet, await addressBeside(bid, sheet, "panels", 13), "5 each");
+    expect(await checkOf(bid)).toBe(
+      [
+        "labor for each is a number: panels",
+        "Overhead on cost takes 0 to 1, as 0.1 or 10%",
+        "Profit on cost and overhead takes 0 to 1, as 0.1 or 10%",
+        "Sales tax, state and local takes 0 to 1, as 0.1 or 10%",
+        "Retainage takes 0 to 1, as 0.1 or 10%",
+        "Days added by this change takes a whole number",
+        "Contract sum as signed takes a number of 0 or more",
+      ].join("; "),
+    );
+    await expectNoTotal(bid);
   });
 });
 

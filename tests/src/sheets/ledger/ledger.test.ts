@@ -58,6 +58,41 @@ describe("ledger lines", () => {
       'There is no change order "Change order 7" in the workbook.',
     );
     const contents = await bid.host.contents();
-    expect(() => ledgerTable(contents, "Order")).toThrow('"Order" has no ledger lines. Nothing was saved.');
+    expect(() => ledgerTable(contents, "Order")).toThrow(
+      '"Order" has no ledger lines between its headings and "Total". Nothing was saved.',
+    );
+  });
+
+  it("are written once for a change order", async () => {
+    const bid = await posted(13);
+    await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(
+      '"Change order 1" stands on "Ledger 1" already: delete that sheet to write it anew. Nothing was written.',
+    );
+  });
+
+  it.each<[string, string, number | null, string]>([
+    [
+      "an account that is blanked",
+      "B6",
+      null,
+      'There is no account in row 6 of "Ledger 1". Nothing was saved.',
+    ],
+    [
+      "an amount below zero",
+      "D5",
+      -500,
+      'The debit in row 5 of "Ledger 1" is no amount of 0 or more (-500). Nothing was saved.',
+    ],
+    [
+      "sides that differ",
+      "D5",
+      500,
+      'The lines of "Ledger 1" debit 532.18 and credit 321.75: they must be equal. Nothing was saved.',
+    ],
+  ])("are not saved with %s", async (_, address, typed, sentence) => {
+    const bid = await posted(13);
+    bid.type("Ledger 1", address, typed);
+    const contents = await bid.host.contents();
+    expect(() => ledgerTable(contents, "Ledger 1")).toThrow(sentence);
   });
 });

@@ -1,0 +1,109 @@
+import type { Cell } from "../../../../shared/cell";
+import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { addLedger } from "../../../../src/sheets/ledger/addLedger";
+import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { addressBeside, rowsOf } from "../../../support/bid";
+import { PlanWorkbook } from "../../../support/planWorkbook";
+import { smallOrder } from "../../../support/smallOrder";
+
+jest.setTimeout(60_000);
+
+const DAY = 46_174;
+const ACCOUNTS = { receivable: "1200", retainage: "1250", revenue: "4000", tax: "2200" };
+
+/** An order of 10 panels at 10.00, frozen. */
+const frozen = async (): Promise<PlanWorkbook> => {
+  const bid = new PlanWorkbook(smallOrder([["panels", 10, 10]]));
+  await freeze(bid.host, DAY);
+  return bid;
+};
+
+const change = (bid: PlanWorkbook, base: string, now: NowChoice) =>
+  addChangeOrder(bid.host, { base, now, dateSerial: DAY });
+
+const amountOf = async (bid: PlanWorkbook, sheet: string, label: string): Promise<Cell> =>
+  (await rowsOf(bid, sheet)).find((row) => row[9] === label)?.[12] ?? null;
+
+describe("a draft", () => {
+  it("counts for nothing in a later change order, and isn't posted", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "draft" });
+    await change(bid, "Signed 1", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 2", "Changes before this one")).toBe(0);
+    expect(await amountOf(bid, "Change order 2", "Changes to date")).toBe(100);
+    await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(
+      '"Change order 1" is a draft: its order still moves. Make a change order that freezes it, and post that. Nothing was written.',
+    );
+    expect((await addLedger(bid.host, "Change order 2", ACCOUNTS)).sheets).toEqual(["Ledger 1"]);
+  });
+});
+
+describe("a change order goes on from where the last one ended", () => {
+  it("and refuses a base from which change was counted already", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    bid.type("Order", "G3", 25);
+    const sentence =
+      '"Change order 1" ends at "Signed 2": go on from there. From "Signed 1" a change would be counted twice, or never. Nothing was written.';
+    for (const now of [
+      { kind: "frozen" },
+      { kind: "draft" },
+      { kind: "signed", sheet: "Signed 2" },
+    ] satisfies NowChoice[])
+      await expect(change(bid, "Signed 1", now)).rejects.toThrow(sentence);
+    expect((await bid.host.existing()).sheets).not.toContain("Change order 2");
+    await change(bid, "Signed 2", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 2", "Changes to date")).toBe(150);
+  });
+
+  it("and names the one before it that has no total", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    await change(bid, "Signed 2", { kind: "frozen" });
+    const checkOf = async (): Promise<Cell> => (await rowsOf(bid, "Change order 2"))[2]?.[0] ?? null;
+    expect(await checkOf()).toBe("");
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "Tax is rounded", 3), "never");
+    expect(await checkOf()).toBe('"Change order 1" has no total');
+  });
+
+  it("there, back, and on", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    await change(bid, "Signed 2", { kind: "signed", sheet: "Signed 1" });
+    await expect(change(bid, "Signed 2", { kind: "frozen" })).rejects.toThrow(
+      '"Change order 2" ends at "Signed 1": go on from there.',
+    );
+    bid.type("Order", "G3", 12);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 3", "Changes before this one")).toBe(0);
+    expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(20);
+  });
+});
+
+describe("two orders in one workbook", () => {
+  it("have a contract sum each, and aren't compared with each other", async () => {
+    const [garage, shed] = ["Garage", "Shed"].map((name) => smallOrder([["panels", 10, 10]], name));
+    const bid = new PlanWorkbook({ sheets: [...(garage?.sheets ?? []), ...(shed?.sheets ?? [])], names: [] });
+    for (const order of ["Garage", "Shed"]) {
+      bid.goTo(order);
+      await freeze(bid.host, DAY);
+    }
+    bid.type("Garage", "G3", 20);
+    bid.type("Shed", "G3", 11);
+    await expect(change(bid, "Signed 1", { kind: "signed", sheet: "Signed 2" })).rejects.toThrow(
+      '"Signed 1" is of the order on "Garage", "Signed 2" of the one on "Shed": a change order compares an order with itself. Nothing was written.',
+    );
+    await change(bid, "Signed 1", { kind: "frozen" });
+    await change(bid, "Signed 2", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 1", "Changes to date")).toBe(100);
+    expect(await amountOf(bid, "Change order 2", "Changes before this one")).toBe(0);
+    expect(await amountOf(bid, "Change order 2", "Changes to date")).toBe(10);
+    bid.type("Garage", "G3", 25);
+    await change(bid, "Signed 3", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(150);
+  });
+});
