@@ -43,7 +43,7 @@ const changed = async (): Promise<PlanWorkbook> => {
   bid.type("Order", "K3", 75.125);
   await addChangeOrder(bid.host, { base: "Signed 2", now: { kind: "draft" }, dateSerial: DAY });
   await typeBeside(bid, "Change order 2", 3, { "Tax is rounded": "on the total" });
-  await addLedger(bid.host, "Change order 2", { receivable: "1", retainage: "2", revenue: "3", tax: "4" });
+  await addLedger(bid.host, "Change order 1", { receivable: "1", retainage: "2", revenue: "3", tax: "4" });
   return bid;
 };
 
