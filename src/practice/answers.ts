@@ -33,47 +33,34 @@ const markedOnTape = (measuring: Measuring): Allowance => ({
   why: `${measuring.writeSmall(usualToleranceIn(measuring))}: what a careful hand is off by with a tape`,
 });
 
-/** A length up a slope or along a roof, as the tape shows it. */
-export const lengthAnswer = (
+type LengthAnswer = (
   label: string,
   valueIn: number,
   measuring: Measuring,
   mistakes: readonly Mistake[],
-  allowance: Allowance = markedOnTape(measuring),
-): Answer => ({
-  field: {
-    label,
-    kind: "length",
-    ...(measuring.units === "metric"
-      ? { unit: "mm", form: "whole millimetres" }
-      : { unit: "ft", form: "feet, inches and sixteenths" }),
-  },
-  value: valueIn,
-  shown: measuring.write(valueIn),
-  ...allowance,
-  mistakes: showing(mistakes, measuring.write),
-});
+  allowance?: Allowance,
+) => Answer;
+
+/** Feet and inches, or inches alone; millimetres are millimetres either way. */
+const lengthIn =
+  (imperial: Pick<Answer["field"], "unit" | "form">, writing: "write" | "writeSmall"): LengthAnswer =>
+  (label, valueIn, measuring, mistakes, allowance = markedOnTape(measuring)) => ({
+    field: {
+      label,
+      kind: "length",
+      ...(measuring.units === "metric" ? { unit: "mm", form: "whole millimetres" } : imperial),
+    },
+    value: valueIn,
+    shown: measuring[writing](valueIn),
+    ...allowance,
+    mistakes: showing(mistakes, measuring[writing]),
+  });
+
+/** A length up a slope or along a roof, as the tape shows it. */
+export const lengthAnswer = lengthIn({ unit: "ft", form: "feet, inches and sixteenths" }, "write");
 
 /** A length of panel or trim. */
-export const smallLengthAnswer = (
-  label: string,
-  valueIn: number,
-  measuring: Measuring,
-  mistakes: readonly Mistake[],
-  allowance: Allowance = markedOnTape(measuring),
-): Answer => ({
-  field: {
-    label,
-    kind: "length",
-    ...(measuring.units === "metric"
-      ? { unit: "mm", form: "whole millimetres" }
-      : { unit: "in", form: "inches and a fraction" }),
-  },
-  value: valueIn,
-  shown: measuring.writeSmall(valueIn),
-  ...allowance,
-  mistakes: showing(mistakes, measuring.writeSmall),
-});
+export const smallLengthAnswer = lengthIn({ unit: "in", form: "inches and a fraction" }, "writeSmall");
 
 export const distanceToWhole = (quantity: number): number => Math.abs(quantity - Math.round(quantity));
 
