@@ -228,10 +228,11 @@ describeInBrowser("the local workbook in a browser", () => {
   it("lets a search for the best start be given up", async () => {
     const { page } = await visit();
     await showPlace(page, "Picture");
-    await type(page, "C7", "900");
+    // Every course is laid for every start: with 20 times the courses there is time to press the button.
+    await type(page, "F7", "280");
     await goTo(page, "C7");
     await page.waitForFunction(() =>
-      document.querySelector(".picture desc")?.textContent?.includes("900' 0\" wide"),
+      / in [23]\d\d courses/.test(document.querySelector(".picture desc")?.textContent ?? ""),
     );
     await page.getByRole("button", { name: "Find the best start" }).click();
     await page.getByRole("button", { name: "Cancel" }).click();
