@@ -59,6 +59,19 @@ interface ClippingPanel {
 /** A joint may be met along a part of it only, so it is tried all along. */
 const SHARES = Array.from({ length: 24 }, (_, index) => (index + 0.47) / 24);
 
+/** The joints at the left and at the right of a place. */
+type Joints = readonly [number, number];
+
+/**
+ * Where a side meets the chalk line that its end was kept short of: on a side that hardly rises, the little in height
+ * is much in length.
+ */
+const carriedOn = ([x, y]: Spot, [[ax, ay], [bx, by]]: [Spot, Spot], heightIn: number): number => {
+  const lineIn = Math.round(y / heightIn) * heightIn;
+  const isShort = Math.abs(y - lineIn) < 2 * INSET_IN;
+  return isShort ? x + ((lineIn - y) * (bx - ax)) / (by - ay) : x;
+};
+
 /** How far out an end goes. Level sides don't count: on a chalk line the library may leave a spike without area. */
 interface End {
   readonly keeps: boolean;
@@ -69,19 +82,24 @@ interface End {
 const endOf = (
   rings: Rings,
   side: 1 | -1,
-  jointIn: number,
+  [nearIn, farIn]: Joints,
   region: clipping.MultiPolygon,
   slants: readonly [Spot, Spot][],
-  { slantAllowanceIn }: ClippingPanel,
+  { slantAllowanceIn, heightIn }: ClippingPanel,
 ): End => {
+  const jointIn = side < 0 ? nearIn : farIn;
   const facing = sidesOf(rings).filter(([[, ay], [, by]]) => (by - ay) * side > NEAR_IN);
-  const reaches = facing.map(([[ax, ay], [bx, by]]) => {
+  const reaches = facing.map((facingSide) => {
+    const [[ax, ay], [bx, by]] = facingSide;
     const isOnJoint = Math.abs(ax - jointIn) < 2 * INSET_IN && Math.abs(bx - jointIn) < 2 * INSET_IN;
     const isMet =
       isOnJoint && SHARES.some((share) => contains(region, [jointIn + side * 1e-5, ay + share * (by - ay)]));
     const middle: Spot = [(ax + bx) / 2, (ay + by) / 2];
     const isSlant = slants.some((slant) => distanceTo(middle, slant) < NEAR_IN);
-    const coverIn = Math.max(side * ax, side * bx);
+    const ends = facingSide.map((end) =>
+      Math.min(farIn, Math.max(nearIn, carriedOn(end, facingSide, heightIn))),
+    );
+    const coverIn = Math.max(...ends.map((end) => side * end));
     return { keeps: isMet, coverIn, blankIn: coverIn + (isSlant ? slantAllowanceIn : 0) };
   });
   const coverIn = Math.max(...reaches.map((reach) => reach.coverIn));
@@ -123,8 +141,8 @@ export const clippingCount = (
           wholeByCourse[course - 1] = (wholeByCourse[course - 1] ?? 0) + 1;
           continue;
         }
-        const near = endOf(rings, -1, left, region, slants, panel);
-        const far = endOf(rings, 1, right, region, slants, panel);
+        const near = endOf(rings, -1, [left, right], region, slants, panel);
+        const far = endOf(rings, 1, [left, right], region, slants, panel);
         pieces.push({
           course,
           positionIn: -near.coverIn,
