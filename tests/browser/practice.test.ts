@@ -77,6 +77,7 @@ describeInBrowser("a class in the browser", () => {
     await page.getByRole("button", { name: "Open, drop the changes" }).click();
     await page.getByText("Opened A.xlsx: 13 sheets.").waitFor();
     await page.getByText("2 Pitch", { exact: true }).first().click();
+    await page.locator(".cell dt", { hasText: "2 Pitch, A1" }).waitFor();
     await page.getByRole("button", { name: "Check the page in front" }).click();
     await page.getByText("0 of 3 answers right.").waitFor();
     await showPlace(page, "Picture");

@@ -11,6 +11,6 @@ export const downloadClass: HandOut = {
     const { writeZip } = await import("../xlsx/zip");
     const zip = writeZip(new Map(files.map(({ name, bytes }) => [name, bytes])));
     download(new Uint8Array(zip), ZIP, `${title}.zip`);
-    return `Saved ${title}.zip among your downloads: ${counted(files.length - 1, "student's file")}, and the key.`;
+    return `Saved ${title}.zip among your downloads: ${counted(files.length - 1, "version")}, and the key.`;
   },
 };

@@ -150,8 +150,9 @@ export const openWorkbook = (
   const onSelection: PageWorkbook["onSelection"] = (listener) => {
     const selections = injector.get(SheetsSelectionsService);
     const tell = (): void => {
+      // On a sheet that comes to the front for the first time nothing has been selected: its first cell is, then.
       const active = selections.getCurrentSelections().at(-1)?.primary;
-      if (active) listener(shown(workbook.getActiveSheet(), active.actualRow, active.actualColumn));
+      listener(shown(workbook.getActiveSheet(), active?.actualRow ?? 0, active?.actualColumn ?? 0));
     };
     const subscription = selections.selectionChanged$.subscribe(tell);
     // A sheet that comes to the front brings its own selection, which then hasn't changed.

@@ -5,7 +5,7 @@ import { rowHeightsOf } from "../rowHeights";
 import { PaperRows } from "./paperRows";
 
 const NAME_PX = 170;
-const TOPIC_PX = 88;
+const TOPIC_PX = 104;
 const PERCENT = "0%";
 const VERDICTS = ["right", "near", "wrong", "blank"] as const;
 /** Slips that are named of a topic. */
