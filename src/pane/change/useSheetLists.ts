@@ -1,7 +1,7 @@
 import { useMemo } from "preact/hooks";
 import type { Host } from "../../hosts/host";
 import { signedSheetsOf } from "../../sheets/changeOrder/addChangeOrder";
-import { changeOrdersIn } from "../../sheets/changeOrder/earlier";
+import { agreedChangeOrdersIn } from "../../sheets/changeOrder/earlier";
 import { useWatched } from "../useWatched";
 
 /** Sheets that a person can choose from. */
@@ -12,7 +12,7 @@ export interface SheetLists {
 
 export const NO_SHEETS: SheetLists = { signed: [], changeOrders: [] };
 
-/** The signed sheets and change orders of the workbook; all of it is read again only when its sheets are others than before. */
+/** The signed sheets and agreed change orders of the workbook; all of it is read again only when its sheets are others than before. */
 const readerOfLists = () => {
   let sheetsThen = "";
   let lists = NO_SHEETS;
@@ -23,7 +23,7 @@ const readerOfLists = () => {
     sheetsThen = sheetsNow;
     lists = {
       signed: signedSheetsOf(contents),
-      changeOrders: changeOrdersIn(contents).map(({ sheet }) => sheet),
+      changeOrders: agreedChangeOrdersIn(contents).map(({ sheet }) => sheet),
     };
     return lists;
   };

@@ -1,7 +1,7 @@
 import { InputError } from "../../../shared/inputError";
 import type { Contents } from "../contents";
 import { takenFrom, type Signed } from "../signedBase/readSigned";
-import { changeOrdersIn, type Earlier } from "./earlier";
+import { agreedChangeOrdersIn, type Earlier } from "./earlier";
 
 /** Which order a side of a change order is of. */
 export type Origin = Pick<Signed, "sheet" | "from" | "job">;
@@ -20,7 +20,7 @@ export const refuseOtherOrder = ({ sheets }: Contents, base: Origin, now: Origin
  * ties them. One that has lost both its sheets may be of any order: it counts, and its error shows.
  */
 export const changeOrdersOf = (workbook: Contents, from: string): Earlier[] => {
-  const agreed = changeOrdersIn(workbook).filter(({ isDraft }) => !isDraft);
+  const agreed = agreedChangeOrdersIn(workbook);
   const namesOn = ({ base, now }: Earlier): string[] =>
     [base, now].flatMap((sheet) => (sheet === undefined ? [] : (takenFrom(workbook, sheet) ?? [])));
   const names = new Set([from]);

@@ -53,6 +53,10 @@ export const changeOrdersIn = (workbook: Contents): Earlier[] =>
     return [{ sheet, contents, base, now, isDraft: nowContents !== undefined && !isSigned(nowContents) }];
   });
 
+/** The change orders that nothing moves any more: drafts were never agreed. */
+export const agreedChangeOrdersIn = (workbook: Contents): Earlier[] =>
+  changeOrdersIn(workbook).filter(({ isDraft }) => !isDraft);
+
 const termPlace = ({ contents }: Earlier, term: Term) => ({
   row: termRowOn(contents, term),
   column: TERM_COLUMNS.value,
