@@ -56,7 +56,7 @@ export const keySheet = (problems: readonly Problem[], version: VersionOptions):
   rows.line(`Key, version ${versionLetters(version.version)}`, "title");
   rows.line(classLine(version), "note");
   rows.lines(
-    "For the teacher. Each step's formula works with Gablewright's functions: change a number in it to try another.",
+    "For the teacher. Each step's formula works with Gablewright's functions: change a number in it to try another. Where Gablewright isn't loaded it shows #NAME?; the answers above the steps are right all the same.",
     "note",
     LETTERS,
   );

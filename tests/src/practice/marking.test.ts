@@ -235,6 +235,13 @@ describe("answers collected on paper", () => {
     expect(begun?.answers.map(({ verdict }) => verdict)).toEqual(["right", "blank", "blank", "blank"]);
   });
 
+  it("may be copied with a line of headings, blank lines, empty cells at the end, or no name", () => {
+    const bare = pastedAnswers("Ann\tB\t5\n\tA\t6", options);
+    const copied = pastedAnswers("\nName\tVersion\t1\t2\nAnn\tB\t5\t\t\t\t\t\t\n\t\n\tA\t6\n\n", options);
+    expect(copied.map(({ typed }) => typed)).toEqual(bare.map(({ typed }) => typed));
+    expect(copied.map(({ name }) => name)).toEqual(["Ann", "line 5"]);
+  });
+
   it.each([
     ["Ann\tC\t5", 'Line 1 takes a version from A to B in its second column, got "C".'],
     ["Ann\tA\t1\nBob", 'Line 2 takes a version from A to B in its second column, got "".'],
