@@ -93,6 +93,15 @@ describe("the card that marks, beside Excel's stand-in", () => {
     expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid"]);
   });
 
+  it("marks the lines that fit, and names the others", async () => {
+    const { host, handOut } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "marking-pasted", "Ann\tA\t1\nBob\tZ\t2");
+    press(card, "Mark what is pasted");
+    await seen(card, "Line 2 isn't marked");
+    expect(card.textContent).toContain("Added");
+  });
+
   it("says which files it can't mark", async () => {
     const { host, handOut, workbook } = excel();
     const card = show(h(PracticeCards, { host, handOut }));

@@ -228,19 +228,40 @@ describe("answers collected on paper", () => {
     const shown = problemsOf({ ...options, version: 1 }).flatMap(({ solution }) =>
       solution.answers.map((answer) => answer.shown),
     );
-    const [full, begun] = pastedAnswers(`Ann\tB\t${shown.join("\t")}\nBob\tb\t${shown[0]}\n`, options).map(
-      markStudent,
-    );
+    const { handedIn } = pastedAnswers(`Ann\tB\t${shown.join("\t")}\nBob\tb\t${shown[0]}\n`, options);
+    const [full, begun] = handedIn.map(markStudent);
     expect(full?.answers.map(({ verdict }) => verdict)).toEqual(["right", "right", "right", "right"]);
     expect(begun?.answers.map(({ verdict }) => verdict)).toEqual(["right", "blank", "blank", "blank"]);
   });
 
   it.each([
-    ["Ann\tC\t5", 'Line 1 takes a version from A to B in its second column, got "C".'],
-    ["Ann\tA\t1\nBob", 'Line 2 takes a version from A to B in its second column, got "".'],
-    ["Ann\tA\t1\t2\t3\t4\t5", "Line 1 has 5 answers after name and version; the class asks for 4."],
-  ])("are refused where %j doesn't fit", (pasted, sentence) => {
-    expect(() => pastedAnswers(pasted, options)).toThrow(sentence);
+    ["an empty line", "Ann\tA\t1\n\n \t\t\nBob\tB\t2\n\n", ["Ann", "Bob"]],
+    ["a heading", "Name\tVersion\tAnswer\nAnn\tA\t1", ["Ann"]],
+    ["empty cells at a line's end", "Ann\tA\t1\t2\t3\t4\t\t \t", ["Ann"]],
+    ["a name left out", "\tA\t1", ["Line 1"]],
+  ])("are read past %s", (_, pasted, names) => {
+    const { handedIn, unread } = pastedAnswers(pasted, options);
+    expect(handedIn.map(({ name }) => name)).toEqual(names);
+    expect(handedIn[0]?.typed[0]?.[0]).toBe("1");
+    expect(unread).toEqual([]);
+  });
+
+  it.each([
+    ["Ann\tC\t5", [], 'Line 1 isn\'t marked: its second column takes a version from A to B, got "C".'],
+    [
+      "Ann\tA\t1\n\nBob\nCleo\tB\t2",
+      ["Ann", "Cleo"],
+      'Line 3 isn\'t marked: its second column takes a version from A to B, got "".',
+    ],
+    [
+      "Ann\tA\t1\t2\t3\t4\t5\nBob\tA",
+      ["Bob"],
+      "Line 1 isn't marked: it has 5 answers after name and version; the class asks for 4.",
+    ],
+  ])("name the line of %j that doesn't fit, and mark the others", (pasted, names, sentence) => {
+    const { handedIn, unread } = pastedAnswers(pasted, options);
+    expect(handedIn.map(({ name }) => name)).toEqual(names);
+    expect(unread).toEqual([sentence]);
   });
 });
 
