@@ -38,7 +38,7 @@ const shareRight = (answers: readonly MarkedAnswer[]): number | undefined =>
 
 const slipsOf = (answers: readonly MarkedAnswer[]): TopicResult["slips"] => {
   const times = new Map<string, number>();
-  for (const { slips } of answers) for (const slip of slips) times.set(slip, (times.get(slip) ?? 0) + 1);
+  for (const { slip } of answers) if (slip !== undefined) times.set(slip, (times.get(slip) ?? 0) + 1);
   return [...times]
     .map(([slip, count]) => ({ slip, times: count }))
     .sort((a, b) => b.times - a.times || a.slip.localeCompare(b.slip));

@@ -73,8 +73,8 @@ const answersSheet = (name: string, students: readonly MarkedStudent[]): SheetPl
   const rows = new PaperRows();
   rows.headings("Student", "Version", "Problem", "Topic", "Asked", "Wrote", "Right is", "Mark", "Slip");
   for (const { name: student, versionLetters, answers } of students)
-    for (const { problem, topic, label, wrote, shown, verdict, slips } of answers) {
-      [student, versionLetters, problem, topic, label, wrote, shown, verdict, slips.join(", or ")].forEach(
+    for (const { problem, topic, label, wrote, shown, verdict, slip = "" } of answers) {
+      [student, versionLetters, problem, topic, label, wrote, shown, verdict, slip].forEach(
         (content, column) =>
           rows.put(column, typeof content === "number" ? number(content) : text(content), "result"),
       );
