@@ -290,6 +290,16 @@ describe("the class", () => {
     );
   });
 
+  it.each([
+    [[], /right\. To teach/],
+    [[3], /right\. 1 page isn't marked, for what was given out was changed there\. To teach/],
+    [[3, 5], /right\. 2 pages aren't marked, for what was given out was changed there\. To teach/],
+  ])("is said in a sentence, with the pages that were changed: %j", (altered, sentence) => {
+    expect(
+      markingInWords(students.map((student, index) => (index === 0 ? { ...student, altered } : student))),
+    ).toMatch(sentence);
+  });
+
   it("stands on two sheets, what students wrote as text", () => {
     const { sheets } = markingSheets(students, { grid: "Class", answers: "Answers" });
     expect(sheets.map(({ name }) => name)).toEqual(["Class", "Answers"]);
