@@ -60,6 +60,11 @@ export const keySheet = (problems: readonly Problem[], version: VersionOptions):
     "note",
     LETTERS,
   );
+  rows.lines(
+    "Where Gablewright isn't loaded, the formulas show #NAME?; the answers, which are no formulas, are right there too.",
+    "note",
+    LETTERS,
+  );
   rows.skip();
   const headingRows = problems.map((problem, index) => putProblem(rows, problem, index + 1));
   rows.cautions();
