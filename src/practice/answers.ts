@@ -13,9 +13,6 @@ export const mistakesOf = <F extends Facts>(slips: Slips<F>, facts: F): Mistake[
     return value === undefined ? [] : [{ slip, value }];
   });
 
-/** Nobody writes down that nothing is to be cut or ordered: a slip that leads to nothing, or less, isn't shown. */
-const aboveNothing = (mistakes: readonly Mistake[]): Mistake[] => mistakes.filter(({ value }) => value > 0);
-
 /** Mistakes as a student would write them. */
 const showing = (mistakes: readonly Mistake[], write: (value: number) => string): ShownMistake[] =>
   mistakes.map((mistake) => ({ ...mistake, shown: write(mistake.value) }));
@@ -56,7 +53,7 @@ const lengthIn =
     value: valueIn,
     shown: measuring[writing](valueIn),
     ...allowance,
-    mistakes: showing(aboveNothing(mistakes), measuring[writing]),
+    mistakes: showing(mistakes, measuring[writing]),
   });
 
 /** A length up a slope or along a roof, as the tape shows it. */
@@ -80,13 +77,10 @@ export const wholeAnswer = (
   tolerance: 0,
   why: "none: a count is whole, and what is begun is counted",
   mistakes: showing(
-    aboveNothing(mistakes).filter(({ value }) => value !== count),
+    mistakes.filter(({ value }) => value !== count),
     String,
   ),
 });
-
-const roundedDown = (quantity: number): Mistake[] =>
-  mistakesOf({ "rounded down": (facts) => Math.floor(facts.quantity) }, { quantity });
 
 /**
  * A count that is a quantity rounded up; `asWritten` is the quantity of someone who goes on with rounded numbers, and must
@@ -101,7 +95,7 @@ export const countAnswer = (
 ): Answer => ({
   ...wholeAnswer(label, things, wholeCount(quantity), [
     ...mistakes,
-    ...roundedDown(quantity).filter(({ value }) => mistakes.every((mistake) => mistake.value !== value)),
+    { slip: "rounded down", value: Math.floor(quantity) },
   ]),
   leeway: wholeCount(asWritten) === wholeCount(quantity) ? distanceToWhole(quantity) : 0,
 });

@@ -3,21 +3,43 @@ import { measuringOf, UNITS, type Units } from "../../functions/practice/measuri
 import { columnOf } from "../sheets/address";
 import { isWholeUpTo, LIMITS, versionLetters, type ProblemSet, type VersionOptions } from "./classOptions";
 import { courseSessions } from "./course/courseProblems";
-import { drawProblem } from "./drawProblem";
+import { distinctVersions, type Draw } from "./distinctProblems";
 import type { Problem } from "./problem";
 import { TOPIC_IDS, type TopicId } from "./topicTitles";
-import { TOPICS } from "./topics/index";
+
+/** The versions of the class that was asked for last: each needs those before it, and a class is built and marked in turn. */
+let latest:
+  | { readonly key: string; readonly drawn: Problem[][]; readonly rest: Iterator<Problem[], never> }
+  | undefined;
+
+const topicProblems = (
+  { version, ...options }: VersionOptions,
+  { topics, problems }: Extract<ProblemSet, { kind: "topics" }>,
+): Problem[] => {
+  const { seed, level, units } = options;
+  const drawsOf = (each: number): Draw[] =>
+    Array.from({ length: problems }, (_, index) => {
+      const topic = topics[index % topics.length] as TopicId;
+      return { topic, seed: [seed, versionLetters(each), index + 1, topic, level, units].join("/") };
+    });
+  const key = JSON.stringify(options);
+  if (latest?.key !== key)
+    latest = {
+      key,
+      drawn: [],
+      rest: distinctVersions(drawsOf, { level, measuring: measuringOf(units, level) }),
+    };
+  const { drawn, rest } = latest;
+  while (drawn.length <= version) drawn.push(rest.next().value);
+  return drawn[version] as Problem[];
+};
 
 /** A version's problems, in their order. */
-export const problemsOf = ({ seed, level, units, version, set }: VersionOptions): Problem[] => {
+export const problemsOf = (options: VersionOptions): Problem[] => {
+  const { seed, level, units, version, set } = options;
+  if (set.kind === "topics") return topicProblems(options, set);
   const setting = { level, measuring: measuringOf(units, level) };
-  const seedOf = (...what: readonly (string | number)[]): string =>
-    [seed, versionLetters(version), ...what, level, units].join("/");
-  if (set.kind === "course") return courseSessions(seedOf("course"), setting).flat();
-  return Array.from({ length: set.problems }, (_, index) => {
-    const id = set.topics[index % set.topics.length] as TopicId;
-    return drawProblem(TOPICS[id], seedOf(index + 1, id), setting);
-  });
+  return courseSessions([seed, versionLetters(version), "course", level, units].join("/"), setting).flat();
 };
 
 const COURSE = "full-day course";

@@ -98,13 +98,28 @@ export interface Topic<F extends Facts = Facts> {
   solve(facts: F, setting: Setting): Solution;
 }
 
+/**
+ * Slips that can be told by what they lead to: something that can be (only money is ever below 0), and nothing that an earlier
+ * slip leads to as well.
+ */
+const tellable = ({ field, mistakes, tolerance }: Answer): readonly ShownMistake[] =>
+  mistakes.reduce<readonly ShownMistake[]>(
+    (kept, mistake) =>
+      (mistake.value <= 0 && field.kind !== "money") ||
+      kept.some(({ value }) => Math.abs(value - mistake.value) <= tolerance)
+        ? kept
+        : [...kept, mistake],
+    [],
+  );
+
 export const problemOf = <F extends Facts>(topic: Topic<F>, facts: F, setting: Setting): Problem => {
-  const solution = topic.solve(facts, setting);
-  const fields = solution.answers.map(({ field }) => field);
+  const { answers: solved, steps } = topic.solve(facts, setting);
+  const answers = solved.map((answer) => ({ ...answer, mistakes: tellable(answer) }));
+  const fields = answers.map(({ field }) => field);
   return {
     topic: topic.id,
     facts,
     question: { title: TOPIC_TITLES[topic.id], ...topic.ask(facts, setting), fields },
-    solution,
+    solution: { answers, steps },
   };
 };

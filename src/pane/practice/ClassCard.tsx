@@ -165,6 +165,9 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
             }}
           />
         </label>
+        <p class="hint">
+          A class comes out the same only with the same topics, number of problems, level and units as well.
+        </p>
         <button
           type="button"
           class="quiet"

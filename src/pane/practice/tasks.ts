@@ -34,13 +34,21 @@ export interface Marking extends Added {
   readonly sentences: readonly string[];
 }
 
-const writeMarks = async (host: Host, handedIn: readonly HandedIn[]): Promise<Marking> => {
+const NO_STUDENT = "Nothing is marked: there is no student's line.";
+
+/** Adds the class's sheets, and names what can't be marked. */
+const writeMarks = async (
+  host: Host,
+  handedIn: readonly HandedIn[],
+  unread: readonly string[],
+): Promise<Marking> => {
+  if (handedIn.length === 0) throw new Error(unread.join(" ") || NO_STUDENT);
   const students = handedIn.map(markStudent);
   const { sheets } = await host.existing();
   const grid = freeName("Class", sheets);
   const answers = freeName("Class answers", [...sheets, grid]);
   const undo = await host.write(markingSheets(students, { grid, answers }));
-  return { sheets: [grid, answers], undo, sentences: [markingInWords(students)] };
+  return { sheets: [grid, answers], undo, sentences: [markingInWords(students), ...unread] };
 };
 
 /** Marks students' files, and adds the class's sheets; a file that can't be read is named, and the others are marked. */
@@ -59,13 +67,14 @@ export const markFiles = async (
     }
     await breathe();
   }
-  if (handedIn.length === 0) throw new Error(unread.join(" "));
-  const marking = await writeMarks(host, handedIn);
-  return { ...marking, sentences: [...marking.sentences, ...unread] };
+  return writeMarks(host, handedIn, unread);
 };
 
-export const markPasted = (host: Host, pasted: string, options: ClassOptions): Promise<Marking> =>
-  writeMarks(host, pastedAnswers(pasted, options));
+/** Marks pasted lines; a line that can't be read is named, and the others are marked. */
+export const markPasted = (host: Host, pasted: string, options: ClassOptions): Promise<Marking> => {
+  const { handedIn, unread } = pastedAnswers(pasted, options);
+  return writeMarks(host, handedIn, unread);
+};
 
 /** How the page in front stands, an answer a sentence, and none told. */
 export const checkInView = async (host: Host): Promise<readonly string[]> => {

@@ -9,7 +9,7 @@ export interface TopicResult {
   readonly counts: Readonly<Record<Verdict, number>>;
   /** Right ones among those asked. */
   readonly shareRight: number;
-  /** The slips that led to near answers, the commonest first; of several that lead to one answer, the first. */
+  /** The slips that led to near answers, the commonest first. */
   readonly slips: readonly { readonly slip: string; readonly times: number }[];
   readonly teachAgain: string;
 }
@@ -38,8 +38,7 @@ const shareRight = (answers: readonly MarkedAnswer[]): number | undefined =>
 
 const slipsOf = (answers: readonly MarkedAnswer[]): TopicResult["slips"] => {
   const times = new Map<string, number>();
-  for (const { slips } of answers)
-    for (const slip of slips.slice(0, 1)) times.set(slip, (times.get(slip) ?? 0) + 1);
+  for (const { slip } of answers) if (slip !== undefined) times.set(slip, (times.get(slip) ?? 0) + 1);
   return [...times]
     .map(([slip, count]) => ({ slip, times: count }))
     .sort((a, b) => b.times - a.times || a.slip.localeCompare(b.slip));

@@ -6,13 +6,13 @@ import { readTyped } from "./readTyped";
 
 export type Verdict = "right" | "near" | "wrong" | "blank";
 
-/** How an answer was found, and which slips lead to what was written. */
+/** How an answer was found, and the slip that leads to what was written. */
 export interface Marked {
   readonly verdict: Verdict;
-  readonly slips: readonly string[];
+  readonly slip?: string;
 }
 
-const wrong: Marked = { verdict: "wrong", slips: [] };
+const wrong: Marked = { verdict: "wrong" };
 
 /** Lengths right but for their unit, by the factor that they are off by. */
 const INCH_SLIPS: readonly (readonly [factor: number, slip: string])[] = [
@@ -33,26 +33,23 @@ const unitSlips = ({ kind, unit }: Field): readonly (readonly [number, string])[
 
 const markNumber = (given: number, value: number, { field, tolerance, mistakes }: Answer): Marked => {
   const isNear = (to: number, within: number): boolean => isWithin(given, to, within);
-  if (isNear(value, tolerance)) return { verdict: "right", slips: [] };
-  const slips = mistakes.filter((mistake) => isNear(mistake.value, tolerance)).map(({ slip }) => slip);
-  if (slips.length > 0) return { verdict: "near", slips };
+  if (isNear(value, tolerance)) return { verdict: "right" };
+  const mistake = mistakes.find((each) => isNear(each.value, tolerance));
+  if (mistake) return { verdict: "near", slip: mistake.slip };
   const unit = unitSlips(field).find(([factor]) => isNear(value * factor, tolerance * factor));
-  if (unit) return { verdict: "near", slips: [unit[1]] };
-  return isNear(value, NEAR_TOLERANCES * tolerance)
-    ? { verdict: "near", slips: ["rounded too early"] }
-    : wrong;
+  if (unit) return { verdict: "near", slip: unit[1] };
+  return isNear(value, NEAR_TOLERANCES * tolerance) ? { verdict: "near", slip: "rounded too early" } : wrong;
 };
 
 const markOne = (given: number | string, answer: Answer): Marked => {
-  if (typeof answer.value === "string")
-    return given === answer.value ? { verdict: "right", slips: [] } : wrong;
+  if (typeof answer.value === "string") return given === answer.value ? { verdict: "right" } : wrong;
   return typeof given === "number" ? markNumber(given, answer.value, answer) : wrong;
 };
 
 /** Right, near with the slip that leads there, wrong, or blank; of what may be meant, what is best. */
 export const markAnswer = (answer: Answer, typed: Cell): Marked => {
   const readings = readTyped(typed, answer.field);
-  if (readings === null) return { verdict: "blank", slips: [] };
+  if (readings === null) return { verdict: "blank" };
   const marks = readings.map((given) => markOne(given, answer));
   const of = (verdict: Verdict): Marked | undefined => marks.find((mark) => mark.verdict === verdict);
   return of("right") ?? of("near") ?? wrong;

@@ -2,7 +2,7 @@ import { clipCount, clipCountSpec } from "../../../functions/trim/clipCount";
 import { nailCount, nailCountSpec } from "../../../functions/trim/nailCount";
 import { inchesToFeet } from "../../../shared/units";
 import { call } from "../../sheets/formula";
-import { countAnswer, distanceToWhole, mistakesOf, wholeAnswer, type Slips } from "../answers";
+import { distanceToWhole, mistakesOf, wholeAnswer, type Slips } from "../answers";
 import { runFigure } from "../figures/runFigure";
 import type { Answer, Topic } from "../problem";
 import { plain, quoted, step } from "../steps";
@@ -26,7 +26,6 @@ const CLIPS_IN_INCHES: Slips<FastenerFacts> = {
 const NAILS: Slips<FastenerFacts> = {
   "counted spaces for nails": (facts) => facts.rows * spacesOf(facts),
   "took one row only": (facts) => spacesOf(facts) + 1,
-  "rounded down": ({ runIn, spacingIn, rows }) => rows * (Math.floor(runIn / spacingIn) + 1),
 };
 
 const ENDS = 2;
@@ -63,15 +62,13 @@ export const fastenersTopic: Topic<FastenerFacts> = {
     const clips = clipCount(inchesToFeet(runIn), spacingIn, ENDS);
     const nails = rows === 0 ? 0 : nailCount(inchesToFeet(runIn), spacingIn, rows);
     const args = [quoted(write(runIn)), quoted(writeSmall(spacingIn))];
-    const count = countAnswer(
-      "Clips",
-      "clips",
-      quantity + 1,
-      mistakesOf(measuring.units === "metric" ? CLIPS : CLIPS_IN_INCHES, facts),
-    );
+    // Who rounds the spaces down comes to as many as who counts spaces for clips.
+    const leeway = distanceToWhole(quantity);
+    const clipSlips = mistakesOf(measuring.units === "metric" ? CLIPS : CLIPS_IN_INCHES, facts);
+    const count: Answer = { ...wholeAnswer("Clips", "clips", clips, clipSlips), leeway };
     const nailAnswer: Answer = {
       ...wholeAnswer(`Nails in ${rows} rows`, "nails", nails, mistakesOf(NAILS, facts)),
-      leeway: distanceToWhole(quantity),
+      leeway,
     };
     return {
       answers: rows === 0 ? [count] : [count, nailAnswer],

@@ -56,7 +56,12 @@ export const keySheet = (problems: readonly Problem[], version: VersionOptions):
   rows.line(`Key, version ${versionLetters(version.version)}`, "title");
   rows.line(classLine(version), "note");
   rows.lines(
-    "For the teacher. Each step's formula works with Gablewright's functions: change a number in it to try another. Where Gablewright isn't loaded it shows #NAME?; the answers above the steps are right all the same.",
+    "For the teacher. Each step's formula works with Gablewright's functions: change a number in it to try another.",
+    "note",
+    LETTERS,
+  );
+  rows.lines(
+    "Where Gablewright isn't loaded, the formulas show #NAME?; the answers, which are no formulas, are right there too.",
     "note",
     LETTERS,
   );

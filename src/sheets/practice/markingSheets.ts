@@ -1,3 +1,4 @@
+import { counted } from "../../../shared/describe";
 import { classGrid, type ClassGrid, type TopicResult } from "../../practice/marking/classGrid";
 import type { MarkedStudent } from "../../practice/marking/student";
 import { number, text, type SheetPlan, type WorkbookPlan } from "../plan";
@@ -73,8 +74,8 @@ const answersSheet = (name: string, students: readonly MarkedStudent[]): SheetPl
   const rows = new PaperRows();
   rows.headings("Student", "Version", "Problem", "Topic", "Asked", "Wrote", "Right is", "Mark", "Slip");
   for (const { name: student, versionLetters, answers } of students)
-    for (const { problem, topic, label, wrote, shown, verdict, slips } of answers) {
-      [student, versionLetters, problem, topic, label, wrote, shown, verdict, slips.join(", or ")].forEach(
+    for (const { problem, topic, label, wrote, shown, verdict, slip = "" } of answers) {
+      [student, versionLetters, problem, topic, label, wrote, shown, verdict, slip].forEach(
         (content, column) =>
           rows.put(column, typeof content === "number" ? number(content) : text(content), "result"),
       );
@@ -107,5 +108,10 @@ export const markingInWords = (students: readonly MarkedStudent[]): string => {
   const share = answers.length === 0 ? "none was asked" : `${percent(right / answers.length)} right`;
   const again =
     toTeachAgain.length === 0 ? "" : ` To teach again: ${toTeachAgain.map(({ title }) => title).join(", ")}.`;
-  return `${students.length} students, ${answers.length} answers, ${share}.${again}`;
+  const altered = students.reduce((sum, student) => sum + student.altered.length, 0);
+  const unmarked =
+    altered === 0
+      ? ""
+      : ` ${counted(altered, "page")} ${altered === 1 ? "isn't" : "aren't"} marked, for what was given out was changed there.`;
+  return `${counted(students.length, "student")}, ${counted(answers.length, "answer")}, ${share}.${unmarked}${again}`;
 };

@@ -40,6 +40,7 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
   it("opens each version and the key", async () => {
     const { host, handOut, opened } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
+    await seen(card, "the same only with the same topics, number of problems, level and units");
     await type(card, "class-seed", "7");
     await type(card, "class-problems", "3");
     press(card, "Build and open");
@@ -91,6 +92,15 @@ describe("the card that marks, beside Excel's stand-in", () => {
     press(card, "Undo");
     await seen(card, "Undone: the sheets are gone");
     expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid"]);
+  });
+
+  it("marks the lines that fit, and names the others", async () => {
+    const { host, handOut } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "marking-pasted", "Ann\tA\t1\nBob\tZ\t2");
+    press(card, "Mark what is pasted");
+    await seen(card, "Line 2 isn't marked");
+    expect(card.textContent).toContain("Added");
   });
 
   it("says which files it can't mark", async () => {

@@ -72,9 +72,9 @@ describe("an answer", () => {
 
   it.each([...slips])("is near, and the slip is named: %s", (title, cases) => {
     for (const { answer, shown } of cases) {
-      const { verdict, slips: named } = markAnswer(answer, shown);
+      const { verdict, slip } = markAnswer(answer, shown);
       expect([shown, verdict]).toEqual([shown, "near"]);
-      expect(named).toContain(title.slice(title.indexOf(": ") + 2));
+      expect(slip).toBe(title.slice(title.indexOf(": ") + 2));
     }
   });
 
@@ -82,17 +82,13 @@ describe("an answer", () => {
     for (const answer of answersOf("rafter", "Length")) {
       const lengthIn = Number(answer.value);
       if (answer.field.unit === "ft") {
-        expect(markAnswer(answer, `${(lengthIn / 12).toFixed(3)} in`).slips).toEqual([
-          "took feet for inches",
-        ]);
-        expect(markAnswer(answer, Number(lengthIn.toFixed(2))).slips).toEqual(["took inches for feet"]);
+        expect(markAnswer(answer, `${(lengthIn / 12).toFixed(3)} in`).slip).toBe("took feet for inches");
+        expect(markAnswer(answer, Number(lengthIn.toFixed(2))).slip).toBe("took inches for feet");
       } else {
-        expect(markAnswer(answer, `${(lengthIn * 2.54).toFixed(1)}`).slips).toEqual([
+        expect(markAnswer(answer, `${(lengthIn * 2.54).toFixed(1)}`).slip).toBe(
           "took centimetres for millimetres",
-        ]);
-        expect(markAnswer(answer, (lengthIn * 0.0254).toFixed(4)).slips).toEqual([
-          "took metres for millimetres",
-        ]);
+        );
+        expect(markAnswer(answer, (lengthIn * 0.0254).toFixed(4)).slip).toBe("took metres for millimetres");
       }
     }
   });
@@ -102,7 +98,7 @@ describe("an answer", () => {
       const off = (tolerances: number): string =>
         `${Number(answer.value) + tolerances * answer.tolerance} in`;
       expect(markAnswer(answer, off(0.9)).verdict).toBe("right");
-      expect(markAnswer(answer, off(3))).toEqual({ verdict: "near", slips: ["rounded too early"] });
+      expect(markAnswer(answer, off(3))).toEqual({ verdict: "near", slip: "rounded too early" });
       expect(markAnswer(answer, off(8)).verdict).toBe("wrong");
     }
   });
@@ -228,26 +224,40 @@ describe("answers collected on paper", () => {
     const shown = problemsOf({ ...options, version: 1 }).flatMap(({ solution }) =>
       solution.answers.map((answer) => answer.shown),
     );
-    const [full, begun] = pastedAnswers(`Ann\tB\t${shown.join("\t")}\nBob\tb\t${shown[0]}\n`, options).map(
-      markStudent,
-    );
+    const { handedIn } = pastedAnswers(`Ann\tB\t${shown.join("\t")}\nBob\tb\t${shown[0]}\n`, options);
+    const [full, begun] = handedIn.map(markStudent);
     expect(full?.answers.map(({ verdict }) => verdict)).toEqual(["right", "right", "right", "right"]);
     expect(begun?.answers.map(({ verdict }) => verdict)).toEqual(["right", "blank", "blank", "blank"]);
   });
 
-  it("may be copied with a line of headings, blank lines, empty cells at the end, or no name", () => {
-    const bare = pastedAnswers("Ann\tB\t5\n\tA\t6", options);
-    const copied = pastedAnswers("\nName\tVersion\t1\t2\nAnn\tB\t5\t\t\t\t\t\t\n\t\n\tA\t6\n\n", options);
-    expect(copied.map(({ typed }) => typed)).toEqual(bare.map(({ typed }) => typed));
-    expect(copied.map(({ name }) => name)).toEqual(["Ann", "line 5"]);
+  it.each([
+    ["an empty line", "Ann\tA\t1\n\n \t\t\nBob\tB\t2\n\n", ["Ann", "Bob"]],
+    ["a heading", "Name\tVersion\tAnswer\nAnn\tA\t1", ["Ann"]],
+    ["empty cells at a line's end", "Ann\tA\t1\t2\t3\t4\t\t \t", ["Ann"]],
+    ["a name left out", "\tA\t1", ["Line 1"]],
+  ])("are read past %s", (_, pasted, names) => {
+    const { handedIn, unread } = pastedAnswers(pasted, options);
+    expect(handedIn.map(({ name }) => name)).toEqual(names);
+    expect(handedIn[0]?.typed[0]?.[0]).toBe("1");
+    expect(unread).toEqual([]);
   });
 
   it.each([
-    ["Ann\tC\t5", 'Line 1 takes a version from A to B in its second column, got "C".'],
-    ["Ann\tA\t1\nBob", 'Line 2 takes a version from A to B in its second column, got "".'],
-    ["Ann\tA\t1\t2\t3\t4\t5", "Line 1 has 5 answers after name and version; the class asks for 4."],
-  ])("are refused where %j doesn't fit", (pasted, sentence) => {
-    expect(() => pastedAnswers(pasted, options)).toThrow(sentence);
+    ["Ann\tC\t5", [], 'Line 1 isn\'t marked: its second column takes a version from A to B, got "C".'],
+    [
+      "Ann\tA\t1\n\nBob\nCleo\tB\t2",
+      ["Ann", "Cleo"],
+      'Line 3 isn\'t marked: its second column takes a version from A to B, got "".',
+    ],
+    [
+      "Ann\tA\t1\t2\t3\t4\t5\nBob\tA",
+      ["Bob"],
+      "Line 1 isn't marked: it has 5 answers after name and version; the class asks for 4.",
+    ],
+  ])("name the line of %j that doesn't fit, and mark the others", (pasted, names, sentence) => {
+    const { handedIn, unread } = pastedAnswers(pasted, options);
+    expect(handedIn.map(({ name }) => name)).toEqual(names);
+    expect(unread).toEqual([sentence]);
   });
 });
 
@@ -278,6 +288,16 @@ describe("the class", () => {
     expect(markingInWords(students)).toMatch(
       /^2 students, \d+ answers, 9\d % right\. To teach again: Stagger and starters\.$/,
     );
+  });
+
+  it.each([
+    [[], /right\. To teach/],
+    [[3], /right\. 1 page isn't marked, for what was given out was changed there\. To teach/],
+    [[3, 5], /right\. 2 pages aren't marked, for what was given out was changed there\. To teach/],
+  ])("is said in a sentence, with the pages that were changed: %j", (altered, sentence) => {
+    expect(
+      markingInWords(students.map((student, index) => (index === 0 ? { ...student, altered } : student))),
+    ).toMatch(sentence);
   });
 
   it("stands on two sheets, what students wrote as text", () => {

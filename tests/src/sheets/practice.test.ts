@@ -160,6 +160,7 @@ describe("the key", () => {
       [...row.values()].map(({ value }) => String(value)),
     );
     const whole = texts.join(" ");
+    expect(whole).toContain("Where Gablewright isn't loaded, the formulas show #NAME?");
     for (const { solution } of problems)
       for (const { shown, why, mistakes } of solution.answers) {
         expect(texts).toContain(shown);
