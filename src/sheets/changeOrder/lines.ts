@@ -28,7 +28,7 @@ const lineCells = (item: Item, index: number, lines: number, base: Side, now: Si
   const row = FIRST_LINE_ROW + index;
   const at = (column: ChangeColumn): string => changeCell(row, column);
   const found = ({ order }: Side, column: "needed" | "toOrder" | "price", otherwise: string): Content =>
-    formula(`=${lookUp(order, column, row, item.item, otherwise)}`);
+    formula(`=${lookUp(order, column, row, otherwise)}`);
   const [before, after] = [at("orderBase"), at("orderNow")];
   const sameOrder = `IF(${at("neededChange")}=0,"unchanged","same order")`;
   const isSame = `AND(${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;

@@ -39,8 +39,8 @@ describe("freezing refuses, and writes nothing", () => {
   it.each<[string, readonly Line[], string]>([
     [
       "an item that stands there twice",
-      [...LINES, ["Panels", 1, 2]],
-      '"Order" has "Panels" twice, in rows 3 and 5: an item may stand there once. Nothing was written.',
+      [...LINES, [" Panels\u00a0", 1, 2]],
+      '"Order" has " Panels\u00a0" twice, in rows 3 and 5: an item may stand there once. Nothing was written.',
     ],
     [
       "text in a quantity",
@@ -184,6 +184,26 @@ describe("items are found by their names", () => {
       ["nails 1 a ~ b", "changed", 5, 6, 7],
       ["ridge", "unchanged", 1, 1, 0],
     ]);
+  });
+
+  it("whatever spaces stand around and within them, also in a draft", async () => {
+    for (const kind of ["frozen", "draft"] as const) {
+      const bid = await frozen([
+        ["ridge  vent", 2, 5],
+        ["hip", 3, 5],
+      ]);
+      bid.type("Order", "A3", " Ridge\u00a0vent\u00a0");
+      bid.type("Order", "G3", 3);
+      await change(bid, { kind });
+      const rows = await rowsOf(bid, "Change order 1");
+      expect(rows.slice(5, 8).map((row) => [row[0] ?? "", row[1] ?? "", row[7] ?? "", row[8] ?? ""])).toEqual(
+        [
+          ["ridge  vent", "changed", 2, 3],
+          ["hip", "unchanged", 3, 3],
+          ["", "", "", ""],
+        ],
+      );
+    }
   });
 
   it("and added, removed, changed and unchanged ones are told apart", async () => {
