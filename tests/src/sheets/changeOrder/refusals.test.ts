@@ -83,6 +83,26 @@ describe("freezing refuses, and writes nothing", () => {
   });
 });
 
+describe("a signed sheet", () => {
+  it("adds up quantity by price whatever its order says, and names what has no price", async () => {
+    const bid = await frozen([...LINES, ["hip", 2, null], ["valley", 1, null], ["nails", 0, null]]);
+    const rows = await rowsOf(bid, "Signed 1");
+    const total = rows.findIndex(([label]) => label === "Total of the lines, before tax");
+    expect(rows.slice(total - 5, total + 1).map((row) => row[11] ?? "")).toEqual([
+      5880,
+      99,
+      "",
+      "",
+      "",
+      5979,
+    ]);
+    expect(rows[total + 1]?.[0]).toBe(
+      "Not in the total, and in no change order that changes them, for want of a price: hip, valley",
+    );
+    expect(rows.find(([label]) => label === "So it is")?.[1]).toBe("as signed");
+  });
+});
+
 describe("a change order refuses, and writes nothing", () => {
   it("a base that was edited", async () => {
     const bid = await frozen();
