@@ -1,6 +1,15 @@
 import { AS_SIGNED } from "../signedBase/layout";
 import { statusCell } from "../signedBase/readSigned";
-import { changeColumn, EACH_LINE, GIVEN_BACK, KEPT, ON_THE_TOTAL, termCell, type Term } from "./layout";
+import {
+  changeColumn,
+  EACH_LINE,
+  GIVEN_BACK,
+  KEPT,
+  ON_THE_TOTAL,
+  termCell,
+  UNLIKE_PACKS,
+  type Term,
+} from "./layout";
 import { orderColumn, type Side } from "./sides";
 
 /** The items of the lines for which something holds, one after the other. */
@@ -57,6 +66,13 @@ export const stops = (base: Side, now: Side, lines: number): string => {
     about(
       "no price for",
       itemsWhere(items, `${noPrice("orderBase", "priceBase")}+${noPrice("orderNow", "priceNow")}>0`),
+    ),
+    about(
+      "bought in other packs than at base, pack it as then or give it another name",
+      itemsWhere(
+        items,
+        `IF(ISTEXT(${column("orderChange")}),${column("orderChange")}="${UNLIKE_PACKS}",FALSE)`,
+      ),
     ),
     about("taxable is yes or no", itemsWhere(items, `(${taxable}<>"yes")*(${taxable}<>"no")>0`)),
     oneOf(lines, "deductions", [GIVEN_BACK, KEPT]),

@@ -55,3 +55,11 @@ export const lookUp = (order: ReadOrder, column: OrderColumn, row: number, other
   const found = `INDEX(${orderColumn(order, column)},${place})`;
   return `IF(ISNA(${place}),${otherwise},IF(${isEmpty(found)},${otherwise},${found}))`;
 };
+
+/** Whether two orders buy an item in unlike packs, where both order some; a blank pack is one. */
+export const buysUnlike = (base: ReadOrder, now: ReadOrder, row: number): string => {
+  const unitIn = (order: ReadOrder): string => itemKeyOf(lookUp(order, "orderUnit", row, '""'));
+  const packIn = (order: ReadOrder): string =>
+    order.columns.perPack === undefined ? "1" : lookUp(order, "perPack", row, "1");
+  return `OR(${unitIn(base)}<>${unitIn(now)},${packIn(base)}<>${packIn(now)})`;
+};

@@ -150,6 +150,26 @@ describe("a change order names what stands in the way of its total, and gives no
     ).rejects.toThrow('"Change order 1" has no total: no price for: panels, hip. Nothing was written.');
   });
 
+  it("what is bought in other packs than at base, which isn't taken from it", async () => {
+    for (const [address, unlike, alike] of [
+      ["F4", 3, null],
+      ["H4", "boxes", " Pieces"],
+    ] as const) {
+      const bid = await frozen();
+      bid.type("Order", address, unlike);
+      bid.type("Order", "G4", 2);
+      await change(bid, { kind: "draft" });
+      expect(await checkOf(bid)).toBe(
+        "bought in other packs than at base, pack it as then or give it another name: ridge",
+      );
+      expect((await rowsOf(bid, "Change order 1"))[6]?.slice(7, 10)).toEqual([5, 2, "unlike packs"]);
+      await expectNoTotal(bid);
+      bid.type("Order", address, alike);
+      expect(await checkOf(bid)).toBe("");
+      expect(await totalOf(bid)).toBe(-59.4);
+    }
+  });
+
   it("a word that is none of those offered", async () => {
     const bid = await frozen();
     await change(bid, { kind: "frozen" });
