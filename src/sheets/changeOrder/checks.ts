@@ -55,6 +55,8 @@ export const stops = (base: Side, now: Side, lines: number): string => {
   const noNumber = (of: Parameters<typeof changeColumn>[1]): string => `IF(ISNUMBER(${column(of)}),0,1)`;
   const noPrice = (quantity: "orderBase" | "orderNow", price: "priceBase" | "priceNow"): string =>
     `IF(ISNUMBER(${column(quantity)}),IF(${column(quantity)}>0,IF(ISNUMBER(${column(price)}),0,1),0),0)`;
+  /** What has no price on either side and is ordered as before comes to nothing. */
+  const isStill = `IF(ISNUMBER(${column("orderChange")}),(${column("orderChange")}=0)*(LEN(${column("priceBase")})=0)*(LEN(${column("priceNow")})=0),0)`;
   const each = [
     ...edited(base),
     ...edited(now),
@@ -65,7 +67,10 @@ export const stops = (base: Side, now: Side, lines: number): string => {
     ),
     about(
       "no price for",
-      itemsWhere(items, `${noPrice("orderBase", "priceBase")}+${noPrice("orderNow", "priceNow")}>0`),
+      itemsWhere(
+        items,
+        `(${noPrice("orderBase", "priceBase")}+${noPrice("orderNow", "priceNow")})*(1-${isStill})>0`,
+      ),
     ),
     about(
       "bought in other packs than at base, pack it as then or give it another name",

@@ -1,3 +1,4 @@
+import { isEmpty } from "../formula";
 import { formula, text, type Content, type PlannedCell } from "../plan";
 import {
   CHANGE,
@@ -41,6 +42,7 @@ const lineCells = (item: Item, index: number, lines: number, base: Side, now: Si
   const sameOrder = `IF(${at("neededChange")}=0,"unchanged","same order")`;
   const isUnlike = `IF(${before}>0,IF(${after}>0,${buysUnlike(base.order, now.order, row)},FALSE),FALSE)`;
   const isSame = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
+  const isStill = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},${isEmpty(at("priceBase"))},${isEmpty(at("priceNow"))})`;
   const lineTax = `IF(${at("taxable")}="yes",ROUND(${at("material")}*${termCell(lines, "taxRate")},2),0)`;
   const results: Partial<Record<ChangeColumn, Content>> = {
     item: text(item.item),
@@ -55,7 +57,10 @@ const lineCells = (item: Item, index: number, lines: number, base: Side, now: Si
     orderChange: formula(`=IF(${isUnlike},"${UNLIKE_PACKS}",${after}-${before})`),
     priceBase: found(base, "price", '""'),
     priceNow: found(now, "price", '""'),
-    material: formula(`=ROUND(${extended(after, at("priceNow"))}-${extended(before, at("priceBase"))},2)`),
+    // What has no price and stays as it was comes to nothing.
+    material: formula(
+      `=IF(${isStill},0,ROUND(${extended(after, at("priceNow"))}-${extended(before, at("priceBase"))},2))`,
+    ),
     labor: formula(`=ROUND(${at("orderChange")}*${at("laborEach")},2)`),
     tax: formula(`=IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${lineTax},0)`),
   };

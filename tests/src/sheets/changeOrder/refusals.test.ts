@@ -141,6 +141,7 @@ describe("a change order names what stands in the way of its total, and gives no
 
   it("prices that are missing, on either side", async () => {
     const bid = await frozen([["panels", 80, null], ...LINES.slice(1), ["hip", 2, 4]]);
+    bid.type("Order", "G3", 81);
     bid.type("Order", "K5", null);
     await change(bid, { kind: "frozen" });
     expect(await checkOf(bid)).toBe("no price for: panels, hip");
@@ -148,6 +149,18 @@ describe("a change order names what stands in the way of its total, and gives no
     await expect(
       addLedger(bid.host, "Change order 1", { receivable: "1", retainage: "2", revenue: "3", tax: "4" }),
     ).rejects.toThrow('"Change order 1" has no total: no price for: panels, hip. Nothing was written.');
+  });
+
+  it("but not a price that is missing on both sides where nothing moved", async () => {
+    const bid = await frozen([["panels", 80, null], ...LINES.slice(1)]);
+    bid.type("Order", "G4", 6);
+    await change(bid, { kind: "draft" });
+    expect(await checkOf(bid)).toBe("");
+    expect(await totalOf(bid)).toBe(19.8);
+    expect((await rowsOf(bid, "Change order 1"))[5]?.[1]).toBe("unchanged");
+    bid.type("Order", "G3", 81);
+    expect(await checkOf(bid)).toBe("no price for: panels");
+    await expectNoTotal(bid);
   });
 
   it("what is bought in other packs than at base, which isn't taken from it", async () => {
