@@ -3,7 +3,7 @@ import type { Contents } from "../contents";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measures";
 import { traceBack, type Spot } from "../trace/trace";
-import { countInWords, headingInWords, valueInWords } from "./measureWords";
+import { countInWords, headingInWords, valueAsRead, valueInWords } from "./measureWords";
 import type { Side } from "./sides";
 
 /** Why the quantity of an item moved, a sentence for each thing that did. */
@@ -17,7 +17,9 @@ type Known = ReadonlyMap<string, Measure>;
 const byKey = (measures: readonly Measure[]): Known =>
   new Map(measures.map((measure) => [measureKey(measure), measure]));
 
-const differ = (a: Measure | undefined, b: Measure | undefined): boolean => a?.value !== b?.value;
+/** Typed in another way it is the same still. */
+const differ = (a: Measure | undefined, b: Measure | undefined): boolean =>
+  (a && valueAsRead(a)) !== (b && valueAsRead(b));
 
 /** No quantity is worked out from these, though a whole block that holds them is read. */
 const NOT_OF_QUANTITY = /\b(?:price|weight|pallet)\b/i;
