@@ -35,4 +35,10 @@ describe("why a quantity moved", () => {
     bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane B", 2), 30);
     expect(await whyOf(bid, "panels")).toEqual([`Plane B eave 40' 0" to 30' 0": 90 fewer panels laid`]);
   });
+
+  it("tells a figure of the order that was typed over from what was worked out before", async () => {
+    const bid = await signedBarn();
+    bid.type("Order", await addressBeside(bid, "Order", "ridge", 6), 9);
+    expect(await whyOf(bid, "ridge")).toEqual(["ridge to order 5 to 9, typed over what was worked out"]);
+  });
 });
