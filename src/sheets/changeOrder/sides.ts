@@ -46,12 +46,17 @@ export const orderColumn = (
 const itemKeyOf = (cells: string): string => `LOWER(TRIM(SUBSTITUTE(${cells},UNICHAR(160)," ")))`;
 
 /** Where an item stands in an order's column of items, letter by letter: MATCH alone takes some signs for any text. */
-const placeOf = (cell: string, items: string): string =>
-  `MATCH(TRUE,EXACT(${itemKeyOf(items)},${itemKeyOf(cell)}),0)`;
+const placeOf = (cell: string, order: ReadOrder): string => {
+  const items = orderColumn(order, "item");
+  // A column of one cell is no list to MATCH once it is worked on.
+  return order.lastRow === order.headingRow + 1
+    ? `MATCH(${cell},${items},0)`
+    : `MATCH(TRUE,EXACT(${itemKeyOf(items)},${itemKeyOf(cell)}),0)`;
+};
 
 /** What an order says of the item in a cell, found by its name; `otherwise` where it has no such line, or the cell is blank. */
 export const lookUp = (order: ReadOrder, column: OrderColumn, row: number, otherwise: string): string => {
-  const place = placeOf(`$${a1({ row, column: 0 })}`, orderColumn(order, "item"));
+  const place = placeOf(`$${a1({ row, column: 0 })}`, order);
   const found = `INDEX(${orderColumn(order, column)},${place})`;
   return `IF(ISNA(${place}),${otherwise},IF(${isEmpty(found)},${otherwise},${found}))`;
 };

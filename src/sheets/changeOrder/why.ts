@@ -50,7 +50,7 @@ const followedBy = ({ base, now }: Pick<Scope, "base" | "now">, item: string): M
 /** Passes over runs of another edge than an item follows, and what only they are worked out from. */
 const otherRuns = ({ contents, base, now }: Scope, item: string): ((spot: Spot) => boolean) => {
   const labelsFor = labelsIn(contents);
-  const follows = followedBy({ contents, base, now }, item);
+  const follows = followedBy({ base, now }, item);
   return (spot) => {
     if (follows === undefined) return false;
     const label = labelsFor(spot.sheet)?.at(spot);
