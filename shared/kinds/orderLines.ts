@@ -38,8 +38,12 @@ const readLine = ([itemCell = null, quantityCell, priceCell]: readonly Cell[], l
   };
 };
 
-/** How items are told apart: as a person reads them, letter case and spaces around them aside. */
-export const itemKey = (item: string): string => item.toLowerCase();
+/** How items are told apart: as a person reads them, letter case aside, and however many spaces of whichever kind. */
+export const itemKey = (item: string): string =>
+  item
+    .replace(/[ \u00a0]+/g, " ")
+    .trim()
+    .toLowerCase();
 
 /** Three columns, item, quantity and price, with or without a heading row; blank rows are passed over. */
 export const orderLines: RangeKind<readonly OrderLine[]> = {

@@ -16,6 +16,21 @@ const contentOf = (value: string | number | null): Content | null => {
   return value.startsWith("=") ? formula(value) : text(value);
 };
 
+/** What a line has in the order's columns, from the first on. */
+export const cellsOf = ([item, toOrder, price]: Line): (string | number | null)[] => [
+  item,
+  "pieces",
+  toOrder,
+  0,
+  toOrder,
+  1,
+  toOrder,
+  "pieces",
+  null,
+  null,
+  price,
+];
+
 /** An order of somebody's own making: the headings, and lines that are typed. */
 export const smallOrder = (lines: readonly Line[], sheet = "Order"): WorkbookPlan => ({
   sheets: [
@@ -31,10 +46,12 @@ export const smallOrder = (lines: readonly Line[], sheet = "Order"): WorkbookPla
           column,
           content: text(heading),
         })),
-        ...lines.flatMap(([item, toOrder, price], index) =>
-          [item, "pieces", toOrder, 0, toOrder, 1, toOrder, "pieces", null, null, price].map(
-            (value, column): PlannedCell => ({ row: 2 + index, column, content: contentOf(value) }),
-          ),
+        ...lines.flatMap((line, index) =>
+          cellsOf(line).map((value, column): PlannedCell => ({
+            row: 2 + index,
+            column,
+            content: contentOf(value),
+          })),
         ),
       ],
     },

@@ -11,6 +11,7 @@ import {
   termCell,
   TERMS,
   type ChangeColumn,
+  UNLIKE_PACKS,
   type Term,
 } from "./layout";
 import { orderColumn, type Side } from "./sides";
@@ -75,6 +76,8 @@ export const stops = (base: Side, now: Side, lines: number, earlier: readonly Ea
   const noAmount = (of: ChangeColumn): string => `IF(ISNUMBER(${column(of)}),IF(${column(of)}<0,1,0),1)`;
   const noPrice = (quantity: "orderBase" | "orderNow", price: "priceBase" | "priceNow"): string =>
     `IF(ISNUMBER(${column(quantity)}),IF(${column(quantity)}>0,${noAmount(price)},0),0)`;
+  /** What has no price on either side and is ordered as before comes to nothing. */
+  const isStill = `IF(ISNUMBER(${column("orderChange")}),(${column("orderChange")}=0)*(LEN(${column("priceBase")})=0)*(LEN(${column("priceNow")})=0),0)`;
   const each = [
     ...edited(base),
     ...edited(now),
@@ -86,7 +89,17 @@ export const stops = (base: Side, now: Side, lines: number, earlier: readonly Ea
     ),
     about(
       "no price of 0 or more for",
-      itemsWhere(items, `${noPrice("orderBase", "priceBase")}+${noPrice("orderNow", "priceNow")}>0`),
+      itemsWhere(
+        items,
+        `(${noPrice("orderBase", "priceBase")}+${noPrice("orderNow", "priceNow")})*(1-${isStill})>0`,
+      ),
+    ),
+    about(
+      "bought in other packs than at base, pack it as then or give it another name",
+      itemsWhere(
+        items,
+        `IF(ISTEXT(${column("orderChange")}),${column("orderChange")}="${UNLIKE_PACKS}",FALSE)`,
+      ),
     ),
     about(
       "the need is no number of 0 or more",

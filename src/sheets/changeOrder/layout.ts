@@ -74,6 +74,8 @@ export const GIVEN_BACK = "given back";
 export const KEPT = "kept";
 export const EACH_LINE = "each line";
 export const ON_THE_TOTAL = "on the total";
+/** Stands for a change of packs that can't be taken from one another. */
+export const UNLIKE_PACKS = "unlike packs";
 
 /** What it comes to, beside the terms. */
 export const AMOUNTS = {

@@ -1,6 +1,15 @@
+import { isEmpty } from "../formula";
 import { formula, text, type Content, type PlannedCell } from "../plan";
-import { CHANGE, changeCell, EACH_LINE, FIRST_LINE_ROW, termCell, type ChangeColumn } from "./layout";
-import { lookUp, type Item, type Side } from "./sides";
+import {
+  CHANGE,
+  changeCell,
+  EACH_LINE,
+  FIRST_LINE_ROW,
+  termCell,
+  UNLIKE_PACKS,
+  type ChangeColumn,
+} from "./layout";
+import { buysUnlike, lookUp, type Item, type Side } from "./sides";
 
 const MONEY = "#,##0.00;-#,##0.00";
 /** As many places as it has: most are whole. */
@@ -28,10 +37,12 @@ const lineCells = (item: Item, index: number, lines: number, base: Side, now: Si
   const row = FIRST_LINE_ROW + index;
   const at = (column: ChangeColumn): string => changeCell(row, column);
   const found = ({ order }: Side, column: "needed" | "toOrder" | "price", otherwise: string): Content =>
-    formula(`=${lookUp(order, column, row, item.item, otherwise)}`);
+    formula(`=${lookUp(order, column, row, otherwise)}`);
   const [before, after] = [at("orderBase"), at("orderNow")];
   const sameOrder = `IF(${at("neededChange")}=0,"unchanged","same order")`;
-  const isSame = `AND(${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
+  const isUnlike = `IF(${before}>0,IF(${after}>0,${buysUnlike(base.order, now.order, row)},FALSE),FALSE)`;
+  const isSame = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
+  const isStill = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},${isEmpty(at("priceBase"))},${isEmpty(at("priceNow"))})`;
   const lineTax = `IF(${at("taxable")}="yes",ROUND(${at("material")}*${termCell(lines, "taxRate")},2),0)`;
   const results: Partial<Record<ChangeColumn, Content>> = {
     item: text(item.item),
@@ -43,10 +54,13 @@ const lineCells = (item: Item, index: number, lines: number, base: Side, now: Si
     orderUnit: text(item.orderUnit),
     orderBase: found(base, "toOrder", "0"),
     orderNow: found(now, "toOrder", "0"),
-    orderChange: formula(`=${after}-${before}`),
+    orderChange: formula(`=IF(${isUnlike},"${UNLIKE_PACKS}",${after}-${before})`),
     priceBase: found(base, "price", '""'),
     priceNow: found(now, "price", '""'),
-    material: formula(`=ROUND(${extended(after, at("priceNow"))}-${extended(before, at("priceBase"))},2)`),
+    // What has no price and stays as it was comes to nothing.
+    material: formula(
+      `=IF(${isStill},0,ROUND(${extended(after, at("priceNow"))}-${extended(before, at("priceBase"))},2))`,
+    ),
     labor: formula(`=ROUND(${at("orderChange")}*${at("laborEach")},2)`),
     tax: formula(`=IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${lineTax},0)`),
   };

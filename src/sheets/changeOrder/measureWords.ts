@@ -1,4 +1,6 @@
-import { lengthInFeet } from "../../../shared/kinds/length";
+import { lengthInFeet, lengthInInches } from "../../../shared/kinds/length";
+import { quantity } from "../../../shared/kinds/number";
+import { pitch } from "../../../shared/kinds/pitch";
 import { writeTape } from "../../../shared/lengthText";
 import type { Measure, MeasureKey } from "../trace/measures";
 
@@ -6,7 +8,13 @@ import type { Measure, MeasureKey } from "../trace/measures";
 const TAPE_DENOMINATOR = 16;
 const DIGITS = 6;
 
+/** Beyond these two spellings of one length may differ. */
+const SAME_DIGITS = 12;
+
 const feet = lengthInFeet();
+const inches = lengthInInches();
+const rise = pitch();
+const plainNumber = quantity("");
 
 const asTape = (value: Measure["value"]): string => {
   try {
@@ -22,12 +30,26 @@ const plain = (value: Measure["value"]): string =>
 
 const PITCH = /\bpitch\b/i;
 
+const isPitch = ({ heading, row }: MeasureKey): boolean => PITCH.test(heading || row);
+
+/** A value as the functions read it, `9:12` as 9 and `216"` as 18 ft; as it was typed where it is neither. */
+export const valueAsRead = (measure: Measure): Measure["value"] => {
+  const { value, unit } = measure;
+  const kind = unit === "ft" ? feet : unit === "in" ? inches : isPitch(measure) ? rise : plainNumber;
+  try {
+    return Number(kind.read(value, "").toPrecision(SAME_DIGITS));
+  } catch {
+    // What is no number is compared letter by letter.
+    return value;
+  }
+};
+
 /** A value as a person says it: `18' 0"`, `6 in 12`, `24 in`. */
 export const valueInWords = (measure: Measure | undefined): string => {
   if (!measure) return "blank";
-  const { value, unit, heading, row } = measure;
+  const { value, unit } = measure;
   if (unit === "ft") return asTape(value);
-  if (typeof value === "number" && PITCH.test(heading || row)) return `${plain(value)} in 12`;
+  if (typeof value === "number" && isPitch(measure)) return `${plain(value)} in 12`;
   return typeof value === "number" && unit !== "" ? `${plain(value)} ${unit}` : plain(value);
 };
 

@@ -42,19 +42,28 @@ export const orderColumn = (
   return `${sheetPrefix(sheet)}${absoluteA1({ row: headingRow + 1, column: at })}:${absoluteA1({ row: lastRow, column: at })}`;
 };
 
-/** Where an item stands in an order's column of items. MATCH takes some signs for any text: those are compared letter by letter. */
-const placeOf = (cell: string, item: string, items: string): string =>
-  /[*?~]/.test(item) ? `MATCH(TRUE,EXACT(LOWER(${items}),LOWER(${cell})),0)` : `MATCH(${cell},${items},0)`;
+/** `itemKey` as a formula, of a cell or of a column. */
+const itemKeyOf = (cells: string): string => `LOWER(TRIM(SUBSTITUTE(${cells},UNICHAR(160)," ")))`;
+
+/** A column of an order from its heading on: never a single cell, which is no list to MATCH once it is worked on. */
+const columnWithHeading = (order: ReadOrder, column: OrderColumn): string =>
+  orderColumn({ ...order, headingRow: order.headingRow - 1 }, column);
+
+/** Where an item stands in an order's column of items, letter by letter: MATCH alone takes some signs for any text. */
+const placeOf = (cell: string, order: ReadOrder): string =>
+  `MATCH(TRUE,EXACT(${itemKeyOf(columnWithHeading(order, "item"))},${itemKeyOf(cell)}),0)`;
 
 /** What an order says of the item in a cell, found by its name; `otherwise` where it has no such line, or the cell is blank. */
-export const lookUp = (
-  order: ReadOrder,
-  column: OrderColumn,
-  row: number,
-  item: string,
-  otherwise: string,
-): string => {
-  const place = placeOf(`$${a1({ row, column: 0 })}`, item, orderColumn(order, "item"));
-  const found = `INDEX(${orderColumn(order, column)},${place})`;
+export const lookUp = (order: ReadOrder, column: OrderColumn, row: number, otherwise: string): string => {
+  const place = placeOf(`$${a1({ row, column: 0 })}`, order);
+  const found = `INDEX(${columnWithHeading(order, column)},${place})`;
   return `IF(ISNA(${place}),${otherwise},IF(${isEmpty(found)},${otherwise},${found}))`;
+};
+
+/** Whether two orders buy an item in unlike packs, where both order some; a blank pack is one. */
+export const buysUnlike = (base: ReadOrder, now: ReadOrder, row: number): string => {
+  const unitIn = (order: ReadOrder): string => itemKeyOf(lookUp(order, "orderUnit", row, '""'));
+  const packIn = (order: ReadOrder): string =>
+    order.columns.perPack === undefined ? "1" : lookUp(order, "perPack", row, "1");
+  return `OR(${unitIn(base)}<>${unitIn(now)},${packIn(base)}<>${packIn(now)})`;
 };

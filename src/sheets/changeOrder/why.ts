@@ -1,9 +1,10 @@
 import { itemKey } from "../../../shared/kinds/orderLines";
 import type { Contents } from "../contents";
+import { ORDER, ORDER_HEADINGS } from "../orderSheet/layout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measures";
 import { traceBack, type Spot } from "../trace/trace";
-import { countInWords, headingInWords, valueInWords } from "./measureWords";
+import { countInWords, headingInWords, valueAsRead, valueInWords } from "./measureWords";
 import type { Side } from "./sides";
 
 /** Why the quantity of an item moved, a sentence for each thing that did. */
@@ -17,7 +18,9 @@ type Known = ReadonlyMap<string, Measure>;
 const byKey = (measures: readonly Measure[]): Known =>
   new Map(measures.map((measure) => [measureKey(measure), measure]));
 
-const differ = (a: Measure | undefined, b: Measure | undefined): boolean => a?.value !== b?.value;
+/** Typed in another way it is the same still. */
+const differ = (a: Measure | undefined, b: Measure | undefined): boolean =>
+  (a && valueAsRead(a)) !== (b && valueAsRead(b));
 
 /** No quantity is worked out from these, though a whole block that holds them is read. */
 const NOT_OF_QUANTITY = /\b(?:price|weight|pallet)\b/i;
@@ -32,12 +35,14 @@ const COUNTED = /s\b/i;
 
 interface Scope {
   readonly contents: Contents;
+  /** The sheet of the order itself. */
+  readonly order: string;
   readonly base: Known;
   readonly now: Known;
 }
 
 /** The edge that a trim follows; undefined for what is no trim. */
-const followedBy = ({ base, now }: Scope, item: string): Measure["value"] | undefined =>
+const followedBy = ({ base, now }: Pick<Scope, "base" | "now">, item: string): Measure["value"] | undefined =>
   [...now.values(), ...base.values()].find(
     ({ row, heading }) => itemKey(row) === itemKey(item) && heading === FOLLOWS,
   )?.value;
@@ -45,7 +50,7 @@ const followedBy = ({ base, now }: Scope, item: string): Measure["value"] | unde
 /** Passes over runs of another edge than an item follows, and what only they are worked out from. */
 const otherRuns = ({ contents, base, now }: Scope, item: string): ((spot: Spot) => boolean) => {
   const labelsFor = labelsIn(contents);
-  const follows = followedBy({ contents, base, now }, item);
+  const follows = followedBy({ base, now }, item);
   return (spot) => {
     if (follows === undefined) return false;
     const label = labelsFor(spot.sheet)?.at(spot);
@@ -56,6 +61,16 @@ const otherRuns = ({ contents, base, now }: Scope, item: string): ((spot: Spot) 
     return !edges.includes(follows);
   };
 };
+
+/** What an order works out is no measure behind it: it stands in its lines. */
+const orderedOn = (sheet: string, { lines }: ReadOrder): Measure[] =>
+  lines.flatMap(({ item, ...line }) =>
+    (["needed", "toOrder"] as const).flatMap((column): Measure[] => {
+      const value = line[column];
+      const heading = ORDER_HEADINGS[ORDER[column]] ?? "";
+      return value === null ? [] : [{ sheet, row: item, heading, unit: "", value, kind: "result" }];
+    }),
+  );
 
 const isInput = (measure: Measure | undefined): boolean => measure?.kind === "input";
 
@@ -74,7 +89,7 @@ const rowInFull = (base: Known, now: Known, sheet: string, row: string): string 
 
 /** What changed in one row, and what came of it in that same row. */
 const rowInWords = (
-  { base, now }: Scope,
+  { order, base, now }: Scope,
   keys: readonly MeasureKey[],
   reached: readonly MeasureKey[],
 ): { words: string; hasCounts: boolean } => {
@@ -85,7 +100,10 @@ const rowInWords = (
       .flatMap((pair) => (of(pair) ? [`${headingInWords(pair[0])} ${valueInWords(of(pair))}`.trim()] : []))
       .join(", ");
   const isRowOf = (known: Known): boolean =>
-    [...known.values()].some((measure) => isInput(measure) && measure.row === row && measure.sheet === sheet);
+    [...known.values()].some(
+      (measure) =>
+        (isInput(measure) || measure.sheet === order) && measure.row === row && measure.sheet === sheet,
+    );
   const called = rowInFull(base, now, sheet, row);
   const what = !isRowOf(base)
     ? `${called} is new: ${values(([, , after]) => after)}`
@@ -185,7 +203,8 @@ const whyOf = (scope: Scope, live: ReadOrder, item: ReadLine, change: number): s
  * order that lives in the workbook. Values are those of the two sides, found by their names.
  */
 export const whyItMoved = (contents: Contents, live: ReadOrder, base: Side, now: Side): Why[] => {
-  const scope: Scope = { contents, base: byKey(base.measures), now: byKey(now.measures) };
+  const known = ({ order, measures }: Side): Known => byKey([...orderedOn(live.sheet, order), ...measures]);
+  const scope: Scope = { contents, order: live.sheet, base: known(base), now: known(now) };
   const lines = (side: Side): ReadonlyMap<string, ReadLine> =>
     new Map(side.order.lines.map((line) => [itemKey(line.item), line]));
   const [then, after] = [lines(base), lines(now)];

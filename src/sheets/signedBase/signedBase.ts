@@ -1,6 +1,6 @@
 import { sealSpec } from "../../../functions/money/seal";
 import { isBlank, type Cell } from "../../../shared/cell";
-import { sumOfCents } from "../../../shared/money";
+import { exact, sumOfCents, toCent } from "../../../shared/money";
 import { sealOf } from "../../../shared/seal";
 import { VERSION } from "../../version";
 import { a1, a1Range } from "../address";
@@ -8,7 +8,7 @@ import { cautionCells } from "../cautionCells";
 import { shownAt, type SheetContents } from "../contents";
 import { call } from "../formula";
 import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/layout";
-import type { ReadOrder } from "../orderSheet/readOrder";
+import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import { formula, number, text, value, type PlannedCell, type SheetPlan } from "../plan";
 import { rowHeightsOf } from "../rowHeights";
 import type { Measure } from "../trace/measures";
@@ -43,6 +43,7 @@ const FORMATS: Partial<Record<OrderColumn, string>> = {
 };
 const COLUMNS = Object.keys(ORDER) as OrderColumn[];
 const TOTAL = "Total of the lines, before tax";
+const UNPRICED = "Not in the total, and in no change order that changes them, for want of a price";
 
 type Typed = string | number | null;
 interface Row {
@@ -61,27 +62,36 @@ const typed = (cell: Cell): Typed => {
       : String(cell);
 };
 
+/** What a line comes to, as a change order reckons it; null where it has no price. */
+const extendedOf = ({ toOrder, price }: ReadLine): number | null =>
+  toOrder === null || price === null ? null : toCent(exact(toOrder).times(exact(price)));
+
+const isUnpriced = ({ toOrder, price }: ReadLine): boolean => (toOrder ?? 0) > 0 && price === null;
+
 const orderRows = ({ order, orderContents }: SignedBaseOptions): Row[] => {
-  const cellOf = (row: number, column: OrderColumn): Typed => {
+  const cellOf = (line: ReadLine, column: OrderColumn): Typed => {
+    if (column === "extended") return extendedOf(line);
     const at = order.columns[column];
-    return at === undefined ? null : typed(shownAt(orderContents, { row, column: at }));
+    return at === undefined ? null : typed(shownAt(orderContents, { row: line.row, column: at }));
   };
-  const lines = order.lines.map(({ row }) => COLUMNS.map((column) => cellOf(row, column)));
-  const extended = lines.flatMap((line) => {
-    const amount = line[ORDER.extended];
-    return typeof amount === "number" ? [amount] : [];
-  });
+  const total = sumOfCents(order.lines.map((line) => extendedOf(line) ?? 0));
+  const unpriced = order.lines.filter(isUnpriced).map(({ item }) => item);
   const numberFormats = COLUMNS.map((column) => FORMATS[column]);
   return [
     { cells: ORDER_HEADINGS, style: "heading" },
-    ...lines.map((cells): Row => ({ cells, style: "label", numberFormats })),
+    ...order.lines.map((line): Row => ({
+      cells: COLUMNS.map((column) => cellOf(line, column)),
+      style: "label",
+      numberFormats,
+    })),
     {
-      cells: COLUMNS.map((column) =>
-        column === "item" ? TOTAL : column === "extended" ? sumOfCents(extended) : null,
-      ),
+      cells: COLUMNS.map((column) => (column === "item" ? TOTAL : column === "extended" ? total : null)),
       style: "total",
       numberFormats,
     },
+    ...(unpriced.length === 0
+      ? []
+      : [{ cells: [`${UNPRICED}: ${unpriced.join(", ")}`], style: "caution" } as const]),
   ];
 };
 

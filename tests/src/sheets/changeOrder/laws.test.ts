@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
+import { a1 } from "../../../../src/sheets/address";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { addressBeside, rowsOf, typeBeside } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
-import { smallOrder, type Line } from "../../../support/smallOrder";
+import { cellsOf, smallOrder, type Line } from "../../../support/smallOrder";
 
 jest.setTimeout(180_000);
 
@@ -31,16 +32,17 @@ type Terms = typeof terms extends fc.Arbitrary<infer T> ? T : never;
 /** A workbook in which these orders were signed one after the other. */
 const signed = async (...orders: (readonly Line[])[]): Promise<PlanWorkbook> => {
   const most = Math.max(...orders.map(({ length }) => length));
-  const filledUp = (lines: readonly Line[]): (Line | undefined)[] =>
-    Array.from({ length: most }, (_, index) => lines[index]);
+  const filledUp = (lines: readonly Line[]): (string | number | null)[][] =>
+    Array.from({ length: most }, (_, index) => {
+      const line = lines[index];
+      return line ? cellsOf(line) : cellsOf(["", null, null]).map(() => null);
+    });
   const bid = new PlanWorkbook(smallOrder(orders[0] ?? []));
   for (const lines of orders) {
     filledUp(lines).forEach((line, index) => {
-      const row = index + 3;
-      bid.type("Order", `A${row}`, line?.[0] ?? null);
-      bid.type("Order", `C${row}`, line?.[1] ?? null);
-      bid.type("Order", `G${row}`, line?.[1] ?? null);
-      bid.type("Order", `K${row}`, line?.[2] ?? null);
+      line.forEach((value, column) => {
+        bid.type("Order", a1({ row: index + 2, column }), value);
+      });
     });
     await freeze(bid.host, DAY);
   }

@@ -39,8 +39,8 @@ describe("freezing refuses, and writes nothing", () => {
   it.each<[string, readonly Line[], string]>([
     [
       "an item that stands there twice",
-      [...LINES, ["Panels", 1, 2]],
-      '"Order" has "Panels" twice, in rows 3 and 5: an item may stand there once. Nothing was written.',
+      [...LINES, [" Panels\u00a0", 1, 2]],
+      '"Order" has " Panels\u00a0" twice, in rows 3 and 5: an item may stand there once. Nothing was written.',
     ],
     [
       "text in a quantity",
@@ -83,6 +83,26 @@ describe("freezing refuses, and writes nothing", () => {
   });
 });
 
+describe("a signed sheet", () => {
+  it("adds up quantity by price whatever its order says, and names what has no price", async () => {
+    const bid = await frozen([...LINES, ["hip", 2, null], ["valley", 1, null], ["nails", 0, null]]);
+    const rows = await rowsOf(bid, "Signed 1");
+    const total = rows.findIndex(([label]) => label === "Total of the lines, before tax");
+    expect(rows.slice(total - 5, total + 1).map((row) => row[11] ?? "")).toEqual([
+      5880,
+      99,
+      "",
+      "",
+      "",
+      5979,
+    ]);
+    expect(rows[total + 1]?.[0]).toBe(
+      "Not in the total, and in no change order that changes them, for want of a price: hip, valley",
+    );
+    expect(rows.find(([label]) => label === "So it is")?.[1]).toBe("as signed");
+  });
+});
+
 describe("a change order refuses, and writes nothing", () => {
   it("a base that was edited", async () => {
     const bid = await frozen();
@@ -121,6 +141,7 @@ describe("a change order names what stands in the way of its total, and gives no
 
   it("prices that are missing, on either side", async () => {
     const bid = await frozen([["panels", 80, null], ...LINES.slice(1), ["hip", 2, 4]]);
+    bid.type("Order", "G3", 81);
     bid.type("Order", "K5", null);
     await change(bid, { kind: "frozen" });
     expect(await checkOf(bid)).toBe("no price of 0 or more for: panels, hip");
@@ -130,6 +151,38 @@ describe("a change order names what stands in the way of its total, and gives no
     ).rejects.toThrow(
       '"Change order 1" has no total: no price of 0 or more for: panels, hip. Nothing was written.',
     );
+  });
+
+  it("but not a price that is missing on both sides where nothing moved", async () => {
+    const bid = await frozen([["panels", 80, null], ...LINES.slice(1)]);
+    bid.type("Order", "G4", 6);
+    await change(bid, { kind: "draft" });
+    expect(await checkOf(bid)).toBe("");
+    expect(await totalOf(bid)).toBe(19.8);
+    expect((await rowsOf(bid, "Change order 1"))[5]?.[1]).toBe("unchanged");
+    bid.type("Order", "G3", 81);
+    expect(await checkOf(bid)).toBe("no price of 0 or more for: panels");
+    await expectNoTotal(bid);
+  });
+
+  it("what is bought in other packs than at base, which isn't taken from it", async () => {
+    for (const [address, unlike, alike] of [
+      ["F4", 3, null],
+      ["H4", "boxes", " Pieces"],
+    ] as const) {
+      const bid = await frozen();
+      bid.type("Order", address, unlike);
+      bid.type("Order", "G4", 2);
+      await change(bid, { kind: "draft" });
+      expect(await checkOf(bid)).toBe(
+        "bought in other packs than at base, pack it as then or give it another name: ridge",
+      );
+      expect((await rowsOf(bid, "Change order 1"))[6]?.slice(7, 10)).toEqual([5, 2, "unlike packs"]);
+      await expectNoTotal(bid);
+      bid.type("Order", address, alike);
+      expect(await checkOf(bid)).toBe("");
+      expect(await totalOf(bid)).toBe(-59.4);
+    }
   });
 
   it("a word that is none of those offered", async () => {
@@ -234,6 +287,26 @@ describe("items are found by their names", () => {
       ["nails 1 a ~ b", "changed", 5, 6, 7],
       ["ridge", "unchanged", 1, 1, 0],
     ]);
+  });
+
+  it("whatever spaces stand around and within them, also in a draft", async () => {
+    for (const kind of ["frozen", "draft"] as const) {
+      const bid = await frozen([
+        ["ridge  vent", 2, 5],
+        ["hip", 3, 5],
+      ]);
+      bid.type("Order", "A3", " Ridge\u00a0vent\u00a0");
+      bid.type("Order", "G3", 3);
+      await change(bid, { kind });
+      const rows = await rowsOf(bid, "Change order 1");
+      expect(rows.slice(5, 8).map((row) => [row[0] ?? "", row[1] ?? "", row[7] ?? "", row[8] ?? ""])).toEqual(
+        [
+          ["ridge  vent", "changed", 2, 3],
+          ["hip", "unchanged", 3, 3],
+          ["", "", "", ""],
+        ],
+      );
+    }
   });
 
   it("and added, removed, changed and unchanged ones are told apart", async () => {
