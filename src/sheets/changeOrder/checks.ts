@@ -10,11 +10,11 @@ import {
   ON_THE_TOTAL,
   termCell,
   TERMS,
-  type ChangeColumn,
   UNLIKE_PACKS,
+  type ChangeColumn,
   type Term,
 } from "./layout";
-import { orderColumn, type Side } from "./sides";
+import { itemKeyOf, orderColumn, type Side } from "./sides";
 
 /** The items of the lines for which something holds, one after the other. */
 const itemsWhere = (items: string, condition: string): string =>
@@ -32,14 +32,27 @@ const edited = ({ order, isLive }: Side): string[] =>
         `IF(${statusCell(order.sheet)}="${AS_SIGNED}","","""${quoted(order.sheet)}"" was edited since it was signed")`,
       ];
 
+/** For each of some items 1 where a column of items has it, letter by letter; MATCH would take `*` and `?` for any text. */
+const isIn = (column: string, items: string): string => {
+  const LINE = "CHAR(10)";
+  const listed = `${LINE}&TEXTJOIN(${LINE},TRUE,${itemKeyOf(column)})&${LINE}`;
+  return `IF(ISNUMBER(FIND(${LINE}&${itemKeyOf(items)}&${LINE},${listed})),1,0)`;
+};
+
+/** For each item of a column 1 where an item above it is the same. */
+const isRepeated = (items: string): string => {
+  const isSame = `EXACT(${itemKeyOf(items)},TRANSPOSE(${itemKeyOf(items)}))`;
+  return `IF(MMULT(${isSame}*(ROW(${items})>TRANSPOSE(ROW(${items}))),ROW(${items})^0)>0,1,0)`;
+};
+
 /** A live order may gain lines, or have one twice, after this sheet was made. */
 const ofLive = ({ order, isLive }: Side, lines: number): string[] => {
   if (!isLive) return [];
   const items = orderColumn(order, "item");
   const toOrder = orderColumn(order, "toOrder");
   const isOrdered = `IF(ISNUMBER(${toOrder}),IF(${toOrder}>0,1,0),0)`;
-  const isUnlisted = `IF(ISNA(MATCH(${items},${changeColumn(lines, "item")},0)),1,0)`;
-  const isSecond = `IF(LEN(${items})=0,0,IF(MATCH(${items},${items},0)=ROW(${items})-ROW(INDEX(${items},1))+1,0,1))`;
+  const isUnlisted = `1-${isIn(changeColumn(lines, "item"), items)}`;
+  const isSecond = `IF(LEN(${items})=0,0,${isRepeated(items)})`;
   const isNameless = `IF(LEN(${items})=0,1,0)`;
   return [
     about(
@@ -48,7 +61,7 @@ const ofLive = ({ order, isLive }: Side, lines: number): string[] => {
     ),
     about(
       "the order has gained what this sheet doesn't list, make it anew",
-      itemsWhere(items, `${isOrdered}*${isUnlisted}>0`),
+      itemsWhere(items, `${isOrdered}*(${isUnlisted})>0`),
     ),
     about("the order has an item twice", itemsWhere(items, `${isSecond}>0`)),
   ];

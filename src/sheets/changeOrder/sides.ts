@@ -43,20 +43,23 @@ export const orderColumn = (
 };
 
 /** `itemKey` as a formula, of a cell or of a column. */
-const itemKeyOf = (cells: string): string => `LOWER(TRIM(SUBSTITUTE(${cells},UNICHAR(160)," ")))`;
+export const itemKeyOf = (cells: string): string => `LOWER(TRIM(SUBSTITUTE(${cells},UNICHAR(160)," ")))`;
 
-/** A column of an order from its heading on: never a single cell, which is no list to MATCH once it is worked on. */
-const columnWithHeading = (order: ReadOrder, column: OrderColumn): string =>
-  orderColumn({ ...order, headingRow: order.headingRow - 1 }, column);
+/**
+ * A column of an order and the cell below it: never a single cell, which is no list to MATCH once it is worked on. What stands
+ * below is found last.
+ */
+const columnAndBelow = (order: ReadOrder, column: OrderColumn): string =>
+  orderColumn({ ...order, lastRow: order.lastRow + 1 }, column);
 
 /** Where an item stands in an order's column of items, letter by letter: MATCH alone takes some signs for any text. */
 const placeOf = (cell: string, order: ReadOrder): string =>
-  `MATCH(TRUE,EXACT(${itemKeyOf(columnWithHeading(order, "item"))},${itemKeyOf(cell)}),0)`;
+  `MATCH(TRUE,EXACT(${itemKeyOf(columnAndBelow(order, "item"))},${itemKeyOf(cell)}),0)`;
 
 /** What an order says of the item in a cell, found by its name; `otherwise` where it has no such line, or the cell is blank. */
 export const lookUp = (order: ReadOrder, column: OrderColumn, row: number, otherwise: string): string => {
   const place = placeOf(`$${a1({ row, column: 0 })}`, order);
-  const found = `INDEX(${columnWithHeading(order, column)},${place})`;
+  const found = `INDEX(${columnAndBelow(order, column)},${place})`;
   return `IF(ISNA(${place}),${otherwise},IF(${isEmpty(found)},${otherwise},${found}))`;
 };
 

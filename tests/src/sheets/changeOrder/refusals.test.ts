@@ -306,7 +306,32 @@ describe("items are found by their names", () => {
           ["", "", "", ""],
         ],
       );
+      expect(await checkOf(bid)).toBe("");
+      expect(await totalOf(bid)).toBe(5);
     }
+  });
+
+  it("letter by letter in a draft too, whatever signs are in them", async () => {
+    const bid = await frozen([
+      ["hip *", 2, 5],
+      ["hip a", 3, 5],
+      ["hip ~?", 4, 5],
+    ]);
+    bid.type("Order", "G3", 3);
+    await change(bid, { kind: "draft" });
+    expect(await checkOf(bid)).toBe("");
+    bid.type("Order", "A4", "hi*");
+    expect(await checkOf(bid)).toBe("the order has gained what this sheet doesn't list, make it anew: hi*");
+    bid.type("Order", "A4", " HIP\u00a0 *");
+    expect(await checkOf(bid)).toContain("the order has an item twice:  HIP\u00a0 *");
+  });
+
+  it("also where one is called as its column is", async () => {
+    const bid = await frozen([["Item", 2, 5]]);
+    bid.type("Order", "G3", 3);
+    await change(bid, { kind: "draft" });
+    expect(await checkOf(bid)).toBe("");
+    expect(await totalOf(bid)).toBe(5);
   });
 
   it("and added, removed, changed and unchanged ones are told apart", async () => {
