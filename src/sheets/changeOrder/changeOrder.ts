@@ -100,7 +100,7 @@ export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
     name: options.sheetName,
     print: "one page, landscape",
     frozenRows: FIRST_LINE_ROW,
-    columnWidths: [150, 84, 60, 104, 70, 66, 60, 66, 66, 76, 70, 70, 100, 66, 80, 64, 70, 150, 60],
+    columnWidths: [150, 84, 60, 104, 70, 66, 60, 66, 66, 92, 70, 70, 100, 66, 80, 64, 70, 150, 60],
     rowHeights: rowHeightsOf(cells),
     cells,
   };
