@@ -4,42 +4,38 @@ import { columnOf } from "../sheets/address";
 import { isWholeUpTo, LIMITS, versionLetters, type ProblemSet, type VersionOptions } from "./classOptions";
 import { courseSessions } from "./course/courseProblems";
 import { distinctVersions, type Draw } from "./distinctProblems";
+import { drawProblem } from "./drawProblem";
 import type { Problem } from "./problem";
 import { TOPIC_IDS, type TopicId } from "./topicTitles";
+import { TOPICS } from "./topics/index";
 
 /** The versions of the class that was asked for last: each needs those before it, and a class is built and marked in turn. */
 let latest:
   | { readonly key: string; readonly drawn: Problem[][]; readonly rest: Iterator<Problem[], never> }
   | undefined;
 
-const topicProblems = (
-  { version, ...options }: VersionOptions,
-  { topics, problems }: Extract<ProblemSet, { kind: "topics" }>,
-): Problem[] => {
-  const { seed, level, units } = options;
-  const drawsOf = (each: number): Draw[] =>
-    Array.from({ length: problems }, (_, index) => {
-      const topic = topics[index % topics.length] as TopicId;
-      return { topic, seed: [seed, versionLetters(each), index + 1, topic, level, units].join("/") };
-    });
-  const key = JSON.stringify(options);
-  if (latest?.key !== key)
-    latest = {
-      key,
-      drawn: [],
-      rest: distinctVersions(drawsOf, { level, measuring: measuringOf(units, level) }),
-    };
-  const { drawn, rest } = latest;
-  while (drawn.length <= version) drawn.push(rest.next().value);
-  return drawn[version] as Problem[];
+const drawsOf = ({ seed, level, units, version, set }: VersionOptions): Draw[] => {
+  const setting = { level, measuring: measuringOf(units, level) };
+  const drawn = (name: readonly (string | number)[], drawsBefore: number): string =>
+    [seed, versionLetters(version), ...name, level, units, ...(drawsBefore > 0 ? [drawsBefore] : [])].join(
+      "/",
+    );
+  if (set.kind === "course")
+    return [(drawsBefore) => courseSessions(drawn(["course"], drawsBefore), setting).flat()];
+  return Array.from({ length: set.problems }, (_, index): Draw => {
+    const topic = set.topics[index % set.topics.length] as TopicId;
+    return (drawsBefore) => [drawProblem(TOPICS[topic], drawn([index + 1, topic], drawsBefore), setting)];
+  });
 };
 
 /** A version's problems, in their order. */
-export const problemsOf = (options: VersionOptions): Problem[] => {
-  const { seed, level, units, version, set } = options;
-  if (set.kind === "topics") return topicProblems(options, set);
-  const setting = { level, measuring: measuringOf(units, level) };
-  return courseSessions([seed, versionLetters(version), "course", level, units].join("/"), setting).flat();
+export const problemsOf = ({ version, ...options }: VersionOptions): Problem[] => {
+  const key = JSON.stringify(options);
+  if (latest?.key !== key)
+    latest = { key, drawn: [], rest: distinctVersions((each) => drawsOf({ ...options, version: each })) };
+  const { drawn, rest } = latest;
+  while (drawn.length <= version) drawn.push(rest.next().value);
+  return drawn[version] as Problem[];
 };
 
 const COURSE = "full-day course";

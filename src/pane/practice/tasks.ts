@@ -7,7 +7,7 @@ import { checkPage } from "../../practice/marking/checkPage";
 import { pastedAnswers } from "../../practice/marking/pastedAnswers";
 import { readStudentFile } from "../../practice/marking/readStudentFile";
 import { markStudent, type HandedIn } from "../../practice/marking/student";
-import type { ClassOptions } from "../../practice/classOptions";
+import { checkClass, type ClassOptions } from "../../practice/classOptions";
 import { freeName } from "../../sheets/freeName";
 import { markingInWords, markingSheets } from "../../sheets/practice/markingSheets";
 
@@ -71,7 +71,8 @@ export const markFiles = async (
 };
 
 /** Marks pasted lines; a line that can't be read is named, and the others are marked. */
-export const markPasted = (host: Host, pasted: string, options: ClassOptions): Promise<Marking> => {
+export const markPasted = async (host: Host, pasted: string, options: ClassOptions): Promise<Marking> => {
+  checkClass(options);
   const { handedIn, unread } = pastedAnswers(pasted, options);
   return writeMarks(host, handedIn, unread);
 };

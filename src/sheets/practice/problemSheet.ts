@@ -8,8 +8,10 @@ import { PAGE_COLUMNS, PaperRows } from "./paperRows";
 
 const ROW_PX = 20;
 const HEADING_PX = 24;
+/** Room to write by hand. */
+const ANSWER_PX = 30;
 /** Rows to work in. */
-const WORKING_ROWS = 12;
+const WORKING_ROWS = 16;
 /** Typed text stays as it was typed: `6/12` doesn't become a date. */
 const AS_TYPED = "@";
 
@@ -48,7 +50,7 @@ export const problemSheet = (number: number, question: Question, classLine: stri
   const answerPlaces = fields.map(({ label, unit, form, choices }) => {
     rows.put(0, text(label), "label");
     const at = rows.put(1, null, "input", { numberFormat: AS_TYPED, ...(choices && { choices }) });
-    rows.put(2, text(unit), "label");
+    rows.put(2, text(unit), "unit");
     rows.put(3, text(form), "note");
     rows.skip();
     if (!choices)
@@ -69,7 +71,11 @@ export const problemSheet = (number: number, question: Question, classLine: stri
       name: problemSheetName(number, question),
       cells: rows.cells,
       columnWidths: PAGE_COLUMNS,
-      rowHeights: { ...rowHeightsOf(rows.cells), [headingRow]: HEADING_PX },
+      rowHeights: {
+        ...rowHeightsOf(rows.cells),
+        [headingRow]: HEADING_PX,
+        ...Object.fromEntries(answerPlaces.map(({ row }) => [row, ANSWER_PX])),
+      },
       print: "one page, portrait",
       frozenRows: 0,
       entries,

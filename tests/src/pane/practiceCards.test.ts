@@ -103,6 +103,16 @@ describe("the card that marks, beside Excel's stand-in", () => {
     expect(card.textContent).toContain("Added");
   });
 
+  it("marks nothing where the class's own fields can't be right", async () => {
+    const { host, handOut, workbook } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "class-seed", "");
+    await type(card, "marking-pasted", "Ann\tA\t1");
+    press(card, "Mark what is pasted");
+    await seen(card, "The seed takes 1 to 20 letters, digits and hyphens");
+    expect(workbook.sheets).toHaveLength(1);
+  });
+
   it("says which files it can't mark", async () => {
     const { host, handOut, workbook } = excel();
     const card = show(h(PracticeCards, { host, handOut }));

@@ -1,5 +1,6 @@
 import { LEVELS } from "../../../functions/practice/level";
 import { UNITS } from "../../../functions/practice/measuring";
+import type { ProblemSet } from "../../../src/practice/classOptions";
 import { problemsOf } from "../../../src/practice/practiceClass";
 import { TOPIC_IDS } from "../../../src/practice/topicTitles";
 
@@ -9,8 +10,15 @@ const VERSIONS = 8;
 const SEEDS = 12;
 
 describe("the versions of a class", () => {
-  it.each(TOPIC_IDS)("share no problem, though all are of one topic: %s", (topic) => {
-    const set = { kind: "topics", topics: [topic], problems: 3 } as const;
+  const SETS: [string, ProblemSet][] = [
+    ...TOPIC_IDS.map((topic): [string, ProblemSet] => [
+      topic,
+      { kind: "topics", topics: [topic], problems: 3 },
+    ]),
+    ["the full day", { kind: "course" }],
+  ];
+
+  it.each(SETS)("share no problem, though all are of %s", (_, set) => {
     for (const level of LEVELS)
       for (const units of UNITS)
         for (let seed = 0; seed < SEEDS; seed++) {
