@@ -39,7 +39,7 @@ const fieldCells = (key: FieldKey, row: number, typed: PanelValues): PlannedCell
     { row, column: LABEL, content: text(field.label), style: "label" },
     { row, column: VALUE, content, style: "input" },
     { row, column: IN_USE, content: formula(inUse(row, "default" in field)), style: "result" },
-    { row, column: UNIT, content: text(field.unit), style: "unit" },
+    { row, column: UNIT, content: text(field.unit), style: "centred" },
     {
       row,
       column: NOTE,

@@ -19,8 +19,8 @@ export const STYLES = {
   section: { bold: true, sizePt: 13, colour: SLATE },
   heading: { bold: true, colour: "#ffffff", fill: SLATE, wrap: true, align: "center" },
   label: { colour: INK },
-  /** Stands off the bordered cell beside it. */
-  unit: { colour: INK, align: "center" },
+  /** In the middle, so that it stands off its neighbours. */
+  centred: { colour: INK, align: "center" },
   input: { colour: "#1f3d7a", fill: "#fff6d6", border: "all" },
   result: { colour: INK, border: "all" },
   total: { bold: true, colour: INK, fill: "#e3ebee", border: "all" },

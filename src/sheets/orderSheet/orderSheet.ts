@@ -68,7 +68,7 @@ const lineCells = (
   const orderUnit = line.shownItem ? formula(unlessEmpty(at("item"), packed)) : text(line.orderUnit);
   return [
     cellOf(row, "item", line.shownItem ? formula(`=${line.shownItem}`) : text(line.item), "label"),
-    cellOf(row, "unit", unit, "unit"),
+    cellOf(row, "unit", unit, "centred"),
     worked("needed", `=${line.needed(withWaste)}`),
     cellOf(row, "waste", number(line.item === PANELS ? spare : 0), "input"),
     worked("withWaste", unlessEmpty(at("needed"), call(packsSpec, at("needed"), "1", at("waste")))),
