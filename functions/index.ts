@@ -24,6 +24,7 @@ import { sellPriceSpec } from "./money/sellPrice";
 import { packsSpec } from "./orders/packs";
 import { squaresSpec } from "./orders/squares";
 import { panelValueSpec } from "./panel/panelValue";
+import { versionSpec } from "./about/version";
 import { answerCheckSpec } from "./practice/answerCheck";
 import { practiceRoofSpec } from "./practice/practiceRoof";
 import { edgeFeetSpec } from "./roof/edgeFeet";
@@ -116,4 +117,5 @@ export const catalogue: readonly FunctionSpec[] = [
   sealSpec,
   practiceRoofSpec,
   answerCheckSpec,
+  versionSpec,
 ];

@@ -17,6 +17,7 @@ export const CONCEPTS = [
   "orders",
   "money",
   "practice",
+  "about",
 ] as const;
 type Concept = (typeof CONCEPTS)[number];
 

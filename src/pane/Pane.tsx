@@ -1,3 +1,4 @@
+import { VERSION } from "../../shared/version";
 import { Cautions } from "./Cautions";
 import { CellCard } from "./CellCard";
 import { ChangeCards } from "./change/ChangeCards";
@@ -68,6 +69,7 @@ export const Pane = ({ host }: { host: PaneHost }) => {
         ]}
       />
       <Cautions />
+      <p class="hint">Gablewright {VERSION}</p>
     </main>
   );
 };

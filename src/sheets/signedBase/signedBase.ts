@@ -2,7 +2,7 @@ import { sealSpec } from "../../../functions/money/seal";
 import { isBlank, type Cell } from "../../../shared/cell";
 import { exact, sumOfCents, toCent } from "../../../shared/money";
 import { sealOf } from "../../../shared/seal";
-import { VERSION } from "../../version";
+import { VERSION } from "../../../shared/version";
 import { a1, a1Range } from "../address";
 import { cautionCells } from "../cautionCells";
 import { shownAt, type SheetContents } from "../contents";

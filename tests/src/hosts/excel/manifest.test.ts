@@ -3,6 +3,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { catalogue } from "../../../../functions/index";
 import { functionsMetadata } from "../../../../src/hosts/excel/metadata";
+import { VERSION } from "../../../../shared/version";
 import { REQUIREMENTS } from "../../../../src/hosts/excel/requirements";
 import { NAMESPACE } from "../../../../src/namespace";
 
@@ -65,6 +66,10 @@ describe("manifest.xml", () => {
       version,
     ]);
     expect(sets).toEqual(REQUIREMENTS);
+  });
+
+  it("has the package's version", () => {
+    expect(xml).toContain(`<Version>${VERSION}.0</Version>`);
   });
 
   it("gives the functions the namespace that formulas in our sheets use", () => {

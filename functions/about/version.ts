@@ -1,0 +1,17 @@
+import { version } from "../../package.json";
+import { TEXT_RESULT } from "../../shared/result";
+import { defineFunction } from "../../shared/spec";
+import { VERSION } from "../../shared/version";
+
+export const versionSpec = defineFunction({
+  id: "VERSION",
+  concept: "about",
+  summary: "The version of Gablewright that calculates this workbook.",
+  parameters: [],
+  result: TEXT_RESULT,
+  formula:
+    "major.minor.patch; what a function is called, takes and means never changes within a major version",
+  source: "Semantic Versioning 2.0.0, semver.org",
+  examples: [{ args: [], result: version, from: "package.json" }],
+  calculate: () => VERSION,
+});
