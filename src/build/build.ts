@@ -1,6 +1,8 @@
 import { parseArgs } from "node:util";
 import { bundle, sizesInWords } from "./bundle";
-import { LOCAL_SITE, SERVED_OFFICE_JS } from "./webpackConfig";
+import { LOCAL_SITE } from "./manifestFor";
+import { WEB } from "./paths";
+import { SERVED_OFFICE_JS } from "./webpackConfig";
 
 /** `npm run build [-- --office-js https://... --site https://...]` */
 const { values } = parseArgs({
@@ -10,7 +12,12 @@ const { values } = parseArgs({
   },
 });
 
-bundle({ officeJsAddress: values["office-js"], siteAddress: values.site }).then(
+bundle({
+  officeJsAddress: values["office-js"],
+  siteAddress: values.site,
+  folder: WEB,
+  isPackage: false,
+}).then(
   (sizes) => {
     process.stdout.write(sizesInWords(sizes));
   },

@@ -1,6 +1,5 @@
 import webpack, { type Stats } from "webpack";
 import { bundleSizes, type BundleSize } from "./bundleSizes";
-import { WEB } from "./paths";
 import { webpackConfig, type BuildOptions } from "./webpackConfig";
 
 const compile = (options: BuildOptions): Promise<Stats> =>
@@ -19,7 +18,7 @@ const compile = (options: BuildOptions): Promise<Stats> =>
 /** Builds everything that is served, and returns the sizes of the bundles. A bundle over its size is an error. */
 export const bundle = async (options: BuildOptions): Promise<readonly BundleSize[]> => {
   await compile(options);
-  const sizes = bundleSizes(WEB);
+  const sizes = bundleSizes(options.folder);
   const over = sizes.find(({ kb, mostKb }) => kb > mostKb);
   if (over)
     throw new Error(

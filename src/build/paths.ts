@@ -4,3 +4,5 @@ export const ROOT = join(__dirname, "../..");
 export const SOURCE = join(ROOT, "src");
 /** What the server serves, and what a static host would. */
 export const WEB = join(ROOT, "dist/web");
+/** What `npm run package` makes. */
+export const PACKAGE = join(ROOT, "dist/package");

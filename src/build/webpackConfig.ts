@@ -4,12 +4,14 @@ import HtmlWebpackPlugin from "html-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import { join } from "node:path";
 import { NormalModuleReplacementPlugin, type Configuration } from "webpack";
+import { SubresourceIntegrityPlugin } from "webpack-subresource-integrity";
 import { catalogue } from "../../functions/index";
 import { functionsMetadata } from "../hosts/excel/metadata";
 import { WORKBOOK_POLICY } from "../contentSecurityPolicy";
 import { helpPages } from "../help/pages";
 import { EmitPlugin } from "./emitPlugin";
-import { ROOT, SOURCE, WEB } from "./paths";
+import { manifestFor } from "./manifestFor";
+import { ROOT, SOURCE } from "./paths";
 import { shippedPackages, thirdPartyNotice } from "./thirdParty";
 
 /** Of the Office.js package's 86 MB only these are needed for Excel in English; its scripts come minimized. */
@@ -19,7 +21,8 @@ const OFFICE_JS_FILES = [
   "o15apptofilemappingtable.js",
   "excel-{win32,mac,web}*.js",
   "custom-functions-runtime.js",
-  "en-us/office_strings.js",
+  // A pattern, though it is one file: only then is its folder kept.
+  "en-us/office_strings*.js",
   "ariatelemetry/*.js",
 ];
 
@@ -38,14 +41,22 @@ export interface BuildOptions {
   readonly officeJsAddress: string;
   /** Where all this will be served from: Excel opens a function's help there. */
   readonly siteAddress: string;
+  /** Where the files go. */
+  readonly folder: string;
+  /** Whether it is for others to serve: then files are stamped and kept in the browser, and compressing them is left to the host. */
+  readonly isPackage: boolean;
 }
 
 export const SERVED_OFFICE_JS = "office-js/office.js";
 
-/** Where `npm start` serves, as the manifest says. */
-export const LOCAL_SITE = "https://localhost:3000/";
+const KEPT = ["keep"];
 
-export const webpackConfig = ({ officeJsAddress, siteAddress }: BuildOptions): Configuration => ({
+export const webpackConfig = ({
+  officeJsAddress,
+  siteAddress,
+  folder,
+  isPackage,
+}: BuildOptions): Configuration => ({
   mode: "production",
   context: ROOT,
   // What hasn't changed since the last build is taken from it: seconds instead of half a minute.
@@ -59,8 +70,18 @@ export const webpackConfig = ({ officeJsAddress, siteAddress }: BuildOptions): C
     taskpane: join(SOURCE, "hosts/excel/taskpane.ts"),
     local: join(SOURCE, "hosts/local/main.ts"),
     help: join(SOURCE, "help/live.tsx"),
+    ...(isPackage && {
+      keep: join(SOURCE, "offline/keep.ts"),
+      "service-worker": join(SOURCE, "offline/serviceWorker.ts"),
+    }),
   },
-  output: { path: WEB, filename: "[name].js", chunkFilename: "[name].[contenthash:8].js", clean: true },
+  output: {
+    path: folder,
+    filename: "[name].js",
+    chunkFilename: "[name].[contenthash:8].js",
+    clean: true,
+    ...(isPackage && { crossOriginLoading: "anonymous" as const }),
+  },
   resolve: { extensions: [".ts", ".tsx", ".js"] },
   module: {
     rules: [
@@ -81,24 +102,28 @@ export const webpackConfig = ({ officeJsAddress, siteAddress }: BuildOptions): C
     new HtmlWebpackPlugin({
       filename: "taskpane.html",
       template: join(SOURCE, "hosts/excel/taskpane.html"),
-      chunks: ["functions", "taskpane"],
+      chunks: ["functions", "taskpane", ...(isPackage ? KEPT : [])],
       officeJsAddress,
     }),
     new HtmlWebpackPlugin({
       filename: "index.html",
       template: join(SOURCE, "hosts/local/index.html"),
-      chunks: ["local"],
+      chunks: ["local", ...(isPackage ? KEPT : [])],
       policy: WORKBOOK_POLICY,
     }),
     new EmitPlugin("functions.json", () =>
       JSON.stringify(functionsMetadata(catalogue, siteAddress), null, 2),
     ),
     new EmitPlugin("third-party.txt", () => thirdPartyNotice(shippedPackages())),
-    ...helpPages(catalogue).map(({ fileName, html }) => new EmitPlugin(fileName, () => html)),
+    ...helpPages(catalogue, siteAddress).map(({ fileName, html }) => new EmitPlugin(fileName, () => html)),
     new CopyPlugin({
       patterns: [
         { from: join(SOURCE, "assets/*.png"), to: "assets/[name][ext]" },
-        { from: join(ROOT, "manifest.xml"), to: "manifest.xml" },
+        {
+          from: join(ROOT, "manifest.xml"),
+          to: "manifest.xml",
+          transform: (content) => manifestFor(content.toString(), siteAddress),
+        },
         ...OFFICE_JS_FILES.map((pattern) => ({
           context: OFFICE_JS,
           from: pattern,
@@ -108,7 +133,9 @@ export const webpackConfig = ({ officeJsAddress, siteAddress }: BuildOptions): C
         })),
       ],
     }),
-    new CompressionPlugin({ test: /\.(?:js|css|html|json)$/ }),
+    isPackage
+      ? new SubresourceIntegrityPlugin({ hashFuncNames: ["sha384"] })
+      : new CompressionPlugin({ test: /\.(?:js|css|html|json)$/ }),
   ],
   performance: { hints: false },
   stats: "errors-warnings",

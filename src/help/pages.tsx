@@ -3,6 +3,7 @@ import type { VNode } from "preact";
 import type { FunctionSpec } from "../../shared/spec";
 import { FunctionIndex } from "./FunctionIndex";
 import { FunctionPage } from "./FunctionPage";
+import { OfficeGuide } from "./OfficeGuide";
 import { Page } from "./Page";
 
 export interface HelpPage {
@@ -15,16 +16,23 @@ const page = (fileName: string, content: VNode): HelpPage => ({
   html: `<!doctype html>${renderToString(content)}`,
 });
 
-/** A page a function and an index, made from the specifications: they read without a script, and come alive with one. */
-export const helpPages = (catalogue: readonly FunctionSpec[]): HelpPage[] => [
+/**
+ * A page a function and an index, made from the specifications, and the guide for an office: they read without a script, and come
+ * alive with one.
+ */
+export const helpPages = (catalogue: readonly FunctionSpec[], site: string): HelpPage[] => [
   page(
     "help/index.html",
     <Page title="Functions" summary="Every function of Gablewright, by what it is about.">
       <div id="index">
         <FunctionIndex catalogue={catalogue} />
       </div>
+      <p>
+        <a href="office.html">For the office</a>: how Gablewright comes into everybody's Excel.
+      </p>
     </Page>,
   ),
+  page("help/office.html", <OfficeGuide site={site} />),
   ...catalogue.map((spec) =>
     page(
       `help/${spec.id}.html`,

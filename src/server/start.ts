@@ -2,8 +2,9 @@ import { readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import open from "open";
 import { bundle, sizesInWords } from "../build/bundle";
+import { LOCAL_SITE } from "../build/manifestFor";
 import { WEB } from "../build/paths";
-import { LOCAL_SITE, SERVED_OFFICE_JS } from "../build/webpackConfig";
+import { SERVED_OFFICE_JS } from "../build/webpackConfig";
 import { serve, type Certificate } from "./server";
 
 /** `npm start [-- --port 3000] [--no-open] [--cert file --key file]`: builds, serves, opens the local workbook. */
@@ -26,7 +27,14 @@ const hasScreen = (): boolean =>
 const start = async (): Promise<void> => {
   process.stdout.write("Building…\n");
   process.stdout.write(
-    sizesInWords(await bundle({ officeJsAddress: SERVED_OFFICE_JS, siteAddress: LOCAL_SITE })),
+    sizesInWords(
+      await bundle({
+        officeJsAddress: SERVED_OFFICE_JS,
+        siteAddress: LOCAL_SITE,
+        folder: WEB,
+        isPackage: false,
+      }),
+    ),
   );
   const { address } = await serve(WEB, Number(values.port), readCertificate());
   process.stdout.write(`Gablewright's local workbook: ${address}\nCtrl+C stops it.\n`);

@@ -1,7 +1,8 @@
 import { catalogue } from "../../../functions/index";
 import { helpPages } from "../../../src/help/pages";
 
-const pages = helpPages(catalogue);
+const SITE = "https://tools.example/gablewright/";
+const pages = helpPages(catalogue, SITE);
 const pageOf = (id: string): string =>
   pages.find(({ fileName }) => fileName === `help/${id}.html`)?.html ?? "";
 
@@ -15,9 +16,10 @@ const readable = (html: string): string =>
     .replaceAll("&amp;", "&");
 
 describe("the help pages", () => {
-  it("are an index and a page a function", () => {
+  it("are an index, a guide for the office and a page a function", () => {
     expect(pages.map(({ fileName }) => fileName)).toEqual([
       "help/index.html",
+      "help/office.html",
       ...catalogue.map(({ id }) => `help/${id}.html`),
     ]);
   });
@@ -35,6 +37,11 @@ describe("the help pages", () => {
         expect(text).toContain(told);
     },
   );
+
+  it("tell an office the address that the files are made for", () => {
+    expect(pageOf("office")).toContain(`<a href="${SITE}">${SITE}</a>`);
+    expect(pageOf("index")).toContain('<a href="office.html">');
+  });
 
   it("show the worked example's result before any script has run", () => {
     expect(readable(pageOf("COURSES"))).toContain("=GABLE.COURSES(20, 12)20 courses");
