@@ -18,33 +18,33 @@ export const runFunction = (spec: FunctionSpec, args: readonly Argument[]): Answ
     );
   const inputs = spec.parameters.map((parameter, index) => toInput(parameter, args[index]));
   if (spec.columns) {
-    const several = inputs.find((input) => input.block && input.parameter.kind.shape === "cell");
-    return several ? toError(spec, tooManyCells(several)) : calculateAt(spec, inputs, 0, 0);
+    for (const { parameter, block } of inputs)
+      if (block && parameter.kind.shape === "cell") return toError(spec, tooManyCells(parameter, block));
+    return calculateAt(spec, inputs, 0, 0);
   }
   return broadcast(spec, inputs);
 };
 
-/** A parameter with what came for it. A block of one cell counts as that cell. */
+/** A parameter with what came for it. */
 interface Input {
   readonly parameter: Parameter<unknown>;
-  readonly cells: Matrix;
-  /** More than one cell came. */
-  readonly block: boolean;
+  /** What came, where it is one cell or none; a block of one cell counts as that cell. */
+  readonly cell: Cell;
+  /** What came, where it is more. */
+  readonly block: Matrix | undefined;
 }
 
-const BLANK: Matrix = [[null]];
-
 const toInput = (parameter: Parameter<unknown>, argument: Argument): Input => {
-  const given: Matrix = argument === undefined ? BLANK : isMatrix(argument) ? argument : [[argument]];
-  const isEmpty = given.length === 0 || given[0]?.length === 0;
-  const cells = isEmpty ? BLANK : given;
-  return { parameter, cells, block: cells.length > 1 || (cells[0]?.length ?? 0) > 1 };
+  if (!isMatrix(argument)) return { parameter, cell: argument ?? null, block: undefined };
+  const [first = []] = argument;
+  const isBlock = first.length > 1 || (argument.length > 1 && first.length > 0);
+  return { parameter, cell: isBlock ? null : (first[0] ?? null), block: isBlock ? argument : undefined };
 };
 
-const tooManyCells = ({ parameter, cells }: Input): InputError => {
-  const [rows, columns] = [cells.length, cells[0]?.length ?? 0];
+const tooManyCells = ({ name }: Parameter<unknown>, block: Matrix): InputError => {
+  const [rows, columns] = [block.length, block[0]?.length ?? 0];
   return new InputError(
-    `${parameterLabel(parameter.name)} takes one value here, got ${counted(rows, "row")} by ${counted(columns, "column")}`,
+    `${parameterLabel(name)} takes one value here, got ${counted(rows, "row")} by ${counted(columns, "column")}`,
   );
 };
 
@@ -55,62 +55,80 @@ const PAST_THE_SHORTER = new CellError(
 
 /** One answer for each cell of the largest block given where one value is expected, as native functions do. */
 const broadcast = (spec: FunctionSpec, inputs: readonly Input[]): Answer => {
-  const blocks = inputs.filter((input) => input.block && input.parameter.kind.shape === "cell");
-  if (blocks.length === 0) return calculateAt(spec, inputs, 0, 0);
-  const rows = Math.max(...blocks.map(({ cells }) => cells.length));
-  const columns = Math.max(...blocks.map(({ cells }) => cells[0]?.length ?? 0));
+  let [rows, columns] = [0, 0];
+  for (const { parameter, block } of inputs)
+    if (block && parameter.kind.shape === "cell")
+      [rows, columns] = [Math.max(rows, block.length), Math.max(columns, block[0]?.length ?? 0)];
+  if (rows === 0) return calculateAt(spec, inputs, 0, 0);
   return Array.from({ length: rows }, (_, row) =>
     Array.from({ length: columns }, (_, column) => calculateAt(spec, inputs, row, column) as Cell),
   );
 };
 
 /** The cell that stands at this place of the answer; a single row or column repeats. */
-const cellAt = ({ cells }: Input, row: number, column: number): Cell => {
-  const line = cells.length === 1 ? cells[0] : cells[row];
-  const cell = line?.length === 1 ? line[0] : line?.[column];
-  return cell === undefined ? PAST_THE_SHORTER : cell;
+const cellAt = ({ cell, block }: Input, row: number, column: number): Cell => {
+  if (!block) return cell;
+  const line = block.length === 1 ? block[0] : block[row];
+  const found = line?.length === 1 ? line[0] : line?.[column];
+  return found === undefined ? PAST_THE_SHORTER : found;
 };
 
+/** What one calculation is given for a parameter: a cell, or the block that came for a range. */
+const inputAt = (input: Input, row: number, column: number): Input =>
+  input.block && input.parameter.kind.shape === "cell"
+    ? { parameter: input.parameter, cell: cellAt(input, row, column), block: undefined }
+    : input;
+
 const calculateAt = (spec: FunctionSpec, inputs: readonly Input[], row: number, column: number): Answer => {
-  const slices = inputs.map((input): Matrix =>
-    input.parameter.kind.shape === "cell" ? [[cellAt(input, row, column)]] : input.cells,
-  );
-  const error = firstError(slices);
+  const given = inputs.map((input) => inputAt(input, row, column));
+  const error = firstError(given);
   if (error) return error;
-  const blanks = slices.map((cells) => cells.every((line) => line.every(isBlank)));
-  const requiredBlanks = blanks.filter((_, index) => !spec.parameters[index]?.optional);
-  if (requiredBlanks.length > 0 && requiredBlanks.every(Boolean)) return "";
+  if (isUnfilled(given)) return "";
   try {
-    const values = spec.parameters.map((parameter, index) =>
-      readValue(parameter, slices[index] ?? BLANK, blanks[index] ?? true),
-    );
+    const values = given.map(readValue);
     return allFinite(spec, spec.calculate(...(values as never[])));
   } catch (thrown) {
     return toError(spec, thrown);
   }
 };
 
-const firstError = (slices: readonly Matrix[]): CellError | undefined => {
-  for (const cells of slices)
-    for (const line of cells) for (const cell of line) if (cell instanceof CellError) return cell;
+const firstError = (given: readonly Input[]): CellError | undefined => {
+  for (const { cell, block } of given) {
+    if (cell instanceof CellError) return cell;
+    if (!block) continue;
+    for (const line of block) for (const each of line) if (each instanceof CellError) return each;
+  }
   return undefined;
 };
 
-const readValue = (
-  { name, kind, optional, default: standard }: Parameter<unknown>,
-  cells: Matrix,
-  blank: boolean,
-): unknown => {
+const isBlankInput = ({ cell, block }: Input): boolean =>
+  block ? block.every((line) => line.every(isBlank)) : isBlank(cell);
+
+/** Whether nothing came for any parameter that must be given; a function without such is never unfilled. */
+const isUnfilled = (given: readonly Input[]): boolean => {
+  let isAnyRequired = false;
+  for (const input of given) {
+    if (input.parameter.optional) continue;
+    if (!isBlankInput(input)) return false;
+    isAnyRequired = true;
+  }
+  return isAnyRequired;
+};
+
+const readValue = (input: Input): unknown => {
+  const { name, kind, optional, default: standard } = input.parameter;
   const label = parameterLabel(name);
-  if (blank && !optional) throw new InputError(`${label} is missing: it takes ${kind.takes}`);
-  if (blank && standard === null) return undefined;
-  const given: Matrix = blank ? [[standard]] : cells;
-  return kind.shape === "range" ? kind.read(given, label) : kind.read(given[0]?.[0] as Filled, label);
+  const isMissing = isBlankInput(input);
+  if (isMissing && !optional) throw new InputError(`${label} is missing: it takes ${kind.takes}`);
+  if (isMissing && standard === null) return undefined;
+  const cell = isMissing ? standard : input.cell;
+  if (kind.shape === "cell") return kind.read(cell as Filled, label);
+  return kind.read((isMissing ? undefined : input.block) ?? [[cell]], label);
 };
 
 const allFinite = (spec: FunctionSpec, answer: Answer): Answer => {
-  const cells = isMatrix(answer) ? answer.flat() : [answer];
-  if (cells.every((cell) => typeof cell !== "number" || Number.isFinite(cell))) return answer;
+  const isFit = (cell: Cell): boolean => typeof cell !== "number" || Number.isFinite(cell);
+  if (isMatrix(answer) ? answer.every((line) => line.every(isFit)) : isFit(answer)) return answer;
   throw new InputError(`${spec.id} has no finite answer for these values`);
 };
 
