@@ -115,15 +115,28 @@ const isUnfilled = (given: readonly Input[]): boolean => {
   return isAnyRequired;
 };
 
-const readValue = (input: Input): unknown => {
-  const { name, kind, optional, default: standard } = input.parameter;
+const readCells = ({ name, kind }: Parameter<unknown>, cell: Cell, block?: Matrix): unknown => {
   const label = parameterLabel(name);
-  const isMissing = isBlankInput(input);
-  if (isMissing && !optional) throw new InputError(`${label} is missing: it takes ${kind.takes}`);
-  if (isMissing && standard === null) return undefined;
-  const cell = isMissing ? standard : input.cell;
-  if (kind.shape === "cell") return kind.read(cell as Filled, label);
-  return kind.read((isMissing ? undefined : input.block) ?? [[cell]], label);
+  return kind.shape === "cell" ? kind.read(cell as Filled, label) : kind.read(block ?? [[cell]], label);
+};
+
+const standards = new WeakMap<Parameter<unknown>, { readonly value: unknown }>();
+
+/** What holds where nothing came: read once for each parameter, since a sheet leaves the same out in every row. */
+const standardOf = (parameter: Parameter<unknown>): unknown => {
+  if (parameter.default === null) return undefined;
+  const known = standards.get(parameter);
+  if (known) return known.value;
+  const value = readCells(parameter, parameter.default);
+  standards.set(parameter, { value });
+  return value;
+};
+
+const readValue = (input: Input): unknown => {
+  const { parameter, cell, block } = input;
+  if (!isBlankInput(input)) return readCells(parameter, cell, block);
+  if (parameter.optional) return standardOf(parameter);
+  throw new InputError(`${parameterLabel(parameter.name)} is missing: it takes ${parameter.kind.takes}`);
 };
 
 const allFinite = (spec: FunctionSpec, answer: Answer): Answer => {

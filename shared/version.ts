@@ -1,4 +1,4 @@
-import { version } from "../package.json";
+import product from "../package.json";
 
 /** Gablewright's, as it was built. */
-export const VERSION: string = version;
+export const VERSION: string = product.version;

@@ -1,4 +1,4 @@
-import { version } from "../../package.json";
+import product from "../../package.json";
 import { TEXT_RESULT } from "../../shared/result";
 import { defineFunction } from "../../shared/spec";
 import { VERSION } from "../../shared/version";
@@ -12,6 +12,6 @@ export const versionSpec = defineFunction({
   formula:
     "major.minor.patch; what a function is called, takes and means never changes within a major version",
   source: "Semantic Versioning 2.0.0, semver.org",
-  examples: [{ args: [], result: version, from: "package.json" }],
+  examples: [{ args: [], result: product.version, from: "package.json" }],
   calculate: () => VERSION,
 });

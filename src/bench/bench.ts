@@ -1,25 +1,42 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { ROOT } from "../build/paths";
+import { VERSION } from "../../shared/version";
 import { extendBench } from "./extendBench";
 import { layoutBench } from "./layoutBench";
-import type { BenchRow } from "./measure";
+import type { BenchRow, Measure } from "./measure";
+import { pageBench } from "./pageBench";
 import { practiceBench } from "./practiceBench";
 import { refusedRoofs } from "./randomRun";
 import { roofBench } from "./roofBench";
+import { scalarBench } from "./scalarBench";
+import { takeOffBench } from "./takeOffBench";
 import { trimBench } from "./trimBench";
 
-const HEADINGS = ["", "size", "ms", "per unit, first = 1", "of the oracle's", "limit ms"];
+const HEADINGS = ["", "size", "ms", "per unit, first = 1", "of its peer's", "limit"];
 
-const cells = ({ name, size, ms, ratio, oracleRatio, limitMs }: BenchRow): string[] => [
+const limitInWords = (value: number, most: number | undefined, unit: string): string =>
+  most === undefined ? "" : `${Number(most.toFixed(1))} ${unit} ${value <= most ? "kept" : "BROKEN"}`;
+
+const cellsOfRow = ({ name, size, ms, ratio, oracleRatio, limitMs }: BenchRow): string[] => [
   name,
   String(size),
   ms.toFixed(2),
   ratio.toFixed(2),
   oracleRatio === undefined ? "" : oracleRatio.toFixed(2),
-  limitMs === undefined ? "" : `${limitMs} ${ms <= limitMs ? "kept" : "BROKEN"}`,
+  limitInWords(ms, limitMs, "ms"),
+];
+
+const cellsOfMeasure = ({ name, value, unit, most }: Measure): string[] => [
+  name,
+  value.toFixed(1),
+  unit,
+  limitInWords(value, most, unit),
 ];
 
 /** Columns as wide as their widest cell: the name at the left, numbers at the right. */
 const inColumns = (rows: readonly (readonly string[])[]): string => {
-  const widths = HEADINGS.map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
+  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
   const pad = (cell: string, column: number): string =>
     column === 0 ? cell.padEnd(widths[0] ?? 0) : cell.padStart(widths[column] ?? 0);
   return rows.map((row) => row.map(pad).join("  ")).join("\n");
@@ -28,6 +45,8 @@ const inColumns = (rows: readonly (readonly string[])[]): string => {
 const print = (text: string): void => {
   process.stdout.write(`${text}\n`);
 };
+
+const JSON_FILE = join(ROOT, "dist/bench/bench.json");
 
 const RANDOM_ROOFS = 100_000;
 
@@ -48,10 +67,18 @@ const run = async (): Promise<void> => {
     ...(await trimBench()),
     ...(await extendBench()),
     ...practiceBench(),
+    ...scalarBench(),
+    ...(await takeOffBench()),
   ];
-  print(inColumns([HEADINGS, ...rows.map(cells)]));
-  const limitsKept = rows.every(({ ms, limitMs }) => limitMs === undefined || ms <= limitMs);
-  process.exitCode = printRandomRoofs() && limitsKept ? 0 : 1;
+  const measures = await pageBench();
+  print(inColumns([HEADINGS, ...rows.map(cellsOfRow)]));
+  print(inColumns(measures.map(cellsOfMeasure)));
+  writeFileSync(JSON_FILE, `${JSON.stringify({ version: VERSION, rows, measures }, null, 2)}\n`);
+  print(`The same as JSON: ${JSON_FILE}`);
+  const areLimitsKept =
+    rows.every(({ ms, limitMs }) => limitMs === undefined || ms <= limitMs) &&
+    measures.every(({ value, most }) => most === undefined || value <= most);
+  process.exitCode = printRandomRoofs() && areLimitsKept ? 0 : 1;
 };
 
 void run();

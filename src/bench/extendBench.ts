@@ -8,7 +8,7 @@ import { guessBlock, meantColumns } from "../sheets/extend/proposal";
 import type { Survey } from "../sheets/extend/survey";
 import type { CellPatch } from "../sheets/patch";
 import { formula, number, text, type Content, type PlannedCell, type WorkbookPlan } from "../sheets/plan";
-import type { BenchRow } from "./measure";
+import { medianOf, type BenchRow } from "./measure";
 
 const ROWS = 10_000;
 /** Extend may take so much longer than the same number of native formulas in the same engine. */
@@ -79,8 +79,6 @@ const runOnce = async (change: (patch: CellPatch) => CellPatch): Promise<number>
   return ms;
 };
 
-const median = (times: number[]): number => times.sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? NaN;
-
 /** Ten thousand rows of courses and squares beside a block, against as many native formulas; the two take turns. */
 export const extendBench = async (): Promise<BenchRow[]> => {
   await runOnce((patch) => patch);
@@ -89,7 +87,7 @@ export const extendBench = async (): Promise<BenchRow[]> => {
     ours.push(await runOnce((patch) => patch));
     native.push(await runOnce(nativePatch));
   }
-  const [oursMs, nativeMs] = [median(ours), median(native)];
+  const [oursMs, nativeMs] = [medianOf(ours), medianOf(native)];
   return [
     { name: "extend, native formulas", size: 2 * ROWS, ms: nativeMs, ratio: 1 },
     {

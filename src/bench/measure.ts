@@ -12,16 +12,29 @@ export interface BenchRow {
   readonly limitMs?: number;
 }
 
+/** Something measured that is no time of a calculation. */
+export interface Measure {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: "kB" | "MB" | "ms";
+  /** The most that it may be, where there is a limit. */
+  readonly most?: number;
+}
+
 const WARM_UP = 120;
 const RUNS = 31;
+
+export const medianOf = (times: readonly number[]): number =>
+  [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? NaN;
 
 /** The median of some runs, after others that let the engine compile. */
 export const medianMs = (run: () => unknown, warmUp = WARM_UP, runs = RUNS): number => {
   for (let i = 0; i < warmUp; i++) run();
-  const times = Array.from({ length: runs }, () => {
-    const before = performance.now();
-    run();
-    return performance.now() - before;
-  }).sort((a, b) => a - b);
-  return times[Math.floor(runs / 2)] ?? NaN;
+  return medianOf(
+    Array.from({ length: runs }, () => {
+      const before = performance.now();
+      run();
+      return performance.now() - before;
+    }),
+  );
 };

@@ -1,23 +1,10 @@
-import webpack, { type Stats } from "webpack";
 import { bundleSizes, type BundleSize } from "./bundleSizes";
+import { compile } from "./compile";
 import { webpackConfig, type BuildOptions } from "./webpackConfig";
-
-const compile = (options: BuildOptions): Promise<Stats> =>
-  new Promise((resolve, reject) => {
-    const compiler = webpack(webpackConfig(options));
-    compiler.run((failure, stats) => {
-      compiler.close(() => {
-        if (failure) reject(failure);
-        else if (!stats || stats.hasErrors())
-          reject(new Error(stats?.toString("errors-warnings") ?? "webpack answered nothing"));
-        else resolve(stats);
-      });
-    });
-  });
 
 /** Builds everything that is served, and returns the sizes of the bundles. A bundle over its size is an error. */
 export const bundle = async (options: BuildOptions): Promise<readonly BundleSize[]> => {
-  await compile(options);
+  await compile(webpackConfig(options));
   const sizes = bundleSizes(options.folder);
   const over = sizes.find(({ kb, mostKb }) => kb > mostKb);
   if (over)

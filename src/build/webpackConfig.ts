@@ -51,6 +51,20 @@ export const SERVED_OFFICE_JS = "office-js/office.js";
 
 const KEPT = ["keep"];
 
+/** How our own scripts are found and read. */
+export const SCRIPTS = {
+  resolve: { extensions: [".ts", ".tsx", ".js"] },
+  module: {
+    rules: [
+      {
+        test: /\.tsx?$/,
+        loader: "ts-loader",
+        options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+      },
+    ],
+  },
+} satisfies Configuration;
+
 export const webpackConfig = ({
   officeJsAddress,
   siteAddress,
@@ -82,16 +96,9 @@ export const webpackConfig = ({
     clean: true,
     ...(isPackage && { crossOriginLoading: "anonymous" as const }),
   },
-  resolve: { extensions: [".ts", ".tsx", ".js"] },
+  resolve: SCRIPTS.resolve,
   module: {
-    rules: [
-      {
-        test: /\.tsx?$/,
-        loader: "ts-loader",
-        options: { transpileOnly: true, compilerOptions: { noEmit: false } },
-      },
-      { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
-    ],
+    rules: [...SCRIPTS.module.rules, { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] }],
   },
   optimization: { splitChunks: { chunks: "async", maxSize: LARGEST_CHUNK } },
   plugins: [

@@ -1,4 +1,7 @@
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { goTo } from "../../src/bench/goTo";
+
+export { goTo };
 
 export interface Visit {
   readonly page: Page;
@@ -23,15 +26,6 @@ export const visit = async (
   await page.goto(address);
   await page.waitForSelector('[data-grid="painted"]');
   return { page, complaints };
-};
-
-/** Goes to a cell, or selects a block, as a person would: by its address in the name box. */
-export const goTo = async (page: Page, address: string): Promise<void> => {
-  const nameBox = page.locator('[data-u-comp="defined-name"] input, [class*="defined-name"] input').first();
-  await nameBox.click();
-  await nameBox.fill(address);
-  await nameBox.press("Enter");
-  await page.locator(".cell dt", { hasText: `, ${address.split(":")[0]}` }).waitFor();
 };
 
 /** Types into cells, row by row from one on; a blank text leaves a cell alone. */

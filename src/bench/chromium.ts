@@ -1,0 +1,30 @@
+import { existsSync } from "node:fs";
+import { chromium, type Browser } from "playwright-core";
+
+const CANDIDATES = [
+  process.env.CHROMIUM,
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+];
+
+/** Where a browser stands on this machine; undefined where there is none that we know of. */
+export const chromiumPath = CANDIDATES.find((path) => path !== undefined && existsSync(path));
+
+export const HOW_TO_INSTALL =
+  "no Chromium found: install it (Debian: apt-get install chromium) or name its path in CHROMIUM";
+
+const QUIET = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+export const launchChromium = (): Promise<Browser> => {
+  if (chromiumPath === undefined) throw new Error(HOW_TO_INSTALL);
+  return chromium.launch({ executablePath: chromiumPath, args: QUIET });
+};
