@@ -21,7 +21,7 @@ export const LEDGER = { date: 0, account: 1, memo: 2, debit: 3, credit: 4 } as c
 export const LEDGER_TOTAL = "Total";
 
 const FIRST_ROW = 4;
-const MONEY = '#,##0.00;-#,##0.00;""';
+const MONEY = "#,##0.00";
 const DATE = "yyyy-mm-dd";
 
 interface Entry {
@@ -50,13 +50,17 @@ const entryCells = (
   change: Earlier,
   accounts: Accounts,
 ): PlannedCell[] => {
-  const on = (column: "debit" | "credit"): PlannedCell => ({
-    row,
-    column: LEDGER[column],
-    content: formula(`=ROUND(MAX(${column === side ? "" : "-"}(${amount}),0),2)`),
-    style: "result",
-    numberFormat: MONEY,
-  });
+  /** Blank on the side that isn't used: a 0 there would be a line of its own to whoever takes it over. */
+  const on = (column: "debit" | "credit"): PlannedCell => {
+    const rounded = `ROUND(${column === side ? "" : "-"}(${amount}),2)`;
+    return {
+      row,
+      column: LEDGER[column],
+      content: formula(`=IF(${rounded}>0,${rounded},"")`),
+      style: "result",
+      numberFormat: MONEY,
+    };
+  };
   return [
     {
       row,
