@@ -30,13 +30,16 @@ const formulasOf = (lines: number, earlier: readonly Earlier[]): Record<Amount, 
   const [overhead, profit, taxRate] = (["overheadRate", "profitRate", "taxRate"] as const).map((term) =>
     termCell(lines, term),
   ) as [string, string, string];
+  /** Of whole columns only: a sum that passes over a line would look like the sum of all. */
+  const ifWhole = (column: string, then: string): string => `IF(COUNT(${column})=${lines},${then},NA())`;
   const part = (column: string, sign: ">" | "<"): string =>
-    `ROUND(SUMPRODUCT((${column}${sign}0)*${column}),2)`;
+    ifWhole(column, `ROUND(SUMPRODUCT((${column}${sign}0)*${column}),2)`);
   const onDeductions = (then: string): string =>
     `IF(${termCell(lines, "deductions")}="${GIVEN_BACK}",${then},0)`;
   const share = (rate: string, ...of: Amount[]): string => `ROUND((${of.map(amount).join("+")})*${rate},2)`;
   const taxable = changeColumn(lines, "taxable");
-  const taxOnTotal = `ROUND(SUMPRODUCT((${taxable}="yes")*${material})*${taxRate},2)`;
+  const taxOnLines = ifWhole(changeColumn(lines, "tax"), `ROUND(SUM(${changeColumn(lines, "tax")}),2)`);
+  const taxOnTotal = ifWhole(material, `ROUND(SUMPRODUCT((${taxable}="yes")*${material})*${taxRate},2)`);
   const contract = termCell(lines, "contract");
   const ifContract = (then: string): string => `IF(${isEmpty(contract)},"",${then})`;
   const costs = `${amount("materialAdded")}:${amount("tax")}`;
@@ -50,7 +53,7 @@ const formulasOf = (lines: number, earlier: readonly Earlier[]): Record<Amount, 
     overheadDeducted: onDeductions(share(overhead, "materialDeducted", "laborDeducted")),
     profitAdded: share(profit, "materialAdded", "laborAdded", "overheadAdded"),
     profitDeducted: onDeductions(share(profit, "materialDeducted", "laborDeducted", "overheadDeducted")),
-    tax: `IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",ROUND(SUM(${changeColumn(lines, "tax")}),2),${taxOnTotal})`,
+    tax: `IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${taxOnLines},${taxOnTotal})`,
     total: `IF(${isEmpty(check)},ROUND(SUM(${costs}),2),NA())`,
     before: `ROUND(${sumOf(earlier.map((each) => earlierAmount(each, "total")))},2)`,
     toDate: `ROUND(${amount("before")}+${amount("total")},2)`,

@@ -28,8 +28,10 @@ const change = (bid: PlanWorkbook, now: NowChoice, base = "Signed 1") =>
 const checkOf = async (bid: PlanWorkbook): Promise<Cell> =>
   (await rowsOf(bid, "Change order 1"))[2]?.[0] ?? null;
 
-const totalOf = async (bid: PlanWorkbook): Promise<Cell> =>
-  (await rowsOf(bid, "Change order 1")).find((row) => row[9] === "Total of this change")?.[12] ?? null;
+const amountOf = async (bid: PlanWorkbook, label: string): Promise<Cell> =>
+  (await rowsOf(bid, "Change order 1")).find((row) => row[9] === label)?.[12] ?? null;
+
+const totalOf = (bid: PlanWorkbook): Promise<Cell> => amountOf(bid, "Total of this change");
 
 const expectNoTotal = async (bid: PlanWorkbook): Promise<void> => {
   expect(await totalOf(bid)).toEqual(new CellError("#N/A", expect.any(String) as string));
@@ -177,7 +179,16 @@ describe("a change order names what stands in the way of its total, and gives no
       expect(await checkOf(bid)).toBe(
         "bought in other packs than at base, pack it as then or give it another name: ridge",
       );
-      expect((await rowsOf(bid, "Change order 1"))[6]?.slice(7, 10)).toEqual([5, 2, "unlike packs"]);
+      const [, , , , , panels, ridge] = await rowsOf(bid, "Change order 1");
+      expect(ridge?.slice(7, 10)).toEqual([5, 2, "unlike packs"]);
+      // Material, labor and tax: no money on the line whose change isn't known, and no sum that passes over it.
+      expect([12, 14, 16].map((column) => [panels?.[column], ridge?.[column]])).toEqual([
+        [0, ""],
+        [0, ""],
+        [0, ""],
+      ]);
+      for (const amount of ["Material, additions", "Labor, deductions", "Sales tax"])
+        expect(await amountOf(bid, amount)).toMatchObject({ code: "#N/A" });
       await expectNoTotal(bid);
       bid.type("Order", address, alike);
       expect(await checkOf(bid)).toBe("");
