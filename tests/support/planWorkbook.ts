@@ -7,6 +7,7 @@ import {
   number,
   text,
   type Content,
+  type PlannedCell,
   type SheetPlan,
   type WorkbookPlan,
 } from "../../src/sheets/plan";
@@ -91,7 +92,30 @@ export class PlanWorkbook {
     watch: notHere,
     putPicture: notHere,
     survey: notHere,
-    put: notHere,
+    put: ({ sheet, at, cells }) => {
+      const before = this.plan;
+      const written = cells.flatMap((line, row) =>
+        line.map((cell, column): PlannedCell => ({
+          row: at.row + row,
+          column: at.column + column,
+          content: cell?.content ?? null,
+        })),
+      );
+      const isWritten = ({ row, column }: PlannedCell): boolean =>
+        written.some((cell) => cell.row === row && cell.column === column);
+      this.change({
+        ...before,
+        sheets: before.sheets.map((each) =>
+          each.name === sheet
+            ? { ...each, cells: [...each.cells.filter((cell) => !isWritten(cell)), ...written] }
+            : each,
+        ),
+      });
+      return Promise.resolve(() => {
+        this.change(before);
+        return Promise.resolve();
+      });
+    },
   };
 
   dispose(): void {

@@ -40,16 +40,16 @@ interface Now {
 }
 
 const signedSide = (contents: Contents, sheet: string): Now => {
-  const { order, measures, from, job } = readSigned(contents, sheet);
-  return { side: { order, measures, isLive: false }, from, job };
+  const { order, measures, sealed, from, job } = readSigned(contents, sheet);
+  return { side: { order, measures, sealed }, from, job };
 };
 
 const liveSide = (contents: Contents, live: LiveOrder, choice: NowChoice, dateSerial: number): Now => {
   const { order, measures, job } = live;
   const from = order.sheet;
-  if (choice.kind === "draft") return { side: { order, measures, isLive: true }, from, job };
-  const frozen = frozenSheet(contents, live, dateSerial);
-  return { side: { order: orderOnSigned(frozen.name, order), measures, isLive: false }, from, job, frozen };
+  if (choice.kind === "draft") return { side: { order, measures, sealed: undefined }, from, job };
+  const { plan, sealed } = frozenSheet(contents, live, dateSerial);
+  return { side: { order: orderOnSigned(plan.name, order), measures, sealed }, from, job, frozen: plan };
 };
 
 /** Why it moved, as far as the order that it was taken from is still in the workbook. */
@@ -64,7 +64,7 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   if (choice.now.kind === "signed" && choice.now.sheet === choice.base)
     throw new InputError(`Base and now are both "${choice.base}": nothing can have changed.`);
   const base = readSigned(contents, choice.base);
-  const baseSide: Side = { order: base.order, measures: base.measures, isLive: false };
+  const baseSide: Side = base;
   const liveName =
     contents.sheets.has(base.from) || choice.now.kind === "signed"
       ? base.from

@@ -14,6 +14,8 @@ import { buysUnlike, lookUp, type Item, type Side } from "./sides";
 const MONEY = "#,##0.00;-#,##0.00";
 /** As many places as it has: most are whole. */
 const COUNT = "General";
+/** Of a difference: what lies beyond is binary floating point, which programs show and seal in unlike ways. */
+const DECIMALS = 6;
 const FORMATS: Partial<Record<ChangeColumn, string>> = {
   neededBase: COUNT,
   neededNow: COUNT,
@@ -52,11 +54,11 @@ const lineCells = (item: Item, index: number, lines: number, base: Side, now: Si
     unit: text(item.unit),
     neededBase: found(base, "needed", "0"),
     neededNow: found(now, "needed", "0"),
-    neededChange: formula(`=${at("neededNow")}-${at("neededBase")}`),
+    neededChange: formula(`=ROUND(${at("neededNow")}-${at("neededBase")},${DECIMALS})`),
     orderUnit: text(item.orderUnit),
     orderBase: found(base, "toOrder", "0"),
     orderNow: found(now, "toOrder", "0"),
-    orderChange: formula(`=IF(${isUnlike},"${UNLIKE_PACKS}",${after}-${before})`),
+    orderChange: formula(`=IF(${isUnlike},"${UNLIKE_PACKS}",ROUND(${after}-${before},${DECIMALS}))`),
     priceBase: found(base, "price", '""'),
     priceNow: found(now, "price", '""'),
     // What has no price and stays as it was comes to nothing.

@@ -3,12 +3,11 @@ import type { Added, Host } from "../../hosts/host";
 import type { Contents } from "../contents";
 import { ORDER } from "../orderSheet/layout";
 import { orderSheetsOf, readOrder, type ReadOrder } from "../orderSheet/readOrder";
-import type { SheetPlan } from "../plan";
 import { measuresBehind, type Measure } from "../trace/measures";
 import { referencesOf } from "../trace/references";
 import { traceBack, type Spot } from "../trace/trace";
 import { isSigned } from "./readSigned";
-import { signedBasePlan } from "./signedBase";
+import { signedBase, type Frozen } from "./signedBase";
 
 /** The order that lives in the workbook, and every measure behind it. */
 export interface LiveOrder {
@@ -85,10 +84,10 @@ export const nextNumbered = (word: string, sheets: readonly string[]): string =>
 };
 
 /** The sheet that freezes a live order. */
-export const frozenSheet = (contents: Contents, live: LiveOrder, dateSerial: number): SheetPlan => {
+export const frozenSheet = (contents: Contents, live: LiveOrder, dateSerial: number): Frozen => {
   const orderContents = contents.sheets.get(live.order.sheet);
   if (!orderContents) throw new Error(`The sheet of the order "${live.order.sheet}" is gone.`);
-  return signedBasePlan({
+  return signedBase({
     sheetName: nextNumbered(FROZEN, [...contents.sheets.keys()]),
     dateSerial,
     orderContents,
@@ -99,7 +98,7 @@ export const frozenSheet = (contents: Contents, live: LiveOrder, dateSerial: num
 /** Freezes the order that a person means on a new sheet. */
 export const freeze = async (host: Host, dateSerial: number): Promise<Added> => {
   const [contents, { sheet: inFront }] = await Promise.all([host.contents(), host.inView()]);
-  const plan = frozenSheet(contents, readLiveOrder(contents, chooseOrder(contents, inFront)), dateSerial);
+  const { plan } = frozenSheet(contents, readLiveOrder(contents, chooseOrder(contents, inFront)), dateSerial);
   const undo = await host.write({ sheets: [plan], names: [] });
   return { sheets: [plan.name], undo };
 };

@@ -11,6 +11,7 @@ import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/layout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import { formula, number, text, value, type PlannedCell, type SheetPlan } from "../plan";
 import { rowHeightsOf } from "../rowHeights";
+import type { SealedBlock } from "../sealedBlock";
 import type { Measure } from "../trace/measures";
 import {
   AS_SIGNED,
@@ -42,6 +43,7 @@ const FORMATS: Partial<Record<OrderColumn, string>> = {
   extended: "#,##0.00",
 };
 const COLUMNS = Object.keys(ORDER) as OrderColumn[];
+const COVERED = `The seal covers all from "${FACT_LABELS.job}" down to the last measure: all that a change order reads. The title, and what is added above, below or beside it, isn't covered and isn't read.`;
 const TOTAL = "Total of the lines, before tax";
 const UNPRICED = "Not in the total, and in no change order that changes them, for want of a price";
 
@@ -104,8 +106,14 @@ const measureRows = (measures: readonly Measure[]): Row[] => [
   })),
 ];
 
+/** A sheet that freezes an order, and what its seal covers. */
+export interface Frozen {
+  readonly plan: SheetPlan;
+  readonly sealed: SealedBlock;
+}
+
 /** A dated copy of an order and of what made it, values only: no later calculation moves it, and its seal shows an edit. */
-export const signedBasePlan = (options: SignedBaseOptions): SheetPlan => {
+export const signedBase = (options: SignedBaseOptions): Frozen => {
   const facts: Row[] = [
     { cells: [FACT_LABELS.job, options.job], style: "label" },
     { cells: [FACT_LABELS.date, options.dateSerial], style: "label", numberFormats: [undefined, DATE] },
@@ -145,6 +153,7 @@ export const signedBasePlan = (options: SignedBaseOptions): SheetPlan => {
       style: "note",
     },
     ...sealCells(SEAL_ROWS.signed, SEAL_LABELS.signed, number(seal), "result"),
+    { row: SEAL_ROWS.signed, column: VALUE_COLUMN + 1, content: text(COVERED), style: "note" },
     ...sealCells(SEAL_ROWS.now, SEAL_LABELS.now, formula(`=${call(sealSpec, a1Range(from, to))}`), "result"),
     ...sealCells(
       SEAL_ROWS.status,
@@ -170,12 +179,15 @@ export const signedBasePlan = (options: SignedBaseOptions): SheetPlan => {
     ...cautionCells(to.row + 2),
   ];
   return {
-    name: options.sheetName,
-    isProtected: true,
-    frozenRows: 1,
-    columnWidths: [170, 150, 150, 66, 90, 80, 70, 80, 80, 84, 90, 100],
-    rowHeights: rowHeightsOf(cells),
-    cells,
+    plan: {
+      name: options.sheetName,
+      isProtected: true,
+      frozenRows: 1,
+      columnWidths: [170, 150, 150, 66, 90, 80, 70, 80, 80, 84, 90, 100],
+      rowHeights: rowHeightsOf(cells),
+      cells,
+    },
+    sealed: { sheet: options.sheetName, area: { from, to }, seal },
   };
 };
 

@@ -1,0 +1,134 @@
+import { InputError } from "../../../shared/inputError";
+import { a1, type Area, type Place } from "../address";
+import { shownAt } from "../contents";
+import { isEmpty } from "../formula";
+import { formula, number, text, type PlannedCell } from "../plan";
+import { ifOther, sealFormula, sealNow, type SealedBlock } from "../sealedBlock";
+import { amountShown, placeOfAmount, rowOf, type Earlier } from "./earlier";
+import {
+  AMOUNTS,
+  amountRow,
+  CHANGE,
+  CHANGE_HEADINGS,
+  CHECK_ROW,
+  FIRST_LINE_ROW,
+  STATUS_ROW,
+  type Amount,
+} from "./layout";
+import type { Side } from "./sides";
+
+/** Seals below a change order: whose, the one that was, and the one that is. */
+const SEALS = { of: 0, then: 3, now: 12 } as const;
+const SEAL_FORMAT = "0";
+/** The label by which a change order's own seal is found. */
+const OWN = "This change order";
+const COVERED =
+  "Signed sheets and earlier change orders as they were when this was made; this one as it was when it was issued. A change order's seal covers its lines up to Tax, its terms and its amounts: reasons, initials, words and signatures stay free.";
+
+const LAST_AMOUNT = Object.keys(AMOUNTS).at(-1) as Amount;
+
+/** What a change order says in figures: from the headings of its lines down to its last amount. */
+const figures = (headingRow: number, lastRow: number): Area => ({
+  from: { row: headingRow, column: CHANGE.item },
+  to: { row: lastRow, column: CHANGE.tax },
+});
+
+const figuresOf = (change: Earlier): Area =>
+  figures(rowOf(change.contents, CHANGE.item, CHANGE_HEADINGS.item), placeOfAmount(change, LAST_AMOUNT).row);
+
+/** Where the seal stands under which a change order was issued; undefined where it has no such row. */
+export const placeOfIssue = ({ contents }: Earlier): Place | undefined => {
+  const row = rowOf(contents, SEALS.of, OWN);
+  return row < 0 ? undefined : { row, column: SEALS.then };
+};
+
+/** The seal under which a change order was issued; undefined as long as it wasn't. */
+export const issuedUnder = (change: Earlier): number | undefined => {
+  const place = placeOfIssue(change);
+  const seal = place && shownAt(change.contents, place);
+  return typeof seal === "number" ? seal : undefined;
+};
+
+/** A change order with the seal of its figures. Refuses one without a total, and one that was edited since it was issued. */
+export const sealedFigures = (change: Earlier): SealedBlock => {
+  const { sheet, contents } = change;
+  const area = figuresOf(change);
+  const seal = sealNow(contents, area);
+  if (typeof amountShown(change, "total") !== "number" || seal === undefined) {
+    const check = shownAt(contents, { row: CHECK_ROW, column: 0 });
+    throw new InputError(
+      `"${sheet}" has no total${typeof check === "string" && check !== "" ? `: ${check}` : ""}. Nothing was written.`,
+    );
+  }
+  const issued = issuedUnder(change);
+  if (issued !== undefined && issued !== seal)
+    throw new InputError(
+      `"${sheet}" is not as it was issued: its seal doesn't fit its figures any more. Nothing was written.`,
+    );
+  return { sheet, area, seal };
+};
+
+/** The signed sheets among two sides. */
+export const signedAmong = (sides: readonly Side[]): SealedBlock[] =>
+  sides.flatMap(({ sealed }) => sealed ?? []);
+
+const thenAndNow = (row: number): [then: string, now: string] => [
+  a1({ row, column: SEALS.then }),
+  a1({ row, column: SEALS.now }),
+];
+
+/** Nothing where the seal in a row is what it was, else a sentence. */
+export const ifEdited = (row: number, sentence: string): string => ifOther(...thenAndNow(row), sentence);
+
+/** The row of the first seal, below the section's title and its note. */
+export const firstSealRow = (sectionRow: number): number => sectionRow + 2;
+
+const sealRow = (row: number, of: string, then: number | undefined, now: string): PlannedCell[] => [
+  { row, column: SEALS.of, content: text(of), style: "label" },
+  {
+    row,
+    column: SEALS.then,
+    content: then === undefined ? null : number(then),
+    style: "result",
+    numberFormat: SEAL_FORMAT,
+  },
+  { row, column: SEALS.now, content: formula(`=${now}`), style: "result", numberFormat: SEAL_FORMAT },
+];
+
+/** The change order's own seal, blank until it is issued, and above the lines whether it fits. */
+const ownSeal = (row: number, sheet: string, lines: number): PlannedCell[] => {
+  const area = figures(FIRST_LINE_ROW - 1, amountRow(lines, LAST_AMOUNT));
+  const [then] = thenAndNow(row);
+  return [
+    ...sealRow(row, OWN, undefined, sealFormula({ sheet, area })),
+    {
+      row: STATUS_ROW,
+      column: 0,
+      content: formula(`=IF(${isEmpty(then)},"",${ifEdited(row, "edited since it was issued")})`),
+      style: "caution",
+    },
+  ];
+};
+
+interface SealSection {
+  readonly sectionRow: number;
+  readonly sheet: string;
+  readonly lines: number;
+  /** In the order of their rows. */
+  readonly behind: readonly SealedBlock[];
+  /** What still moves is issued under no seal. */
+  readonly isDraft: boolean;
+}
+
+/** The seals of what a change order goes by, and its own. */
+export const sealCells = ({ sectionRow, sheet, lines, behind, isDraft }: SealSection): PlannedCell[] => {
+  const first = firstSealRow(sectionRow);
+  return [
+    { row: sectionRow, column: SEALS.of, content: text("Seals"), style: "section" },
+    { row: sectionRow, column: SEALS.then, content: text("then"), style: "note" },
+    { row: sectionRow, column: SEALS.now, content: text("now"), style: "note" },
+    { row: sectionRow + 1, column: SEALS.of, content: text(COVERED), style: "note" },
+    ...behind.flatMap((block, index) => sealRow(first + index, block.sheet, block.seal, sealFormula(block))),
+    ...(isDraft ? [] : ownSeal(first + behind.length, sheet, lines)),
+  ];
+};
