@@ -1,7 +1,7 @@
 import type { Host } from "../../src/hosts/host";
 import { localCatalogue } from "../../src/hosts/local/catalogue";
 import { createHeadlessEngine, type HeadlessEngine } from "../../src/hosts/local/headless";
-import { readArea } from "../../src/sheets/address";
+import { readArea, sheetPrefix } from "../../src/sheets/address";
 import {
   formula,
   number,
@@ -57,6 +57,25 @@ export class PlanWorkbook {
       ...this.plan,
       sheets: this.plan.sheets.map((each) => (each.name === sheet ? edited(each) : each)),
     });
+  }
+
+  /** As spreadsheets do it: formulas and names follow. */
+  rename(sheet: string, to: string): void {
+    const [from, after] = [sheetPrefix(sheet), sheetPrefix(to)];
+    const followed = (each: SheetPlan): SheetPlan => ({
+      ...each,
+      name: each.name === sheet ? to : each.name,
+      cells: each.cells.map((cell) =>
+        cell.content?.kind === "formula"
+          ? { ...cell, content: formula(cell.content.formula.replaceAll(from, after)) }
+          : cell,
+      ),
+    });
+    this.change({
+      sheets: this.plan.sheets.map(followed),
+      names: this.plan.names.map((name) => (name.sheet === sheet ? { ...name, sheet: to } : name)),
+    });
+    if (this.inFront === sheet) this.inFront = to;
   }
 
   goTo(sheet: string): void {

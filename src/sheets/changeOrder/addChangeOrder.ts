@@ -1,7 +1,8 @@
 import { InputError } from "../../../shared/inputError";
 import type { Added, Host } from "../../hosts/host";
 import type { Contents } from "../contents";
-import { chooseOrder, frozenSheet, nextNumbered, readLiveOrder, type LiveOrder } from "../signedBase/freeze";
+import { chooseOrder, frozenSheet, readLiveOrder, type LiveOrder } from "../signedBase/freeze";
+import { nextNumbered } from "../nextNumbered";
 import { isSigned, readSigned } from "../signedBase/readSigned";
 import { orderOnSigned } from "../signedBase/signedBase";
 import type { SheetPlan } from "../plan";
@@ -81,7 +82,7 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   const earlier = changeOrdersOf(contents, base.from);
   refuseOffChain(earlier, choice.base);
   const sheet = changeOrderSheet({
-    sheetName: nextNumbered(CHANGE_ORDER, [...contents.sheets.keys()]),
+    sheetName: nextNumbered(CHANGE_ORDER, contents),
     job: now.job,
     dateSerial: choice.dateSerial,
     base: baseSide,

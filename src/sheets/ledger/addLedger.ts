@@ -4,7 +4,7 @@ import type { Added, Host } from "../../hosts/host";
 import { agreedChangeOrder } from "../changeOrder/earlier";
 import { sealedFigures } from "../changeOrder/seals";
 import type { Contents } from "../contents";
-import { nextNumbered } from "../signedBase/freeze";
+import { nextNumbered } from "../nextNumbered";
 import { referencesOf } from "../trace/references";
 import { ACCOUNTS, LEDGER_HEADINGS, ledgerSheet, type Accounts, type AccountUse } from "./ledger";
 
@@ -39,7 +39,7 @@ export const addLedger = async (host: Host, changeOrder: string, accounts: Accou
     throw new InputError(
       `"${changeOrder}" stands on "${posted}" already: delete that sheet to write it anew. Nothing was written.`,
     );
-  const name = nextNumbered(LEDGER_SHEET, [...contents.sheets.keys()]);
+  const name = nextNumbered(LEDGER_SHEET, contents);
   const sheet = ledgerSheet(name, change, accounts, sealed);
   const undo = await host.write({ sheets: [sheet], names: [] });
   return { sheets: [sheet.name], undo };

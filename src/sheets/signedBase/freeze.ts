@@ -6,6 +6,7 @@ import { orderSheetsOf, readOrder, type ReadOrder } from "../orderSheet/readOrde
 import { measuresBehind, type Measure } from "../trace/measures";
 import { referencesOf } from "../trace/references";
 import { traceBack, type Spot } from "../trace/trace";
+import { nextNumbered } from "../nextNumbered";
 import { isSigned } from "./readSigned";
 import { signedBase, type Frozen } from "./signedBase";
 
@@ -76,19 +77,12 @@ export const readLiveOrder = (contents: Contents, sheet: string): LiveOrder => {
 
 const FROZEN = "Signed";
 
-/** The next of `Signed 1`, `Signed 2` ... */
-export const nextNumbered = (word: string, sheets: readonly string[]): string => {
-  const pattern = new RegExp(`^${word} (\\d+)$`, "i");
-  const numbers = sheets.map((name) => Number(pattern.exec(name)?.[1] ?? 0));
-  return `${word} ${Math.max(0, ...numbers) + 1}`;
-};
-
 /** The sheet that freezes a live order. */
 export const frozenSheet = (contents: Contents, live: LiveOrder, dateSerial: number): Frozen => {
   const orderContents = contents.sheets.get(live.order.sheet);
   if (!orderContents) throw new Error(`The sheet of the order "${live.order.sheet}" is gone.`);
   return signedBase({
-    sheetName: nextNumbered(FROZEN, [...contents.sheets.keys()]),
+    sheetName: nextNumbered(FROZEN, contents),
     dateSerial,
     orderContents,
     ...live,

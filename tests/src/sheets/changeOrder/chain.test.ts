@@ -107,3 +107,21 @@ describe("two orders in one workbook", () => {
     expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(150);
   });
 });
+
+describe("sheets that a person has renamed", () => {
+  it("keep their numbers: the next change order and the next signed sheet follow the highest", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    bid.rename("Change order 1", "Kitchen wing");
+    bid.rename("Signed 2", "Agreed in June");
+    bid.type("Order", "G3", 25);
+    const { sheets } = await change(bid, "Agreed in June", { kind: "frozen" });
+    expect(sheets).toEqual(["Change order 2", "Signed 3"]);
+    expect(await amountOf(bid, "Change order 2", "Changes before this one")).toBe(100);
+    expect((await rowsOf(bid, "Change order 2"))[2]?.[0]).toBe("");
+    await addLedger(bid.host, "Change order 2", ACCOUNTS);
+    bid.rename("Ledger 1", "June");
+    expect((await addLedger(bid.host, "Kitchen wing", ACCOUNTS)).sheets).toEqual(["Ledger 2"]);
+  });
+});
