@@ -1,7 +1,7 @@
 import { InputError } from "../../../shared/inputError";
 import type { Added, Host } from "../../hosts/host";
 import type { Contents } from "../contents";
-import { chooseOrder, frozenSheet, readLiveOrder, type LiveOrder } from "../signedBase/freeze";
+import { chooseOrder, frozenSheet, liveOrdersIn, readLiveOrder, type LiveOrder } from "../signedBase/freeze";
 import { nextNumbered } from "../nextNumbered";
 import { isSigned, readSigned } from "../signedBase/readSigned";
 import { orderOnSigned } from "../signedBase/signedBase";
@@ -45,7 +45,12 @@ const signedSide = (contents: Contents, sheet: string): Now => {
   return { side: { order, measures, sealed }, from, job };
 };
 
-const liveSide = (contents: Contents, live: LiveOrder, choice: NowChoice, dateSerial: number): Now => {
+const liveSide = (
+  contents: Contents,
+  live: LiveOrder,
+  choice: Exclude<NowChoice, { kind: "signed" }>,
+  dateSerial: number,
+): Now => {
   const { order, measures, job } = live;
   const from = order.sheet;
   if (choice.kind === "draft") return { side: { order, measures, sealed: undefined }, from, job };
@@ -53,11 +58,37 @@ const liveSide = (contents: Contents, live: LiveOrder, choice: NowChoice, dateSe
   return { side: { order: orderOnSigned(plan.name, order), measures, sealed }, from, job, frozen: plan };
 };
 
+/** The sheet on which the order of two signed sheets lives still, perhaps under another name; undefined where none can be told. */
+const orderBehind = (contents: Contents, from: readonly string[]): string | undefined => {
+  const [only, ...others] = liveOrdersIn(contents);
+  return from.find((name) => contents.sheets.has(name)) ?? (others.length === 0 ? only : undefined);
+};
+
 /** Why it moved, as far as the order that it was taken from is still in the workbook. */
-const whysOf = (contents: Contents, liveOrder: string, base: Side, now: Side): Why[] =>
-  contents.sheets.has(liveOrder)
-    ? whyItMoved(contents, readLiveOrder(contents, liveOrder).order, base, now)
-    : [];
+const whysOf = (contents: Contents, liveOrder: string | undefined, base: Side, now: Side): Why[] =>
+  liveOrder === undefined
+    ? [
+        {
+          item: "",
+          sentences: ["the order isn't in the workbook any more, so that its inputs can't be followed"],
+        },
+      ]
+    : whyItMoved(contents, readLiveOrder(contents, liveOrder), base, now);
+
+/** What stands for now, and the sheet on which the order lives. */
+const nowOf = (
+  contents: Contents,
+  baseFrom: string,
+  { now, dateSerial }: ChangeOrderChoice,
+  inFront: string,
+): { now: Now; liveOrder: string | undefined } => {
+  if (now.kind === "signed") {
+    const signed = signedSide(contents, now.sheet);
+    return { now: signed, liveOrder: orderBehind(contents, [baseFrom, signed.from]) };
+  }
+  const liveOrder = contents.sheets.has(baseFrom) ? baseFrom : chooseOrder(contents, inFront);
+  return { now: liveSide(contents, readLiveOrder(contents, liveOrder), now, dateSerial), liveOrder };
+};
 
 /** Adds a change order to a workbook, and where it was asked for the sheet that freezes what it goes by. */
 export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Promise<Added> => {
@@ -66,14 +97,7 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
     throw new InputError(`Base and now are both "${choice.base}": nothing can have changed.`);
   const base = readSigned(contents, choice.base);
   const baseSide: Side = base;
-  const liveName =
-    contents.sheets.has(base.from) || choice.now.kind === "signed"
-      ? base.from
-      : chooseOrder(contents, inFront);
-  const now =
-    choice.now.kind === "signed"
-      ? signedSide(contents, choice.now.sheet)
-      : liveSide(contents, readLiveOrder(contents, liveName), choice.now, choice.dateSerial);
+  const { now, liveOrder } = nowOf(contents, base.from, choice, inFront);
   if (itemsOf(baseSide, now.side).length === 0)
     throw new InputError(
       `Neither "${choice.base}" nor "${now.side.order.sheet}" orders anything. Nothing was written.`,
@@ -88,7 +112,7 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
     base: baseSide,
     now: now.side,
     earlier,
-    whys: whysOf(contents, liveName, baseSide, now.side),
+    whys: whysOf(contents, liveOrder, baseSide, now.side),
   });
   const sheets = [sheet, ...(now.frozen ? [now.frozen] : [])];
   const undo = await host.write({ sheets, names: [] });

@@ -23,7 +23,8 @@ const cellsOf = ({ sheet, lines, columns }: ReadOrder): Spot[] =>
     Object.values(columns).flatMap((column) => (column === undefined ? [] : [{ sheet, row, column }])),
   );
 
-const liveOrdersIn = (contents: Contents): string[] =>
+/** The sheets with an order that isn't signed. */
+export const liveOrdersIn = (contents: Contents): string[] =>
   orderSheetsOf(contents).filter((name) => {
     const sheet = contents.sheets.get(name);
     return sheet !== undefined && !isSigned(sheet);
