@@ -14,6 +14,7 @@ import {
   termCell,
   type Amount,
 } from "./layout";
+import { unlessEdited } from "./seals";
 
 const MONEY = "#,##0.00;-#,##0.00";
 const TOTALS: readonly Amount[] = ["total", "toDate", "contractNow"];
@@ -21,7 +22,11 @@ const TOTALS: readonly Amount[] = ["total", "toDate", "contractNow"];
 const sumOf = (cells: readonly string[]): string => (cells.length === 0 ? "0" : cells.join("+"));
 
 /** What each amount is worked out by; every one is whole cents, half a cent away from zero. */
-const formulasOf = (lines: number, earlier: readonly Earlier[]): Record<Amount, string> => {
+const formulasOf = (
+  lines: number,
+  earlier: readonly Earlier[],
+  sealsOfEarlier: number,
+): Record<Amount, string> => {
   const amount = (of: Amount): string => amountCell(lines, of);
   const [material, labor] = (["material", "labor"] as const).map((column) => changeColumn(lines, column)) as [
     string,
@@ -44,6 +49,8 @@ const formulasOf = (lines: number, earlier: readonly Earlier[]): Record<Amount, 
   const ifContract = (then: string): string => `IF(${isEmpty(contract)},"",${then})`;
   const costs = `${amount("materialAdded")}:${amount("tax")}`;
   const check = a1({ row: CHECK_ROW, column: 0 });
+  /** What was edited is summed up nowhere. */
+  const ofEarlier = (sum: string): string => unlessEdited(sealsOfEarlier, earlier.length, sum);
   return {
     materialAdded: part(material, ">"),
     materialDeducted: part(material, "<"),
@@ -55,18 +62,24 @@ const formulasOf = (lines: number, earlier: readonly Earlier[]): Record<Amount, 
     profitDeducted: onDeductions(share(profit, "materialDeducted", "laborDeducted", "overheadDeducted")),
     tax: `IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${taxOnLines},${taxOnTotal})`,
     total: `IF(${isEmpty(check)},ROUND(SUM(${costs}),2),NA())`,
-    before: `ROUND(${sumOf(earlier.map((each) => earlierAmount(each, "total")))},2)`,
+    before: ofEarlier(`ROUND(${sumOf(earlier.map((each) => earlierAmount(each, "total")))},2)`),
     toDate: `ROUND(${amount("before")}+${amount("total")},2)`,
     contractBefore: ifContract(`ROUND(${contract}+${amount("before")},2)`),
     contractNow: ifContract(`ROUND(${contract}+${amount("toDate")},2)`),
     retainage: `ROUND(${amount("total")}*${termCell(lines, "retainageRate")},2)`,
-    daysToDate: sumOf([...earlier.map((each) => earlierTerm(each, "days")), termCell(lines, "days")]),
+    daysToDate: ofEarlier(
+      sumOf([...earlier.map((each) => earlierTerm(each, "days")), termCell(lines, "days")]),
+    ),
   };
 };
 
-/** What the change comes to, from its lines to the new contract sum. */
-export const amountCells = (lines: number, earlier: readonly Earlier[]): PlannedCell[] => {
-  const formulas = formulasOf(lines, earlier);
+/** What the change comes to, from its lines to the new contract sum. `sealsOfEarlier` is the first row of the seals of those before. */
+export const amountCells = (
+  lines: number,
+  earlier: readonly Earlier[],
+  sealsOfEarlier: number,
+): PlannedCell[] => {
+  const formulas = formulasOf(lines, earlier, sealsOfEarlier);
   return (Object.keys(AMOUNTS) as Amount[]).flatMap((amount): PlannedCell[] => {
     const row = amountRow(lines, amount);
     return [

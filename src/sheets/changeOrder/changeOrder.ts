@@ -104,7 +104,7 @@ export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
     ...head(options, lines, sealsRow),
     ...changeLines(items, base, now),
     ...termCells(lines, dateSerial, earlier),
-    ...amountCells(lines, earlier),
+    ...amountCells(lines, earlier, sealsRow + behind.length - earlier.length),
     ...whyCells(why, whys),
     ...sealCells({ sectionRow, sheet: options.sheetName, lines, behind, isDraft: !now.sealed }),
     ...signatures(signatureRow),
@@ -114,7 +114,7 @@ export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
     name: options.sheetName,
     print: "one page, landscape",
     frozenRows: FIRST_LINE_ROW,
-    columnWidths: [150, 84, 60, 120, 70, 66, 60, 66, 66, 92, 70, 70, 120, 66, 80, 64, 70, 150, 60],
+    columnWidths: [150, 84, 60, 135, 70, 66, 60, 66, 66, 92, 70, 70, 135, 66, 80, 64, 70, 150, 60],
     rowHeights: rowHeightsOf(cells),
     cells,
   };

@@ -1,5 +1,5 @@
 import { InputError } from "../../../shared/inputError";
-import { a1, type Area, type Place } from "../address";
+import { a1, a1Range, type Area, type Place } from "../address";
 import { shownAt } from "../contents";
 import { isEmpty } from "../formula";
 import { formula, number, text, type PlannedCell } from "../plan";
@@ -22,8 +22,10 @@ const SEALS = { of: 0, then: 3, now: 12 } as const;
 const SEAL_FORMAT = "0";
 /** The label by which a change order's own seal is found. */
 const OWN = "This change order";
-const COVERED =
-  "Signed sheets and earlier change orders as they were when this was made; this one as it was when it was issued. A change order's seal covers its lines up to Tax, its terms and its amounts: reasons, initials, words and signatures stay free.";
+const NOTES = [
+  "Then: signed sheets and earlier change orders when this was made, this one when it was issued. Now: as they stand.",
+  "A change order's seal covers its lines up to Tax, its terms and its amounts. Reasons, initials, words and signatures stay free.",
+];
 
 const LAST_AMOUNT = Object.keys(AMOUNTS).at(-1) as Amount;
 
@@ -80,8 +82,16 @@ const thenAndNow = (row: number): [then: string, now: string] => [
 /** Nothing where the seal in a row is what it was, else a sentence. */
 export const ifEdited = (row: number, sentence: string): string => ifOther(...thenAndNow(row), sentence);
 
-/** The row of the first seal, below the section's title and its note. */
-export const firstSealRow = (sectionRow: number): number => sectionRow + 2;
+/** A formula as long as the seals of some rows are what they were; not available where one isn't. */
+export const unlessEdited = (firstRow: number, rows: number, then: string): string => {
+  if (rows === 0) return then;
+  const of = (column: number): string =>
+    a1Range({ row: firstRow, column }, { row: firstRow + rows - 1, column });
+  return `IF(SUMPRODUCT((${of(SEALS.then)}<>${of(SEALS.now)})*1)=0,${then},NA())`;
+};
+
+/** The row of the first seal, below the section's title and its notes. */
+export const firstSealRow = (sectionRow: number): number => sectionRow + 1 + NOTES.length;
 
 const sealRow = (row: number, of: string, then: number | undefined, now: string): PlannedCell[] => [
   { row, column: SEALS.of, content: text(of), style: "label" },
@@ -104,7 +114,9 @@ const ownSeal = (row: number, sheet: string, lines: number): PlannedCell[] => {
     {
       row: STATUS_ROW,
       column: 0,
-      content: formula(`=IF(${isEmpty(then)},"",${ifEdited(row, "edited since it was issued")})`),
+      content: formula(
+        `=IF(${isEmpty(then)},"",${ifEdited(row, "edited since it was issued: its seal doesn't fit its figures any more")})`,
+      ),
       style: "caution",
     },
   ];
@@ -127,7 +139,12 @@ export const sealCells = ({ sectionRow, sheet, lines, behind, isDraft }: SealSec
     { row: sectionRow, column: SEALS.of, content: text("Seals"), style: "section" },
     { row: sectionRow, column: SEALS.then, content: text("then"), style: "note" },
     { row: sectionRow, column: SEALS.now, content: text("now"), style: "note" },
-    { row: sectionRow + 1, column: SEALS.of, content: text(COVERED), style: "note" },
+    ...NOTES.map((note, index): PlannedCell => ({
+      row: sectionRow + 1 + index,
+      column: SEALS.of,
+      content: text(note),
+      style: "note",
+    })),
     ...behind.flatMap((block, index) => sealRow(first + index, block.sheet, block.seal, sealFormula(block))),
     ...(isDraft ? [] : ownSeal(first + behind.length, sheet, lines)),
   ];

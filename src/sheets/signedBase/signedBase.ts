@@ -38,6 +38,7 @@ export interface SignedBaseOptions {
 const DATE = "yyyy-mm-dd";
 const FORMATS: Partial<Record<OrderColumn, string>> = {
   waste: "0%",
+  weightEach: "0.00##",
   weight: "#,##0",
   price: "#,##0.00",
   extended: "#,##0.00",

@@ -113,7 +113,9 @@ describe("an issued change order", () => {
     const bid = await changed();
     await issue(bid, "Change order 1");
     await type(bid, "Change order 1", label, columns, typed);
-    expect(await statusOf(bid, "Change order 1")).toBe("edited since it was issued");
+    expect(await statusOf(bid, "Change order 1")).toBe(
+      "edited since it was issued: its seal doesn't fit its figures any more",
+    );
     const sentence = `"Change order 1" is not as it was issued: its seal doesn't fit its figures any more. Nothing was written.`;
     await expect(change(bid, "Signed 2")).rejects.toThrow(sentence);
     await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(sentence);
@@ -151,12 +153,16 @@ describe("what builds on a change order", () => {
     expect(await checkOf(bid, "Change order 2")).toBe(
       '"Change order 1" was edited since this was made: take that back, or make this anew',
     );
-    const totalOf = async (): Promise<Cell> =>
-      (await rowsOf(bid, "Change order 2")).find((row) => row[9] === "Total of this change")?.[12] ?? null;
-    expect(await totalOf()).toMatchObject({ code: "#N/A" });
+    const amountsOf = async (): Promise<Cell[]> => {
+      const rows = await rowsOf(bid, "Change order 2");
+      return ["Total of this change", "Changes before this one", "Days added to date"].map(
+        (label) => rows.find((row) => row[9] === label)?.[12] ?? null,
+      );
+    };
+    expect(await amountsOf()).toMatchObject([{ code: "#N/A" }, { code: "#N/A" }, { code: "#N/A" }]);
     bid.type("Change order 1", await addressBeside(bid, "Change order 1", "panels", 13), null);
     expect(await checkOf(bid, "Change order 2")).toBe("");
-    expect(await totalOf()).toBe(0);
+    expect(await amountsOf()).toEqual([0, 100, 0]);
   });
 
   it("isn't made as long as one before it has no total", async () => {
