@@ -73,12 +73,19 @@ describeInBrowser("change orders in the local workbook", () => {
     expect(await shownAt(page, "B11")).toBe("changed");
     expect(await shownAt(page, "B36")).toBe(`ridge length 60' 0" to 72' 0": 1 more stock length`);
 
+    await type(page, "R11", "a longer ridge");
+    const issue = page.locator('section[aria-labelledby="issue-title"]');
+    await issue.getByRole("button", { name: "Issue the change order" }).click();
+    await said(page, 'Issued "Change order 1" under the seal ');
+    await type(page, "R11", "a longer ridge, as agreed");
+    expect(await shownAt(page, "A4")).toBe("");
+
     await showSheet(page, "Take-off");
     await type(page, "C53", "60");
     expect(await change.getByLabel("Base").inputValue()).toBe("Signed 2");
     await change.getByLabel("Now").selectOption({ label: "the order, as a draft that still moves" });
     await change.getByRole("button", { name: "Make change order" }).click();
-    await said(page, 'Added "Change order 2".');
+    await said(page, 'Added "Draft change order 1".');
     await shows(page, "M27", "-34.3");
     expect(await shownAt(page, "M28")).toBe("34.3");
     expect(await shownAt(page, "M29")).toBe("0");
@@ -99,6 +106,7 @@ describeInBrowser("change orders in the local workbook", () => {
     await ledger.getByRole("button", { name: "Write ledger lines" }).click();
     await said(page, 'Added "Ledger 1".');
     await shows(page, "D9", "34.3");
+    expect(await shownAt(page, "E5")).toBe("");
     const download = page.waitForEvent("download");
     await ledger.getByRole("button", { name: 'Save "Ledger 1" as .csv' }).click();
     const file = await download;

@@ -25,7 +25,8 @@ export interface ChangeOrderChoice {
   readonly dateSerial: number;
 }
 
-const CHANGE_ORDER = "Change order";
+/** A draft takes no number from those that are agreed. */
+const [CHANGE_ORDER, DRAFT] = ["Change order", "Draft change order"];
 
 /** The signed sheets of a workbook, in its order. */
 export const signedSheetsOf = ({ sheets }: Contents): string[] =>
@@ -106,7 +107,7 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   const earlier = changeOrdersOf(contents, base.from);
   refuseOffChain(earlier, choice.base);
   const sheet = changeOrderSheet({
-    sheetName: nextNumbered(CHANGE_ORDER, contents),
+    sheetName: nextNumbered(now.side.sealed ? CHANGE_ORDER : DRAFT, contents),
     job: now.job,
     dateSerial: choice.dateSerial,
     base: baseSide,

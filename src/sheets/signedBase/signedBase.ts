@@ -38,13 +38,17 @@ export interface SignedBaseOptions {
 const DATE = "yyyy-mm-dd";
 const FORMATS: Partial<Record<OrderColumn, string>> = {
   waste: "0%",
-  weightEach: "0.00##",
+  weightEach: "0.000",
   weight: "#,##0",
   price: "#,##0.00",
   extended: "#,##0.00",
 };
 const COLUMNS = Object.keys(ORDER) as OrderColumn[];
-const COVERED = `The seal covers all from "${FACT_LABELS.job}" down to the last measure: all that a change order reads. The title, and what is added above, below or beside it, isn't covered and isn't read.`;
+/** What the seal covers, a sentence beside each of its rows. */
+const COVERED: Readonly<Record<"signed" | "now", string>> = {
+  signed: `The seal covers all from "${FACT_LABELS.job}" down to the last measure: all that a change order reads.`,
+  now: "The title, and what is added above, below or beside that, isn't covered and isn't read.",
+};
 const TOTAL = "Total of the lines, before tax";
 const UNPRICED = "Not in the total, and in no change order that changes them, for want of a price";
 
@@ -154,7 +158,12 @@ export const signedBase = (options: SignedBaseOptions): Frozen => {
       style: "note",
     },
     ...sealCells(SEAL_ROWS.signed, SEAL_LABELS.signed, number(seal), "result"),
-    { row: SEAL_ROWS.signed, column: VALUE_COLUMN + 1, content: text(COVERED), style: "note" },
+    ...(["signed", "now"] as const).map((row): PlannedCell => ({
+      row: SEAL_ROWS[row],
+      column: VALUE_COLUMN + 1,
+      content: text(COVERED[row]),
+      style: "note",
+    })),
     ...sealCells(SEAL_ROWS.now, SEAL_LABELS.now, formula(`=${call(sealSpec, a1Range(from, to))}`), "result"),
     ...sealCells(
       SEAL_ROWS.status,
@@ -183,6 +192,7 @@ export const signedBase = (options: SignedBaseOptions): Frozen => {
     plan: {
       name: options.sheetName,
       isProtected: true,
+      print: "one page wide, portrait",
       frozenRows: 1,
       columnWidths: [170, 150, 150, 66, 90, 80, 70, 80, 80, 84, 90, 100],
       rowHeights: rowHeightsOf(cells),

@@ -135,8 +135,8 @@ describe("an issued change order", () => {
     );
     await type(bid, "Change order 1", "Tax is rounded", 3, "each line");
     await change(bid, "Signed 2", { kind: "draft" });
-    await expect(issue(bid, "Change order 2")).rejects.toThrow(
-      '"Change order 2" is a draft: its order still moves. Make a change order that freezes it, and issue that. Nothing was written.',
+    await expect(issue(bid, "Draft change order 1")).rejects.toThrow(
+      '"Draft change order 1" is a draft: its order still moves. Make a change order that freezes it, and issue that. Nothing was written.',
     );
     await expect(issue(bid, "Order")).rejects.toThrow(
       "Go to the change order that is to be issued. Nothing was written.",
@@ -163,6 +163,17 @@ describe("what builds on a change order", () => {
     bid.type("Change order 1", await addressBeside(bid, "Change order 1", "panels", 13), null);
     expect(await checkOf(bid, "Change order 2")).toBe("");
     expect(await amountsOf()).toEqual([0, 100, 0]);
+  });
+
+  it("seals one that was made before change orders had seals, though that can't be issued", async () => {
+    const bid = await changed();
+    await type(bid, "Change order 1", "This change order", 0, "");
+    await expect(issue(bid, "Change order 1")).rejects.toThrow(
+      '"Change order 1" has no row for its seal: make it anew. Nothing was written.',
+    );
+    await change(bid, "Signed 2");
+    await type(bid, "Change order 1", "panels", 13, 5);
+    expect(await checkOf(bid, "Change order 2")).toContain('"Change order 1" was edited since this was made');
   });
 
   it("isn't made as long as one before it has no total", async () => {
