@@ -29,9 +29,12 @@ export const sealNow = (sheet: SheetContents, area: Area): number | undefined =>
 export const sealFormula = ({ sheet, area }: Omit<SealedBlock, "seal">): string =>
   call(sealSpec, `${sheetPrefix(sheet)}${absoluteA1(area.from)}:${absoluteA1(area.to)}`);
 
-/** As a formula: nothing where two cells hold the same seal, else a sentence; where our functions aren't there, that. */
-export const ifOther = (then: string, now: string, sentence: string): string =>
-  `IFERROR(IF(${then}=${now},"",${quotedText(sentence)}),"a seal can't be worked out here")`;
+/**
+ * As a formula: nothing where two cells hold the same seal, else that a sheet was edited since; where our functions or the sheet
+ * aren't there, that.
+ */
+export const ifEdited = (then: string, now: string, sheet: string, since: string): string =>
+  `IFERROR(IF(${then}=${now},"",${quotedText(`"${sheet}" was edited since ${since}`)}),${quotedText(`the seal of "${sheet}" can't be worked out here`)})`;
 
 /** A sheet as far as a block goes, blank around it: what isn't sealed isn't read. */
 export const onlyWithin = ({ cells, formulas }: SheetContents, { from, to }: Area): SheetContents => {

@@ -83,7 +83,11 @@ describeInBrowser("change orders in the local workbook", () => {
     await shows(page, "R11", "a longer ridge");
     expect(await shownAt(page, "A4")).toBe("blank");
     await type(page, "N11", "2");
-    await shows(page, "A4", "edited since it was issued: its seal doesn't fit its figures any more");
+    await shows(
+      page,
+      "A4",
+      `"Change order 1" was edited since it was issued: its seal doesn't fit its figures any more`,
+    );
     await type(page, "N11", "0");
     await issue.getByRole("button", { name: "Undo" }).click();
     await said(page, "Undone: the seal is gone, and nothing else has changed.");

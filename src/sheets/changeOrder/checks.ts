@@ -13,7 +13,7 @@ import {
   type ChangeColumn,
   type Term,
 } from "./layout";
-import { ifEdited, signedAmong } from "./seals";
+import { ifRowEdited, signedAmong } from "./seals";
 import { itemKeyOf, orderColumn, type Side } from "./sides";
 
 /** The items of the lines for which something holds, one after the other. */
@@ -25,7 +25,7 @@ const about = (sentence: string, items: string): string => `IF(LEN(${items})=0,"
 
 /** What was signed and is not as it was; the first seals are theirs. */
 const editedSigned = (signed: readonly SealedBlock[], sealsRow: number): string[] =>
-  signed.map(({ sheet }, index) => ifEdited(sealsRow + index, `"${sheet}" was edited since it was signed`));
+  signed.map(({ sheet }, index) => ifRowEdited(sealsRow + index, sheet, "it was signed"));
 
 /** For each of some items 1 where a column of items has it, letter by letter; MATCH would take `*` and `?` for any text. */
 const isIn = (column: string, items: string): string => {
@@ -75,12 +75,8 @@ const takes = (lines: number, term: Term, what: string, isTaken: (cell: string) 
 
 /** A change order before this one that has no total, or says something else than when this one was made: it is summed up here. */
 const notAsBefore = (earlier: Earlier, sealRow: number): string => {
-  const name = `"${earlier.sheet}"`;
-  const edited = ifEdited(
-    sealRow,
-    `${name} was edited since this was made: take that back, or make this anew`,
-  );
-  return `IF(ISNUMBER(${earlierAmount(earlier, "total")}),${edited},${quotedText(`${name} has no total`)})`;
+  const edited = ifRowEdited(sealRow, earlier.sheet, "this was made: take that back, or make this anew");
+  return `IF(ISNUMBER(${earlierAmount(earlier, "total")}),${edited},${quotedText(`"${earlier.sheet}" has no total`)})`;
 };
 
 /** What stands in the way of a total: each thing named, empty text where there is none. */

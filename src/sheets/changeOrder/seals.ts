@@ -3,7 +3,7 @@ import { a1, a1Range, type Area, type Place } from "../address";
 import { shownAt } from "../contents";
 import { isEmpty } from "../formula";
 import { formula, number, text, type PlannedCell } from "../plan";
-import { ifOther, sealFormula, sealNow, type SealedBlock } from "../sealedBlock";
+import { ifEdited, sealFormula, sealNow, type SealedBlock } from "../sealedBlock";
 import { amountShown, placeOfAmount, rowOf, type Earlier } from "./earlier";
 import {
   AMOUNTS,
@@ -79,8 +79,9 @@ const thenAndNow = (row: number): [then: string, now: string] => [
   a1({ row, column: SEALS.now }),
 ];
 
-/** Nothing where the seal in a row is what it was, else a sentence. */
-export const ifEdited = (row: number, sentence: string): string => ifOther(...thenAndNow(row), sentence);
+/** Nothing where the seal in a row is what it was, else that its sheet was edited. */
+export const ifRowEdited = (row: number, sheet: string, since: string): string =>
+  ifEdited(...thenAndNow(row), sheet, since);
 
 /** A formula as long as the seals of some rows are what they were; not available where one isn't. */
 export const unlessEdited = (firstRow: number, rows: number, then: string): string => {
@@ -115,7 +116,7 @@ const ownSeal = (row: number, sheet: string, lines: number): PlannedCell[] => {
       row: STATUS_ROW,
       column: 0,
       content: formula(
-        `=IF(${isEmpty(then)},"",${ifEdited(row, "edited since it was issued: its seal doesn't fit its figures any more")})`,
+        `=IF(${isEmpty(then)},"",${ifRowEdited(row, sheet, "it was issued: its seal doesn't fit its figures any more")})`,
       ),
       style: "caution",
     },

@@ -3,7 +3,7 @@ import { cautionCells } from "../cautionCells";
 import { earlierAmount, earlierTerm, type Earlier } from "../changeOrder/earlier";
 import { formula, number, text, type Content, type PlannedCell, type SheetPlan } from "../plan";
 import { rowHeightsOf } from "../rowHeights";
-import { ifOther, sealFormula, type SealedBlock } from "../sealedBlock";
+import { ifEdited, sealFormula, type SealedBlock } from "../sealedBlock";
 
 /** What each line of the entry is for: a person names the account. */
 export const ACCOUNTS = {
@@ -102,11 +102,7 @@ export const ledgerSheet = (
     style: "result",
     numberFormat: "0",
   });
-  const isEdited = ifOther(
-    then,
-    now,
-    `"${change.sheet}" was edited since this was written: don't post this.`,
-  );
+  const isEdited = ifEdited(then, now, change.sheet, "this was written: don't post this.");
   const cells: PlannedCell[] = [
     { row: 0, column: 0, content: text(`${sheetName}: ${change.sheet}`), style: "title" },
     {

@@ -114,7 +114,7 @@ describe("an issued change order", () => {
     await issue(bid, "Change order 1");
     await type(bid, "Change order 1", label, columns, typed);
     expect(await statusOf(bid, "Change order 1")).toBe(
-      "edited since it was issued: its seal doesn't fit its figures any more",
+      `"Change order 1" was edited since it was issued: its seal doesn't fit its figures any more`,
     );
     const sentence = `"Change order 1" is not as it was issued: its seal doesn't fit its figures any more. Nothing was written.`;
     await expect(change(bid, "Signed 2")).rejects.toThrow(sentence);
@@ -174,6 +174,12 @@ describe("what builds on a change order", () => {
     await change(bid, "Signed 2");
     await type(bid, "Change order 1", "panels", 13, 5);
     expect(await checkOf(bid, "Change order 2")).toContain('"Change order 1" was edited since this was made');
+  });
+
+  it("names a seal that can't be worked out", async () => {
+    const bid = await changed();
+    await type(bid, "Signed 1", "Made by", 1, "=1/0");
+    expect(await checkOf(bid, "Change order 1")).toBe(`the seal of "Signed 1" can't be worked out here`);
   });
 
   it("isn't made as long as one before it has no total", async () => {
