@@ -14,7 +14,7 @@ import {
   type ChangeColumn,
 } from "./layout";
 import { changeLines } from "./lines";
-import { firstSealRow, sealCells, sealedFigures, signedAmong } from "./seals";
+import { firstSealRow, sealCells, signedAmong } from "./seals";
 import { itemsOf, type Side } from "./sides";
 import { termCells } from "./terms";
 import type { Why } from "./why";
@@ -98,15 +98,15 @@ export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
   const why = whyRow(lines);
   const sectionRow = why + whys.flatMap(({ sentences }) => sentences).length + 2;
   const sealsRow = firstSealRow(sectionRow);
-  const behind = [...signedAmong([base, now]), ...earlier.map(sealedFigures)];
-  const signatureRow = sealsRow + behind.length + 3;
+  const signed = signedAmong([base, now]);
+  const signatureRow = sealsRow + signed.length + earlier.length + 3;
   const cells: PlannedCell[] = [
     ...head(options, lines, sealsRow),
     ...changeLines(items, base, now),
     ...termCells(lines, dateSerial, earlier),
-    ...amountCells(lines, earlier, sealsRow + behind.length - earlier.length),
+    ...amountCells(lines, earlier, sealsRow + signed.length),
     ...whyCells(why, whys),
-    ...sealCells({ sectionRow, sheet: options.sheetName, lines, behind, isDraft: !now.sealed }),
+    ...sealCells({ sectionRow, sheet: options.sheetName, lines, signed, earlier, isDraft: !now.sealed }),
     ...signatures(signatureRow),
     ...cautionCells(signatureRow + 2),
   ];

@@ -1,6 +1,6 @@
-import { isEmpty, quotedText } from "../formula";
+import { isEmpty } from "../formula";
 import type { SealedBlock } from "../sealedBlock";
-import { earlierAmount, type Earlier } from "./earlier";
+import type { Earlier } from "./earlier";
 import {
   changeColumn,
   EACH_LINE,
@@ -13,7 +13,7 @@ import {
   type ChangeColumn,
   type Term,
 } from "./layout";
-import { ifRowEdited, signedAmong } from "./seals";
+import { ifRowEdited, signedAmong, statusColumn } from "./seals";
 import { itemKeyOf, orderColumn, type Side } from "./sides";
 
 /** The items of the lines for which something holds, one after the other. */
@@ -73,12 +73,6 @@ const takes = (lines: number, term: Term, what: string, isTaken: (cell: string) 
   return `IF(${isEmpty(cell)},"",IF(ISNUMBER(${cell}),IF(${isTaken(cell)},"","${TERMS[term]} takes ${what}"),"${TERMS[term]} takes ${what}"))`;
 };
 
-/** A change order before this one that has no total, or says something else than when this one was made: it is summed up here. */
-const notAsBefore = (earlier: Earlier, sealRow: number): string => {
-  const edited = ifRowEdited(sealRow, earlier.sheet, "this was made: take that back, or make this anew");
-  return `IF(ISNUMBER(${earlierAmount(earlier, "total")}),${edited},${quotedText(`"${earlier.sheet}" has no total`)})`;
-};
-
 /** What stands in the way of a total: each thing named, empty text where there is none. */
 export const stops = (
   base: Side,
@@ -97,7 +91,7 @@ export const stops = (
   const isStill = `IF(ISNUMBER(${column("orderChange")}),(${column("orderChange")}=0)*(LEN(${column("priceBase")})=0)*(LEN(${column("priceNow")})=0),0)`;
   const each = [
     ...editedSigned(signed, sealsRow),
-    ...earlier.map((each, index) => notAsBefore(each, sealsRow + signed.length + index)),
+    ...(earlier.length === 0 ? [] : [statusColumn(sealsRow + signed.length, earlier.length)]),
     ...ofLive(now, lines),
     about(
       "the quantity is no number of 0 or more",

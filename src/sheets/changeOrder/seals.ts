@@ -1,10 +1,10 @@
 import { InputError } from "../../../shared/inputError";
 import { a1, a1Range, type Area, type Place } from "../address";
 import { shownAt } from "../contents";
-import { isEmpty } from "../formula";
+import { isEmpty, quotedText } from "../formula";
 import { formula, number, text, type PlannedCell } from "../plan";
 import { ifEdited, sealFormula, sealNow, type SealedBlock } from "../sealedBlock";
-import { amountShown, placeOfAmount, rowOf, type Earlier } from "./earlier";
+import { amountShown, earlierAmount, placeOfAmount, rowOf, type Earlier } from "./earlier";
 import {
   AMOUNTS,
   amountRow,
@@ -17,8 +17,8 @@ import {
 } from "./layout";
 import type { Side } from "./sides";
 
-/** Seals below a change order: whose, the one that was, and the one that is. */
-const SEALS = { of: 0, then: 3, now: 12 } as const;
+/** Seals below a change order: whose, the one that was, the one that is, and what that means. */
+const SEALS = { of: 0, then: 3, now: 12, status: 13 } as const;
 const SEAL_FORMAT = "0";
 /** The label by which a change order's own seal is found. */
 const OWN = "This change order";
@@ -91,6 +91,25 @@ export const unlessEdited = (firstRow: number, rows: number, then: string): stri
   return `IF(SUMPRODUCT((${of(SEALS.then)}<>${of(SEALS.now)})*1)=0,${then},NA())`;
 };
 
+/**
+ * What the rows of some change orders before this one say. It stands beside their seals and not in the check: a formula has its
+ * greatest length, and a contract any number of changes.
+ */
+export const statusColumn = (firstRow: number, rows: number): string =>
+  a1Range({ row: firstRow, column: SEALS.status }, { row: firstRow + rows - 1, column: SEALS.status });
+
+/** Whether a change order before this one has a total, and says what it said when this one was made: it is summed up here. */
+const statusOf = (earlier: Earlier, row: number): PlannedCell => {
+  const edited = ifRowEdited(row, earlier.sheet, "this was made: take that back, or make this anew");
+  const noTotal = quotedText(`"${earlier.sheet}" has no total`);
+  return {
+    row,
+    column: SEALS.status,
+    content: formula(`=IF(ISNUMBER(${earlierAmount(earlier, "total")}),${edited},${noTotal})`),
+    style: "caution",
+  };
+};
+
 /** The row of the first seal, below the section's title and its notes. */
 export const firstSealRow = (sectionRow: number): number => sectionRow + 1 + NOTES.length;
 
@@ -127,15 +146,17 @@ interface SealSection {
   readonly sectionRow: number;
   readonly sheet: string;
   readonly lines: number;
-  /** In the order of their rows. */
-  readonly behind: readonly SealedBlock[];
+  readonly signed: readonly SealedBlock[];
+  readonly earlier: readonly Earlier[];
   /** What still moves is issued under no seal. */
   readonly isDraft: boolean;
 }
 
-/** The seals of what a change order goes by, and its own. */
-export const sealCells = ({ sectionRow, sheet, lines, behind, isDraft }: SealSection): PlannedCell[] => {
+/** The seals of what a change order goes by, signed sheets first, and its own. */
+export const sealCells = (section: SealSection): PlannedCell[] => {
+  const { sectionRow, sheet, lines, signed, earlier, isDraft } = section;
   const first = firstSealRow(sectionRow);
+  const behind = [...signed, ...earlier.map(sealedFigures)];
   return [
     { row: sectionRow, column: SEALS.of, content: text("Seals"), style: "section" },
     { row: sectionRow, column: SEALS.then, content: text("then"), style: "note" },
@@ -147,6 +168,7 @@ export const sealCells = ({ sectionRow, sheet, lines, behind, isDraft }: SealSec
       style: "note",
     })),
     ...behind.flatMap((block, index) => sealRow(first + index, block.sheet, block.seal, sealFormula(block))),
+    ...earlier.map((each, index) => statusOf(each, first + signed.length + index)),
     ...(isDraft ? [] : ownSeal(first + behind.length, sheet, lines)),
   ];
 };

@@ -1,13 +1,15 @@
 import type { Cell } from "../../../../shared/cell";
 import { sealOf } from "../../../../shared/seal";
 import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { changeOrderSheet } from "../../../../src/sheets/changeOrder/changeOrder";
+import { changeOrdersIn } from "../../../../src/sheets/changeOrder/earlier";
 import { issueInFront, type Issued } from "../../../../src/sheets/changeOrder/issue";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
 import { ORDER_HEADINGS } from "../../../../src/sheets/orderSheet/layout";
 import { a1 } from "../../../../src/sheets/address";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
-import { readSigned } from "../../../../src/sheets/signedBase/readSigned";
+import { readSigned, type Signed } from "../../../../src/sheets/signedBase/readSigned";
 import { addressBeside, rowsOf } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 import { smallOrder } from "../../../support/smallOrder";
@@ -174,6 +176,27 @@ describe("what builds on a change order", () => {
     await change(bid, "Signed 2");
     await type(bid, "Change order 1", "panels", 13, 5);
     expect(await checkOf(bid, "Change order 2")).toContain('"Change order 1" was edited since this was made');
+  });
+
+  it("takes no formula longer than Excel's 8,192 characters, though a hundred went before", async () => {
+    const bid = await changed();
+    const contents = await bid.host.contents();
+    const [base, now] = ["Signed 1", "Signed 2"].map((sheet) => readSigned(contents, sheet)) as [
+      Signed,
+      Signed,
+    ];
+    const { cells } = changeOrderSheet({
+      sheetName: "Change order 101",
+      job: "shed",
+      dateSerial: DAY,
+      base,
+      now,
+      earlier: Array.from({ length: 100 }, () => changeOrdersIn(contents)).flat(),
+      whys: [],
+    });
+    const lengths = cells.map(({ content }) => (content?.kind === "formula" ? content.formula.length : 0));
+    expect(Math.max(...lengths)).toBeLessThanOrEqual(8192);
+    expect(cells.filter(({ content }) => content?.kind === "formula").length).toBeGreaterThan(200);
   });
 
   it("names a seal that can't be worked out", async () => {
