@@ -94,5 +94,23 @@ export const PANEL_FIELDS = {
 
 type Fields = typeof PANEL_FIELDS;
 
+/** What functions read of the panel sheet that take the whole of it: they lay panels, and each other field has a name of its own. */
+export const LAYING_FIELDS = [
+  "exposedWidthIn",
+  "exposedHeightIn",
+  "staggerPattern",
+  "gableSetbackIn",
+  "gableFoldIn",
+  "lockFlangeGainIn",
+  "lockLossIn",
+  "cutLossIn",
+  "slantAllowanceIn",
+  "shortestPieceIn",
+  "noBendBands",
+] as const satisfies readonly (keyof Fields)[];
+
 /** The panel in use, read and checked. */
 export type Panel = { readonly [K in keyof Fields]: Fields[K] extends PanelField<infer T> ? T : never };
+
+/** The panel as whatever lays it reads it. */
+export type LaidPanel = Pick<Panel, (typeof LAYING_FIELDS)[number]>;

@@ -1,6 +1,6 @@
 import type { Cell } from "../../shared/cell";
 import { panelBlock } from "../../shared/kinds/panelBlock";
-import type { Panel } from "../../shared/panel";
+import type { LaidPanel } from "../../shared/panel";
 import {
   countOf,
   FEET_RESULT,
@@ -26,7 +26,7 @@ const eaveFt = ({ edges }: Roof, plane: number): number =>
     .reduce((sum, edge) => sum + trueLengthFt(edge), 0);
 
 /** A row a plane. */
-export const roofPlanes = (roof: Roof, panel: Panel | undefined): Cell[][] =>
+export const roofPlanes = (roof: Roof, panel: LaidPanel | undefined): Cell[][] =>
   roof.planes.map((plane) => [
     plane.number,
     sidesInWords(plane.sideNumbers),

@@ -13,3 +13,6 @@ export const isEmpty = (cell: string): string => `LEN(${cell})=0`;
 
 /** `=IF(LEN(C6)=0,"",...)`: the row stays quiet until the cell that makes it a row is filled. */
 export const unlessEmpty = (cell: string, then: string): string => `=IF(${isEmpty(cell)},"",${then})`;
+
+/** Words inside a formula; text of a person's among them can't end the quotes. */
+export const quotedText = (words: string): string => `"${words.replaceAll('"', '""')}"`;

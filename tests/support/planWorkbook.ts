@@ -1,12 +1,13 @@
 import type { Host } from "../../src/hosts/host";
 import { localCatalogue } from "../../src/hosts/local/catalogue";
 import { createHeadlessEngine, type HeadlessEngine } from "../../src/hosts/local/headless";
-import { readArea } from "../../src/sheets/address";
+import { readArea, sheetPrefix } from "../../src/sheets/address";
 import {
   formula,
   number,
   text,
   type Content,
+  type PlannedCell,
   type SheetPlan,
   type WorkbookPlan,
 } from "../../src/sheets/plan";
@@ -58,6 +59,25 @@ export class PlanWorkbook {
     });
   }
 
+  /** As spreadsheets do it: formulas and names follow. */
+  rename(sheet: string, to: string): void {
+    const [from, after] = [sheetPrefix(sheet), sheetPrefix(to)];
+    const followed = (each: SheetPlan): SheetPlan => ({
+      ...each,
+      name: each.name === sheet ? to : each.name,
+      cells: each.cells.map((cell) =>
+        cell.content?.kind === "formula"
+          ? { ...cell, content: formula(cell.content.formula.replaceAll(from, after)) }
+          : cell,
+      ),
+    });
+    this.change({
+      sheets: this.plan.sheets.map(followed),
+      names: this.plan.names.map((name) => (name.sheet === sheet ? { ...name, sheet: to } : name)),
+    });
+    if (this.inFront === sheet) this.inFront = to;
+  }
+
   goTo(sheet: string): void {
     this.inFront = sheet;
   }
@@ -91,7 +111,30 @@ export class PlanWorkbook {
     watch: notHere,
     putPicture: notHere,
     survey: notHere,
-    put: notHere,
+    put: ({ sheet, at, cells }) => {
+      const before = this.plan;
+      const written = cells.flatMap((line, row) =>
+        line.map((cell, column): PlannedCell => ({
+          row: at.row + row,
+          column: at.column + column,
+          content: cell?.content ?? null,
+        })),
+      );
+      const isWritten = ({ row, column }: PlannedCell): boolean =>
+        written.some((cell) => cell.row === row && cell.column === column);
+      this.change({
+        ...before,
+        sheets: before.sheets.map((each) =>
+          each.name === sheet
+            ? { ...each, cells: [...each.cells.filter((cell) => !isWritten(cell)), ...written] }
+            : each,
+        ),
+      });
+      return Promise.resolve(() => {
+        this.change(before);
+        return Promise.resolve();
+      });
+    },
   };
 
   dispose(): void {

@@ -1,3 +1,4 @@
+import { readArea } from "../../src/sheets/address";
 import { changeOrderSheet } from "../../src/sheets/changeOrder/changeOrder";
 import type { Side } from "../../src/sheets/changeOrder/sides";
 import type { Contents } from "../../src/sheets/contents";
@@ -59,9 +60,9 @@ const changedOrder = (): WorkbookPlan => {
       sheets: new Map([...sheets, ...contentsOf({ sheets: frozen, names: [] }).sheets]),
     };
     const live = readLiveOrder(contents, "Order");
-    const sheet = frozenSheet(contents, live, SIGNED_ON);
-    frozen.push(sheet);
-    sides.push({ order: orderOnSigned(sheet.name, live.order), measures: live.measures, isLive: false });
+    const { plan, sealed } = frozenSheet(contents, live, SIGNED_ON);
+    frozen.push(plan);
+    sides.push({ order: orderOnSigned(plan.name, live.order), measures: live.measures, sealed });
   }
   const [base, now] = sides as [Side, Side];
   const change = changeOrderSheet({
@@ -86,6 +87,7 @@ const changedOrder = (): WorkbookPlan => {
       isDraft: false,
     },
     { receivable: "1200", retainage: "=1250", revenue: "4000", tax: "2200" },
+    { sheet: change.name, area: readArea("A5:Q30"), seal: 1 },
   );
   return { sheets: [change, ...frozen, ledger], names: [] };
 };

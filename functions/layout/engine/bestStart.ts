@@ -1,6 +1,6 @@
 import { InputError } from "../../../shared/inputError";
 import { SIDES, type LayoutStart } from "../../../shared/layoutStart";
-import type { Panel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/panel";
 import { tallyCache, type CourseTally } from "./courseTally";
 import type { Plane } from "./face";
 import { firstJointIn } from "./joints";
@@ -29,7 +29,7 @@ export interface BestStart extends WeighedStart {
   readonly choices: number;
 }
 
-const weigh = (tallies: readonly CourseTally[], start: LayoutStart, panel: Panel): WeighedStart => {
+const weigh = (tallies: readonly CourseTally[], start: LayoutStart, panel: LaidPanel): WeighedStart => {
   const pieces = tallies.flatMap((tally) => tally.pieces);
   const whole = tallies.reduce((sum, tally) => sum + tally.whole, 0);
   return {
@@ -57,7 +57,7 @@ const refuseTooMuch = (choices: number, courses: number): void => {
  */
 export function* searchBestStart(
   plane: Plane,
-  panel: Panel,
+  panel: LaidPanel,
 ): Generator<SearchProgress, BestStart, undefined> {
   const choices = choicesOf(panel);
   let best: WeighedStart | undefined;
@@ -77,7 +77,7 @@ export function* searchBestStart(
 }
 
 /** The best start, found in one go. */
-export const bestStart = (plane: Plane, panel: Panel): BestStart => {
+export const bestStart = (plane: Plane, panel: LaidPanel): BestStart => {
   const search = searchBestStart(plane, panel);
   for (;;) {
     const step = search.next();

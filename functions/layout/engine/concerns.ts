@@ -1,6 +1,6 @@
 import { writeInches } from "../../../shared/lengthText";
 import type { Side } from "../../../shared/layoutStart";
-import type { Panel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/panel";
 import { lengthOf, type CutPiece } from "./piece";
 import type { Strip } from "./strips";
 import { isVertical, type Flank } from "./trapezoid";
@@ -32,7 +32,7 @@ export const concernInWords = ({ about, lengthIn, limitsIn }: Concern): string =
 /** Each end that keeps no lock may have the panel's lock opened flat there. */
 const openedLocks = { near: 1, far: 1, neither: 2, both: 0 } as const;
 
-const sizeConcerns = (piece: CutPiece, panel: Panel): Concern[] => {
+const sizeConcerns = (piece: CutPiece, panel: LaidPanel): Concern[] => {
   const [coverIn, blankIn] = [lengthOf(piece.cover), lengthOf(piece.blank)];
   const mostIn = panel.exposedWidthIn + openedLocks[piece.keeps] * panel.lockFlangeGainIn;
   const concerns: Concern[] = [];
@@ -59,7 +59,7 @@ const linesAt = (flank: Flank, outward: 1 | -1, foldIn: number): Line[] => {
 };
 
 /** A band is open: a bend on its very edge is good. */
-const bandConcerns = (piece: CutPiece, panel: Panel, side: Side): Concern[] => {
+const bandConcerns = (piece: CutPiece, panel: LaidPanel, side: Side): Concern[] => {
   if (panel.noBendBands.length === 0) return [];
   const { fromIn, toIn } = piece.panelPlace;
   const lines = piece.shapes.flatMap(({ near, far }) => [
@@ -76,13 +76,13 @@ const bandConcerns = (piece: CutPiece, panel: Panel, side: Side): Concern[] => {
 };
 
 /** What is wrong with a piece. The panel's left lock is its near one where the courses start at the left. */
-export const pieceConcerns = (piece: CutPiece, panel: Panel, side: Side): Concern[] => [
+export const pieceConcerns = (piece: CutPiece, panel: LaidPanel, side: Side): Concern[] => [
   ...sizeConcerns(piece, panel),
   ...bandConcerns(piece, panel, side),
 ];
 
 /** What is wrong with a course as a whole: the top one may show too little, and a narrow one may be left bare. */
-export const courseConcerns = ({ lowIn, highIn, bareWidthIn }: Strip, panel: Panel): Concern[] => {
+export const courseConcerns = ({ lowIn, highIn, bareWidthIn }: Strip, panel: LaidPanel): Concern[] => {
   const lengthIn = highIn - lowIn;
   const isThin = panel.exposedHeightIn - lengthIn > HAIR_IN && panel.shortestPieceIn - lengthIn > HAIR_IN;
   return [

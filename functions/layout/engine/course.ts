@@ -1,4 +1,4 @@
-import type { Panel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/panel";
 import { connectedParts, joinStacked } from "./parts";
 import { cutPiece, type CutPiece } from "./piece";
 import type { Span, Strip } from "./strips";
@@ -66,13 +66,13 @@ const placesToCut = (
   return [...places].sort((a, b) => a - b);
 };
 
-const cutsAt = (place: number, { covered }: Strip, span: Span, panel: Panel): PlacedCut[] =>
+const cutsAt = (place: number, { covered }: Strip, span: Span, panel: LaidPanel): PlacedCut[] =>
   connectedParts(joinStacked(covered.flatMap((shape) => clip(shape, span.fromIn, span.toIn, "joint"))))
     .map((shapes) => ({ place, piece: cutPiece(shapes, span, panel) }))
     .sort((a, b) => a.piece.cover.fromIn - b.piece.cover.fromIn);
 
 /** Lays one course: every panel that fits whole, and a piece wherever the roof hangs together within a panel's place. */
-export const layCourse = (strip: Strip, firstJointIn: number, panel: Panel): LaidCourse => {
+export const layCourse = (strip: Strip, firstJointIn: number, panel: LaidPanel): LaidCourse => {
   const widthIn = panel.exposedWidthIn;
   const wholeRuns = strip.wholeSpans
     .map((span) => wholeRun(span, firstJointIn, widthIn))

@@ -1,5 +1,5 @@
 import type { Side } from "../../../shared/layoutStart";
-import type { Panel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/panel";
 import { courseConcerns, pieceConcerns } from "./concerns";
 import { layCourse, type LaidCourse } from "./course";
 import { reusable, type Reusable } from "./piece";
@@ -12,7 +12,7 @@ export interface CourseTally {
   readonly pieces: readonly Reusable[];
 }
 
-const tallyOf = ({ strip, wholeRuns, cuts }: LaidCourse, panel: Panel, side: Side): CourseTally => ({
+const tallyOf = ({ strip, wholeRuns, cuts }: LaidCourse, panel: LaidPanel, side: Side): CourseTally => ({
   whole: wholeRuns.reduce((sum, { count }) => sum + count, 0),
   warnings: cuts.reduce(
     (sum, { piece }) => sum + pieceConcerns(piece, panel, side).length,
@@ -22,7 +22,10 @@ const tallyOf = ({ strip, wholeRuns, cuts }: LaidCourse, panel: Panel, side: Sid
 });
 
 /** Many starts give a course the same first joint, so each course is laid once for each place of its first joint. */
-export const tallyCache = (panel: Panel, side: Side): ((strip: Strip, jointIn: number) => CourseTally) => {
+export const tallyCache = (
+  panel: LaidPanel,
+  side: Side,
+): ((strip: Strip, jointIn: number) => CourseTally) => {
   const known = new Map<string, CourseTally>();
   return (strip, jointIn) => {
     const key = `${strip.course} ${jointIn}`;

@@ -1,6 +1,6 @@
 import { InputError } from "../../../shared/inputError";
 import type { LayoutStart } from "../../../shared/layoutStart";
-import type { Panel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/panel";
 import { checkOpenings } from "./checkOpenings";
 import { layCourse, type LaidCourse } from "./course";
 import { faceOf, type Face, type Plane } from "./face";
@@ -12,7 +12,7 @@ const MOST_COURSES = 2000;
 const MOST_PLACES = 200_000;
 
 /** The plane as it is laid from one side, checked. */
-export const checkedFace = (plane: Plane, side: LayoutStart["side"], panel: Panel): Face => {
+export const checkedFace = (plane: Plane, side: LayoutStart["side"], panel: LaidPanel): Face => {
   const face = faceOf(plane, side);
   const courses = face.heightIn / panel.exposedHeightIn;
   if (!(courses <= MOST_COURSES))
@@ -27,7 +27,7 @@ export const checkedFace = (plane: Plane, side: LayoutStart["side"], panel: Pane
 };
 
 /** Lays every course of a face. */
-export const layCourses = (face: Face, panel: Panel, start: LayoutStart): LaidCourse[] => {
+export const layCourses = (face: Face, panel: LaidPanel, start: LayoutStart): LaidCourse[] => {
   checkStep(start, panel);
   return stripsOf(face, panel).map((strip) =>
     layCourse(strip, firstJointIn(strip.course, start, panel), panel),

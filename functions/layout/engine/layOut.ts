@@ -1,5 +1,5 @@
 import type { LayoutStart } from "../../../shared/layoutStart";
-import type { Panel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/panel";
 import type { Place, Plane } from "./face";
 import { checkedFace, layCourses } from "./layCourses";
 import type { Layout } from "./listing";
@@ -25,7 +25,7 @@ const total = (numbers: readonly number[]): number => numbers.reduce((sum, numbe
  * - A piece keeps the lock of each joint that it reaches. A panel is laid neither flipped nor turned, so the rest of a
  *   piece that keeps one lock can only become a piece that keeps the other, or none (see `matchPieces`).
  */
-export const layOut = (plane: Plane, panel: Panel, start: LayoutStart, reuse: boolean): Layout => {
+export const layOut = (plane: Plane, panel: LaidPanel, start: LayoutStart, reuse: boolean): Layout => {
   const face = checkedFace(plane, start.side, panel);
   const laid = layCourses(face, panel, start);
   const pieces = laid.flatMap(({ cuts }) => cuts.map(({ piece }) => reusable(piece)));

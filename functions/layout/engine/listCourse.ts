@@ -1,5 +1,5 @@
 import type { Side } from "../../../shared/layoutStart";
-import type { Panel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/panel";
 import { panelSpan, type LaidCourse, type PlacedCut } from "./course";
 import { concernInWords, courseConcerns, pieceConcerns } from "./concerns";
 import type { ListedCourse, ListedCut, ListedEnd } from "./listing";
@@ -37,7 +37,7 @@ const listEnd = (
   outerCut: PlacedCut | undefined,
   outerWhole: number | undefined,
   isOuter: (cutPlace: number, wholePlace: number) => boolean,
-  panel: Panel,
+  panel: LaidPanel,
 ): ListedEnd | undefined => {
   if (outerCut && (outerWhole === undefined || isOuter(outerCut.place, outerWhole)))
     return { coverIn: lengthOf(outerCut.piece.cover), blankIn: lengthOf(outerCut.piece.blank) };

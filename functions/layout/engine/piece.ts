@@ -1,4 +1,4 @@
-import type { Panel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/panel";
 import type { Span } from "./strips";
 import { farthestIn, nearestIn, type EndKind, type Flank, type Trapezoid } from "./trapezoid";
 import { tidy } from "./precision";
@@ -29,7 +29,7 @@ export interface Reusable {
 export const reusable = ({ blank, keeps }: CutPiece): Reusable => ({ blankIn: lengthOf(blank), keeps });
 
 /** What an end needs beyond what it covers. An opening's edge is cut plain: its flashing covers it. */
-const extraIn = (kind: EndKind, panel: Panel): number => {
+const extraIn = (kind: EndKind, panel: LaidPanel): number => {
   if (kind === "gable") return panel.gableFoldIn;
   return kind === "slant" ? panel.slantAllowanceIn : 0;
 };
@@ -41,7 +41,7 @@ interface End {
 }
 
 /** A piece that meets the next panel at all keeps its lock there; else the flank that needs the longest blank decides. */
-const endOf = (flanks: readonly Flank[], outwardIn: (flank: Flank) => number, panel: Panel): End => {
+const endOf = (flanks: readonly Flank[], outwardIn: (flank: Flank) => number, panel: LaidPanel): End => {
   const ends = flanks.map((flank) => ({
     kind: flank.kind,
     outwardIn: outwardIn(flank) + extraIn(flank.kind, panel),
@@ -56,7 +56,7 @@ const keptLocks = (nearEnd: EndKind, farEnd: EndKind): KeptLocks => {
 };
 
 /** Measures a part of the roof that hangs together within one panel's place. */
-export const cutPiece = (shapes: readonly Trapezoid[], panelPlace: Span, panel: Panel): CutPiece => {
+export const cutPiece = (shapes: readonly Trapezoid[], panelPlace: Span, panel: LaidPanel): CutPiece => {
   const near = endOf(
     shapes.map((shape) => shape.near),
     ({ atLowIn, atHighIn }) => -Math.min(atLowIn, atHighIn),

@@ -1,4 +1,4 @@
-import type { Panel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/panel";
 import type { Reusable } from "./piece";
 import { matchPieces, type Pair } from "./reuse";
 
@@ -12,7 +12,7 @@ export interface Source {
  * Pairs of pieces cut from one panel. An off-cut is the full-height rest of a panel beyond the blank of its first
  * piece, whatever the slant or height of that piece, and serves any course; the kerf and the lock loss come off it.
  */
-export const pairsIn = (pieces: readonly Reusable[], panel: Panel): Pair[] =>
+export const pairsIn = (pieces: readonly Reusable[], panel: LaidPanel): Pair[] =>
   matchPieces(pieces, panel.exposedWidthIn - panel.cutLossIn - panel.lockLossIn);
 
 /** The first of a pair, in the order of laying, opens the panel; the second is its off-cut. */

@@ -1,4 +1,4 @@
-import type { Panel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/panel";
 import { wholeCount } from "../../../shared/rounding";
 import type { Face } from "./face";
 import { slabsBetween, type Crossing, type Slab } from "./slabs";
@@ -45,7 +45,7 @@ const setBack = (roof: Trapezoid, setbackIn: number): Trapezoid[] => {
 };
 
 /** Where a trapezoid is covered at every level. A panel that is bent at a gable isn't whole, so there the span ends short. */
-const fullHeightSpan = (roof: Trapezoid, { gableSetbackIn, gableFoldIn }: Panel): Span => {
+const fullHeightSpan = (roof: Trapezoid, { gableSetbackIn, gableFoldIn }: LaidPanel): Span => {
   const gableIn = gableSetbackIn + (gableFoldIn > 0 ? 2 * HAIR_IN : 0);
   const { near, far } = roof;
   return {
@@ -62,7 +62,7 @@ const inBoth = (some: readonly Span[], others: readonly Span[]): Span[] =>
     .filter(({ fromIn, toIn }) => toIn > fromIn);
 
 /** Cuts the face into the strips of its courses. The top one is as high as what shows. */
-export const stripsOf = (face: Face, panel: Panel): Strip[] => {
+export const stripsOf = (face: Face, panel: LaidPanel): Strip[] => {
   const courseCount = wholeCount(face.heightIn / panel.exposedHeightIn);
   const lineIn = (course: number): number =>
     course === courseCount ? face.heightIn : tidy(course * panel.exposedHeightIn);

@@ -1,5 +1,5 @@
 import type { Side } from "../../../shared/layoutStart";
-import type { Panel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/panel";
 import type { Place } from "./face";
 import type { FacePoint, Ring } from "./listing";
 
@@ -7,7 +7,7 @@ import type { FacePoint, Ring } from "./listing";
 export interface View {
   readonly side: Side;
   readonly widthIn: number;
-  readonly panel: Panel;
+  readonly panel: LaidPanel;
 }
 
 /** The left end of a stretch given from the start side. */

@@ -1,6 +1,7 @@
 import type { PaneHost } from "../paneHost";
 import { ChangeOrderCard } from "./ChangeOrderCard";
 import { FreezeCard } from "./FreezeCard";
+import { IssueCard } from "./IssueCard";
 import { LedgerCard } from "./LedgerCard";
 import { useSheetLists } from "./useSheetLists";
 
@@ -16,6 +17,7 @@ export const ChangeCards = ({ host, isShown }: Props) => {
     <>
       <FreezeCard host={host} />
       <ChangeOrderCard host={host} lists={lists} />
+      <IssueCard host={host} />
       <LedgerCard host={host} lists={lists} />
     </>
   );

@@ -1,7 +1,8 @@
 import { InputError } from "../../../shared/inputError";
 import type { Added, Host } from "../../hosts/host";
 import type { Contents } from "../contents";
-import { chooseOrder, frozenSheet, nextNumbered, readLiveOrder, type LiveOrder } from "../signedBase/freeze";
+import { chooseOrder, frozenSheet, liveOrdersIn, readLiveOrder, type LiveOrder } from "../signedBase/freeze";
+import { nextNumbered } from "../nextNumbered";
 import { isSigned, readSigned } from "../signedBase/readSigned";
 import { orderOnSigned } from "../signedBase/signedBase";
 import type { SheetPlan } from "../plan";
@@ -24,7 +25,8 @@ export interface ChangeOrderChoice {
   readonly dateSerial: number;
 }
 
-const CHANGE_ORDER = "Change order";
+/** A draft takes no number from those that are agreed. */
+const [CHANGE_ORDER, DRAFT] = ["Change order", "Draft change order"];
 
 /** The signed sheets of a workbook, in its order. */
 export const signedSheetsOf = ({ sheets }: Contents): string[] =>
@@ -40,23 +42,54 @@ interface Now {
 }
 
 const signedSide = (contents: Contents, sheet: string): Now => {
-  const { order, measures, from, job } = readSigned(contents, sheet);
-  return { side: { order, measures, isLive: false }, from, job };
+  const { order, measures, sealed, from, job } = readSigned(contents, sheet);
+  return { side: { order, measures, sealed }, from, job };
 };
 
-const liveSide = (contents: Contents, live: LiveOrder, choice: NowChoice, dateSerial: number): Now => {
+const liveSide = (
+  contents: Contents,
+  live: LiveOrder,
+  choice: Exclude<NowChoice, { kind: "signed" }>,
+  dateSerial: number,
+): Now => {
   const { order, measures, job } = live;
   const from = order.sheet;
-  if (choice.kind === "draft") return { side: { order, measures, isLive: true }, from, job };
-  const frozen = frozenSheet(contents, live, dateSerial);
-  return { side: { order: orderOnSigned(frozen.name, order), measures, isLive: false }, from, job, frozen };
+  if (choice.kind === "draft") return { side: { order, measures, sealed: undefined }, from, job };
+  const { plan, sealed } = frozenSheet(contents, live, dateSerial);
+  return { side: { order: orderOnSigned(plan.name, order), measures, sealed }, from, job, frozen: plan };
+};
+
+/** The sheet on which the order of two signed sheets lives still, perhaps under another name; undefined where none can be told. */
+const orderBehind = (contents: Contents, from: readonly string[]): string | undefined => {
+  const [only, ...others] = liveOrdersIn(contents);
+  return from.find((name) => contents.sheets.has(name)) ?? (others.length === 0 ? only : undefined);
 };
 
 /** Why it moved, as far as the order that it was taken from is still in the workbook. */
-const whysOf = (contents: Contents, liveOrder: string, base: Side, now: Side): Why[] =>
-  contents.sheets.has(liveOrder)
-    ? whyItMoved(contents, readLiveOrder(contents, liveOrder).order, base, now)
-    : [];
+const whysOf = (contents: Contents, liveOrder: string | undefined, base: Side, now: Side): Why[] =>
+  liveOrder === undefined
+    ? [
+        {
+          item: "",
+          sentences: ["the order isn't in the workbook any more, so that its inputs can't be followed"],
+        },
+      ]
+    : whyItMoved(contents, readLiveOrder(contents, liveOrder), base, now);
+
+/** What stands for now, and the sheet on which the order lives. */
+const nowOf = (
+  contents: Contents,
+  baseFrom: string,
+  { now, dateSerial }: ChangeOrderChoice,
+  inFront: string,
+): { now: Now; liveOrder: string | undefined } => {
+  if (now.kind === "signed") {
+    const signed = signedSide(contents, now.sheet);
+    return { now: signed, liveOrder: orderBehind(contents, [baseFrom, signed.from]) };
+  }
+  const liveOrder = contents.sheets.has(baseFrom) ? baseFrom : chooseOrder(contents, inFront);
+  return { now: liveSide(contents, readLiveOrder(contents, liveOrder), now, dateSerial), liveOrder };
+};
 
 /** Adds a change order to a workbook, and where it was asked for the sheet that freezes what it goes by. */
 export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Promise<Added> => {
@@ -64,15 +97,8 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   if (choice.now.kind === "signed" && choice.now.sheet === choice.base)
     throw new InputError(`Base and now are both "${choice.base}": nothing can have changed.`);
   const base = readSigned(contents, choice.base);
-  const baseSide: Side = { order: base.order, measures: base.measures, isLive: false };
-  const liveName =
-    contents.sheets.has(base.from) || choice.now.kind === "signed"
-      ? base.from
-      : chooseOrder(contents, inFront);
-  const now =
-    choice.now.kind === "signed"
-      ? signedSide(contents, choice.now.sheet)
-      : liveSide(contents, readLiveOrder(contents, liveName), choice.now, choice.dateSerial);
+  const baseSide: Side = base;
+  const { now, liveOrder } = nowOf(contents, base.from, choice, inFront);
   if (itemsOf(baseSide, now.side).length === 0)
     throw new InputError(
       `Neither "${choice.base}" nor "${now.side.order.sheet}" orders anything. Nothing was written.`,
@@ -81,13 +107,13 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   const earlier = changeOrdersOf(contents, base.from);
   refuseOffChain(earlier, choice.base);
   const sheet = changeOrderSheet({
-    sheetName: nextNumbered(CHANGE_ORDER, [...contents.sheets.keys()]),
+    sheetName: nextNumbered(now.side.sealed ? CHANGE_ORDER : DRAFT, contents),
     job: now.job,
     dateSerial: choice.dateSerial,
     base: baseSide,
     now: now.side,
     earlier,
-    whys: whysOf(contents, liveName, baseSide, now.side),
+    whys: whysOf(contents, liveOrder, baseSide, now.side),
   });
   const sheets = [sheet, ...(now.frozen ? [now.frozen] : [])];
   const undo = await host.write({ sheets, names: [] });

@@ -14,6 +14,7 @@ import {
   termCell,
   type Amount,
 } from "./layout";
+import { unlessEdited } from "./seals";
 
 const MONEY = "#,##0.00;-#,##0.00";
 const TOTALS: readonly Amount[] = ["total", "toDate", "contractNow"];
@@ -21,7 +22,11 @@ const TOTALS: readonly Amount[] = ["total", "toDate", "contractNow"];
 const sumOf = (cells: readonly string[]): string => (cells.length === 0 ? "0" : cells.join("+"));
 
 /** What each amount is worked out by; every one is whole cents, half a cent away from zero. */
-const formulasOf = (lines: number, earlier: readonly Earlier[]): Record<Amount, string> => {
+const formulasOf = (
+  lines: number,
+  earlier: readonly Earlier[],
+  sealsOfEarlier: number,
+): Record<Amount, string> => {
   const amount = (of: Amount): string => amountCell(lines, of);
   const [material, labor] = (["material", "labor"] as const).map((column) => changeColumn(lines, column)) as [
     string,
@@ -30,17 +35,22 @@ const formulasOf = (lines: number, earlier: readonly Earlier[]): Record<Amount, 
   const [overhead, profit, taxRate] = (["overheadRate", "profitRate", "taxRate"] as const).map((term) =>
     termCell(lines, term),
   ) as [string, string, string];
+  /** Of whole columns only: a sum that passes over a line would look like the sum of all. */
+  const ifWhole = (column: string, then: string): string => `IF(COUNT(${column})=${lines},${then},NA())`;
   const part = (column: string, sign: ">" | "<"): string =>
-    `ROUND(SUMPRODUCT((${column}${sign}0)*${column}),2)`;
+    ifWhole(column, `ROUND(SUMPRODUCT((${column}${sign}0)*${column}),2)`);
   const onDeductions = (then: string): string =>
     `IF(${termCell(lines, "deductions")}="${GIVEN_BACK}",${then},0)`;
   const share = (rate: string, ...of: Amount[]): string => `ROUND((${of.map(amount).join("+")})*${rate},2)`;
   const taxable = changeColumn(lines, "taxable");
-  const taxOnTotal = `ROUND(SUMPRODUCT((${taxable}="yes")*${material})*${taxRate},2)`;
+  const taxOnLines = ifWhole(changeColumn(lines, "tax"), `ROUND(SUM(${changeColumn(lines, "tax")}),2)`);
+  const taxOnTotal = ifWhole(material, `ROUND(SUMPRODUCT((${taxable}="yes")*${material})*${taxRate},2)`);
   const contract = termCell(lines, "contract");
   const ifContract = (then: string): string => `IF(${isEmpty(contract)},"",${then})`;
   const costs = `${amount("materialAdded")}:${amount("tax")}`;
   const check = a1({ row: CHECK_ROW, column: 0 });
+  /** What was edited is summed up nowhere. */
+  const ofEarlier = (sum: string): string => unlessEdited(sealsOfEarlier, earlier.length, sum);
   return {
     materialAdded: part(material, ">"),
     materialDeducted: part(material, "<"),
@@ -50,20 +60,26 @@ const formulasOf = (lines: number, earlier: readonly Earlier[]): Record<Amount, 
     overheadDeducted: onDeductions(share(overhead, "materialDeducted", "laborDeducted")),
     profitAdded: share(profit, "materialAdded", "laborAdded", "overheadAdded"),
     profitDeducted: onDeductions(share(profit, "materialDeducted", "laborDeducted", "overheadDeducted")),
-    tax: `IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",ROUND(SUM(${changeColumn(lines, "tax")}),2),${taxOnTotal})`,
+    tax: `IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${taxOnLines},${taxOnTotal})`,
     total: `IF(${isEmpty(check)},ROUND(SUM(${costs}),2),NA())`,
-    before: `ROUND(${sumOf(earlier.map((each) => earlierAmount(each, "total")))},2)`,
+    before: ofEarlier(`ROUND(${sumOf(earlier.map((each) => earlierAmount(each, "total")))},2)`),
     toDate: `ROUND(${amount("before")}+${amount("total")},2)`,
     contractBefore: ifContract(`ROUND(${contract}+${amount("before")},2)`),
     contractNow: ifContract(`ROUND(${contract}+${amount("toDate")},2)`),
     retainage: `ROUND(${amount("total")}*${termCell(lines, "retainageRate")},2)`,
-    daysToDate: sumOf([...earlier.map((each) => earlierTerm(each, "days")), termCell(lines, "days")]),
+    daysToDate: ofEarlier(
+      sumOf([...earlier.map((each) => earlierTerm(each, "days")), termCell(lines, "days")]),
+    ),
   };
 };
 
-/** What the change comes to, from its lines to the new contract sum. */
-export const amountCells = (lines: number, earlier: readonly Earlier[]): PlannedCell[] => {
-  const formulas = formulasOf(lines, earlier);
+/** What the change comes to, from its lines to the new contract sum. `sealsOfEarlier` is the first row of the seals of those before. */
+export const amountCells = (
+  lines: number,
+  earlier: readonly Earlier[],
+  sealsOfEarlier: number,
+): PlannedCell[] => {
+  const formulas = formulasOf(lines, earlier, sealsOfEarlier);
   return (Object.keys(AMOUNTS) as Amount[]).flatMap((amount): PlannedCell[] => {
     const row = amountRow(lines, amount);
     return [

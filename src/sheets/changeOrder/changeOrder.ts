@@ -14,6 +14,7 @@ import {
   type ChangeColumn,
 } from "./layout";
 import { changeLines } from "./lines";
+import { firstSealRow, sealCells, signedAmong } from "./seals";
 import { itemsOf, type Side } from "./sides";
 import { termCells } from "./terms";
 import type { Why } from "./why";
@@ -31,8 +32,12 @@ export interface ChangeOrderOptions {
 
 const SIGNATURE = "_".repeat(34);
 
-const head = ({ sheetName, job, base, now, earlier }: ChangeOrderOptions, lines: number): PlannedCell[] => {
-  const moves = now.isLive ? ", which still moves: a draft until it is frozen" : "";
+const head = (
+  { sheetName, job, base, now, earlier }: ChangeOrderOptions,
+  lines: number,
+  sealsRow: number,
+): PlannedCell[] => {
+  const moves = now.sealed ? "" : ", which still moves: a draft until it is frozen";
   return [
     { row: 0, column: 0, content: text(job === "" ? sheetName : `${sheetName}: ${job}`), style: "title" },
     {
@@ -41,7 +46,12 @@ const head = ({ sheetName, job, base, now, earlier }: ChangeOrderOptions, lines:
       content: text(`Base: "${base.order.sheet}". Now: "${now.order.sheet}"${moves}.`),
       style: "note",
     },
-    { row: CHECK_ROW, column: 0, content: formula(`=${stops(base, now, lines, earlier)}`), style: "caution" },
+    {
+      row: CHECK_ROW,
+      column: 0,
+      content: formula(`=${stops(base, now, lines, earlier, sealsRow)}`),
+      style: "caution",
+    },
     ...(Object.keys(CHANGE) as ChangeColumn[]).map((column): PlannedCell => ({
       row: FIRST_LINE_ROW - 1,
       column: CHANGE[column],
@@ -86,13 +96,17 @@ export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
   const items = itemsOf(base, now);
   const lines = items.length;
   const why = whyRow(lines);
-  const signatureRow = why + whys.flatMap(({ sentences }) => sentences).length + 3;
+  const sectionRow = why + whys.flatMap(({ sentences }) => sentences).length + 2;
+  const sealsRow = firstSealRow(sectionRow);
+  const signed = signedAmong([base, now]);
+  const signatureRow = sealsRow + signed.length + earlier.length + 3;
   const cells: PlannedCell[] = [
-    ...head(options, lines),
+    ...head(options, lines, sealsRow),
     ...changeLines(items, base, now),
     ...termCells(lines, dateSerial, earlier),
-    ...amountCells(lines, earlier),
+    ...amountCells(lines, earlier, sealsRow + signed.length),
     ...whyCells(why, whys),
+    ...sealCells({ sectionRow, sheet: options.sheetName, lines, signed, earlier, isDraft: !now.sealed }),
     ...signatures(signatureRow),
     ...cautionCells(signatureRow + 2),
   ];
@@ -100,7 +114,7 @@ export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
     name: options.sheetName,
     print: "one page, landscape",
     frozenRows: FIRST_LINE_ROW,
-    columnWidths: [150, 84, 60, 104, 70, 66, 60, 66, 66, 92, 70, 70, 100, 66, 80, 64, 70, 150, 60],
+    columnWidths: [150, 84, 60, 135, 70, 66, 60, 66, 66, 92, 70, 70, 135, 66, 80, 64, 70, 150, 60],
     rowHeights: rowHeightsOf(cells),
     cells,
   };

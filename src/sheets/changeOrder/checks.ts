@@ -1,7 +1,6 @@
-import { AS_SIGNED } from "../signedBase/layout";
-import { statusCell } from "../signedBase/readSigned";
 import { isEmpty } from "../formula";
-import { earlierAmount, type Earlier } from "./earlier";
+import type { SealedBlock } from "../sealedBlock";
+import type { Earlier } from "./earlier";
 import {
   changeColumn,
   EACH_LINE,
@@ -14,6 +13,7 @@ import {
   type ChangeColumn,
   type Term,
 } from "./layout";
+import { ifRowEdited, signedAmong, statusColumn } from "./seals";
 import { itemKeyOf, orderColumn, type Side } from "./sides";
 
 /** The items of the lines for which something holds, one after the other. */
@@ -23,14 +23,9 @@ const itemsWhere = (items: string, condition: string): string =>
 /** A sentence about items, quiet where there are none. */
 const about = (sentence: string, items: string): string => `IF(LEN(${items})=0,"","${sentence}: "&${items})`;
 
-const quoted = (name: string): string => name.replaceAll('"', '""');
-
-const edited = ({ order, isLive }: Side): string[] =>
-  isLive
-    ? []
-    : [
-        `IF(${statusCell(order.sheet)}="${AS_SIGNED}","","""${quoted(order.sheet)}"" was edited since it was signed")`,
-      ];
+/** What was signed and is not as it was; the first seals are theirs. */
+const editedSigned = (signed: readonly SealedBlock[], sealsRow: number): string[] =>
+  signed.map(({ sheet }, index) => ifRowEdited(sealsRow + index, sheet, "it was signed"));
 
 /** For each of some items 1 where a column of items has it, letter by letter; MATCH would take `*` and `?` for any text. */
 const isIn = (column: string, items: string): string => {
@@ -46,8 +41,8 @@ const isRepeated = (items: string): string => {
 };
 
 /** A live order may gain lines, or have one twice, after this sheet was made. */
-const ofLive = ({ order, isLive }: Side, lines: number): string[] => {
-  if (!isLive) return [];
+const ofLive = ({ order, sealed }: Side, lines: number): string[] => {
+  if (sealed) return [];
   const items = orderColumn(order, "item");
   const toOrder = orderColumn(order, "toOrder");
   const isOrdered = `IF(ISNUMBER(${toOrder}),IF(${toOrder}>0,1,0),0)`;
@@ -78,12 +73,15 @@ const takes = (lines: number, term: Term, what: string, isTaken: (cell: string) 
   return `IF(${isEmpty(cell)},"",IF(ISNUMBER(${cell}),IF(${isTaken(cell)},"","${TERMS[term]} takes ${what}"),"${TERMS[term]} takes ${what}"))`;
 };
 
-/** An error in a change order before this one is an error in what is summed up here. */
-const inError = (earlier: Earlier): string =>
-  `IF(ISNUMBER(${earlierAmount(earlier, "total")}),"","""${quoted(earlier.sheet)}"" has no total")`;
-
 /** What stands in the way of a total: each thing named, empty text where there is none. */
-export const stops = (base: Side, now: Side, lines: number, earlier: readonly Earlier[]): string => {
+export const stops = (
+  base: Side,
+  now: Side,
+  lines: number,
+  earlier: readonly Earlier[],
+  sealsRow: number,
+): string => {
+  const signed = signedAmong([base, now]);
   const column = (of: ChangeColumn): string => changeColumn(lines, of);
   const [items, taxable] = [column("item"), column("taxable")];
   const noAmount = (of: ChangeColumn): string => `IF(ISNUMBER(${column(of)}),IF(${column(of)}<0,1,0),1)`;
@@ -92,9 +90,8 @@ export const stops = (base: Side, now: Side, lines: number, earlier: readonly Ea
   /** What has no price on either side and is ordered as before comes to nothing. */
   const isStill = `IF(ISNUMBER(${column("orderChange")}),(${column("orderChange")}=0)*(LEN(${column("priceBase")})=0)*(LEN(${column("priceNow")})=0),0)`;
   const each = [
-    ...edited(base),
-    ...edited(now),
-    ...earlier.map(inError),
+    ...editedSigned(signed, sealsRow),
+    ...(earlier.length === 0 ? [] : [statusColumn(sealsRow + signed.length, earlier.length)]),
     ...ofLive(now, lines),
     about(
       "the quantity is no number of 0 or more",

@@ -1,4 +1,5 @@
 import type { Cell } from "../../../shared/cell";
+import { InputError } from "../../../shared/inputError";
 import { absoluteA1, sheetPrefix } from "../address";
 import { shownAt, type Contents, type SheetContents } from "../contents";
 import { isSigned } from "../signedBase/readSigned";
@@ -25,7 +26,8 @@ export interface Earlier {
   readonly isDraft: boolean;
 }
 
-const rowOf = ({ cells }: SheetContents, column: number, label: string): number =>
+/** The row of a label; -1 where there is none. */
+export const rowOf = ({ cells }: SheetContents, column: number, label: string): number =>
   cells.findIndex((line) => line[column] === label);
 
 const termRowOn = (sheet: SheetContents, term: Term): number => rowOf(sheet, TERM_COLUMNS.label, TERMS[term]);
@@ -57,12 +59,23 @@ export const changeOrdersIn = (workbook: Contents): Earlier[] =>
 export const agreedChangeOrdersIn = (workbook: Contents): Earlier[] =>
   changeOrdersIn(workbook).filter(({ isDraft }) => !isDraft);
 
+/** A change order by its name, to be issued or posted: refuses a draft. */
+export const agreedChangeOrder = (workbook: Contents, name: string, to: "issue" | "post"): Earlier => {
+  const change = changeOrdersIn(workbook).find(({ sheet }) => sheet === name);
+  if (!change) throw new InputError(`There is no change order "${name}" in the workbook.`);
+  if (change.isDraft)
+    throw new InputError(
+      `"${name}" is a draft: its order still moves. Make a change order that freezes it, and ${to} that. Nothing was written.`,
+    );
+  return change;
+};
+
 const termPlace = ({ contents }: Earlier, term: Term) => ({
   row: termRowOn(contents, term),
   column: TERM_COLUMNS.value,
 });
 
-const amountPlace = ({ contents }: Earlier, amount: Amount) => ({
+export const placeOfAmount = ({ contents }: Earlier, amount: Amount) => ({
   row: rowOf(contents, AMOUNT_COLUMNS.label, AMOUNTS[amount]),
   column: AMOUNT_COLUMNS.value,
 });
@@ -73,10 +86,10 @@ export const earlierTerm = (earlier: Earlier, term: Term): string =>
 
 /** An amount's cell, as another sheet calls it. */
 export const earlierAmount = (earlier: Earlier, amount: Amount): string =>
-  `${sheetPrefix(earlier.sheet)}${absoluteA1(amountPlace(earlier, amount))}`;
+  `${sheetPrefix(earlier.sheet)}${absoluteA1(placeOfAmount(earlier, amount))}`;
 
 export const termShown = (earlier: Earlier, term: Term): Cell =>
   shownAt(earlier.contents, termPlace(earlier, term));
 
 export const amountShown = (earlier: Earlier, amount: Amount): Cell =>
-  shownAt(earlier.contents, amountPlace(earlier, amount));
+  shownAt(earlier.contents, placeOfAmount(earlier, amount));

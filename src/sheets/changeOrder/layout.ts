@@ -47,6 +47,8 @@ export const CHANGE_HEADINGS: Readonly<Record<ChangeColumn, string>> = {
 };
 
 export const CHECK_ROW = 2;
+/** Below the check: whether an issued change order is as it was. */
+export const STATUS_ROW = 3;
 export const FIRST_LINE_ROW = 5;
 
 export const changeCell = (row: number, column: ChangeColumn): string => a1({ row, column: CHANGE[column] });

@@ -14,6 +14,8 @@ import { buysUnlike, lookUp, type Item, type Side } from "./sides";
 const MONEY = "#,##0.00;-#,##0.00";
 /** As many places as it has: most are whole. */
 const COUNT = "General";
+/** Of a difference: what lies beyond is binary floating point, which programs show and seal in unlike ways. */
+const DECIMALS = 6;
 const FORMATS: Partial<Record<ChangeColumn, string>> = {
   neededBase: COUNT,
   neededNow: COUNT,
@@ -43,6 +45,8 @@ const lineCells = (item: Item, index: number, lines: number, base: Side, now: Si
   const isUnlike = `IF(${before}>0,IF(${after}>0,${buysUnlike(base.order, now.order, row)},FALSE),FALSE)`;
   const isSame = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
   const isStill = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},${isEmpty(at("priceBase"))},${isEmpty(at("priceNow"))})`;
+  /** Packs that are unlike come to no money: what isn't known isn't shown. */
+  const unlessUnlike = (money: string): Content => formula(`=IF(ISTEXT(${at("orderChange")}),"",${money})`);
   const lineTax = `IF(${at("taxable")}="yes",ROUND(${at("material")}*${termCell(lines, "taxRate")},2),0)`;
   const results: Partial<Record<ChangeColumn, Content>> = {
     item: text(item.item),
@@ -50,19 +54,19 @@ const lineCells = (item: Item, index: number, lines: number, base: Side, now: Si
     unit: text(item.unit),
     neededBase: found(base, "needed", "0"),
     neededNow: found(now, "needed", "0"),
-    neededChange: formula(`=${at("neededNow")}-${at("neededBase")}`),
+    neededChange: formula(`=ROUND(${at("neededNow")}-${at("neededBase")},${DECIMALS})`),
     orderUnit: text(item.orderUnit),
     orderBase: found(base, "toOrder", "0"),
     orderNow: found(now, "toOrder", "0"),
-    orderChange: formula(`=IF(${isUnlike},"${UNLIKE_PACKS}",${after}-${before})`),
+    orderChange: formula(`=IF(${isUnlike},"${UNLIKE_PACKS}",ROUND(${after}-${before},${DECIMALS}))`),
     priceBase: found(base, "price", '""'),
     priceNow: found(now, "price", '""'),
     // What has no price and stays as it was comes to nothing.
-    material: formula(
-      `=IF(${isStill},0,ROUND(${extended(after, at("priceNow"))}-${extended(before, at("priceBase"))},2))`,
+    material: unlessUnlike(
+      `IF(${isStill},0,ROUND(${extended(after, at("priceNow"))}-${extended(before, at("priceBase"))},2))`,
     ),
-    labor: formula(`=ROUND(${at("orderChange")}*${at("laborEach")},2)`),
-    tax: formula(`=IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${lineTax},0)`),
+    labor: unlessUnlike(`ROUND(${at("orderChange")}*${at("laborEach")},2)`),
+    tax: unlessUnlike(`IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${lineTax},0)`),
   };
   return (Object.keys(CHANGE) as ChangeColumn[]).map((column): PlannedCell => {
     const numberFormat = FORMATS[column];

@@ -29,6 +29,8 @@ const plain = (value: Measure["value"]): string =>
   typeof value === "number" ? String(Number(value.toPrecision(DIGITS))) : String(value);
 
 const PITCH = /\bpitch\b/i;
+const SHARE = /^waste$/i;
+const PRICE = /\bprice\b/i;
 
 const isPitch = ({ heading, row }: MeasureKey): boolean => PITCH.test(heading || row);
 
@@ -47,14 +49,24 @@ export const valueAsRead = (measure: Measure): Measure["value"] => {
 /** A value as a person says it: `18' 0"`, `6 in 12`, `24 in`. */
 export const valueInWords = (measure: Measure | undefined): string => {
   if (!measure) return "blank";
-  const { value, unit } = measure;
+  const { value, unit, row, heading } = measure;
   if (unit === "ft") return asTape(value);
-  if (typeof value === "number" && isPitch(measure)) return `${plain(value)} in 12`;
-  return typeof value === "number" && unit !== "" ? `${plain(value)} ${unit}` : plain(value);
+  if (typeof value !== "number") return plain(value);
+  if (isPitch(measure)) return `${plain(value)} in 12`;
+  if (SHARE.test(heading)) return `${plain(value * 100)}%`;
+  const name = `${row} ${heading}`;
+  if (PRICE.test(name)) return value.toFixed(2);
+  // `clips per panel` names its unit.
+  return unit === "" || name.split(/\W+/).includes(unit) ? plain(value) : `${plain(value)} ${unit}`;
 };
 
 /** Headings that need other words once they stand in a sentence. */
-const WORDS: Readonly<Record<string, string>> = { "slope, if taped": "slope length", value: "" };
+const WORDS: Readonly<Record<string, string>> = {
+  "slope, if taped": "slope length",
+  "tail, sloped": "sloped tail",
+  "chimney or pipe": "",
+  value: "",
+};
 
 /** `Slope, if taped` of `Plane B` as `slope length`; nothing where the row's name says it all. */
 export const headingInWords = ({ heading }: Pick<MeasureKey, "heading">): string => {

@@ -3,14 +3,15 @@ import { a1, absoluteA1, sheetPrefix } from "../address";
 import { isEmpty } from "../formula";
 import type { OrderColumn } from "../orderSheet/layout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
+import type { SealedBlock } from "../sealedBlock";
 import type { Measure } from "../trace/measures";
 
 /** One of the two orders that a change order compares. */
 export interface Side {
   readonly order: ReadOrder;
   readonly measures: readonly Measure[];
-  /** It still moves; a signed one doesn't. */
-  readonly isLive: boolean;
+  /** What its seal covers; undefined where it still moves. */
+  readonly sealed: SealedBlock | undefined;
 }
 
 /** A line of the change order before any figure: who it is, and what it is counted in. */

@@ -1,13 +1,15 @@
 import { itemKey } from "../../../shared/kinds/orderLines";
 import type { Contents } from "../contents";
-import { ORDER, ORDER_HEADINGS } from "../orderSheet/layout";
+import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/layout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
+import type { LiveOrder } from "../signedBase/freeze";
 import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measures";
 import { traceBack, type Spot } from "../trace/trace";
 import { countInWords, headingInWords, valueAsRead, valueInWords } from "./measureWords";
+import { matchNames, rowKey } from "./sameNames";
 import type { Side } from "./sides";
 
-/** Why the quantity of an item moved, a sentence for each thing that did. */
+/** Why the quantity or the price of an item moved, a sentence for each thing that did. */
 export interface Why {
   readonly item: string;
   readonly sentences: readonly string[];
@@ -39,6 +41,7 @@ interface Scope {
   readonly order: string;
   readonly base: Known;
   readonly now: Known;
+  readonly formerNames: ReadonlyMap<string, string>;
 }
 
 /** The edge that a trim follows; undefined for what is no trim. */
@@ -65,7 +68,7 @@ const otherRuns = ({ contents, base, now }: Scope, item: string): ((spot: Spot) 
 /** What an order works out is no measure behind it: it stands in its lines. */
 const orderedOn = (sheet: string, { lines }: ReadOrder): Measure[] =>
   lines.flatMap(({ item, ...line }) =>
-    (["needed", "toOrder"] as const).flatMap((column): Measure[] => {
+    (["needed", "toOrder", "price"] as const).flatMap((column): Measure[] => {
       const value = line[column];
       const heading = ORDER_HEADINGS[ORDER[column]] ?? "";
       return value === null ? [] : [{ sheet, row: item, heading, unit: "", value, kind: "result" }];
@@ -91,7 +94,7 @@ const rowInFull = (base: Known, now: Known, sheet: string, row: string): string 
 const rowInWords = (
   { order, base, now }: Scope,
   keys: readonly MeasureKey[],
-  reached: readonly MeasureKey[],
+  own: readonly MeasureKey[],
 ): { words: string; hasCounts: boolean } => {
   const [{ sheet, row } = { sheet: "", row: "" }] = keys;
   const pairs = keys.map((key) => [key, base.get(measureKey(key)), now.get(measureKey(key))] as const);
@@ -110,7 +113,10 @@ const rowInWords = (
     : !isRowOf(now)
       ? `${called} is gone: it had ${values(([, before]) => before)}`
       : `${called} ${pairs.map(([key, before, after]) => moveInWords(key, before, after)).join(", ")}`;
-  const headings = new Set(reached.filter((key) => key.sheet === sheet).map(({ heading }) => heading));
+  const ofSheet = own.filter((key) => key.sheet === sheet);
+  const ofRow = ofSheet.filter((key) => key.row === row);
+  // A row that is gone had the columns that the others have.
+  const headings = new Set((isRowOf(now) ? ofRow : ofSheet).map(({ heading }) => heading));
   const counted = headings.has(PANELS_LAID) ? new Set([COURSES, ...headings]) : headings;
   const counts = [...counted].flatMap((heading): string[] => {
     const key = { sheet, row, heading };
@@ -147,7 +153,7 @@ const labelsOfSpots = (contents: Contents, spots: readonly Spot[]): MeasureKey[]
 
 /** Inputs of rows that the workbook doesn't have any more: runs of its edge, and columns that the item is worked out from. */
 const goneInputs = (scope: Scope, item: string, reached: readonly MeasureKey[]): MeasureKey[] => {
-  const { base, now } = scope;
+  const { order, base, now } = scope;
   const follows = followedBy(scope, item);
   const edgeOf = (key: MeasureKey): Measure["value"] | undefined =>
     base.get(measureKey({ ...key, heading: EDGE }))?.value;
@@ -160,6 +166,8 @@ const goneInputs = (scope: Scope, item: string, reached: readonly MeasureKey[]):
     (measure) =>
       isInput(measure) &&
       measure.heading !== "" &&
+      // A line of the order is an item of its own.
+      measure.sheet !== order &&
       (isRunOfItem(measure) || columns.has(`${measure.sheet}\n${measure.heading}`)) &&
       !isRunOfOther(measure) &&
       !rows.has(`${measure.sheet}\n${measure.row}`) &&
@@ -167,53 +175,112 @@ const goneInputs = (scope: Scope, item: string, reached: readonly MeasureKey[]):
   );
 };
 
-const whyOf = (scope: Scope, live: ReadOrder, item: ReadLine, change: number): string[] => {
-  const row = live.lines.find((line) => itemKey(line.item) === itemKey(item.item))?.row;
-  if (row === undefined)
-    return [`"${live.sheet}" has no such line now, so that its inputs can't be followed`];
-  const from = (["needed", "toOrder"] as const).flatMap((column): Spot[] => {
+/** What differs between the two sides among some measures, as far as it was typed. */
+const changedAmong = ({ base, now }: Scope, keys: readonly MeasureKey[]): MeasureKey[] =>
+  keys.filter((key) => {
+    const [before, after] = [base.get(measureKey(key)), now.get(measureKey(key))];
+    return (isInput(before) || isInput(after)) && differ(before, after);
+  });
+
+/** Changes row by row. */
+const byRow = (keys: readonly MeasureKey[]): MeasureKey[][] => {
+  const rows = new Map<string, MeasureKey[]>();
+  for (const key of keys) rows.set(rowKey(key), [...(rows.get(rowKey(key)) ?? []), key]);
+  return [...rows.values()];
+};
+
+/** `South is called Back now`: a name is a change, though it moves nothing by itself. */
+const renamedInWords = ({ formerNames }: Scope, reached: readonly MeasureKey[]): string[] => [
+  ...new Set(
+    reached.flatMap((key) => {
+      const former = formerNames.get(rowKey(key));
+      return former === undefined ? [] : [`${former} is called ${key.row} now`];
+    }),
+  ),
+];
+
+const spotsOf = (live: ReadOrder, row: number, columns: readonly OrderColumn[]): Spot[] =>
+  columns.flatMap((column) => {
     const at = live.columns[column];
     return at === undefined ? [] : [{ sheet: live.sheet, row, column: at }];
   });
-  const { contents, base, now } = scope;
-  const reached = labelsOfSpots(contents, traceBack(contents, from, otherRuns(scope, item.item)));
-  const changed = [...reached, ...goneInputs(scope, item.item, reached)].filter((key) => {
-    const [before, after] = [base.get(measureKey(key)), now.get(measureKey(key))];
-    return (
-      (isInput(before) || isInput(after)) &&
-      differ(before, after) &&
-      !NOT_OF_QUANTITY.test(`${key.row} ${key.heading}`)
-    );
-  });
-  if (changed.length === 0) return ["no input that can be followed has changed: was a formula typed over?"];
-  const rows = new Map<string, MeasureKey[]>();
-  for (const key of changed) {
-    const of = `${key.sheet}\n${key.row}`;
-    rows.set(of, [...(rows.get(of) ?? []), key]);
-  }
-  const rowsInWords = [...rows.values()].map((keys) => rowInWords(scope, keys, reached));
+
+const whyQuantity = (
+  scope: Scope,
+  live: ReadOrder,
+  item: ReadLine,
+  row: number,
+  change: number,
+): string[] => {
+  const { contents } = scope;
+  const from = spotsOf(live, row, ["needed", "toOrder"]);
+  const isOtherRun = otherRuns(scope, item.item);
+  const otherLines = new Set(live.lines.map((line) => line.row).filter((line) => line !== row));
+  const isOtherLine = (spot: Spot): boolean => spot.sheet === live.sheet && otherLines.has(spot.row);
+  const reached = labelsOfSpots(contents, traceBack(contents, from, isOtherRun));
+  // What only another line of the order counts isn't counted here: panels are no nails.
+  const own = labelsOfSpots(
+    contents,
+    traceBack(contents, from, (spot) => isOtherRun(spot) || isOtherLine(spot)),
+  );
+  const changed = changedAmong(scope, [...reached, ...goneInputs(scope, item.item, reached)]).filter(
+    (key) => !NOT_OF_QUANTITY.test(`${key.row} ${key.heading}`),
+  );
+  const renamed = renamedInWords(scope, reached);
+  if (changed.length === 0)
+    return [...renamed, "no input that can be followed has changed: was a formula typed over?"];
+  const rowsInWords = byRow(changed).map((keys) => rowInWords(scope, keys, own));
   const [only] = rowsInWords;
   if (only && rowsInWords.length === 1 && !only.hasCounts && change !== 0)
-    return [`${only.words}: ${countInWords(change, item.unit)}`];
-  return rowsInWords.map(({ words }) => words);
+    return [...renamed, `${only.words}: ${countInWords(change, item.unit)}`];
+  return [...renamed, ...rowsInWords.map(({ words }) => words)];
+};
+
+const whyPrice = (scope: Scope, live: ReadOrder, row: number): string[] => {
+  const reached = labelsOfSpots(scope.contents, traceBack(scope.contents, spotsOf(live, row, ["price"])));
+  return byRow(changedAmong(scope, reached)).map((keys) => rowInWords(scope, keys, []).words);
 };
 
 /**
- * Why each changed quantity moved: the inputs behind it that differ between the two sides, followed through the formulas of the
- * order that lives in the workbook. Values are those of the two sides, found by their names.
+ * Why each changed quantity and price moved: the inputs behind it that differ between the two sides, followed through the formulas
+ * of the order that lives in the workbook. Values are those of the two sides, found by their names.
  */
-export const whyItMoved = (contents: Contents, live: ReadOrder, base: Side, now: Side): Why[] => {
-  const known = ({ order, measures }: Side): Known => byKey([...orderedOn(live.sheet, order), ...measures]);
-  const scope: Scope = { contents, order: live.sheet, base: known(base), now: known(now) };
+export const whyItMoved = (contents: Contents, live: LiveOrder, base: Side, now: Side): Why[] => {
+  const { order } = live;
+  const underLiveNames = matchNames(now.measures, live.measures, order.sheet).earlier;
+  const { earlier, later, formerNames } = matchNames(base.measures, underLiveNames, order.sheet);
+  const known = (side: Side, measures: readonly Measure[]): Known =>
+    byKey([...orderedOn(order.sheet, side.order), ...measures]);
+  const scope: Scope = {
+    contents,
+    order: order.sheet,
+    base: known(base, earlier),
+    now: known(now, later),
+    formerNames,
+  };
   const lines = (side: Side): ReadonlyMap<string, ReadLine> =>
     new Map(side.order.lines.map((line) => [itemKey(line.item), line]));
-  const [then, after] = [lines(base), lines(now)];
+  const [then, after, alive] = [lines(base), lines(now), lines({ ...now, order })];
   return [...new Set([...then.keys(), ...after.keys()])].flatMap((key): Why[] => {
     const [old, current] = [then.get(key), after.get(key)];
     const line = current ?? old;
     const needed = (current?.needed ?? 0) - (old?.needed ?? 0);
     const ordered = (current?.toOrder ?? 0) - (old?.toOrder ?? 0);
-    if (!line || (needed === 0 && ordered === 0)) return [];
-    return [{ item: line.item, sentences: whyOf(scope, live, line, needed) }];
+    const hasMoved = needed !== 0 || ordered !== 0;
+    const isRepriced = old !== undefined && current !== undefined && old.price !== current.price;
+    const row = alive.get(key)?.row;
+    if (!line || (!hasMoved && !isRepriced)) return [];
+    if (row === undefined)
+      return [
+        {
+          item: line.item,
+          sentences: [`"${order.sheet}" has no such line now, so that its inputs can't be followed`],
+        },
+      ];
+    const sentences = [
+      ...(hasMoved ? whyQuantity(scope, order, line, row, needed) : []),
+      ...(isRepriced ? whyPrice(scope, order, row) : []),
+    ];
+    return sentences.length === 0 ? [] : [{ item: line.item, sentences: [...new Set(sentences)] }];
   });
 };

@@ -1,10 +1,10 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import type { Added, Host } from "../../hosts/host";
-import { amountShown, changeOrdersIn } from "../changeOrder/earlier";
-import { CHECK_ROW } from "../changeOrder/layout";
-import { shownAt, type Contents } from "../contents";
-import { nextNumbered } from "../signedBase/freeze";
+import { agreedChangeOrder } from "../changeOrder/earlier";
+import { sealedFigures } from "../changeOrder/seals";
+import type { Contents } from "../contents";
+import { nextNumbered } from "../nextNumbered";
 import { referencesOf } from "../trace/references";
 import { ACCOUNTS, LEDGER_HEADINGS, ledgerSheet, type Accounts, type AccountUse } from "./ledger";
 
@@ -32,24 +32,15 @@ const postedOn = (contents: Contents, changeOrder: string): string | undefined =
 export const addLedger = async (host: Host, changeOrder: string, accounts: Accounts): Promise<Added> => {
   refuseMissing(accounts);
   const contents = await host.contents();
-  const change = changeOrdersIn(contents).find(({ sheet }) => sheet === changeOrder);
-  if (!change) throw new InputError(`There is no change order "${changeOrder}" in the workbook.`);
-  if (change.isDraft)
-    throw new InputError(
-      `"${changeOrder}" is a draft: its order still moves. Make a change order that freezes it, and post that. Nothing was written.`,
-    );
-  if (typeof amountShown(change, "total") !== "number") {
-    const check = shownAt(change.contents, { row: CHECK_ROW, column: 0 });
-    throw new InputError(
-      `"${changeOrder}" has no total${typeof check === "string" && check !== "" ? `: ${check}` : ""}. Nothing was written.`,
-    );
-  }
+  const change = agreedChangeOrder(contents, changeOrder, "post");
+  const sealed = sealedFigures(change);
   const posted = postedOn(contents, changeOrder);
   if (posted !== undefined)
     throw new InputError(
       `"${changeOrder}" stands on "${posted}" already: delete that sheet to write it anew. Nothing was written.`,
     );
-  const sheet = ledgerSheet(nextNumbered(LEDGER_SHEET, [...contents.sheets.keys()]), change, accounts);
+  const name = nextNumbered(LEDGER_SHEET, contents);
+  const sheet = ledgerSheet(name, change, accounts, sealed);
   const undo = await host.write({ sheets: [sheet], names: [] });
   return { sheets: [sheet.name], undo };
 };

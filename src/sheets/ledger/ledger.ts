@@ -1,8 +1,9 @@
 import { a1, a1Range } from "../address";
 import { cautionCells } from "../cautionCells";
 import { earlierAmount, earlierTerm, type Earlier } from "../changeOrder/earlier";
-import { formula, text, type PlannedCell, type SheetPlan } from "../plan";
+import { formula, number, text, type Content, type PlannedCell, type SheetPlan } from "../plan";
 import { rowHeightsOf } from "../rowHeights";
+import { ifEdited, sealFormula, type SealedBlock } from "../sealedBlock";
 
 /** What each line of the entry is for: a person names the account. */
 export const ACCOUNTS = {
@@ -20,8 +21,9 @@ export const LEDGER = { date: 0, account: 1, memo: 2, debit: 3, credit: 4 } as c
 /** What the memo of the last row says. */
 export const LEDGER_TOTAL = "Total";
 
+export const LEDGER_CHECK_ROW = 2;
 const FIRST_ROW = 4;
-const MONEY = '#,##0.00;-#,##0.00;""';
+const MONEY = "#,##0.00";
 const DATE = "yyyy-mm-dd";
 
 interface Entry {
@@ -50,13 +52,17 @@ const entryCells = (
   change: Earlier,
   accounts: Accounts,
 ): PlannedCell[] => {
-  const on = (column: "debit" | "credit"): PlannedCell => ({
-    row,
-    column: LEDGER[column],
-    content: formula(`=ROUND(MAX(${column === side ? "" : "-"}(${amount}),0),2)`),
-    style: "result",
-    numberFormat: MONEY,
-  });
+  /** Blank on the side that isn't used: a 0 there would be a line of its own to whoever takes it over. */
+  const on = (column: "debit" | "credit"): PlannedCell => {
+    const rounded = `ROUND(${column === side ? "" : "-"}(${amount}),2)`;
+    return {
+      row,
+      column: LEDGER[column],
+      content: formula(`=IF(${rounded}>0,${rounded},"")`),
+      style: "result",
+      numberFormat: MONEY,
+    };
+  };
   return [
     {
       row,
@@ -73,12 +79,30 @@ const entryCells = (
 };
 
 /** A change order as an entry of the journal: debit equals credit, whatever the change comes to. */
-export const ledgerSheet = (sheetName: string, change: Earlier, accounts: Accounts): SheetPlan => {
+export const ledgerSheet = (
+  sheetName: string,
+  change: Earlier,
+  accounts: Accounts,
+  sealed: SealedBlock,
+): SheetPlan => {
   const entries = entriesOf(change);
   const totalRow = FIRST_ROW + entries.length;
   const [debit, credit] = (["debit", "credit"] as const).map((column) =>
     a1({ row: totalRow, column: LEDGER[column] }),
   ) as [string, string];
+  const sealRow = totalRow + 2;
+  const [then, now] = [LEDGER.debit, LEDGER.credit].map((column) => a1({ row: sealRow, column })) as [
+    string,
+    string,
+  ];
+  const seal = (column: number, content: Content): PlannedCell => ({
+    row: sealRow,
+    column,
+    content,
+    style: "result",
+    numberFormat: "0",
+  });
+  const isEdited = ifEdited(then, now, change.sheet, "this was written: don't post this.");
   const cells: PlannedCell[] = [
     { row: 0, column: 0, content: text(`${sheetName}: ${change.sheet}`), style: "title" },
     {
@@ -90,9 +114,11 @@ export const ledgerSheet = (sheetName: string, change: Earlier, accounts: Accoun
       style: "note",
     },
     {
-      row: 2,
+      row: LEDGER_CHECK_ROW,
       column: 0,
-      content: formula(`=IF(${debit}=${credit},"","Debit and credit differ: don't post this.")`),
+      content: formula(
+        `=TEXTJOIN(" ",TRUE,IF(${debit}=${credit},"","Debit and credit differ: don't post this."),${isEdited})`,
+      ),
       style: "caution",
     },
     ...LEDGER_HEADINGS.map((heading, column): PlannedCell => ({
@@ -112,13 +138,21 @@ export const ledgerSheet = (sheetName: string, change: Earlier, accounts: Accoun
       style: "total",
       numberFormat: MONEY,
     })),
-    ...cautionCells(totalRow + 2),
+    {
+      row: sealRow,
+      column: LEDGER.memo,
+      content: text(`Seal of "${change.sheet}": then, and now`),
+      style: "label",
+    },
+    seal(LEDGER.debit, number(sealed.seal)),
+    seal(LEDGER.credit, formula(`=${sealFormula(sealed)}`)),
+    ...cautionCells(sealRow + 2),
   ];
   return {
     name: sheetName,
     frozenRows: FIRST_ROW,
     print: "one page, landscape",
-    columnWidths: [100, 200, 280, 110, 110],
+    columnWidths: [100, 200, 280, 130, 130],
     rowHeights: rowHeightsOf(cells),
     cells,
   };

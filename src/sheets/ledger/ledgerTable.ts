@@ -3,7 +3,7 @@ import { InputError } from "../../../shared/inputError";
 import { sumOfCents } from "../../../shared/money";
 import { isoDate } from "../../../shared/sheetDate";
 import type { Contents } from "../contents";
-import { LEDGER, LEDGER_HEADINGS, LEDGER_TOTAL } from "./ledger";
+import { LEDGER, LEDGER_CHECK_ROW, LEDGER_HEADINGS, LEDGER_TOTAL } from "./ledger";
 
 /** A cell that is no error, and says something. */
 const filled = (cell: Cell, what: string, where: string): Cell => {
@@ -54,6 +54,11 @@ export const ledgerTable = ({ sheets }: Contents, name: string): Matrix => {
   if (debit !== credit)
     throw new InputError(
       `The lines of "${name}" debit ${debit} and credit ${credit}: they must be equal. Nothing was saved.`,
+    );
+  const check = cells[LEDGER_CHECK_ROW]?.[0] ?? null;
+  if (!isBlank(check))
+    throw new InputError(
+      `"${name}" says: ${check instanceof CellError ? check.code : String(check)} Nothing was saved.`,
     );
   return [
     LEDGER_HEADINGS,

@@ -3,12 +3,12 @@ import type { Added, Host } from "../../hosts/host";
 import type { Contents } from "../contents";
 import { ORDER } from "../orderSheet/layout";
 import { orderSheetsOf, readOrder, type ReadOrder } from "../orderSheet/readOrder";
-import type { SheetPlan } from "../plan";
 import { measuresBehind, type Measure } from "../trace/measures";
 import { referencesOf } from "../trace/references";
 import { traceBack, type Spot } from "../trace/trace";
+import { nextNumbered } from "../nextNumbered";
 import { isSigned } from "./readSigned";
-import { signedBasePlan } from "./signedBase";
+import { signedBase, type Frozen } from "./signedBase";
 
 /** The order that lives in the workbook, and every measure behind it. */
 export interface LiveOrder {
@@ -23,7 +23,8 @@ const cellsOf = ({ sheet, lines, columns }: ReadOrder): Spot[] =>
     Object.values(columns).flatMap((column) => (column === undefined ? [] : [{ sheet, row, column }])),
   );
 
-const liveOrdersIn = (contents: Contents): string[] =>
+/** The sheets with an order that isn't signed. */
+export const liveOrdersIn = (contents: Contents): string[] =>
   orderSheetsOf(contents).filter((name) => {
     const sheet = contents.sheets.get(name);
     return sheet !== undefined && !isSigned(sheet);
@@ -77,19 +78,12 @@ export const readLiveOrder = (contents: Contents, sheet: string): LiveOrder => {
 
 const FROZEN = "Signed";
 
-/** The next of `Signed 1`, `Signed 2` ... */
-export const nextNumbered = (word: string, sheets: readonly string[]): string => {
-  const pattern = new RegExp(`^${word} (\\d+)$`, "i");
-  const numbers = sheets.map((name) => Number(pattern.exec(name)?.[1] ?? 0));
-  return `${word} ${Math.max(0, ...numbers) + 1}`;
-};
-
 /** The sheet that freezes a live order. */
-export const frozenSheet = (contents: Contents, live: LiveOrder, dateSerial: number): SheetPlan => {
+export const frozenSheet = (contents: Contents, live: LiveOrder, dateSerial: number): Frozen => {
   const orderContents = contents.sheets.get(live.order.sheet);
   if (!orderContents) throw new Error(`The sheet of the order "${live.order.sheet}" is gone.`);
-  return signedBasePlan({
-    sheetName: nextNumbered(FROZEN, [...contents.sheets.keys()]),
+  return signedBase({
+    sheetName: nextNumbered(FROZEN, contents),
     dateSerial,
     orderContents,
     ...live,
@@ -99,7 +93,7 @@ export const frozenSheet = (contents: Contents, live: LiveOrder, dateSerial: num
 /** Freezes the order that a person means on a new sheet. */
 export const freeze = async (host: Host, dateSerial: number): Promise<Added> => {
   const [contents, { sheet: inFront }] = await Promise.all([host.contents(), host.inView()]);
-  const plan = frozenSheet(contents, readLiveOrder(contents, chooseOrder(contents, inFront)), dateSerial);
+  const { plan } = frozenSheet(contents, readLiveOrder(contents, chooseOrder(contents, inFront)), dateSerial);
   const undo = await host.write({ sheets: [plan], names: [] });
   return { sheets: [plan.name], undo };
 };

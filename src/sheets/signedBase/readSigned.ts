@@ -1,9 +1,9 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import { sealOf } from "../../../shared/seal";
-import { a1, readArea, sheetPrefix } from "../address";
+import { readArea, type Area } from "../address";
 import { formulaAt, shownAt, type Contents, type SheetContents } from "../contents";
 import { readOrder, type ReadOrder } from "../orderSheet/readOrder";
+import { onlyWithin, sealNow, type SealedBlock } from "../sealedBlock";
 import type { Measure } from "../trace/measures";
 import { FACT_ROWS, MEASURE, MEASURE_HEADINGS, SEAL_LABELS, SEAL_ROWS, VALUE_COLUMN } from "./layout";
 
@@ -15,6 +15,7 @@ export interface Signed {
   readonly from: string;
   readonly order: ReadOrder;
   readonly measures: readonly Measure[];
+  readonly sealed: SealedBlock;
 }
 
 /** Whether a sheet is a signed one, by its seal. */
@@ -29,10 +30,6 @@ export const takenFrom = ({ sheets }: Contents, name: string): string | undefine
   const sheet = sheets.get(name);
   return sheet && isSigned(sheet) ? factOn(sheet, "from") : undefined;
 };
-
-/** The cell, as another sheet calls it, that says whether the sheet is as signed. */
-export const statusCell = (sheet: string): string =>
-  `${sheetPrefix(sheet)}${a1({ row: SEAL_ROWS.status, column: VALUE_COLUMN })}`;
 
 const readMeasures = ({ cells }: SheetContents): Measure[] => {
   const head = cells.findIndex((line) =>
@@ -57,36 +54,30 @@ const readMeasures = ({ cells }: SheetContents): Measure[] => {
   });
 };
 
-/**
- * Whether the sealed cells still fit the seal. Worked out here and not read off the sheet: a function's result may not have come
- * yet, or may have been typed over.
- */
-const isAsSigned = (sheet: SheetContents): boolean => {
+/** The block that a sheet's seal covers, by the formula beside it; rows that were inserted have moved it. */
+const sealedArea = (sheet: SheetContents): Area | undefined => {
   const formula = formulaAt(sheet, { row: SEAL_ROWS.now, column: VALUE_COLUMN });
   const block = /\((\$?[A-Z]+\$?\d+:\$?[A-Z]+\$?\d+)\)$/.exec(formula)?.[1];
-  if (block === undefined) return false;
-  const { from, to } = readArea(block);
-  const cells = Array.from({ length: to.row - from.row + 1 }, (_, row) =>
-    Array.from({ length: to.column - from.column + 1 }, (_each, column) =>
-      shownAt(sheet, { row: from.row + row, column: from.column + column }),
-    ),
-  );
-  return sealOf(cells) === shownAt(sheet, { row: SEAL_ROWS.signed, column: VALUE_COLUMN });
+  return block === undefined ? undefined : readArea(block);
 };
 
 /** Reads a signed sheet, and refuses one that was edited since. */
 export const readSigned = ({ sheets }: Contents, name: string): Signed => {
   const sheet = sheets.get(name);
   if (!sheet || !isSigned(sheet)) throw new InputError(`There is no signed sheet "${name}" in the workbook.`);
-  if (!isAsSigned(sheet))
+  const area = sealedArea(sheet);
+  const seal = area && sealNow(sheet, area);
+  if (!area || seal === undefined || seal !== shownAt(sheet, { row: SEAL_ROWS.signed, column: VALUE_COLUMN }))
     throw new InputError(
       `"${name}" is not as it was signed: its seal doesn't fit its cells any more. Nothing was written.`,
     );
+  const inSeal = onlyWithin(sheet, area);
   return {
     sheet: name,
-    job: factOn(sheet, "job"),
-    from: factOn(sheet, "from"),
-    order: readOrder(name, sheet),
-    measures: readMeasures(sheet),
+    job: factOn(inSeal, "job"),
+    from: factOn(inSeal, "from"),
+    order: readOrder(name, inSeal),
+    measures: readMeasures(inSeal),
+    sealed: { sheet: name, area, seal },
   };
 };

@@ -11,6 +11,7 @@ import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/layout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import { formula, number, text, value, type PlannedCell, type SheetPlan } from "../plan";
 import { rowHeightsOf } from "../rowHeights";
+import type { SealedBlock } from "../sealedBlock";
 import type { Measure } from "../trace/measures";
 import {
   AS_SIGNED,
@@ -37,11 +38,17 @@ export interface SignedBaseOptions {
 const DATE = "yyyy-mm-dd";
 const FORMATS: Partial<Record<OrderColumn, string>> = {
   waste: "0%",
+  weightEach: "0.000",
   weight: "#,##0",
   price: "#,##0.00",
   extended: "#,##0.00",
 };
 const COLUMNS = Object.keys(ORDER) as OrderColumn[];
+/** What the seal covers, a sentence beside each of its rows. */
+const COVERED: Readonly<Record<"signed" | "now", string>> = {
+  signed: `The seal covers all from "${FACT_LABELS.job}" down to the last measure: all that a change order reads.`,
+  now: "The title, and what is added above, below or beside that, isn't covered and isn't read.",
+};
 const TOTAL = "Total of the lines, before tax";
 const UNPRICED = "Not in the total, and in no change order that changes them, for want of a price";
 
@@ -104,8 +111,14 @@ const measureRows = (measures: readonly Measure[]): Row[] => [
   })),
 ];
 
+/** A sheet that freezes an order, and what its seal covers. */
+export interface Frozen {
+  readonly plan: SheetPlan;
+  readonly sealed: SealedBlock;
+}
+
 /** A dated copy of an order and of what made it, values only: no later calculation moves it, and its seal shows an edit. */
-export const signedBasePlan = (options: SignedBaseOptions): SheetPlan => {
+export const signedBase = (options: SignedBaseOptions): Frozen => {
   const facts: Row[] = [
     { cells: [FACT_LABELS.job, options.job], style: "label" },
     { cells: [FACT_LABELS.date, options.dateSerial], style: "label", numberFormats: [undefined, DATE] },
@@ -145,6 +158,12 @@ export const signedBasePlan = (options: SignedBaseOptions): SheetPlan => {
       style: "note",
     },
     ...sealCells(SEAL_ROWS.signed, SEAL_LABELS.signed, number(seal), "result"),
+    ...(["signed", "now"] as const).map((row): PlannedCell => ({
+      row: SEAL_ROWS[row],
+      column: VALUE_COLUMN + 1,
+      content: text(COVERED[row]),
+      style: "note",
+    })),
     ...sealCells(SEAL_ROWS.now, SEAL_LABELS.now, formula(`=${call(sealSpec, a1Range(from, to))}`), "result"),
     ...sealCells(
       SEAL_ROWS.status,
@@ -170,12 +189,16 @@ export const signedBasePlan = (options: SignedBaseOptions): SheetPlan => {
     ...cautionCells(to.row + 2),
   ];
   return {
-    name: options.sheetName,
-    isProtected: true,
-    frozenRows: 1,
-    columnWidths: [170, 150, 150, 66, 90, 80, 70, 80, 80, 84, 90, 100],
-    rowHeights: rowHeightsOf(cells),
-    cells,
+    plan: {
+      name: options.sheetName,
+      isProtected: true,
+      print: "one page wide, portrait",
+      frozenRows: 1,
+      columnWidths: [170, 150, 150, 66, 90, 80, 70, 80, 80, 84, 90, 100],
+      rowHeights: rowHeightsOf(cells),
+      cells,
+    },
+    sealed: { sheet: options.sheetName, area: { from, to }, seal },
   };
 };
 

@@ -1,8 +1,10 @@
 import { panelValueSpec } from "../../../functions/panel/panelValue";
-import { qualifiedName } from "../../namespace";
+import { LAYING_FIELDS, PANEL_FIELDS } from "../../../shared/panel";
+import { NAMESPACE, qualifiedName } from "../../namespace";
 import { tokensOf, type Token } from "../../hosts/xlsx/tokens";
 import { columnOf, readArea, type Area, type Place } from "../address";
 import { formulaAt, shownAt, type Contents, type SheetContents } from "../contents";
+import { PANEL_NAME } from "../panelSheet";
 
 /** A block of cells that a formula refers to. */
 export interface Reference {
@@ -66,6 +68,29 @@ const rowBearing = (label: string, { from, to }: Area, sheet: SheetContents | un
   return row < 0 ? { from, to } : { from: { ...from, row }, to: { ...to, row } };
 };
 
+const PANEL = PANEL_NAME.toLowerCase();
+const LAID_BY: readonly string[] = LAYING_FIELDS.map((key) => PANEL_FIELDS[key].label);
+
+/** `GABLE.PANELCOUNT(D4:H4,Panel)` takes the whole panel sheet and reads the rows by which panels are laid. */
+const isLaidBy = (tokens: readonly Token[], block: number): boolean => {
+  if (tokens[block]?.text.toLowerCase() !== PANEL) return false;
+  let depth = 0;
+  for (let at = block - 1; at > 0; at--) {
+    const { text } = tokens[at] as Token;
+    if (text === ")") depth++;
+    if (text === "(" && --depth < 0)
+      return tokens[at - 1]?.text.toUpperCase().startsWith(`${NAMESPACE}.`) ?? false;
+  }
+  return false;
+};
+
+const laidBy = (area: Area, sheet: SheetContents | undefined): Area[] => {
+  const rows = LAID_BY.map((label) => rowBearing(label, area, sheet)).filter(
+    ({ from, to }) => from.row === to.row,
+  );
+  return rows.length > 0 ? rows : [area];
+};
+
 /** The blocks that a formula refers to, by their addresses or by names that stand for a range. */
 const referencesIn = (
   formula: string,
@@ -84,12 +109,15 @@ const referencesIn = (
         if (target === undefined || depth >= 4) continue;
         const numbers = fixedNumbers(tokens, at - 1, at + 1);
         const label = labelledRow(tokens, at, sheets.get(home));
-        const narrowed = ({ sheet, area }: Reference): Area => {
-          if (label !== undefined) return rowBearing(label, area, sheets.get(sheet));
-          return numbers ? picked(area, ...numbers) : area;
+        const narrowed = ({ sheet, area }: Reference): Area[] => {
+          if (label !== undefined) return [rowBearing(label, area, sheets.get(sheet))];
+          if (isLaidBy(tokens, at)) return laidBy(area, sheets.get(sheet));
+          return [numbers ? picked(area, ...numbers) : area];
         };
         const blocks = read(target, depth + 1);
-        found.push(...blocks.map((block) => ({ sheet: block.sheet, area: narrowed(block) })));
+        found.push(
+          ...blocks.flatMap((block) => narrowed(block).map((area) => ({ sheet: block.sheet, area }))),
+        );
         continue;
       }
       if (token.kind !== "reference") continue;

@@ -43,8 +43,8 @@ const cards = async () => {
   return {
     workbook,
     host,
-    press: (label: string): void => {
-      press(element, label);
+    press: (label: string, card?: string): void => {
+      press(element.querySelector<HTMLElement>(`section[aria-labelledby="${card}-title"]`) ?? element, label);
     },
     says: (text: string) => until(() => element.textContent?.includes(text) ?? false, text),
     offers: async (name: string, option: string): Promise<void> => {
@@ -81,6 +81,14 @@ describe("the cards of change orders, beside Excel's stand-in", () => {
     workbook.sheets[0]?.cells.set("G3", { formula: 13 });
     press("Make change order");
     await says('Added "Change order 1" and "Signed 2". No other sheet was changed.');
+    press("Issue the change order");
+    await says('Issued "Change order 1" under the seal ');
+    press("Undo", "issue");
+    await says("Undone: the seal is gone, and nothing else has changed.");
+    press("Issue the change order");
+    await says('Issued "Change order 1" under the seal ');
+    press("Issue the change order");
+    await says('"Change order 1" is issued already, under the seal ');
     await offers("ledger-change-order", "Change order 1");
     await offers("change-base", "Signed 2");
     for (const use of ["receivable", "retainage", "revenue", "tax"]) await fill(`account-${use}`, "1000");

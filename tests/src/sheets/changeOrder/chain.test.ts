@@ -25,17 +25,17 @@ const amountOf = async (bid: PlanWorkbook, sheet: string, label: string): Promis
   (await rowsOf(bid, sheet)).find((row) => row[9] === label)?.[12] ?? null;
 
 describe("a draft", () => {
-  it("counts for nothing in a later change order, and isn't posted", async () => {
+  it("counts for nothing in a later change order, takes no number from it, and isn't posted", async () => {
     const bid = await frozen();
     bid.type("Order", "G3", 20);
     await change(bid, "Signed 1", { kind: "draft" });
     await change(bid, "Signed 1", { kind: "frozen" });
-    expect(await amountOf(bid, "Change order 2", "Changes before this one")).toBe(0);
-    expect(await amountOf(bid, "Change order 2", "Changes to date")).toBe(100);
-    await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(
-      '"Change order 1" is a draft: its order still moves. Make a change order that freezes it, and post that. Nothing was written.',
+    expect(await amountOf(bid, "Change order 1", "Changes before this one")).toBe(0);
+    expect(await amountOf(bid, "Change order 1", "Changes to date")).toBe(100);
+    await expect(addLedger(bid.host, "Draft change order 1", ACCOUNTS)).rejects.toThrow(
+      '"Draft change order 1" is a draft: its order still moves. Make a change order that freezes it, and post that. Nothing was written.',
     );
-    expect((await addLedger(bid.host, "Change order 2", ACCOUNTS)).sheets).toEqual(["Ledger 1"]);
+    expect((await addLedger(bid.host, "Change order 1", ACCOUNTS)).sheets).toEqual(["Ledger 1"]);
   });
 });
 
@@ -105,5 +105,23 @@ describe("two orders in one workbook", () => {
     bid.type("Garage", "G3", 25);
     await change(bid, "Signed 3", { kind: "frozen" });
     expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(150);
+  });
+});
+
+describe("sheets that a person has renamed", () => {
+  it("keep their numbers: the next change order and the next signed sheet follow the highest", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    bid.rename("Change order 1", "Kitchen wing");
+    bid.rename("Signed 2", "Agreed in June");
+    bid.type("Order", "G3", 25);
+    const { sheets } = await change(bid, "Agreed in June", { kind: "frozen" });
+    expect(sheets).toEqual(["Change order 2", "Signed 3"]);
+    expect(await amountOf(bid, "Change order 2", "Changes before this one")).toBe(100);
+    expect((await rowsOf(bid, "Change order 2"))[2]?.[0]).toBe("");
+    await addLedger(bid.host, "Change order 2", ACCOUNTS);
+    bid.rename("Ledger 1", "June");
+    expect((await addLedger(bid.host, "Kitchen wing", ACCOUNTS)).sheets).toEqual(["Ledger 2"]);
   });
 });

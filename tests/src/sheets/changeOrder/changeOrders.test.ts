@@ -168,7 +168,7 @@ describe.each([
     expect(await amountsOf(bid, "Change order 2")).toEqual(SECOND_AMOUNTS);
   });
 
-  it("say why each quantity moved", async () => {
+  it("say why each quantity and price moved", async () => {
     expect(await whysOf(bid, "Change order 1")).toMatchObject({
       panels: [
         `Plane A pitch 9 in 12 to 16 in 12: 6 more courses, 120 more panels laid`,
@@ -180,7 +180,9 @@ describe.each([
       panels: [`Plane B eave 40' 0" to 30' 0": 100 fewer panels laid`],
       "drip edge": [`Plane B eave 40' 0" to 30' 0": 1 fewer piece`],
     });
-    expect(Object.keys(await whysOf(bid, "Change order 2"))).not.toContain("ridge");
+    expect(await whysOf(bid, "Change order 2")).toMatchObject({
+      ridge: ["ridge price of a pack 19.80 to 21.15"],
+    });
   });
 
   it("leave what was signed as it was, protected", async () => {

@@ -18,7 +18,9 @@ describe("measures in words", () => {
     [measure("and pitch", "", 6), "6 in 12"],
     [measure("and pitch", "", "6:12"), "6:12"],
     [measure("Stock", "in", 120), "120 in"],
-    [measure("Waste", "", 0.1), "0.1"],
+    [measure("Waste", "", 0.1), "10%"],
+    [measure("Price of a pack", "", 19.8), "19.80"],
+    [{ ...measure("Value", "clips", 2), row: "clips per panel" }, "2"],
     [undefined, "blank"],
   ])("%j is %s", (given, words) => {
     expect(valueInWords(given)).toBe(words);
@@ -28,6 +30,8 @@ describe("measures in words", () => {
     ["Slope, if taped", "slope length"],
     ["and pitch", "pitch"],
     ["or run", "run"],
+    ["and tail, sloped", "sloped tail"],
+    ["Chimney or pipe", ""],
     ["Value", ""],
     ["Panels, laid", "panels laid"],
   ])("%s is %j in a sentence", (heading, words) => {

@@ -25,11 +25,18 @@ const frozen = async (lines: readonly Line[] = LINES): Promise<PlanWorkbook> => 
 const change = (bid: PlanWorkbook, now: NowChoice, base = "Signed 1") =>
   addChangeOrder(bid.host, { base, now, dateSerial: DAY });
 
-const checkOf = async (bid: PlanWorkbook): Promise<Cell> =>
-  (await rowsOf(bid, "Change order 1"))[2]?.[0] ?? null;
+/** The rows of the only change order, a draft perhaps. */
+const changeRows = async (bid: PlanWorkbook): Promise<(readonly Cell[])[]> => {
+  const name = (await bid.host.existing()).sheets.find((sheet) => /change order 1$/i.test(sheet));
+  return rowsOf(bid, name ?? "");
+};
 
-const totalOf = async (bid: PlanWorkbook): Promise<Cell> =>
-  (await rowsOf(bid, "Change order 1")).find((row) => row[9] === "Total of this change")?.[12] ?? null;
+const checkOf = async (bid: PlanWorkbook): Promise<Cell> => (await changeRows(bid))[2]?.[0] ?? null;
+
+const amountOf = async (bid: PlanWorkbook, label: string): Promise<Cell> =>
+  (await changeRows(bid)).find((row) => row[9] === label)?.[12] ?? null;
+
+const totalOf = (bid: PlanWorkbook): Promise<Cell> => amountOf(bid, "Total of this change");
 
 const expectNoTotal = async (bid: PlanWorkbook): Promise<void> => {
   expect(await totalOf(bid)).toEqual(new CellError("#N/A", expect.any(String) as string));
@@ -159,7 +166,7 @@ describe("a change order names what stands in the way of its total, and gives no
     await change(bid, { kind: "draft" });
     expect(await checkOf(bid)).toBe("");
     expect(await totalOf(bid)).toBe(19.8);
-    expect((await rowsOf(bid, "Change order 1"))[5]?.[1]).toBe("unchanged");
+    expect((await changeRows(bid))[5]?.[1]).toBe("unchanged");
     bid.type("Order", "G3", 81);
     expect(await checkOf(bid)).toBe("no price of 0 or more for: panels");
     await expectNoTotal(bid);
@@ -177,7 +184,16 @@ describe("a change order names what stands in the way of its total, and gives no
       expect(await checkOf(bid)).toBe(
         "bought in other packs than at base, pack it as then or give it another name: ridge",
       );
-      expect((await rowsOf(bid, "Change order 1"))[6]?.slice(7, 10)).toEqual([5, 2, "unlike packs"]);
+      const [, , , , , panels, ridge] = await changeRows(bid);
+      expect(ridge?.slice(7, 10)).toEqual([5, 2, "unlike packs"]);
+      // Material, labor and tax: no money on the line whose change isn't known, and no sum that passes over it.
+      expect([12, 14, 16].map((column) => [panels?.[column], ridge?.[column]])).toEqual([
+        [0, ""],
+        [0, ""],
+        [0, ""],
+      ]);
+      for (const amount of ["Material, additions", "Labor, deductions", "Sales tax"])
+        expect(await amountOf(bid, amount)).toMatchObject({ code: "#N/A" });
       await expectNoTotal(bid);
       bid.type("Order", address, alike);
       expect(await checkOf(bid)).toBe("");
@@ -197,7 +213,7 @@ describe("a change order names what stands in the way of its total, and gives no
   it("what a live order gains, has twice, or says in words, once a draft stands on it", async () => {
     const bid = await frozen([...LINES, ["hip", 0, 4]]);
     await change(bid, { kind: "draft" });
-    expect((await rowsOf(bid, "Change order 1"))[1]?.[0]).toBe(
+    expect((await changeRows(bid))[1]?.[0]).toBe(
       'Base: "Signed 1". Now: "Order", which still moves: a draft until it is frozen.',
     );
     bid.type("Order", "G4", 8);
@@ -281,7 +297,7 @@ describe("items are found by their names", () => {
       ] as const)
         bid.type("Order", `${column}${row + 3}`, line[at] ?? null);
     await change(bid, { kind: "frozen" });
-    const rows = await rowsOf(bid, "Change order 1");
+    const rows = await changeRows(bid);
     expect(rows.slice(5, 8).map((row) => [row[0], row[1], row[7], row[8], row[12]])).toEqual([
       ["nails 1* ~ ?", "unchanged", 2, 2, 0],
       ["nails 1 a ~ b", "changed", 5, 6, 7],
@@ -298,7 +314,7 @@ describe("items are found by their names", () => {
       bid.type("Order", "A3", " Ridge\u00a0vent\u00a0");
       bid.type("Order", "G3", 3);
       await change(bid, { kind });
-      const rows = await rowsOf(bid, "Change order 1");
+      const rows = await changeRows(bid);
       expect(rows.slice(5, 8).map((row) => [row[0] ?? "", row[1] ?? "", row[7] ?? "", row[8] ?? ""])).toEqual(
         [
           ["ridge  vent", "changed", 2, 3],
@@ -345,7 +361,7 @@ describe("items are found by their names", () => {
     bid.type("Order", "A4", "eave");
     bid.type("Order", "G6", 1);
     await change(bid, { kind: "frozen" });
-    const rows = await rowsOf(bid, "Change order 1");
+    const rows = await changeRows(bid);
     expect(rows.slice(5, 10).map((row) => [row[0], row[1], row[9], row[12]])).toEqual([
       ["panels", "changed", 2, 20],
       ["ridge", "removed", -2, -10],

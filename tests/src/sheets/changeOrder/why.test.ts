@@ -1,4 +1,4 @@
-import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
 import { addressBeside, HAND_COUNTED, rowsOf } from "../../../support/bid";
@@ -8,16 +8,31 @@ jest.setTimeout(120_000);
 
 const DAY = 46_174;
 
-const signedBarn = async (): Promise<PlanWorkbook> => {
-  const bid = new PlanWorkbook(takeOffPlan(HAND_COUNTED, USUAL_NAMES));
+let opened: PlanWorkbook | undefined;
+
+const signedBarn = async (barn = HAND_COUNTED): Promise<PlanWorkbook> => {
+  const bid = new PlanWorkbook(takeOffPlan(barn, USUAL_NAMES));
+  opened = bid;
   await freeze(bid.host, DAY);
   bid.goTo("Order");
   return bid;
 };
 
+// The engine forgets what names stood for only when it goes.
+afterEach(() => {
+  opened?.dispose();
+});
+
+const change = (bid: PlanWorkbook, now: NowChoice = { kind: "frozen" }) =>
+  addChangeOrder(bid.host, { base: "Signed 1", now, dateSerial: DAY });
+
 /** The sentences about an item, once the order is frozen again. */
 const whyOf = async (bid: PlanWorkbook, item: string): Promise<string[]> => {
-  await addChangeOrder(bid.host, { base: "Signed 1", now: { kind: "frozen" }, dateSerial: DAY });
+  await change(bid);
+  return sentencesOn(bid, item);
+};
+
+const sentencesOn = async (bid: PlanWorkbook, item: string): Promise<string[]> => {
   const rows = await rowsOf(bid, "Change order 1");
   const why = rows.findIndex(([label]) => label === "Why it moved");
   const at = rows.findIndex(([label], row) => row > why && label === item);
@@ -40,5 +55,119 @@ describe("why a quantity moved", () => {
     const bid = await signedBarn();
     bid.type("Order", await addressBeside(bid, "Order", "ridge", 6), 9);
     expect(await whyOf(bid, "ridge")).toEqual(["ridge to order 5 to 9, typed over what was worked out"]);
+  });
+});
+
+/** Types into columns of a plane's row, `G` being its pitch. */
+const typeInPlane = async (
+  bid: PlanWorkbook,
+  plane: string,
+  typed: Readonly<Record<string, string | number | null>>,
+): Promise<void> => {
+  const row = (await addressBeside(bid, "Take-off", plane, 0)).slice(1);
+  for (const [column, value] of Object.entries(typed)) bid.type("Take-off", `${column}${row}`, value);
+};
+
+/** 9 in 12 to 16 in 12 over 14.4 ft: 18 ft to 24 ft, 6 courses of 20 panels. */
+const STEEPER = `Plane A pitch 9 in 12 to 16 in 12`;
+
+describe("what a person has renamed", () => {
+  it("is found again by what it holds, sheets by most of it", async () => {
+    const bid = await signedBarn();
+    await typeInPlane(bid, "Plane A", { G: 16 });
+    bid.rename("Take-off", "Barn's roof");
+    bid.rename("Order", "Barn");
+    bid.rename("Panel", "Shingle");
+    bid.rename("Trims", "Flashings");
+    expect(await whyOf(bid, "panels")).toEqual([`${STEEPER}: 6 more courses, 120 more panels laid`]);
+  });
+
+  it("also between two signed orders, whose own sheet was renamed", async () => {
+    const bid = await signedBarn();
+    await typeInPlane(bid, "Plane A", { G: 16 });
+    await freeze(bid.host, DAY);
+    bid.rename("Take-off", "Barn's roof");
+    bid.rename("Order", "Barn");
+    await change(bid, { kind: "signed", sheet: "Signed 2" });
+    expect(await sentencesOn(bid, "panels")).toEqual([`${STEEPER}: 6 more courses, 120 more panels laid`]);
+  });
+
+  it("is said of a plane that is the same but for its name", async () => {
+    const bid = await signedBarn();
+    await typeInPlane(bid, "Plane B", { A: "Back" });
+    await typeInPlane(bid, "Plane A", { G: 16 });
+    expect(await whyOf(bid, "panels")).toEqual([
+      "Plane B is called Back now",
+      `${STEEPER}: 6 more courses, 120 more panels laid`,
+    ]);
+  });
+
+  it("but a plane of another name and another measure is another plane", async () => {
+    const bid = await signedBarn();
+    await typeInPlane(bid, "Plane B", { A: "Back", E: "20 ft" });
+    expect(await whyOf(bid, "panels")).toEqual([
+      `Back is new: shape rectangle, eave 40' 0", slope length 20' 0": 20 more courses, 400 more panels laid`,
+      `Plane B is gone: it had shape rectangle, eave 40' 0", slope length 18' 0": 18 fewer courses, 360 fewer panels laid`,
+    ]);
+  });
+});
+
+describe("why an item moved names its own inputs and counts, no others", () => {
+  it("a pitch: panels count courses, fasteners themselves", async () => {
+    const bid = await signedBarn();
+    await typeInPlane(bid, "Plane A", { G: 16 });
+    bid.type("Panel", await addressBeside(bid, "Panel", "clips per panel", 1), 1);
+    await change(bid);
+    // Clips are no panels, and what lays panels doesn't read how they are clipped.
+    expect(await sentencesOn(bid, "panels")).toEqual([`${STEEPER}: 6 more courses, 120 more panels laid`]);
+    expect(await sentencesOn(bid, "panel clips")).toEqual([STEEPER, "clips per panel 0 to 1"]);
+  });
+
+  it("a plane that is gone leaves nothing new behind, though an input of it stayed", async () => {
+    const planes = HAND_COUNTED.planes.map((plane) => ({ ...plane, gableEdges: 2 }));
+    const bid = await signedBarn({ ...HAND_COUNTED, planes });
+    await typeInPlane(bid, "Plane B", { A: null, B: null, C: null, E: null });
+    await change(bid);
+    expect(await sentencesOn(bid, "gable channel")).toEqual([
+      expect.stringMatching(
+        /^Plane B is gone: it had eave 40' 0", slope length 18' 0", gable edges 2: \d+ fewer pieces$/,
+      ),
+    ]);
+    expect((await sentencesOn(bid, "trim clips")).join()).not.toContain("is new");
+  });
+
+  it("a plane that is new, with its words and lengths", async () => {
+    const bid = await signedBarn();
+    const row = Number((await addressBeside(bid, "Take-off", "Plane B", 0)).slice(1)) + 1;
+    for (const [column, value] of [
+      ["A", "Porch"],
+      ["B", "rectangle"],
+      ["C", 12],
+      ["E", "8 ft"],
+    ] as const)
+      bid.type("Take-off", `${column}${row}`, value);
+    expect(await whyOf(bid, "panels")).toEqual([
+      `Porch is new: shape rectangle, eave 12' 0", slope length 8' 0": 8 more courses, 48 more panels laid`,
+    ]);
+  });
+
+  it("a word that was chosen, and a share", async () => {
+    const bid = await signedBarn();
+    await typeInPlane(bid, "Plane B", { B: "triangle" });
+    bid.type("Order", await addressBeside(bid, "Order", "panels", 3), 0.15);
+    const [shape, waste, ...others] = await whyOf(bid, "panels");
+    expect(shape).toMatch(/^Plane B shape rectangle to triangle: \d+ fewer panels laid$/);
+    expect([waste, ...others]).toEqual(["panels waste 10% to 15%"]);
+  });
+
+  it("a price, on the sheet where it was typed", async () => {
+    const bid = await signedBarn();
+    bid.type("Panel", await addressBeside(bid, "Panel", "panel price", 1), 8);
+    bid.type("Trims", await addressBeside(bid, "Trims", "ridge", 11), 21.15);
+    bid.type("Order", await addressBeside(bid, "Order", "nails", 10), 7.5);
+    await change(bid);
+    expect(await sentencesOn(bid, "panels")).toEqual(["panel price 7.35 to 8.00"]);
+    expect(await sentencesOn(bid, "ridge")).toEqual(["ridge price of a pack 19.80 to 21.15"]);
+    expect(await sentencesOn(bid, "nails")).toEqual(["nails price of a pack 6.90 to 7.50"]);
   });
 });

@@ -3,7 +3,7 @@ import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrde
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
-import { typeBeside } from "../../../support/bid";
+import { addressBeside, rowsOf, typeBeside } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 import { smallOrder } from "../../../support/smallOrder";
 
@@ -46,6 +46,28 @@ describe("ledger lines", () => {
       ["", "32.18"],
       ["300.00", ""],
       ["21.75", ""],
+    ]);
+  });
+
+  it("leave the side that isn't used blank, and both where nothing moves", async () => {
+    const bid = await posted(13);
+    const sidesOf = async (): Promise<unknown[][]> =>
+      (await rowsOf(bid, "Ledger 1")).slice(4, 9).map((row) => [row[3] ?? "", row[4] ?? ""]);
+    expect(await sidesOf()).toEqual([
+      [289.57, ""],
+      [32.18, ""],
+      ["", 300],
+      ["", 21.75],
+      [321.75, 321.75],
+    ]);
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "Retainage", 3), 0);
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "panels", 15), "no");
+    expect(await sidesOf()).toEqual([
+      [300, ""],
+      ["", ""],
+      ["", 300],
+      ["", ""],
+      [300, 300],
     ]);
   });
 

@@ -63,6 +63,9 @@ describe("what a formula refers to", () => {
     ["=INDEX(Panel,2,2)", ["Tom's panel B2"]],
     ["=INDEX(Panel,0,2)", ["Tom's panel B1:B3"]],
     ["=INDEX(Panel,A2,2)", ["Tom's panel A1:B3", "Bid A2"]],
+    // What lays panels reads nothing of their price.
+    ["=GABLE.PANELCOUNT((A2:B3),Panel)", ["Bid A2:B3", "Tom's panel A1:B1", "Tom's panel A2:B2"]],
+    ["=SUM(Panel)", ["Tom's panel A1:B3"]],
     ["=GABLE.PANELVALUE(Panel,B1)", ["Tom's panel A2:B2", "Bid B1"]],
     ["=Unknown+Gone!A1+LOG10(2)", []],
     ['="B2"', []],

@@ -1,0 +1,44 @@
+import type { Host } from "../../hosts/host";
+import { issueInFront } from "../../sheets/changeOrder/issue";
+import { OutcomeLine } from "../OutcomeLine";
+import { useOutcome } from "../useOutcome";
+
+/** Seals a change order once its rates and prices are filled in, so that an edit shows. */
+export const IssueCard = ({ host }: { host: Host }) => {
+  const { isBusy, outcome, attempt } = useOutcome();
+
+  const run = (): Promise<void> =>
+    attempt(async () => {
+      const { sheet, seal, undo } = await issueInFront(host);
+      return { kind: "written", message: `Issued "${sheet}" under the seal ${seal}.`, undo };
+    });
+
+  return (
+    <section class="card" aria-labelledby="issue-title">
+      <h2 id="issue-title">Issue</h2>
+      <p>
+        Seals the figures of the change order in front, once it is filled in. An edit shows on it from then
+        on, and nothing goes on from it. Reasons, initials and signatures stay free.
+      </p>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void run();
+        }}
+      >
+        <button type="submit" disabled={isBusy}>
+          {isBusy ? "Working…" : "Issue the change order"}
+        </button>
+      </form>
+      <OutcomeLine
+        outcome={outcome}
+        onUndo={(issued) =>
+          void attempt(async () => {
+            await issued.undo?.();
+            return { kind: "written", message: "Undone: the seal is gone, and nothing else has changed." };
+          }, issued)
+        }
+      />
+    </section>
+  );
+};

@@ -1,0 +1,28 @@
+import { InputError } from "../../../shared/inputError";
+import type { Host } from "../../hosts/host";
+import type { Undo } from "../patch";
+import { number } from "../plan";
+import { agreedChangeOrder, isChangeOrder } from "./earlier";
+import { issuedUnder, placeOfIssue, sealedFigures } from "./seals";
+
+export interface Issued {
+  readonly sheet: string;
+  readonly seal: number;
+  readonly undo: Undo;
+}
+
+/** Issues the change order in front: writes the seal of its figures beside them, so that a later edit shows. */
+export const issueInFront = async (host: Host): Promise<Issued> => {
+  const [contents, { sheet }] = await Promise.all([host.contents(), host.inView()]);
+  const inFront = contents.sheets.get(sheet);
+  if (!inFront || !isChangeOrder(inFront))
+    throw new InputError("Go to the change order that is to be issued. Nothing was written.");
+  const change = agreedChangeOrder(contents, sheet, "issue");
+  const { seal } = sealedFigures(change);
+  const at = placeOfIssue(change);
+  if (!at) throw new InputError(`"${sheet}" has no row for its seal: make it anew. Nothing was written.`);
+  if (issuedUnder(change) !== undefined)
+    throw new InputError(`"${sheet}" is issued already, under the seal ${seal}. Nothing was written.`);
+  const undo = await host.put({ sheet, at, cells: [[{ content: number(seal) }]] });
+  return { sheet, seal, undo };
+};

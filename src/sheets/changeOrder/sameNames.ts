@@ -1,0 +1,180 @@
+import type { Measure } from "../trace/measures";
+import { valueAsRead } from "./measureWords";
+
+/** Measures of an earlier time under the names of a later one. */
+export interface Matched {
+  readonly earlier: readonly Measure[];
+  /** Without what a row that is gone has left behind. */
+  readonly later: readonly Measure[];
+  /** Rows that hold what they held and are called otherwise: the earlier name by `rowKey` of the later one. */
+  readonly formerNames: ReadonlyMap<string, string>;
+}
+
+export const rowKey = ({ sheet, row }: Pick<Measure, "sheet" | "row">): string => `${sheet}\n${row}`;
+
+const SHARED_AT_LEAST = 0.5;
+/** Fewer inputs than these may be alike by chance. */
+const TELLING_INPUTS = 2;
+
+const cellKey = ({ row, heading }: Measure): string => `${row}\n${heading}`;
+
+const groupedBy = <T>(items: readonly T[], keyOf: (item: T) => string): ReadonlyMap<string, readonly T[]> => {
+  const groups = new Map<string, T[]>();
+  for (const item of items) groups.set(keyOf(item), [...(groups.get(keyOf(item)) ?? []), item]);
+  return groups;
+};
+
+interface Pair<T> {
+  readonly then: T;
+  readonly now: T;
+  /** The first that differs decides, the greater going first. */
+  readonly likeness: readonly number[];
+}
+
+/** Pairs of two lists, the likest first, each taken once; those as like as others go by their order. */
+const likestPairs = <T>(pairs: readonly Pair<T>[]): Pair<T>[] => {
+  const taken = new Set<T>();
+  return [...pairs]
+    .sort((a, b) => {
+      const at = a.likeness.findIndex((value, index) => value !== b.likeness[index]);
+      return at < 0 ? 0 : (b.likeness[at] ?? 0) - (a.likeness[at] ?? 0);
+    })
+    .filter(({ then, now }) => {
+      if (taken.has(then) || taken.has(now)) return false;
+      taken.add(then);
+      taken.add(now);
+      return true;
+    });
+};
+
+/** Sheets that bear another name now, by what they hold: at least half of the same rows and headings. */
+const renamedSheets = (
+  earlier: readonly Measure[],
+  later: readonly Measure[],
+): ReadonlyMap<string, string> => {
+  const [then, now] = [earlier, later].map((measures) => groupedBy(measures, ({ sheet }) => sheet)) as [
+    ReadonlyMap<string, readonly Measure[]>,
+    ReadonlyMap<string, readonly Measure[]>,
+  ];
+  const pairs = [...then]
+    .filter(([name]) => !now.has(name))
+    .flatMap(([from, old]) =>
+      [...now]
+        .filter(([name]) => !then.has(name))
+        .flatMap(([to, current]): Pair<string>[] => {
+          const values = new Map(current.map((measure) => [cellKey(measure), valueAsRead(measure)]));
+          const shared = old.filter((measure) => values.has(cellKey(measure)));
+          const equal = shared.filter((measure) => values.get(cellKey(measure)) === valueAsRead(measure));
+          if (shared.length < SHARED_AT_LEAST * Math.max(old.length, current.length)) return [];
+          return [{ then: from, now: to, likeness: [equal.length, shared.length] }];
+        }),
+    );
+  return new Map(likestPairs(pairs).map(({ then: from, now: to }) => [from, to]));
+};
+
+/** A row with what was typed into it. */
+interface Row {
+  readonly name: string;
+  readonly inputs: ReadonlyMap<string, Measure["value"]>;
+}
+
+const rowsOf = (measures: readonly Measure[]): Row[] =>
+  [
+    ...groupedBy(
+      measures.filter(({ kind }) => kind === "input"),
+      ({ row }) => row,
+    ),
+  ].map(([name, inputs]) => ({
+    name,
+    inputs: new Map(inputs.map((measure) => [measure.heading, valueAsRead(measure)])),
+  }));
+
+const sharedInputs = (then: Row, now: Row): number =>
+  [...then.inputs].filter(([heading, value]) => now.inputs.get(heading) === value).length;
+
+/** Whether all that one row holds stands in another too. */
+const isPartOf = (part: Row, whole: Row): boolean => sharedInputs(part, whole) === part.inputs.size;
+const isAlike = (then: Row, now: Row): boolean => isPartOf(then, now) && isPartOf(now, then);
+
+const isNameless = ({ name }: Row): boolean => /^row \d+$/.test(name);
+
+/** Rows whose names hang on their number: `Porch`, `Porch (2)`, or those without a name. */
+const family = (row: Row): string => (isNameless(row) ? "" : row.name.replace(/ \(\d+\)$/, "").toLowerCase());
+
+/** Rows whose number has changed, by what they hold. */
+const renumbered = (then: readonly Row[], now: readonly Row[]): ReadonlyMap<string, string> => {
+  const families = groupedBy(now, family);
+  const pairs = then.flatMap((old) =>
+    (families.get(family(old)) ?? []).flatMap((current): Pair<Row>[] => {
+      const [shared, isSameName] = [sharedInputs(old, current), old.name === current.name];
+      if (shared === 0 && !isSameName) return [];
+      return [
+        { then: old, now: current, likeness: [Number(isAlike(old, current)), shared, Number(isSameName)] },
+      ];
+    }),
+  );
+  return new Map(likestPairs(pairs).map(({ then: old, now: current }) => [old.name, current.name]));
+};
+
+interface MatchedRows {
+  readonly names: ReadonlyMap<string, string>;
+  readonly former: ReadonlyMap<string, string>;
+  readonly leftOver: ReadonlySet<string>;
+}
+
+/** `mayBeRenamed`: rows that hold the same under another name are the same. */
+const matchedRows = (then: readonly Row[], now: readonly Row[], mayBeRenamed: boolean): MatchedRows => {
+  const names = new Map(renumbered(then, now));
+  const former = new Map<string, string>();
+  const known = new Set(names.values());
+  const gone = then.filter(({ name }) => !names.has(name));
+  const fresh = now.filter(({ name }) => !known.has(name));
+  if (mayBeRenamed)
+    for (const old of gone) {
+      const current = fresh.find(
+        (row) => !former.has(row.name) && !isNameless(row) && !isNameless(old) && isAlike(old, row),
+      );
+      if (!current || old.inputs.size < TELLING_INPUTS) continue;
+      names.set(old.name, current.name);
+      former.set(current.name, old.name);
+    }
+  const lost = gone.filter(({ name }) => !names.has(name));
+  const leftOver = fresh.filter((row) => isNameless(row) && lost.some((old) => isPartOf(row, old)));
+  return { names, former, leftOver: new Set(leftOver.map(({ name }) => name)) };
+};
+
+/**
+ * Finds the measures of an earlier time again where sheets were renamed and rows have other numbers, by what they hold. Items of the
+ * order are never matched by that: they are what their names say.
+ */
+export const matchNames = (
+  earlier: readonly Measure[],
+  later: readonly Measure[],
+  orderSheet: string,
+): Matched => {
+  const sheets = renamedSheets(earlier, later);
+  const moved = earlier.map((measure) => ({ ...measure, sheet: sheets.get(measure.sheet) ?? measure.sheet }));
+  const current = groupedBy(later, ({ sheet }) => sheet);
+  const matched = new Map(
+    [...groupedBy(moved, ({ sheet }) => sheet)].map(([sheet, old]) => [
+      sheet,
+      matchedRows(rowsOf(old), rowsOf(current.get(sheet) ?? []), sheet !== orderSheet),
+    ]),
+  );
+  const nameNow = ({ sheet, row }: Measure): string => {
+    const names = matched.get(sheet)?.names;
+    const to = names?.get(row);
+    if (to !== undefined) return to;
+    // Another row bears its name now.
+    return names && [...names.values()].includes(row) ? `${row} (before)` : row;
+  };
+  return {
+    earlier: moved.map((measure) => ({ ...measure, row: nameNow(measure) })),
+    later: later.filter(({ sheet, row }) => !matched.get(sheet)?.leftOver.has(row)),
+    formerNames: new Map(
+      [...matched].flatMap(([sheet, { former }]) =>
+        [...former].map(([row, name]): [string, string] => [rowKey({ sheet, row }), name]),
+      ),
+    ),
+  };
+};

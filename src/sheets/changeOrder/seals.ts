@@ -1,0 +1,174 @@
+import { InputError } from "../../../shared/inputError";
+import { a1, a1Range, type Area, type Place } from "../address";
+import { shownAt } from "../contents";
+import { isEmpty, quotedText } from "../formula";
+import { formula, number, text, type PlannedCell } from "../plan";
+import { ifEdited, sealFormula, sealNow, type SealedBlock } from "../sealedBlock";
+import { amountShown, earlierAmount, placeOfAmount, rowOf, type Earlier } from "./earlier";
+import {
+  AMOUNTS,
+  amountRow,
+  CHANGE,
+  CHANGE_HEADINGS,
+  CHECK_ROW,
+  FIRST_LINE_ROW,
+  STATUS_ROW,
+  type Amount,
+} from "./layout";
+import type { Side } from "./sides";
+
+/** Seals below a change order: whose, the one that was, the one that is, and what that means. */
+const SEALS = { of: 0, then: 3, now: 12, status: 13 } as const;
+const SEAL_FORMAT = "0";
+/** The label by which a change order's own seal is found. */
+const OWN = "This change order";
+const NOTES = [
+  "Then: signed sheets and earlier change orders when this was made, this one when it was issued. Now: as they stand.",
+  "A change order's seal covers its lines up to Tax, its terms and its amounts. Reasons, initials, words and signatures stay free.",
+];
+
+const LAST_AMOUNT = Object.keys(AMOUNTS).at(-1) as Amount;
+
+/** What a change order says in figures: from the headings of its lines down to its last amount. */
+const figures = (headingRow: number, lastRow: number): Area => ({
+  from: { row: headingRow, column: CHANGE.item },
+  to: { row: lastRow, column: CHANGE.tax },
+});
+
+const figuresOf = (change: Earlier): Area =>
+  figures(rowOf(change.contents, CHANGE.item, CHANGE_HEADINGS.item), placeOfAmount(change, LAST_AMOUNT).row);
+
+/** Where the seal stands under which a change order was issued; undefined where it has no such row. */
+export const placeOfIssue = ({ contents }: Earlier): Place | undefined => {
+  const row = rowOf(contents, SEALS.of, OWN);
+  return row < 0 ? undefined : { row, column: SEALS.then };
+};
+
+/** The seal under which a change order was issued; undefined as long as it wasn't. */
+export const issuedUnder = (change: Earlier): number | undefined => {
+  const place = placeOfIssue(change);
+  const seal = place && shownAt(change.contents, place);
+  return typeof seal === "number" ? seal : undefined;
+};
+
+/** A change order with the seal of its figures. Refuses one without a total, and one that was edited since it was issued. */
+export const sealedFigures = (change: Earlier): SealedBlock => {
+  const { sheet, contents } = change;
+  const area = figuresOf(change);
+  const seal = sealNow(contents, area);
+  if (typeof amountShown(change, "total") !== "number" || seal === undefined) {
+    const check = shownAt(contents, { row: CHECK_ROW, column: 0 });
+    throw new InputError(
+      `"${sheet}" has no total${typeof check === "string" && check !== "" ? `: ${check}` : ""}. Nothing was written.`,
+    );
+  }
+  const issued = issuedUnder(change);
+  if (issued !== undefined && issued !== seal)
+    throw new InputError(
+      `"${sheet}" is not as it was issued: its seal doesn't fit its figures any more. Nothing was written.`,
+    );
+  return { sheet, area, seal };
+};
+
+/** The signed sheets among two sides. */
+export const signedAmong = (sides: readonly Side[]): SealedBlock[] =>
+  sides.flatMap(({ sealed }) => sealed ?? []);
+
+const thenAndNow = (row: number): [then: string, now: string] => [
+  a1({ row, column: SEALS.then }),
+  a1({ row, column: SEALS.now }),
+];
+
+/** Nothing where the seal in a row is what it was, else that its sheet was edited. */
+export const ifRowEdited = (row: number, sheet: string, since: string): string =>
+  ifEdited(...thenAndNow(row), sheet, since);
+
+/** A formula as long as the seals of some rows are what they were; not available where one isn't. */
+export const unlessEdited = (firstRow: number, rows: number, then: string): string => {
+  if (rows === 0) return then;
+  const of = (column: number): string =>
+    a1Range({ row: firstRow, column }, { row: firstRow + rows - 1, column });
+  return `IF(SUMPRODUCT((${of(SEALS.then)}<>${of(SEALS.now)})*1)=0,${then},NA())`;
+};
+
+/**
+ * What the rows of some change orders before this one say. It stands beside their seals and not in the check: a formula has its
+ * greatest length, and a contract any number of changes.
+ */
+export const statusColumn = (firstRow: number, rows: number): string =>
+  a1Range({ row: firstRow, column: SEALS.status }, { row: firstRow + rows - 1, column: SEALS.status });
+
+/** Whether a change order before this one has a total, and says what it said when this one was made: it is summed up here. */
+const statusOf = (earlier: Earlier, row: number): PlannedCell => {
+  const edited = ifRowEdited(row, earlier.sheet, "this was made: take that back, or make this anew");
+  const noTotal = quotedText(`"${earlier.sheet}" has no total`);
+  return {
+    row,
+    column: SEALS.status,
+    content: formula(`=IF(ISNUMBER(${earlierAmount(earlier, "total")}),${edited},${noTotal})`),
+    style: "caution",
+  };
+};
+
+/** The row of the first seal, below the section's title and its notes. */
+export const firstSealRow = (sectionRow: number): number => sectionRow + 1 + NOTES.length;
+
+const sealRow = (row: number, of: string, then: number | undefined, now: string): PlannedCell[] => [
+  { row, column: SEALS.of, content: text(of), style: "label" },
+  {
+    row,
+    column: SEALS.then,
+    content: then === undefined ? null : number(then),
+    style: "result",
+    numberFormat: SEAL_FORMAT,
+  },
+  { row, column: SEALS.now, content: formula(`=${now}`), style: "result", numberFormat: SEAL_FORMAT },
+];
+
+/** The change order's own seal, blank until it is issued, and above the lines whether it fits. */
+const ownSeal = (row: number, sheet: string, lines: number): PlannedCell[] => {
+  const area = figures(FIRST_LINE_ROW - 1, amountRow(lines, LAST_AMOUNT));
+  const [then] = thenAndNow(row);
+  return [
+    ...sealRow(row, OWN, undefined, sealFormula({ sheet, area })),
+    {
+      row: STATUS_ROW,
+      column: 0,
+      content: formula(
+        `=IF(${isEmpty(then)},"",${ifRowEdited(row, sheet, "it was issued: its seal doesn't fit its figures any more")})`,
+      ),
+      style: "caution",
+    },
+  ];
+};
+
+interface SealSection {
+  readonly sectionRow: number;
+  readonly sheet: string;
+  readonly lines: number;
+  readonly signed: readonly SealedBlock[];
+  readonly earlier: readonly Earlier[];
+  /** What still moves is issued under no seal. */
+  readonly isDraft: boolean;
+}
+
+/** The seals of what a change order goes by, signed sheets first, and its own. */
+export const sealCells = (section: SealSection): PlannedCell[] => {
+  const { sectionRow, sheet, lines, signed, earlier, isDraft } = section;
+  const first = firstSealRow(sectionRow);
+  const behind = [...signed, ...earlier.map(sealedFigures)];
+  return [
+    { row: sectionRow, column: SEALS.of, content: text("Seals"), style: "section" },
+    { row: sectionRow, column: SEALS.then, content: text("then"), style: "note" },
+    { row: sectionRow, column: SEALS.now, content: text("now"), style: "note" },
+    ...NOTES.map((note, index): PlannedCell => ({
+      row: sectionRow + 1 + index,
+      column: SEALS.of,
+      content: text(note),
+      style: "note",
+    })),
+    ...behind.flatMap((block, index) => sealRow(first + index, block.sheet, block.seal, sealFormula(block))),
+    ...earlier.map((each, index) => statusOf(each, first + signed.length + index)),
+    ...(isDraft ? [] : ownSeal(first + behind.length, sheet, lines)),
+  ];
+};

@@ -1,0 +1,47 @@
+import { sealSpec } from "../../functions/money/seal";
+import { CellError, type Cell } from "../../shared/cell";
+import { sealOf } from "../../shared/seal";
+import { absoluteA1, sheetPrefix, type Area, type Place } from "./address";
+import { shownAt, type SheetContents } from "./contents";
+import { call, quotedText } from "./formula";
+
+/** A block of cells, and the seal that it had once. */
+export interface SealedBlock {
+  readonly sheet: string;
+  readonly area: Area;
+  readonly seal: number;
+}
+
+const linesOf = ({ from, to }: Area, cellAt: (place: Place) => Cell): Cell[][] =>
+  Array.from({ length: to.row - from.row + 1 }, (_, row) =>
+    Array.from({ length: to.column - from.column + 1 }, (_each, column) =>
+      cellAt({ row: from.row + row, column: from.column + column }),
+    ),
+  );
+
+/** The seal of a block as it stands. Worked out here, never read off a cell; undefined where a cell is an error. */
+export const sealNow = (sheet: SheetContents, area: Area): number | undefined => {
+  const cells = linesOf(area, (place) => shownAt(sheet, place));
+  return cells.flat().some((cell) => cell instanceof CellError) ? undefined : sealOf(cells);
+};
+
+/** The seal of a block as a formula of any sheet. */
+export const sealFormula = ({ sheet, area }: Omit<SealedBlock, "seal">): string =>
+  call(sealSpec, `${sheetPrefix(sheet)}${absoluteA1(area.from)}:${absoluteA1(area.to)}`);
+
+/**
+ * As a formula: nothing where two cells hold the same seal, else that a sheet was edited since; where our functions or the sheet
+ * aren't there, that.
+ */
+export const ifEdited = (then: string, now: string, sheet: string, since: string): string =>
+  `IFERROR(IF(${then}=${now},"",${quotedText(`"${sheet}" was edited since ${since}`)}),${quotedText(`the seal of "${sheet}" can't be worked out here`)})`;
+
+/** A sheet as far as a block goes, blank around it: what isn't sealed isn't read. */
+export const onlyWithin = ({ cells, formulas }: SheetContents, { from, to }: Area): SheetContents => {
+  const isIn = (row: number, column: number): boolean =>
+    row >= from.row && row <= to.row && column >= from.column && column <= to.column;
+  return {
+    cells: cells.map((line, row) => line.map((cell, column) => (isIn(row, column) ? cell : null))),
+    formulas: formulas.map((line, row) => line.map((cell, column) => (isIn(row, column) ? cell : ""))),
+  };
+};

@@ -1,0 +1,77 @@
+import { matchNames } from "../../../../src/sheets/changeOrder/sameNames";
+import type { Measure } from "../../../../src/sheets/trace/measures";
+
+type Typed = Readonly<Record<string, string | number>>;
+
+/** Rows with what was typed into them. */
+const measures = (rows: Readonly<Record<string, Typed>>, sheet = "Take-off"): Measure[] =>
+  Object.entries(rows).flatMap(([row, inputs]) =>
+    Object.entries(inputs).map(([heading, value]): Measure => ({
+      sheet,
+      row,
+      heading,
+      unit: "",
+      value,
+      kind: "input",
+    })),
+  );
+
+/** How the earlier rows are called now. */
+const namesNow = (earlier: readonly Measure[], later: readonly Measure[]): string[] => [
+  ...new Set(matchNames(earlier, later, "Order").earlier.map(({ sheet, row }) => `${sheet} ${row}`)),
+];
+
+const PORCH = { Eave: 12, Pitch: 4 };
+const SHED = { Eave: 9, Pitch: 3 };
+
+describe("measures of another time", () => {
+  it("keep their names where nothing was renamed, whatever changed", () => {
+    const [then, now] = [measures({ North: PORCH, South: SHED }), measures({ North: SHED, South: PORCH })];
+    expect(matchNames(then, now, "Order")).toEqual({ earlier: then, later: now, formerNames: new Map() });
+  });
+
+  it("of rows of one name follow what they hold, and one that went is told apart", () => {
+    expect(namesNow(measures({ Porch: PORCH, "Porch (2)": SHED }), measures({ Porch: SHED }))).toEqual([
+      "Take-off Porch (before)",
+      "Take-off Porch",
+    ]);
+  });
+
+  it("of rows without a name follow what they hold where rows were inserted above", () => {
+    expect(
+      namesNow(
+        measures({ "row 54": { Edge: "hip" }, "row 55": { Edge: "valley", Length: 9 } }),
+        measures({ "row 56": { Edge: "hip", Length: 20 }, "row 57": { Edge: "valley", Length: 9 } }),
+      ),
+    ).toEqual(["Take-off row 56", "Take-off row 57"]);
+  });
+
+  it("of renamed sheets are told apart by their values where they hold the same rows", () => {
+    const [garage, shed] = [{ North: PORCH }, { North: SHED }];
+    expect(
+      namesNow(
+        [...measures(garage, "Garage"), ...measures(shed, "Shed")],
+        [...measures(shed, "Second"), ...measures(garage, "First")],
+      ),
+    ).toEqual(["First North", "Second North"]);
+  });
+
+  it("of a sheet that shares less than half aren't those of another", () => {
+    expect(namesNow(measures({ North: PORCH }, "Roof"), measures({ Nails: { Price: 4 } }, "Prices"))).toEqual(
+      ["Roof North"],
+    );
+  });
+
+  it("never take one item of the order for another, though they are alike", () => {
+    const waste = { Waste: 0, "Per pack": 1 };
+    const [then, now] = [measures({ hip: waste }, "Order"), measures({ eave: waste }, "Order")];
+    expect(namesNow(then, now)).toEqual(["Order hip"]);
+    expect(namesNow(measures({ hip: waste }), measures({ eave: waste }))).toEqual(["Take-off eave"]);
+  });
+
+  it("leave out what a row that is gone has left behind", () => {
+    const then = measures({ South: { ...PORCH, "Gable edges": 2 } });
+    expect(matchNames(then, measures({ "row 8": { "Gable edges": 2 } }), "Order").later).toEqual([]);
+    expect(matchNames(then, measures({ "row 8": { "Gable edges": 1 } }), "Order").later).toHaveLength(1);
+  });
+});

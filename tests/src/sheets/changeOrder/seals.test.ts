@@ -1,0 +1,228 @@
+import type { Cell } from "../../../../shared/cell";
+import { sealOf } from "../../../../shared/seal";
+import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { changeOrderSheet } from "../../../../src/sheets/changeOrder/changeOrder";
+import { changeOrdersIn } from "../../../../src/sheets/changeOrder/earlier";
+import { issueInFront, type Issued } from "../../../../src/sheets/changeOrder/issue";
+import { addLedger } from "../../../../src/sheets/ledger/addLedger";
+import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
+import { ORDER_HEADINGS } from "../../../../src/sheets/orderSheet/layout";
+import { a1 } from "../../../../src/sheets/address";
+import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { readSigned, type Signed } from "../../../../src/sheets/signedBase/readSigned";
+import { addressBeside, rowsOf } from "../../../support/bid";
+import { PlanWorkbook } from "../../../support/planWorkbook";
+import { smallOrder } from "../../../support/smallOrder";
+
+jest.setTimeout(60_000);
+
+const DAY = 46_174;
+const ACCOUNTS = { receivable: "1200", retainage: "1250", revenue: "4000", tax: "2200" };
+const FROZEN: NowChoice = { kind: "frozen" };
+
+const change = (bid: PlanWorkbook, base: string, now: NowChoice = FROZEN) =>
+  addChangeOrder(bid.host, { base, now, dateSerial: DAY });
+
+/** 10 panels at 10.00, frozen, and a change order to 20 of them. */
+const changed = async (): Promise<PlanWorkbook> => {
+  const bid = new PlanWorkbook(smallOrder([["panels", 10, 10]]));
+  await freeze(bid.host, DAY);
+  bid.type("Order", "G3", 20);
+  await change(bid, "Signed 1");
+  return bid;
+};
+
+const issue = (bid: PlanWorkbook, sheet: string): Promise<Issued> => {
+  bid.goTo(sheet);
+  return issueInFront(bid.host);
+};
+
+const textAt = async (bid: PlanWorkbook, sheet: string, row: number): Promise<Cell> =>
+  (await rowsOf(bid, sheet))[row]?.[0] ?? null;
+const checkOf = (bid: PlanWorkbook, sheet: string): Promise<Cell> => textAt(bid, sheet, 2);
+const statusOf = (bid: PlanWorkbook, sheet: string): Promise<Cell> => textAt(bid, sheet, 3);
+
+const type = async (
+  bid: PlanWorkbook,
+  sheet: string,
+  label: string,
+  columns: number,
+  typed: string | number,
+): Promise<void> => {
+  bid.type(sheet, await addressBeside(bid, sheet, label, columns), typed);
+};
+
+describe("the seal of a signed base", () => {
+  it("is worked out by the change order itself, whatever the base says of itself", async () => {
+    const bid = await changed();
+    await type(bid, "Signed 1", "panels", 6, 7);
+    await type(bid, "Signed 1", "So it is", 1, "as signed");
+    expect(await checkOf(bid, "Change order 1")).toBe('"Signed 1" was edited since it was signed');
+  });
+
+  it("stands on the change order as it was, so that another seal on the base hides nothing", async () => {
+    const bid = await changed();
+    const rows = await rowsOf(bid, "Change order 1");
+    const then = rows.find((row) => row[0] === "Signed 1")?.[3];
+    expect(then).toBe(readSigned(await bid.host.contents(), "Signed 1").sealed.seal);
+    await type(bid, "Signed 1", "panels", 6, 7);
+    const now = (await rowsOf(bid, "Signed 1")).find(([label]) => label === "Seal of the cells now")?.[1];
+    await type(bid, "Signed 1", "Seal as signed", 1, Number(now));
+    expect((await rowsOf(bid, "Signed 1"))[4]?.[1]).toBe("as signed");
+    expect(await checkOf(bid, "Change order 1")).toBe('"Signed 1" was edited since it was signed');
+  });
+
+  it("covers all that is read: what is written around it is passed over", async () => {
+    const bid = await changed();
+    const before = readSigned(await bid.host.contents(), "Signed 1");
+    ORDER_HEADINGS.forEach((heading, column) => {
+      bid.type("Signed 1", a1({ row: 5, column: column + 13 }), heading);
+    });
+    bid.type("Signed 1", "N7", "nails");
+    bid.type("Signed 1", "T7", 5);
+    bid.type("Signed 1", "A1", "Signed by somebody else");
+    expect(readSigned(await bid.host.contents(), "Signed 1")).toEqual(before);
+  });
+});
+
+describe("an issued change order", () => {
+  it("has a seal of its figures, which leaves reasons, initials and signatures free", async () => {
+    const bid = await changed();
+    await issue(bid, "Change order 1");
+    const rows = await rowsOf(bid, "Change order 1");
+    const own = rows.find((row) => row[0] === "This change order");
+    const head = rows.findIndex(([label]) => label === "Item");
+    const end = rows.findIndex((row) => row[9] === "Days added to date");
+    expect(own?.[3]).toBe(
+      sealOf(rows.slice(head, end + 1).map((row) => Array.from({ length: 17 }, (_, at) => row[at] ?? null))),
+    );
+    expect(own?.[12]).toBe(own?.[3]);
+    await type(bid, "Change order 1", "panels", 17, "the owner wants more");
+    await type(bid, "Change order 1", "panels", 18, "A.B.");
+    const signature = String(rows.at(-5)?.[0]);
+    expect(signature).toContain("Agreed for the owner");
+    await type(bid, "Change order 1", signature, 0, "Agreed");
+    expect(await statusOf(bid, "Change order 1")).toBe("");
+  });
+
+  it.each<[string, string, number, string | number]>([
+    ["labor", "panels", 13, 5],
+    ["a rate", "Retainage", 3, 0.1],
+    ["the date", "Date", 3, DAY + 1],
+    ["a quantity that is typed over", "panels", 8, 19],
+    ["a total that is typed over", "Total of this change", 3, 1],
+  ])("says that it was edited by %s, and nothing goes on from it", async (_, label, columns, typed) => {
+    const bid = await changed();
+    await issue(bid, "Change order 1");
+    await type(bid, "Change order 1", label, columns, typed);
+    expect(await statusOf(bid, "Change order 1")).toBe(
+      `"Change order 1" was edited since it was issued: its seal doesn't fit its figures any more`,
+    );
+    const sentence = `"Change order 1" is not as it was issued: its seal doesn't fit its figures any more. Nothing was written.`;
+    await expect(change(bid, "Signed 2")).rejects.toThrow(sentence);
+    await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(sentence);
+    expect((await bid.host.existing()).sheets).toHaveLength(4);
+  });
+
+  it("is issued once, never as a draft, and not without a total; undoing takes the seal away", async () => {
+    const bid = await changed();
+    const { undo } = await issue(bid, "Change order 1");
+    await expect(issue(bid, "Change order 1")).rejects.toThrow(
+      /^"Change order 1" is issued already, under the seal \d+\. Nothing was written\.$/,
+    );
+    await undo();
+    await type(bid, "Change order 1", "Tax is rounded", 3, "never");
+    await expect(issue(bid, "Change order 1")).rejects.toThrow(
+      '"Change order 1" has no total: choose each line or on the total. Nothing was written.',
+    );
+    await type(bid, "Change order 1", "Tax is rounded", 3, "each line");
+    await change(bid, "Signed 2", { kind: "draft" });
+    await expect(issue(bid, "Draft change order 1")).rejects.toThrow(
+      '"Draft change order 1" is a draft: its order still moves. Make a change order that freezes it, and issue that. Nothing was written.',
+    );
+    await expect(issue(bid, "Order")).rejects.toThrow(
+      "Go to the change order that is to be issued. Nothing was written.",
+    );
+  });
+});
+
+describe("what builds on a change order", () => {
+  it("names it once it is edited, and has no total until that is taken back", async () => {
+    const bid = await changed();
+    await change(bid, "Signed 2");
+    expect(await checkOf(bid, "Change order 2")).toBe("");
+    await type(bid, "Change order 1", "panels", 13, 5);
+    expect(await checkOf(bid, "Change order 2")).toBe(
+      '"Change order 1" was edited since this was made: take that back, or make this anew',
+    );
+    const amountsOf = async (): Promise<Cell[]> => {
+      const rows = await rowsOf(bid, "Change order 2");
+      return ["Total of this change", "Changes before this one", "Days added to date"].map(
+        (label) => rows.find((row) => row[9] === label)?.[12] ?? null,
+      );
+    };
+    expect(await amountsOf()).toMatchObject([{ code: "#N/A" }, { code: "#N/A" }, { code: "#N/A" }]);
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "panels", 13), null);
+    expect(await checkOf(bid, "Change order 2")).toBe("");
+    expect(await amountsOf()).toEqual([0, 100, 0]);
+  });
+
+  it("seals one that was made before change orders had seals, though that can't be issued", async () => {
+    const bid = await changed();
+    await type(bid, "Change order 1", "This change order", 0, "");
+    await expect(issue(bid, "Change order 1")).rejects.toThrow(
+      '"Change order 1" has no row for its seal: make it anew. Nothing was written.',
+    );
+    await change(bid, "Signed 2");
+    await type(bid, "Change order 1", "panels", 13, 5);
+    expect(await checkOf(bid, "Change order 2")).toContain('"Change order 1" was edited since this was made');
+  });
+
+  it("takes no formula longer than Excel's 8,192 characters, though a hundred went before", async () => {
+    const bid = await changed();
+    const contents = await bid.host.contents();
+    const [base, now] = ["Signed 1", "Signed 2"].map((sheet) => readSigned(contents, sheet)) as [
+      Signed,
+      Signed,
+    ];
+    const { cells } = changeOrderSheet({
+      sheetName: "Change order 101",
+      job: "shed",
+      dateSerial: DAY,
+      base,
+      now,
+      earlier: Array.from({ length: 100 }, () => changeOrdersIn(contents)).flat(),
+      whys: [],
+    });
+    const lengths = cells.map(({ content }) => (content?.kind === "formula" ? content.formula.length : 0));
+    expect(Math.max(...lengths)).toBeLessThanOrEqual(8192);
+    expect(cells.filter(({ content }) => content?.kind === "formula").length).toBeGreaterThan(200);
+  });
+
+  it("names a seal that can't be worked out", async () => {
+    const bid = await changed();
+    await type(bid, "Signed 1", "Made by", 1, "=1/0");
+    expect(await checkOf(bid, "Change order 1")).toBe(`the seal of "Signed 1" can't be worked out here`);
+  });
+
+  it("isn't made as long as one before it has no total", async () => {
+    const bid = await changed();
+    await type(bid, "Change order 1", "Retainage", 3, "ten");
+    await expect(change(bid, "Signed 2")).rejects.toThrow(
+      '"Change order 1" has no total: Retainage takes 0 to 1, as 0.1 or 10%. Nothing was written.',
+    );
+  });
+
+  it("a ledger entry too, which is not saved then", async () => {
+    const bid = await changed();
+    await addLedger(bid.host, "Change order 1", ACCOUNTS);
+    expect(await checkOf(bid, "Ledger 1")).toBe("");
+    await type(bid, "Change order 1", "panels", 13, 5);
+    const sentence = `"Change order 1" was edited since this was written: don't post this.`;
+    expect(await checkOf(bid, "Ledger 1")).toBe(sentence);
+    const contents = await bid.host.contents();
+    expect(() => ledgerTable(contents, "Ledger 1")).toThrow(
+      `"Ledger 1" says: ${sentence} Nothing was saved.`,
+    );
+  });
+});
