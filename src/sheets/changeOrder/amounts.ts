@@ -19,14 +19,16 @@ import { unlessEdited } from "./seals";
 const MONEY = "#,##0.00;-#,##0.00";
 const TOTALS: readonly Amount[] = ["total", "toDate", "contractNow"];
 
+/** Where the seals stand: so many signed sheets' from this row on, then those of the change orders before. */
+interface SealRows {
+  readonly row: number;
+  readonly signed: number;
+}
+
 const sumOf = (cells: readonly string[]): string => (cells.length === 0 ? "0" : cells.join("+"));
 
 /** What each amount is worked out by; every one is whole cents, half a cent away from zero. */
-const formulasOf = (
-  lines: number,
-  earlier: readonly Earlier[],
-  sealsOfEarlier: number,
-): Record<Amount, string> => {
+const formulasOf = (lines: number, earlier: readonly Earlier[], seals: SealRows): Record<Amount, string> => {
   const amount = (of: Amount): string => amountCell(lines, of);
   const [material, labor] = (["material", "labor"] as const).map((column) => changeColumn(lines, column)) as [
     string,
@@ -50,7 +52,7 @@ const formulasOf = (
   const costs = `${amount("materialAdded")}:${amount("tax")}`;
   const check = a1({ row: CHECK_ROW, column: 0 });
   /** What was edited is summed up nowhere. */
-  const ofEarlier = (sum: string): string => unlessEdited(sealsOfEarlier, earlier.length, sum);
+  const ofEarlier = (sum: string): string => unlessEdited(seals.row + seals.signed, earlier.length, sum);
   return {
     materialAdded: part(material, ">"),
     materialDeducted: part(material, "<"),
@@ -61,7 +63,7 @@ const formulasOf = (
     profitAdded: share(profit, "materialAdded", "laborAdded", "overheadAdded"),
     profitDeducted: onDeductions(share(profit, "materialDeducted", "laborDeducted", "overheadDeducted")),
     tax: `IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${taxOnLines},${taxOnTotal})`,
-    total: `IF(${isEmpty(check)},ROUND(SUM(${costs}),2),NA())`,
+    total: `IF(${isEmpty(check)},${unlessEdited(seals.row, seals.signed + earlier.length, `ROUND(SUM(${costs}),2)`)},NA())`,
     before: ofEarlier(`ROUND(${sumOf(earlier.map((each) => earlierAmount(each, "total")))},2)`),
     toDate: `ROUND(${amount("before")}+${amount("total")},2)`,
     contractBefore: ifContract(`ROUND(${contract}+${amount("before")},2)`),
@@ -73,13 +75,9 @@ const formulasOf = (
   };
 };
 
-/** What the change comes to, from its lines to the new contract sum. `sealsOfEarlier` is the first row of the seals of those before. */
-export const amountCells = (
-  lines: number,
-  earlier: readonly Earlier[],
-  sealsOfEarlier: number,
-): PlannedCell[] => {
-  const formulas = formulasOf(lines, earlier, sealsOfEarlier);
+/** What the change comes to, from its lines to the new contract sum. */
+export const amountCells = (lines: number, earlier: readonly Earlier[], seals: SealRows): PlannedCell[] => {
+  const formulas = formulasOf(lines, earlier, seals);
   return (Object.keys(AMOUNTS) as Amount[]).flatMap((amount): PlannedCell[] => {
     const row = amountRow(lines, amount);
     return [

@@ -102,9 +102,9 @@ export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
   const signatureRow = sealsRow + signed.length + earlier.length + 3;
   const cells: PlannedCell[] = [
     ...head(options, lines, sealsRow),
-    ...changeLines(items, base, now),
+    ...changeLines(items, base, now, earlier.at(-1)),
     ...termCells(lines, dateSerial, earlier),
-    ...amountCells(lines, earlier, sealsRow + signed.length),
+    ...amountCells(lines, earlier, { row: sealsRow, signed: signed.length }),
     ...whyCells(why, whys),
     ...sealCells({ sectionRow, sheet: options.sheetName, lines, signed, earlier, isDraft: !now.sealed }),
     ...signatures(signatureRow),

@@ -40,24 +40,33 @@ const isRepeated = (items: string): string => {
   return `IF(MMULT(${isSame}*(ROW(${items})>TRANSPOSE(ROW(${items}))),ROW(${items})^0)>0,1,0)`;
 };
 
-/** A live order may gain lines, or have one twice, after this sheet was made. */
-const ofLive = ({ order, sealed }: Side, lines: number): string[] => {
-  if (sealed) return [];
-  const items = orderColumn(order, "item");
-  const toOrder = orderColumn(order, "toOrder");
+/** So many rows below a live order are watched for lines that it gains. */
+const ROWS_WATCHED = 50;
+
+/**
+ * What an order has that this sheet doesn't list: a live one may gain lines, have one twice, or lose a name after this sheet was
+ * made, and this sheet's own items may be retyped.
+ */
+const ofOrder = ({ order, sealed }: Side, lines: number): string[] => {
+  const watched = sealed ? order : { ...order, lastRow: order.lastRow + ROWS_WATCHED };
+  const items = orderColumn(watched, "item");
+  const toOrder = orderColumn(watched, "toOrder");
   const isOrdered = `IF(ISNUMBER(${toOrder}),IF(${toOrder}>0,1,0),0)`;
   const isUnlisted = `1-${isIn(changeColumn(lines, "item"), items)}`;
   const isSecond = `IF(LEN(${items})=0,0,${isRepeated(items)})`;
   const isNameless = `IF(LEN(${items})=0,1,0)`;
+  const unlisted = about(
+    sealed ? "this sheet no longer lists" : "the order has gained what this sheet doesn't list, make it anew",
+    itemsWhere(items, `${isOrdered}*(${isUnlisted})>0`),
+  );
+  // What is sealed was read when this sheet was made: it lost no name and has no item twice.
+  if (sealed) return [unlisted];
   return [
     about(
       "the order has no item in row",
       `TEXTJOIN(", ",TRUE,IF(${isOrdered}*${isNameless}>0,ROW(${items}),""))`,
     ),
-    about(
-      "the order has gained what this sheet doesn't list, make it anew",
-      itemsWhere(items, `${isOrdered}*(${isUnlisted})>0`),
-    ),
+    unlisted,
     about("the order has an item twice", itemsWhere(items, `${isSecond}>0`)),
   ];
 };
@@ -92,7 +101,9 @@ export const stops = (
   const each = [
     ...editedSigned(signed, sealsRow),
     ...(earlier.length === 0 ? [] : [statusColumn(sealsRow + signed.length, earlier.length)]),
-    ...ofLive(now, lines),
+    ...ofOrder(base, lines),
+    ...ofOrder(now, lines),
+    about("this sheet has an item twice", itemsWhere(items, `${isRepeated(items)}>0`)),
     about(
       "the quantity is no number of 0 or more",
       itemsWhere(items, `${noAmount("orderBase")}+${noAmount("orderNow")}>0`),

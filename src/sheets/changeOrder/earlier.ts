@@ -1,4 +1,5 @@
 import type { Cell } from "../../../shared/cell";
+import { itemKey } from "../../../shared/kinds/orderLines";
 import { InputError } from "../../../shared/inputError";
 import { absoluteA1, sheetPrefix } from "../address";
 import { shownAt, type Contents, type SheetContents } from "../contents";
@@ -8,6 +9,7 @@ import {
   AMOUNT_COLUMNS,
   AMOUNTS,
   CHANGE,
+  CHANGE_HEADINGS,
   TERM_COLUMNS,
   TERMS,
   type Amount,
@@ -79,6 +81,15 @@ export const placeOfAmount = ({ contents }: Earlier, amount: Amount) => ({
   row: rowOf(contents, AMOUNT_COLUMNS.label, AMOUNTS[amount]),
   column: AMOUNT_COLUMNS.value,
 });
+
+/** What a change order says of an item; blank where it doesn't list it. */
+export const lineShown = ({ contents }: Earlier, item: string, column: ChangeColumn): Cell => {
+  const head = rowOf(contents, CHANGE.item, CHANGE_HEADINGS.item);
+  const isIts = (cell: Cell | undefined): boolean =>
+    typeof cell === "string" && itemKey(cell) === itemKey(item);
+  const row = contents.cells.findIndex((line, at) => at > head && isIts(line[CHANGE.item]));
+  return row < 0 || head < 0 ? null : shownAt(contents, { row, column: CHANGE[column] });
+};
 
 /** A term's cell, as another sheet calls it. */
 export const earlierTerm = (earlier: Earlier, term: Term): string =>

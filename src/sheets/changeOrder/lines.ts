@@ -1,5 +1,6 @@
 import { isEmpty } from "../formula";
-import { formula, text, type Content, type PlannedCell } from "../plan";
+import { formula, number, text, type Content, type PlannedCell } from "../plan";
+import { lineShown, type Earlier } from "./earlier";
 import {
   CHANGE,
   changeCell,
@@ -35,7 +36,14 @@ const FORMATS: Partial<Record<ChangeColumn, string>> = {
 const extended = (quantity: string, price: string): string =>
   `IF(${quantity}=0,0,IF(ISNUMBER(${price}),ROUND(${quantity}*${price},2),NA()))`;
 
-const lineCells = (item: Item, index: number, lines: number, base: Side, now: Side): PlannedCell[] => {
+const lineCells = (
+  item: Item,
+  index: number,
+  lines: number,
+  base: Side,
+  now: Side,
+  last: Earlier | undefined,
+): PlannedCell[] => {
   const row = FIRST_LINE_ROW + index;
   const at = (column: ChangeColumn): string => changeCell(row, column);
   const found = ({ order }: Side, column: "needed" | "toOrder" | "price", otherwise: string): Content =>
@@ -71,13 +79,26 @@ const lineCells = (item: Item, index: number, lines: number, base: Side, now: Si
   return (Object.keys(CHANGE) as ChangeColumn[]).map((column): PlannedCell => {
     const numberFormat = FORMATS[column];
     const shared = { row, column: CHANGE[column], ...(numberFormat && { numberFormat }) };
-    if (column === "taxable")
-      return { ...shared, content: text("yes"), style: "input", choices: ["yes", "no"] };
+    if (column === "taxable") {
+      const isExempt = last && lineShown(last, item.item, "taxable") === "no";
+      return { ...shared, content: text(isExempt ? "no" : "yes"), style: "input", choices: ["yes", "no"] };
+    }
+    if (column === "laborEach") {
+      const labor = last && lineShown(last, item.item, "laborEach");
+      return { ...shared, content: typeof labor === "number" ? number(labor) : null, style: "input" };
+    }
     const content = results[column] ?? null;
     return { ...shared, content, style: content === null ? "input" : "result" };
   });
 };
 
-/** A row an item: what happened to it, by how much, at what price. */
-export const changeLines = (items: readonly Item[], base: Side, now: Side): PlannedCell[] =>
-  items.flatMap((item, index) => lineCells(item, index, items.length, base, now));
+/**
+ * A row an item: what happened to it, by how much, at what price. What was said of its labor and tax in the last change order
+ * goes on, so that what is given back comes to what it cost.
+ */
+export const changeLines = (
+  items: readonly Item[],
+  base: Side,
+  now: Side,
+  last: Earlier | undefined,
+): PlannedCell[] => items.flatMap((item, index) => lineCells(item, index, items.length, base, now, last));

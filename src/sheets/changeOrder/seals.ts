@@ -1,6 +1,6 @@
 import { InputError } from "../../../shared/inputError";
 import { a1, a1Range, type Area, type Place } from "../address";
-import { shownAt } from "../contents";
+import { formulaAt, shownAt } from "../contents";
 import { isEmpty, quotedText } from "../formula";
 import { formula, number, text, type PlannedCell } from "../plan";
 import { ifEdited, sealFormula, sealNow, type SealedBlock } from "../sealedBlock";
@@ -56,6 +56,10 @@ export const sealedFigures = (change: Earlier): SealedBlock => {
   const { sheet, contents } = change;
   const area = figuresOf(change);
   const seal = sealNow(contents, area);
+  if (formulaAt(contents, { row: CHECK_ROW, column: 0 }) === "")
+    throw new InputError(
+      `"${sheet}" has no check in ${a1({ row: CHECK_ROW, column: 0 })} any more: take its deletion back, or make the change order anew. Nothing was written.`,
+    );
   if (typeof amountShown(change, "total") !== "number" || seal === undefined) {
     const check = shownAt(contents, { row: CHECK_ROW, column: 0 });
     throw new InputError(

@@ -21,7 +21,10 @@ export const LEDGER = { date: 0, account: 1, memo: 2, debit: 3, credit: 4 } as c
 /** What the memo of the last row says. */
 export const LEDGER_TOTAL = "Total";
 
-export const LEDGER_CHECK_ROW = 2;
+/** How the row of the seals begins. */
+export const LEDGER_SEAL = "Seal of";
+
+const CHECK_ROW = 2;
 const FIRST_ROW = 4;
 const MONEY = "#,##0.00";
 const DATE = "yyyy-mm-dd";
@@ -114,7 +117,7 @@ export const ledgerSheet = (
       style: "note",
     },
     {
-      row: LEDGER_CHECK_ROW,
+      row: CHECK_ROW,
       column: 0,
       content: formula(
         `=TEXTJOIN(" ",TRUE,IF(${debit}=${credit},"","Debit and credit differ: don't post this."),${isEdited})`,
@@ -141,7 +144,7 @@ export const ledgerSheet = (
     {
       row: sealRow,
       column: LEDGER.memo,
-      content: text(`Seal of "${change.sheet}": then, and now`),
+      content: text(`${LEDGER_SEAL} "${change.sheet}": then, and now`),
       style: "label",
     },
     seal(LEDGER.debit, number(sealed.seal)),

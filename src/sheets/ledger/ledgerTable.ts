@@ -3,7 +3,7 @@ import { InputError } from "../../../shared/inputError";
 import { sumOfCents } from "../../../shared/money";
 import { isoDate } from "../../../shared/sheetDate";
 import type { Contents } from "../contents";
-import { LEDGER, LEDGER_CHECK_ROW, LEDGER_HEADINGS, LEDGER_TOTAL } from "./ledger";
+import { LEDGER, LEDGER_HEADINGS, LEDGER_SEAL, LEDGER_TOTAL } from "./ledger";
 
 /** A cell that is no error, and says something. */
 const filled = (cell: Cell, what: string, where: string): Cell => {
@@ -55,10 +55,14 @@ export const ledgerTable = ({ sheets }: Contents, name: string): Matrix => {
     throw new InputError(
       `The lines of "${name}" debit ${debit} and credit ${credit}: they must be equal. Nothing was saved.`,
     );
-  const check = cells[LEDGER_CHECK_ROW]?.[0] ?? null;
-  if (!isBlank(check))
+  // The check may have been cleared, or moved: the seals themselves say whether the change order is what it was.
+  const seals = cells.find(
+    (line, row) => row > end && String(line[LEDGER.memo] ?? "").startsWith(LEDGER_SEAL),
+  );
+  const [then, now] = [seals?.[LEDGER.debit], seals?.[LEDGER.credit]];
+  if (typeof then !== "number" || then !== now)
     throw new InputError(
-      `"${name}" says: ${check instanceof CellError ? check.code : String(check)} Nothing was saved.`,
+      `"${name}" is of a change order that was edited since, or has lost its seals: don't post it, write it anew. Nothing was saved.`,
     );
   return [
     LEDGER_HEADINGS,

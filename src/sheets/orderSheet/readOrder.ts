@@ -26,6 +26,8 @@ export interface ReadOrder {
   readonly lines: readonly ReadLine[];
 }
 
+/** White space other than the two spaces that every program takes for one. */
+const ODD_SPACE = /[^\S \u00a0]/;
 const REQUIRED = ["item", "unit", "needed", "toOrder", "orderUnit", "price"] as const;
 
 interface Head {
@@ -83,6 +85,11 @@ export const readOrder = (name: string, sheet: SheetContents): ReadOrder => {
     if (typeof cell !== "string")
       throw new InputError(
         `${where(row, column)} takes words, got ${describeCell(cell)}. Nothing was written.`,
+      );
+    // Programs differ in which of these they take for spaces, and so would find an item or not.
+    if (ODD_SPACE.test(cell))
+      throw new InputError(
+        `${where(row, column)} has a line break, a tab or another sign that only looks like a space: type it with plain spaces. Nothing was written.`,
       );
     return cell;
   };

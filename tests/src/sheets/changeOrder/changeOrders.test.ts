@@ -34,7 +34,8 @@ const FIRST_LINES = [
   ["underlayment", "changed", 9, 10, 1, 68, 68, 68, 0, 4.93],
 ];
 const SECOND_LINES = [
-  ["panels", "changed", 97, 86, -11, 73.5, 73.5, -808.5, 0, 0],
+  // Labor goes on from the first change order: 11 × 21.50.
+  ["panels", "changed", 97, 86, -11, 73.5, 73.5, -808.5, -236.5, 0],
   ["drip edge", "changed", 9, 8, -1, 11.4, 11.4, -11.4, 0, 0],
   ["eave starter", "changed", 9, 8, -1, 12.75, 12.75, -12.75, 0, 0],
   ["ridge", "changed", 5, 5, 0, 19.8, 21.15, 6.75, 0, 0],
@@ -66,23 +67,23 @@ const SECOND_AMOUNTS = {
   "Material, additions": 6.75,
   "Material, deductions": -900.65,
   "Labor, additions": 0,
-  "Labor, deductions": 0,
+  "Labor, deductions": -236.5,
   // 0.675
   "Overhead, additions": 0.68,
-  // 90.065
-  "Overhead, deductions": -90.07,
+  // 10 % of 1137.15 is 113.715.
+  "Overhead, deductions": -113.72,
   // 5 % of 7.43 is 0.3715.
   "Profit, additions": 0.37,
-  // 5 % of 990.72 is 49.536.
-  "Profit, deductions": -49.54,
+  // 5 % of 1250.87 is 62.5435.
+  "Profit, deductions": -62.54,
   // 7.25 % of 893.90 is 64.80775.
   "Sales tax": -64.81,
-  "Total of this change": -1097.27,
+  "Total of this change": -1370.42,
   "Changes before this one": 2039.39,
-  "Changes to date": 942.12,
+  "Changes to date": 668.97,
   "Contract sum before this change": 27039.39,
-  "Contract sum now": 25942.12,
-  "Retainage on this change": -109.73,
+  "Contract sum now": 25668.97,
+  "Retainage on this change": -137.04,
   "Days added to date": 5,
 };
 

@@ -50,6 +50,11 @@ describe("freezing refuses, and writes nothing", () => {
       '"Order" has " Panels\u00a0" twice, in rows 3 and 5: an item may stand there once. Nothing was written.',
     ],
     [
+      "an item with a line break, which programs find by its name or don't",
+      [["panels\n", 1, 73.5]],
+      'A3 on "Order" has a line break, a tab or another sign that only looks like a space',
+    ],
+    [
       "text in a quantity",
       [["panels", "many", 73.5]],
       'G3 on "Order", the order of panels, takes a number of 0 or more, got "many". Nothing was written.',
@@ -223,6 +228,14 @@ describe("a change order names what stands in the way of its total, and gives no
     await expectNoTotal(bid);
     bid.type("Order", "A5", "Ridge");
     expect(await checkOf(bid)).toBe("the order has an item twice: Ridge");
+    // Below the last line that it had.
+    bid.type("Order", "A6", "gutter");
+    bid.type("Order", "G6", 2);
+    expect(await checkOf(bid)).toBe(
+      "the order has gained what this sheet doesn't list, make it anew: gutter; the order has an item twice: Ridge",
+    );
+    bid.type("Order", "A6", null);
+    bid.type("Order", "G6", null);
     bid.type("Order", "A5", null);
     bid.type("Order", "G4", "some");
     expect(await checkOf(bid)).toBe(

@@ -52,6 +52,31 @@ const type = async (
   bid.type(sheet, await addressBeside(bid, sheet, label, columns), typed);
 };
 
+describe("the check of a change order", () => {
+  it("names what is no longer listed, and what is listed twice, once an item is retyped", async () => {
+    const bid = new PlanWorkbook(smallOrder([["panels", 10, 10], ["ridge", 5, 20]])); // prettier-ignore
+    await freeze(bid.host, DAY);
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1");
+    await type(bid, "Change order 1", "panels", 0, "panels, grey");
+    expect(await checkOf(bid, "Change order 1")).toContain("this sheet no longer lists: panels");
+    await type(bid, "Change order 1", "panels, grey", 0, "ridge");
+    expect(await checkOf(bid, "Change order 1")).toContain("this sheet has an item twice: ridge");
+    await expect(issue(bid, "Change order 1")).rejects.toThrow('"Change order 1" has no total');
+  });
+
+  it("can't be done without: cleared, it leaves no total over an edited base, and nothing is issued", async () => {
+    const bid = await changed();
+    bid.type("Change order 1", "A3", null);
+    await expect(issue(bid, "Change order 1")).rejects.toThrow(
+      '"Change order 1" has no check in A3 any more',
+    );
+    await type(bid, "Signed 1", "panels", 6, 7);
+    const rows = await rowsOf(bid, "Change order 1");
+    expect(rows.find((row) => row[9] === "Total of this change")?.[12]).toMatchObject({ code: "#N/A" });
+  });
+});
+
 describe("the seal of a signed base", () => {
   it("is worked out by the change order itself, whatever the base says of itself", async () => {
     const bid = await changed();
@@ -221,8 +246,10 @@ describe("what builds on a change order", () => {
     const sentence = `"Change order 1" was edited since this was written: don't post this.`;
     expect(await checkOf(bid, "Ledger 1")).toBe(sentence);
     const contents = await bid.host.contents();
-    expect(() => ledgerTable(contents, "Ledger 1")).toThrow(
-      `"Ledger 1" says: ${sentence} Nothing was saved.`,
-    );
+    const refusal = '"Ledger 1" is of a change order that was edited since, or has lost its seals';
+    expect(() => ledgerTable(contents, "Ledger 1")).toThrow(refusal);
+    bid.type("Ledger 1", "A3", null);
+    const unchecked = await bid.host.contents();
+    expect(() => ledgerTable(unchecked, "Ledger 1")).toThrow(refusal);
   });
 });
