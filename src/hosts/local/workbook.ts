@@ -9,7 +9,6 @@ import {
   type Worksheet,
 } from "@univerjs/core";
 import { DataValidationModel } from "@univerjs/data-validation";
-import { ISheetDrawingService } from "@univerjs/sheets-drawing";
 import { IRenderManagerService } from "@univerjs/engine-render";
 import {
   SetRangeValuesMutation,
@@ -35,6 +34,7 @@ import { cellDataAt, fromCellData, type Content } from "./cells";
 import { readContents } from "./contents";
 import { errorOrigin } from "./errorOrigin";
 import { finishEditing } from "./finishEditing";
+import { readPictures, type Pictures } from "./pictures";
 import { putCells } from "./putCells";
 import { readBook } from "./readBook";
 import { watchMoves } from "./moves";
@@ -80,8 +80,8 @@ export interface PageWorkbook {
   book(): Book;
   /** Sheets on which rows, columns or blocks of cells were moved. */
   movedSheets(): ReadonlySet<string>;
-  /** How many pictures were put on sheets. */
-  pictures(): number;
+  /** The pictures that were put on sheets. */
+  pictures(): Promise<Pictures>;
   /** How many steps Undo could go back. */
   steps(): number;
   close(): void;
@@ -231,11 +231,7 @@ export const openWorkbook = (
           .map((sheet) => sheet.getName()),
       );
     },
-    pictures: () =>
-      Object.values(injector.get(ISheetDrawingService).getDrawingDataForUnit(unitId)).reduce(
-        (sum, { order }) => sum + order.length,
-        0,
-      ),
+    pictures: () => readPictures(injector, workbook),
     steps: () => steps,
     close,
     calculated,
