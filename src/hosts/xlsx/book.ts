@@ -29,6 +29,8 @@ export interface DropDown {
   /** `B4:B9` */
   readonly ranges: readonly string[];
   readonly choices: readonly string[];
+  /** Where the words stand, where they stand in cells: `Lists!$A$1:$A$4`. */
+  readonly from?: string;
 }
 
 /** A table of the spreadsheet's own. */
