@@ -35,6 +35,7 @@ import { readContents } from "./contents";
 import { errorOrigin } from "./errorOrigin";
 import { finishEditing } from "./finishEditing";
 import { readPictures, type Pictures } from "./pictures";
+import { passOverGoneSheets } from "./goneSheets";
 import { putCells } from "./putCells";
 import { readBook } from "./readBook";
 import { watchMoves } from "./moves";
@@ -111,6 +112,7 @@ export const openWorkbook = (
   const commands = injector.get(ICommandService);
   const unitId = workbook.getUnitId();
 
+  passOverGoneSheets(injector);
   const movedSheetIds = watchMoves(commands);
   const tell = (content: string): void => {
     injector.get(IMessageService).show({ content, type: MessageType.Warning });
