@@ -4,3 +4,6 @@ export interface LongRun {
   readonly onProgress: (share: number) => void;
   readonly signal: AbortSignal;
 }
+
+/** Nobody waits for it, and nobody cancels it. */
+export const UNWATCHED: LongRun = { onProgress: () => undefined, signal: new AbortController().signal };

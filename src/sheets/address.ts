@@ -53,6 +53,16 @@ export const overlap = (a: Area, b: Area): boolean =>
   a.from.column <= b.to.column &&
   b.from.column <= a.to.column;
 
+/** A block cut across into blocks of about so many cells, each of whole rows. */
+export const cutAcross = ({ from, to }: Area, cellsAtMost: number): Area[] => {
+  const rows = Math.max(1, Math.floor(cellsAtMost / (to.column - from.column + 1)));
+  const count = Math.ceil((to.row - from.row + 1) / rows);
+  return Array.from({ length: count }, (_, index) => ({
+    from: { row: from.row + index * rows, column: from.column },
+    to: { row: Math.min(to.row, from.row + (index + 1) * rows - 1), column: to.column },
+  }));
+};
+
 /** Every place of a block, row by row. */
 export const placesOf = ({ from, to }: Area): Place[] =>
   Array.from({ length: to.row - from.row + 1 }, (_, row) =>

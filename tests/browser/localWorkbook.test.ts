@@ -1,5 +1,7 @@
+import { readFile } from "node:fs/promises";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
+import { openXlsx } from "../../src/hosts/xlsx/xlsxFile";
 import { serve, type RunningServer } from "../../src/server/server";
 import { axeFaults } from "../support/axe";
 import { describeInBrowser, launch } from "../support/browser";
@@ -251,6 +253,14 @@ describeInBrowser("the local workbook in a browser", () => {
     await showPlace(page, "Picture");
     await page.getByRole("button", { name: "Put the picture on the sheet" }).click();
     await page.getByRole("status").filter({ hasText: 'The picture lies on "Field South"' }).waitFor();
+    await showPlace(page, "Sheets");
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save .xlsx" }).click(),
+    ]);
+    const { parts } = openXlsx(new Uint8Array(await readFile(await download.path())));
+    expect(new TextDecoder().decode(parts.get("xl/media/image1.svg"))).toMatch(/^<svg/);
+    expect(parts.get("xl/media/image1.png")?.length).toBeGreaterThan(10_000);
     expect(complaints).toEqual([]);
     await page.close();
   });

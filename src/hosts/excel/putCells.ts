@@ -1,7 +1,7 @@
 import { InputError } from "../../../shared/inputError";
 import { areaInWords, readArea, type Area } from "../../sheets/address";
 import { patchArea, refuseChanged, refuseOccupied, type CellPatch, type Undo } from "../../sheets/patch";
-import type { LongRun } from "../longRun";
+import { UNWATCHED, type LongRun } from "../longRun";
 import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
 import type { ExcelEntry } from "./excelHost";
@@ -74,9 +74,6 @@ const numberFormatsOf = (cells: CellLines): unknown[][] =>
 
 const linesIn = ({ cells, at }: CellPatch, { from, to }: Area): CellLines =>
   cells.slice(from.row - at.row, to.row - at.row + 1);
-
-/** Nobody waits for it, and nobody cancels it. */
-const UNWATCHED: LongRun = { onProgress: () => undefined, signal: new AbortController().signal };
 
 /** Writes a step for each slice, and gives back the formulas as Excel keeps them. */
 const write = (

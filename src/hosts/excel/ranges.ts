@@ -1,4 +1,4 @@
-import type { Area } from "../../sheets/address";
+import { cutAcross, type Area } from "../../sheets/address";
 
 /** Excel's own range for a block. */
 export const rangeOf = (sheet: Excel.Worksheet, { from, to }: Area): Excel.Range =>
@@ -8,14 +8,7 @@ export const rangeOf = (sheet: Excel.Worksheet, { from, to }: Area): Excel.Range
 const CELLS_AT_ONCE = 5_000;
 
 /** A block cut across into blocks that Excel takes at once. */
-export const slicesOf = ({ from, to }: Area): Area[] => {
-  const rows = Math.max(1, Math.floor(CELLS_AT_ONCE / (to.column - from.column + 1)));
-  const count = Math.ceil((to.row - from.row + 1) / rows);
-  return Array.from({ length: count }, (_, index) => ({
-    from: { row: from.row + index * rows, column: from.column },
-    to: { row: Math.min(to.row, from.row + (index + 1) * rows - 1), column: to.column },
-  }));
-};
+export const slicesOf = (area: Area): Area[] => cutAcross(area, CELLS_AT_ONCE);
 
 /** The block of a range whose place and size are loaded. */
 export const areaOf = ({ rowIndex, columnIndex, rowCount, columnCount }: Excel.Range): Area => ({

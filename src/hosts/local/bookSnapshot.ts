@@ -9,6 +9,7 @@ import {
 import { CellError } from "../../../shared/cell";
 import type { Book, BookCell, BookLine, BookSheet } from "../xlsx/book";
 import { parseRange } from "../xlsx/cellAddress";
+import { dropDownsResource, fileDropDownRules } from "./dropDowns";
 import { ofFileData } from "./ofFile";
 
 /** Room around what the file holds, for a person to go on in. */
@@ -116,14 +117,24 @@ const namesResource = ({ names, sheets }: Book) => ({
 });
 
 /** A book as a workbook of the engine. */
-export const bookSnapshot = (id: string, book: Book): Partial<IWorkbookData> => ({
-  id,
-  name: "Gablewright",
-  locale: LocaleType.EN_US,
-  styles: Object.fromEntries(book.styles),
-  sheetOrder: book.sheets.map((_, index) => sheetId(index)),
-  sheets: Object.fromEntries(
-    book.sheets.map((sheet, index) => [sheetId(index), sheetData(sheetId(index), sheet, book)]),
-  ),
-  resources: [namesResource(book)],
-});
+export const bookSnapshot = (id: string, book: Book): Partial<IWorkbookData> => {
+  const sheets = book.sheets.map((sheet, index) => ({
+    id: sheetId(index),
+    sheet,
+    data: sheetData(sheetId(index), sheet, book),
+  }));
+  return {
+    id,
+    name: "Gablewright",
+    locale: LocaleType.EN_US,
+    styles: Object.fromEntries(book.styles),
+    sheetOrder: sheets.map((each) => each.id),
+    sheets: Object.fromEntries(sheets.map((each) => [each.id, each.data])),
+    resources: [
+      namesResource(book),
+      dropDownsResource(
+        Object.fromEntries(sheets.map((each) => [each.id, fileDropDownRules(each.sheet, each.data)])),
+      ),
+    ],
+  };
+};

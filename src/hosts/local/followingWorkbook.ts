@@ -28,7 +28,7 @@ export const followingWorkbook = (first: PageWorkbook): Following => {
       putPicture: (picture) => current.putPicture(picture),
       write: (plan) => current.write(plan),
       survey: () => current.survey(),
-      put: (patch) => current.put(patch),
+      put: (patch, run) => current.put(patch, run),
       setDarkMode: (dark) => current.setDarkMode(dark),
       finishEditing: () => current.finishEditing(),
       settled: () => current.settled(),

@@ -23,6 +23,7 @@ import type { Contents } from "../../sheets/contents";
 import type { Survey } from "../../sheets/extend/survey";
 import type { CellPatch, Undo } from "../../sheets/patch";
 import type { WorkbookPlan } from "../../sheets/plan";
+import type { LongRun } from "../longRun";
 import type { Book } from "../xlsx/book";
 import { bookSnapshot } from "./bookSnapshot";
 import { readContents } from "./contents";
@@ -60,7 +61,7 @@ export interface HeadlessEngine {
   /** A sheet as it would be with this selection. */
   survey(sheet: string, selected: Area): Survey;
   /** Writes into blank cells, all or none. */
-  put(patch: CellPatch): Undo;
+  put(patch: CellPatch, run?: LongRun): Promise<Undo>;
   /** The engine's own, for what this interface doesn't say. */
   readonly injector: Injector;
   readonly workbook: Workbook;
@@ -208,7 +209,7 @@ export const createHeadlessEngine = (
     calculated,
     getCell,
     survey: surveyOf,
-    put: (patch) => putCells(injector, workbook, patch),
+    put: (patch, run) => putCells(injector, workbook, patch, { run }),
     injector,
     workbook,
     book,

@@ -34,12 +34,7 @@ export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): P
   existing: async () => (await ready).existing(),
   write: async (plan) => (await whole(ready)).write(plan),
   survey: async () => (await ready).survey(),
-  // Written in one go: it takes half a second for 20,000 cells, and the engine then calculates at its own pace.
-  put: async (patch, run) => {
-    const workbook = await whole(ready);
-    run?.signal.throwIfAborted();
-    return workbook.put(patch);
-  },
+  put: async (patch, run) => (await whole(ready)).put(patch, run),
   inView: async () => (await ready).inView(),
   contents: async () => (await whole(ready)).contents(),
   named: async (name) => (await ready).named(name),

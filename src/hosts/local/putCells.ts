@@ -11,7 +11,7 @@ import {
 } from "@univerjs/core";
 import { RangeProtectionRuleModel, SetRangeValuesMutation } from "@univerjs/sheets";
 import { InputError } from "../../../shared/inputError";
-import { areaInWords, overlap, placesOf, type Area, type Place } from "../../sheets/address";
+import { areaInWords, cutAcross, overlap, placesOf, type Area, type Place } from "../../sheets/address";
 import {
   patchArea,
   refuseChanged,
@@ -20,7 +20,9 @@ import {
   type PatchCell,
   type Undo,
 } from "../../sheets/patch";
+import { UNWATCHED, type LongRun } from "../longRun";
 import { cellDataAt, fromCellData, toCellData } from "./cells";
+import { holdCells, OURS } from "./holdCells";
 import { contentData } from "./snapshot";
 import { formulaAt, isProtected, toArea } from "./survey";
 
@@ -96,59 +98,96 @@ const stepsBack = (ids: { unitId: string; subUnitId: string }, before: readonly 
     .map((cells) => ({ id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(cells) } }));
 };
 
-/** Writes into blank cells of a sheet, all or nothing; one step for the workbook's own Undo. */
-export const putCells = (injector: Injector, workbook: Workbook, patch: CellPatch): Undo => {
+/** Steps that change a few cells, and those that bring them back. */
+interface Piece {
+  readonly there: readonly IMutationInfo[];
+  readonly back: readonly IMutationInfo[];
+}
+
+const turned = (pieces: readonly Piece[]): Piece[] =>
+  pieces.map(({ there, back }) => ({ there: back, back: there })).reverse();
+
+/** So many cells are written, and calculated, in a few tenths of a second. */
+const CELLS_AT_ONCE = 2_000;
+
+/** How a write goes on: `rest` lets the page do something else between two pieces, such as take what is typed. */
+export interface Pace {
+  readonly run?: LongRun;
+  readonly rest?: () => Promise<void>;
+  /** What is said to somebody who changes the cells meanwhile. */
+  readonly tell?: (sentence: string) => void;
+}
+
+/** Writes into blank cells of a sheet piece by piece, all or nothing; one step for the workbook's own Undo. */
+export const putCells = async (
+  injector: Injector,
+  workbook: Workbook,
+  patch: CellPatch,
+  { run = UNWATCHED, rest = () => Promise.resolve(), tell = () => undefined }: Pace = {},
+): Promise<Undo> => {
   const sheet = workbook.getSheetBySheetName(patch.sheet);
   if (!sheet) throw new InputError(`There is no sheet "${patch.sheet}" in the workbook any more.`);
   const area = patchArea(patch);
   refuseWhatCannotBeWritten(injector, sheet, area);
 
   const commands = injector.get(ICommandService);
-  const undoRedo = injector.get(IUndoRedoService);
   const ids = { unitId: workbook.getUnitId(), subUnitId: sheet.getSheetId() };
-  const kept = ({ row, column }: Place): Kept => ({
-    row,
-    column,
-    data: Tools.deepClone(sheet.getCellRaw(row, column)),
-  });
-  const run = (steps: readonly IMutationInfo[]): void => {
+  const perform = (steps: readonly IMutationInfo[]): void => {
     for (const { id, params } of steps)
       // The engine keeps the objects that it is given, and changes them.
-      if (!commands.syncExecuteCommand(id, Tools.deepClone(params)))
+      if (!commands.syncExecuteCommand(id, Tools.deepClone(params), OURS))
         throw new Error("The workbook didn't take the cells.");
   };
 
-  const before = placesOf(area).map(kept);
-  const after = before.map(({ row, column, data }): Kept => {
-    const like = patch.lookLike === undefined ? undefined : sheet.getCellRaw(row, patch.lookLike);
-    const cell = patch.cells[row - patch.at.row]?.[column - patch.at.column] ?? null;
-    return { row, column, data: newData(workbook, cell, data, like) };
-  });
-  const forward: IMutationInfo[] = [
-    { id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(after) } },
-  ];
-  const back = stepsBack(ids, before);
+  const pieceOf = (slice: Area): Piece => {
+    const before = placesOf(slice).map(({ row, column }): Kept => ({
+      row,
+      column,
+      data: Tools.deepClone(sheet.getCellRaw(row, column)),
+    }));
+    const after = before.map(({ row, column, data }): Kept => {
+      const like = patch.lookLike === undefined ? undefined : sheet.getCellRaw(row, patch.lookLike);
+      const cell = patch.cells[row - patch.at.row]?.[column - patch.at.column] ?? null;
+      return { row, column, data: newData(workbook, cell, data, like) };
+    });
+    return {
+      there: [{ id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(after) } }],
+      back: stepsBack(ids, before),
+    };
+  };
 
-  /** Does one thing or the other wholly, and makes it a step of the workbook's Undo. */
-  const step = (there: IMutationInfo[], wayBack: IMutationInfo[]): void => {
+  /** Goes through the pieces, all or none, and makes them one step of the workbook's Undo. */
+  const goThrough = async (pieces: readonly Piece[], { onProgress, signal }: LongRun): Promise<void> => {
+    const letGo = holdCells(commands, sheet, area, tell);
+    const begun: Piece[] = [];
     try {
-      run(there);
+      for (const piece of pieces) {
+        if (begun.length > 0) await rest();
+        signal.throwIfAborted();
+        begun.push(piece);
+        perform(piece.there);
+        onProgress(begun.length / pieces.length);
+      }
     } catch (failure) {
-      run(wayBack);
+      for (const { back } of begun.reverse()) perform(back);
       throw failure;
+    } finally {
+      letGo();
     }
-    undoRedo.pushUndoRedo({
+    injector.get(IUndoRedoService).pushUndoRedo({
       unitID: ids.unitId,
-      undoMutations: Tools.deepClone(wayBack),
-      redoMutations: Tools.deepClone(there),
+      undoMutations: Tools.deepClone(turned(pieces).flatMap(({ there }) => there)),
+      redoMutations: Tools.deepClone(pieces.flatMap(({ there }) => there)),
     });
   };
 
-  step(forward, back);
-  const written = before.map((place) => formulaOrValue(injector, sheet, place));
+  const pieces = cutAcross(area, CELLS_AT_ONCE).map(pieceOf);
+  await goThrough(pieces, run);
+  const places = placesOf(area);
+  const written = places.map((place) => formulaOrValue(injector, sheet, place));
   return async () => {
-    refuseChanged(before.filter((place, index) => formulaOrValue(injector, sheet, place) !== written[index]));
-    step(back, forward);
+    refuseChanged(places.filter((place, index) => formulaOrValue(injector, sheet, place) !== written[index]));
+    await goThrough(turned(pieces), UNWATCHED);
   };
 };
 

@@ -15,6 +15,7 @@ import type { Print } from "../../sheets/plan";
 import type { Book, BookCell, BookLine, BookName, BookSheet, DropDown } from "../xlsx/book";
 import { fileStyleIndex } from "../xlsx/book";
 import { rangeText } from "../xlsx/cellAddress";
+import { isOfFile } from "./dropDowns";
 import { hasProtection } from "./protection";
 import { readCell } from "./readSheet";
 import type { Sentences } from "./sentences";
@@ -41,7 +42,7 @@ const printOf = (kept: unknown): { print?: Print } =>
 
 const dropDownsOf = (rules: readonly ISheetDataValidationRule[]): DropDown[] =>
   rules
-    .filter(({ type }) => type === DataValidationType.LIST)
+    .filter((rule) => rule.type === DataValidationType.LIST && !isOfFile(rule))
     .map(({ ranges, formula1 }) => ({
       choices: (formula1 ?? "").split(","),
       ranges: ranges.map(({ startRow, startColumn, endRow, endColumn }) =>

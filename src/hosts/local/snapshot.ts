@@ -1,7 +1,7 @@
 import { CellValueType, type ICellData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import { sheetPrefix } from "../../sheets/address";
 import type { Content, PlannedCell, PlannedName, SheetPlan, WorkbookPlan } from "../../sheets/plan";
-import { dropDownRules } from "./dropDowns";
+import { dropDownRules, dropDownsResource } from "./dropDowns";
 import { lookOf } from "../lookOf";
 import { PROTECTED_BY_PLAN } from "./protection";
 
@@ -62,14 +62,6 @@ const namesResource = (names: readonly PlannedName[]) => ({
   ),
 });
 
-/** The resource in which it keeps the drop-downs of its sheets. */
-const dropDownsResource = (sheets: readonly SheetPlan[]) => ({
-  name: "SHEET_DATA_VALIDATION_PLUGIN",
-  data: JSON.stringify(
-    Object.fromEntries(sheets.map((sheet, index) => [sheetId(index), dropDownRules(sheet)])),
-  ),
-});
-
 const sheetId = (index: number): string => `sheet-${index + 1}`;
 
 /** A whole plan as a workbook of the engine. */
@@ -80,5 +72,10 @@ export const workbookData = (id: string, plan: WorkbookPlan): Partial<IWorkbookD
   sheets: Object.fromEntries(
     plan.sheets.map((sheet, index) => [sheetId(index), sheetData(sheetId(index), sheet)]),
   ),
-  resources: [namesResource(plan.names), dropDownsResource(plan.sheets)],
+  resources: [
+    namesResource(plan.names),
+    dropDownsResource(
+      Object.fromEntries(plan.sheets.map((sheet, index) => [sheetId(index), dropDownRules(sheet)])),
+    ),
+  ],
 });

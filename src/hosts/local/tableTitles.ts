@@ -1,4 +1,5 @@
 import { Lexer } from "@univerjs/engine-formula";
+import { withTableParts } from "./tableParts";
 import { formulaOf, tokensOf } from "../xlsx/tokens";
 
 /** Of Unicode's private use, so that no heading has them. */
@@ -13,7 +14,8 @@ type TreeBuilder = typeof Lexer.prototype.treeBuilder;
 const mended = new WeakSet<TreeBuilder>();
 
 /**
- * The engine takes the round brackets in Bays[Eave (ft)] for a call. So headings reach it with other signs, from the table and from
+ * The engine takes the round brackets in Bays[Eave (ft)] for a call, and knows few of the blocks that a reference to a table may
+ * mean (`tableParts.ts`). So headings reach it with other signs, from the table and from
  * the formula alike; nothing of it is ever shown. Lasts for the life of the page or process; a second call changes nothing.
  */
 export const keepTableTitles = (): void => {
@@ -22,7 +24,7 @@ export const keepTableTitles = (): void => {
   const treeBuilder: TreeBuilder = function (this: Lexer, formula, ...rest) {
     const readable = formula.includes("[")
       ? formulaOf(
-          tokensOf(formula).map((token) =>
+          withTableParts(tokensOf(formula)).map((token) =>
             token.kind === "bracket" ? { ...token, text: readableTitle(token.text) } : token,
           ),
         )

@@ -1,10 +1,4 @@
-import {
-  ICommandService,
-  type Injector,
-  type IRange,
-  type IWorkbookData,
-  type Worksheet,
-} from "@univerjs/core";
+import { ICommandService, type Injector, type IWorkbookData, type Worksheet } from "@univerjs/core";
 import {
   IActiveDirtyManagerService,
   ISuperTableService,
@@ -13,28 +7,11 @@ import {
 } from "@univerjs/engine-formula";
 import type { Place } from "../../sheets/address";
 import type { SpreadsheetTable } from "../../sheets/extend/survey";
-import type { BookTable } from "../xlsx/book";
 import { parseRange } from "../xlsx/cellAddress";
 import { isMove, watchMoves } from "./moves";
 import { ofFile, readOfFile } from "./ofFile";
+import { tableParts } from "./tableParts";
 import { readableTitle } from "./tableTitles";
-
-/**
- * The rows that the engine takes a table for: a heading row, and all below it data. It knows no row of totals, so that row is
- * left out; where a formula asks for the totals, its result differs from the file's, and is announced on opening.
- */
-const engineRange = ({ range, hasHeadings, hasTotals }: BookTable): IRange | undefined => {
-  const cells = parseRange(range);
-  if (!cells) return undefined;
-  const startRow = cells.from.row - (hasHeadings ? 0 : 1);
-  if (startRow < 0) return undefined;
-  return {
-    startRow,
-    endRow: cells.to.row - (hasTotals ? 1 : 0),
-    startColumn: cells.from.column,
-    endColumn: cells.to.column,
-  };
-};
 
 /**
  * Makes the tables of a file known to formulas, such as SUM(Bids[Feet]); call it before the workbook is made. Where rows, columns
@@ -45,9 +22,12 @@ export const knowTables = (injector: Injector, { id, sheets }: Partial<IWorkbook
   const unitId = id ?? "";
   const tables = Object.entries(sheets ?? {}).flatMap(([sheetId, { custom }]) =>
     readOfFile(custom).tables.flatMap((table) => {
-      const range = engineRange(table);
       const titleMap = new Map(table.columns.map((column, index) => [readableTitle(column), index]));
-      return range ? [{ unitId, tableName: table.name, reference: { sheetId, range, titleMap } }] : [];
+      return tableParts(table).map(({ name, ...range }) => ({
+        unitId,
+        tableName: name,
+        reference: { sheetId, range, titleMap },
+      }));
     }),
   );
   if (tables.length === 0) return;

@@ -9,7 +9,6 @@ import {
   type Worksheet,
 } from "@univerjs/core";
 import { DataValidationModel } from "@univerjs/data-validation";
-import { ISheetDrawingService } from "@univerjs/sheets-drawing";
 import { IRenderManagerService } from "@univerjs/engine-render";
 import {
   SetRangeValuesMutation,
@@ -25,6 +24,7 @@ import type { WorkbookPlan } from "../../sheets/plan";
 import type { Contents } from "../../sheets/contents";
 import type { SheetInView } from "../../sheets/inView";
 import type { Existing, SheetPicture } from "../host";
+import type { LongRun } from "../longRun";
 import type { Survey } from "../../sheets/extend/survey";
 import type { CellPatch, Undo } from "../../sheets/patch";
 import type { Book } from "../xlsx/book";
@@ -34,7 +34,8 @@ import { cellDataAt, fromCellData, type Content } from "./cells";
 import { readContents } from "./contents";
 import { errorOrigin } from "./errorOrigin";
 import { finishEditing } from "./finishEditing";
-import { guardProtected } from "./guard";
+import { readPictures, type Pictures } from "./pictures";
+import { passOverGoneSheets } from "./goneSheets";
 import { putCells } from "./putCells";
 import { readBook } from "./readBook";
 import { watchMoves } from "./moves";
@@ -69,10 +70,10 @@ export interface PageWorkbook {
   /** Adds a plan's sheets and names, all or none. */
   write(plan: WorkbookPlan): Promise<Undo>;
   survey(): Survey;
-  /** Writes into blank cells, all or none. */
-  put(patch: CellPatch): Undo;
+  /** Writes into blank cells piece by piece, all or none; each piece is calculated before the next. */
+  put(patch: CellPatch, run?: LongRun): Promise<Undo>;
   setDarkMode(dark: boolean): void;
-  /** Takes what is being typed into a cell, and waits for its results. */
+  /** Waits until nothing is being put, takes what is being typed into a cell, and waits for its results. */
   finishEditing(): Promise<void>;
   /** Resolves when no calculation runs, and none is about to. */
   settled(): Promise<void>;
@@ -80,8 +81,8 @@ export interface PageWorkbook {
   book(): Book;
   /** Sheets on which rows, columns or blocks of cells were moved. */
   movedSheets(): ReadonlySet<string>;
-  /** How many pictures were put on sheets. */
-  pictures(): number;
+  /** The pictures that were put on sheets. */
+  pictures(): Promise<Pictures>;
   /** How many steps Undo could go back. */
   steps(): number;
   close(): void;
@@ -100,6 +101,8 @@ export interface PageWorkbook {
 /** The engine begins a tenth of a second after an edit; where it hasn't by then, nothing is to be calculated. */
 const LONGEST_BEFORE_CALCULATION_MS = 250;
 
+const nothing = (): void => undefined;
+
 export const openWorkbook = (
   injector: Injector,
   workbook: Workbook,
@@ -109,13 +112,18 @@ export const openWorkbook = (
   const commands = injector.get(ICommandService);
   const unitId = workbook.getUnitId();
 
-  guardProtected(injector, workbook);
+  passOverGoneSheets(injector);
   const movedSheetIds = watchMoves(commands);
-  protectSheets(injector, workbook, (content) => {
+  const tell = (content: string): void => {
     injector.get(IMessageService).show({ content, type: MessageType.Warning });
-  });
+  };
+  protectSheets(injector, workbook, tell);
   const calculations = injector.get(FormulaCalculationSessionService);
   const calculated = calculations.waitForLatestApplied();
+  const settled = (): Promise<void> =>
+    calculations.waitForLatestApplied(undefined, LONGEST_BEFORE_CALCULATION_MS);
+  /** A half-written workbook is neither read nor saved. */
+  let writing: Promise<void> = Promise.resolve();
   let steps = 0;
   injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos }) => {
     steps = undos;
@@ -201,9 +209,16 @@ export const openWorkbook = (
     putPicture: (picture) => addPicture(injector, workbook, picture),
     write: (plan) => addSheets(injector, workbook, plan),
     survey: () => survey(injector, workbook, read),
-    put: (patch) => putCells(injector, workbook, patch),
-    finishEditing: () => finishEditing(injector, unitId),
-    settled: () => calculations.waitForLatestApplied(undefined, LONGEST_BEFORE_CALCULATION_MS),
+    put: (patch, run) => {
+      const undo = putCells(injector, workbook, patch, { run, rest: settled, tell });
+      writing = undo.then(nothing, nothing);
+      return undo;
+    },
+    finishEditing: async () => {
+      await writing;
+      await finishEditing(injector, unitId);
+    },
+    settled,
     setDarkMode: (dark) => injector.get(ThemeService).setDarkMode(dark),
     book: () =>
       readBook(injector, workbook, sentences, (sheetId) =>
@@ -218,11 +233,7 @@ export const openWorkbook = (
           .map((sheet) => sheet.getName()),
       );
     },
-    pictures: () =>
-      Object.values(injector.get(ISheetDrawingService).getDrawingDataForUnit(unitId)).reduce(
-        (sum, { order }) => sum + order.length,
-        0,
-      ),
+    pictures: () => readPictures(injector, workbook),
     steps: () => steps,
     close,
     calculated,

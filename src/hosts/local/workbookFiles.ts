@@ -1,5 +1,6 @@
+import { counted } from "../../../shared/describe";
 import type { WorkbookFiles } from "../../pane/paneHost";
-import type { Book } from "../xlsx/book";
+import type { Book, BookSheet } from "../xlsx/book";
 import { doubtfulResults } from "../xlsx/doubtfulResults";
 import type { download } from "./download";
 import type { FileWork } from "./fileWork";
@@ -105,10 +106,16 @@ export const workbookFiles = (
       onStage({ words: "Writing the file", canCancel: true });
       // What is typed while the file is being written isn't in it.
       const steps = workbook.steps();
+      const book = workbook.book();
+      const { bySheet, lost } = await workbook.pictures();
+      const picturesOn = (sheet: string): Pick<BookSheet, "pictures"> => {
+        const pictures = bySheet.get(sheet);
+        return pictures ? { pictures } : {};
+      };
       const { changed } = await work.write(
         {
           ...(base && { from: { bytes: base.bytes, inFile: base.inFile, calculated: base.calculated } }),
-          now: workbook.book(),
+          now: { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, ...picturesOn(sheet.name) })) },
           options: {
             movedSheets: workbook.movedSheets(),
             hasDoubtfulResults: (base?.doubtful.length ?? 0) > 0,
@@ -121,16 +128,11 @@ export const workbookFiles = (
       const name = base?.name ?? USUAL_NAME;
       download(new Uint8Array(bytes), XLSX, name);
       savedSteps = steps;
-      const pictures = workbook.pictures();
       return [
         changed === undefined
           ? `Nothing had changed: ${name} is the very same file.`
           : `Saved as ${name}, among your downloads.`,
-        ...(pictures > 0
-          ? [
-              `Not in the file: ${pictures === 1 ? "the picture" : `the ${pictures} pictures`} put on sheets here.`,
-            ]
-          : []),
+        ...(lost > 0 ? [`Not in the file: ${counted(lost, "picture")} put on sheets here.`] : []),
       ];
     },
   };

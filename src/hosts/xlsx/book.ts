@@ -1,5 +1,6 @@
 import type { IStyleData } from "@univerjs/core";
 import type { Cell } from "../../../shared/cell";
+import type { Place } from "../../sheets/address";
 import type { PaperEntry, PaperSheet } from "../../sheets/paper";
 import type { Print } from "../../sheets/plan";
 
@@ -28,6 +29,8 @@ export interface DropDown {
   /** `B4:B9` */
   readonly ranges: readonly string[];
   readonly choices: readonly string[];
+  /** Where the words stand, where they stand in cells: `Lists!$A$1:$A$4`. */
+  readonly from?: string;
 }
 
 /** A table of the spreadsheet's own. */
@@ -40,6 +43,18 @@ export interface BookTable {
   readonly hasTotals: boolean;
   /** Its filter leaves rows out. */
   readonly hidesRows: boolean;
+}
+
+/** A picture over the cells. */
+export interface BookPicture {
+  readonly at: Place;
+  /** From the corner of the cell that it begins in. */
+  readonly offsetPx?: { readonly x: number; readonly y: number };
+  /** In pixels. */
+  readonly width: number;
+  readonly height: number;
+  readonly png: Uint8Array;
+  readonly svg?: Uint8Array;
 }
 
 export interface BookSheet {
@@ -66,6 +81,8 @@ export interface BookSheet {
   readonly entries?: readonly PaperEntry[];
   /** A drawing over the cells. Only a new sheet has one. */
   readonly drawing?: PaperSheet["drawing"];
+  /** Pictures that were put on it since it was opened; those of its file stay there unread. */
+  readonly pictures?: readonly BookPicture[];
 }
 
 export interface BookName {

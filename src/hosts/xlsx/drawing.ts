@@ -1,8 +1,8 @@
 import { type Figure, type Mark, type Spot } from "../../pictures/figure";
 import type { Place } from "../../sheets/address";
-import { insertInOrder, prefixOf, SHEET_ORDER } from "./elementOrder";
+import { changeElement, insertInOrder, prefixOf, SHEET_ORDER } from "./elementOrder";
 import type { PackageDraft } from "./packageDraft";
-import { RELATIONSHIP_TYPES } from "./relationships";
+import { RELATIONSHIP_TYPES, relationshipsOf } from "./relationships";
 import { attributesText, escapeXml } from "./xmlText";
 
 const CONTENT_TYPE = "application/vnd.openxmlformats-officedocument.drawing+xml";
@@ -87,26 +87,28 @@ const markTexts = (mark: Mark, nextId: () => number): string[] => {
   }
 };
 
-/** A figure as a drawing of a file: lines that stay sharp on paper and can be changed, one group of them. */
-const drawingText = ({ at, figure }: { at: Place; figure: Figure }): string => {
-  const { width, height, description, marks } = figure;
-  let id = 2;
-  const size = `cx="${emu(width)}" cy="${emu(height)}"`;
+/** A figure as lines that stay sharp on paper and can be changed, one group of them. */
+const figureText = ({ description, marks }: Figure, firstId: number, size: string): string => {
+  let id = firstId;
   const shapes = marks.flatMap((mark) => markTexts(mark, () => ++id)).join("");
   const whole = `<a:off x="0" y="0"/><a:ext ${size}/><a:chOff x="0" y="0"/><a:chExt ${size}/>`;
-  const group = `<xdr:grpSp><xdr:nvGrpSpPr><xdr:cNvPr${attributesText({ id: 2, name: "Picture", descr: description })}/><xdr:cNvGrpSpPr/></xdr:nvGrpSpPr><xdr:grpSpPr><a:xfrm>${whole}</a:xfrm></xdr:grpSpPr>${shapes}</xdr:grpSp>`;
-  const from = `<xdr:from><xdr:col>${at.column}</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>${at.row}</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from>`;
-  return `<xdr:wsDr xmlns:xdr="${DRAWING}" xmlns:a="${MAIN}"><xdr:oneCellAnchor>${from}<xdr:ext ${size}/>${group}<xdr:clientData/></xdr:oneCellAnchor></xdr:wsDr>`;
+  return `<xdr:grpSp><xdr:nvGrpSpPr><xdr:cNvPr${attributesText({ id: firstId, name: "Picture", descr: description })}/><xdr:cNvGrpSpPr/></xdr:nvGrpSpPr><xdr:grpSpPr><a:xfrm>${whole}</a:xfrm></xdr:grpSpPr>${shapes}</xdr:grpSp>`;
 };
 
-/** Adds a figure to a sheet that has none. */
-export const addDrawing = (
-  draft: PackageDraft,
-  sheetPath: string,
-  drawing: { readonly at: Place; readonly figure: Figure },
-): void => {
+/** Where something lies over the cells, in pixels. */
+interface OverCells {
+  readonly at: Place;
+  readonly offsetPx?: { readonly x: number; readonly y: number };
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The part with what lies over a sheet's cells; a sheet without one gets one. */
+const drawingOf = (draft: PackageDraft, sheetPath: string): string => {
+  const there = relationshipsOf(draft.result(), sheetPath).find(({ kind }) => kind === "drawing")?.target;
+  if (there !== undefined && draft.has(there)) return there;
   const path = draft.freePath("xl/drawings/drawing", ".xml");
-  draft.add(path, CONTENT_TYPE, drawingText(drawing));
+  draft.add(path, CONTENT_TYPE, `<xdr:wsDr xmlns:xdr="${DRAWING}" xmlns:a="${MAIN}"></xdr:wsDr>`);
   const id = draft.relate(sheetPath, "drawing", path);
   draft.edit(sheetPath, ({ root }) => [
     insertInOrder(
@@ -116,4 +118,37 @@ export const addDrawing = (
       `<${prefixOf(root)}drawing xmlns:r="${RELATIONSHIP_TYPES}"${attributesText({ "r:id": id })}/>`,
     ),
   ]);
+  return path;
+};
+
+/** Puts something over a sheet's cells, above what lies there. What it is made of must have its part's path and a free number. */
+export const putOverCells = (
+  draft: PackageDraft,
+  sheetPath: string,
+  { at, offsetPx = { x: 0, y: 0 }, width, height }: OverCells,
+  make: (drawingPath: string, freeId: number, size: string) => string,
+): void => {
+  const path = drawingOf(draft, sheetPath);
+  const numbers = [...draft.read(path).source.matchAll(/cNvPr\b[^>]*?\sid="(\d+)"/g)].map(([, id]) =>
+    Number(id),
+  );
+  const size = `cx="${emu(width)}" cy="${emu(height)}"`;
+  const body = make(path, numbers.reduce((most, id) => Math.max(most, id), 1) + 1, size);
+  const from = `<xdr:from><xdr:col>${at.column}</xdr:col><xdr:colOff>${emu(offsetPx.x)}</xdr:colOff><xdr:row>${at.row}</xdr:row><xdr:rowOff>${emu(offsetPx.y)}</xdr:rowOff></xdr:from>`;
+  draft.edit(path, ({ source, root }) => [
+    changeElement(source, root, {
+      // The prefixes are declared here, whatever the part around calls them.
+      append: `<xdr:oneCellAnchor xmlns:xdr="${DRAWING}" xmlns:a="${MAIN}">${from}<xdr:ext ${size}/>${body}<xdr:clientData/></xdr:oneCellAnchor>`,
+    }),
+  ]);
+};
+
+/** Puts a figure over a sheet's cells. */
+export const addDrawing = (
+  draft: PackageDraft,
+  sheetPath: string,
+  { at, figure }: { readonly at: Place; readonly figure: Figure },
+): void => {
+  const { width, height } = figure;
+  putOverCells(draft, sheetPath, { at, width, height }, (_, id, size) => figureText(figure, id, size));
 };

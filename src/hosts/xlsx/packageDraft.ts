@@ -59,8 +59,8 @@ export class PackageDraft {
     return `${before}${number}${after}`;
   }
 
-  add(path: string, contentType: string, text: string): void {
-    this.parts.set(path, encodeXml(text));
+  add(path: string, contentType: string, content: string | Uint8Array): void {
+    this.parts.set(path, typeof content === "string" ? encodeXml(content) : content);
     this.edit(CONTENT_TYPES, ({ source, root }) => [
       changeElement(source, root, {
         append: `<${prefixOf(root)}Override${attributesText({ PartName: targetText(path), ContentType: contentType })}/>`,

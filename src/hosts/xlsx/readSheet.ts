@@ -4,6 +4,7 @@ import { parseRange, rangeText } from "./cellAddress";
 import { FileError } from "./fileError";
 import { shownFormula } from "./formulaForm";
 import { readCellValue } from "./readCellValue";
+import { readDropDowns } from "./readDropDowns";
 import { allCellElements, formulaReader, rowElements, type CellElement } from "./sheetCells";
 import { columnPx, columnPxOfDigits, rowPx } from "./sizes";
 import { childOf, childrenOf, flagAttribute, numberAttribute, type XmlElement } from "./xml";
@@ -121,6 +122,6 @@ export const readSheet = (
       ({ attributes }) => attributes.get("ref") ?? "",
     ),
     frozen: readFrozen(sheet),
-    dropDowns: [],
+    dropDowns: readDropDowns(sheet),
   };
 };

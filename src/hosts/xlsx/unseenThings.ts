@@ -1,3 +1,4 @@
+import { readDropDowns } from "./readDropDowns";
 import type { XmlElement } from "./xml";
 import type { Parts } from "./zip";
 
@@ -7,7 +8,8 @@ const PARTS: readonly (readonly [path: RegExp, one: string, many: string])[] = [
   [/^xl\/chartsheets\/[^/]*\.xml$/i, "chart sheet", "chart sheets"],
   [/^xl\/pivotTables\/[^/]*\.xml$/i, "pivot table", "pivot tables"],
   [/^xl\/vbaProject\.bin$/i, "macro project", "macro projects"],
-  [/^xl\/media\/[^/]*$/i, "picture", "pictures"],
+  // A picture of lines stands beside its dots.
+  [/^xl\/media\/[^/]*(?<!\.svg)$/i, "picture", "pictures"],
   [/^xl\/comments[^/]*\.xml$|^xl\/comments\/[^/]*\.xml$/i, "sheet with comments", "sheets with comments"],
   [/^xl\/tables\/[^/]*\.xml$/i, "table", "tables"],
   [/^xl\/externalLinks\/[^/]*\.xml$/i, "link to another workbook", "links to other workbooks"],
@@ -35,7 +37,7 @@ const counted = (count: number, one: string, many: string): string[] =>
 const countElements = (element: XmlElement, name: string): number =>
   element.children.reduce((sum, child) => sum + (child.name === name ? 1 : countElements(child, name)), 0);
 
-/** How many elements of each kind stand in a sheet beside its cells. */
+/** How many elements of each kind stand in a sheet beside its cells, without those that are shown. */
 export const countUnseen = (sheet: XmlElement): ReadonlyMap<string, number> =>
   new Map(
     ELEMENTS.map(([name]) => [
@@ -44,7 +46,7 @@ export const countUnseen = (sheet: XmlElement): ReadonlyMap<string, number> =>
       sheet.children.reduce(
         (sum, child) =>
           sum + (child.name === name ? 1 : child.name === "sheetData" ? 0 : countElements(child, name)),
-        0,
+        name === "dataValidation" ? -readDropDowns(sheet).length : 0,
       ),
     ]),
   );

@@ -10,6 +10,7 @@ import { FileError } from "./fileError";
 import { missingPlaces } from "./missingPlaces";
 import { nameChanges } from "./nameChanges";
 import { PackageDraft } from "./packageDraft";
+import { addPicture } from "./pictures";
 import { readStyles } from "./readStyles";
 import { leftBehind, sheetChanges, unwritableFormulas, whatIfChanges } from "./refusals";
 import { patchSheet } from "./sheetPatch";
@@ -132,7 +133,11 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
     draft.edit(path, () => splices);
   }
   draft.edit(stylesPath, () => styles.changes());
-  for (const { name, drawing } of now.sheets) if (drawing) addDrawing(draft, paths.get(name) ?? "", drawing);
+  for (const { name, drawing, pictures = [] } of now.sheets) {
+    const path = paths.get(name) ?? "";
+    if (drawing) addDrawing(draft, path, drawing);
+    for (const picture of pictures) addPicture(draft, path, picture);
+  }
 
   draft.edit(workbook.path, (part) => [
     ...nameChanges(part, workbookParts(draft.result()), before.names, now.names),

@@ -2,8 +2,8 @@ import { ICommandService } from "@univerjs/core";
 import { InsertRowCommand, SetRangeValuesCommand } from "@univerjs/sheets";
 import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { localCatalogue } from "../../../src/hosts/local/catalogue";
-import { guardProtected } from "../../../src/hosts/local/guard";
 import { createHeadlessEngine } from "../../../src/hosts/local/headless";
+import { protectSheets } from "../../../src/hosts/local/protectedSheets";
 import { openXlsx, saveXlsx } from "../../../src/hosts/xlsx/xlsxFile";
 import type { CellPatch } from "../../../src/sheets/patch";
 import { formula, number, text, type SheetPlan, type WorkbookPlan } from "../../../src/sheets/plan";
@@ -49,7 +49,8 @@ describe("a sheet that a plan protects", () => {
       localCatalogue,
       PLAN,
     );
-    guardProtected(injector, workbook);
+    const told: string[] = [];
+    protectSheets(injector, workbook, (sentence) => told.push(sentence));
     const commands = injector.get(ICommandService);
     const range = { startRow: 0, endRow: 0, startColumn: 1, endColumn: 1 };
     const type = (sheet: string): Promise<boolean> =>
@@ -69,10 +70,14 @@ describe("a sheet that a plan protects", () => {
       direction: 0,
     });
     expect(inserted).toBe(false);
+    expect(told).toEqual([
+      '"Signed 1" is protected: B1 wasn\'t changed.',
+      '"Signed 1" is protected: nothing was moved.',
+    ]);
     await calculated();
     expect(getCell({ sheet: "Signed 1", row: 0, column: 1 })).toBe(94);
     expect(getCell({ sheet: "Signed 1", row: 0, column: 2 })).toBe(95);
-    expect(() => put(patchOf("Signed 1"))).toThrow(REFUSAL);
+    await expect(put(patchOf("Signed 1"))).rejects.toThrow(REFUSAL);
     dispose();
   });
 
@@ -86,7 +91,7 @@ describe("a sheet that a plan protects", () => {
     ]);
     const again = createHeadlessEngine(localCatalogue, file.book);
     await again.calculated();
-    expect(() => again.put(patchOf("Signed 1"))).toThrow(REFUSAL);
+    await expect(again.put(patchOf("Signed 1"))).rejects.toThrow(REFUSAL);
     expect(saveXlsx({ file, calculated: again.book() }, again.book())).toBe(file.bytes);
     engine.dispose();
     again.dispose();

@@ -58,6 +58,75 @@ it("formulas know the tables of a file, and follow what changes in them", async 
   expect(engine.getCell({ sheet: "Other", row: 0, column: 0 })).toBe(42);
 });
 
+/** By hand, of eaves 40, 18 and 40 with slopes 1, 2 and 4 below a heading row, and their sums. */
+const REFERENCES: readonly (readonly [formula: string, result: number])[] = [
+  ["SUM(Bays[#Data])", 105],
+  ["SUM(Bays[#Totals])", 105],
+  ["SUM(Bays[[#Totals],[Slope]])", 7],
+  ["SUM(Bays[[#Totals],[Eave (ft)]:[Slope]])", 105],
+  ["ROWS(Bays[#All])", 5],
+  ["SUM(Bays[[#All],[Slope]])", 14],
+  ["COUNTA(Bays[#Headers])", 3],
+  ["COUNTA(Bays[[#Headers],[Slope]])", 1],
+  ["SUM(Bays[[Eave (ft)]:[Slope]])", 105],
+  ["SUM(Bays[[#Data],[Eave (ft)]:[Slope]])", 105],
+  ["SUM(Bays[[#Data],[#Totals],[Slope]])", 14],
+  ["COUNTA(Bays[[#Headers],[#Data],[Slope]])", 4],
+];
+
+describe.each([
+  ["below other rows", 3],
+  ["at the top of its sheet", 1],
+])("a table %s", (_, firstRow) => {
+  const opened = async (formulas: readonly string[], hasTotals = true): Promise<XlsxFile> => {
+    const workbook = new ExcelJS.Workbook();
+    const bid = workbook.addWorksheet("Bid");
+    bid.addTable({
+      name: "Bays",
+      ref: `A${firstRow}`,
+      headerRow: true,
+      totalsRow: hasTotals,
+      columns: [
+        { name: "Bay", totalsRowLabel: "Total" },
+        { name: "Eave (ft)", totalsRowFunction: "sum" },
+        { name: "Slope", totalsRowFunction: "sum" },
+      ],
+      rows: [
+        ["north", 40, 1],
+        ["east", 18, 2],
+        ["south", 40, 4],
+      ],
+    });
+    formulas.forEach((formula, row) => (bid.getCell(row + 1, 5).value = { formula, result: 0 }));
+    return openXlsx(new Uint8Array(await workbook.xlsx.writeBuffer()));
+  };
+  const results = async (formulas: readonly string[], hasTotals?: boolean): Promise<unknown[]> => {
+    engine = createHeadlessEngine(localCatalogue, (await opened(formulas, hasTotals)).book);
+    await engine.calculated();
+    return formulas.map((__, row) => engine.getCell({ sheet: "Bid", row, column: 4 }));
+  };
+
+  it("is read by the common forms of references, and they follow what changes in it", async () => {
+    const formulas = REFERENCES.map(([formula]) => formula);
+    expect(await results(formulas)).toEqual(REFERENCES.map(([, result]) => result));
+    engine.setCell({ sheet: "Bid", row: firstRow, column: 2 }, 11);
+    await engine.calculated();
+    expect(engine.getCell({ sheet: "Bid", row: 2, column: 4 })).toBe(17);
+  });
+
+  it("is read row by row", async () => {
+    const above = Array<string>(firstRow).fill("1");
+    const sums = ["SUM(Bays[@[Eave (ft)]:[Slope]])", "Bays[@Slope]*2", "Bays[[#This Row],[Eave (ft)]]"];
+    expect((await results([...above, ...sums])).slice(firstRow)).toEqual([41, 4, 40]);
+  });
+
+  it("has no totals where its file has none: an error, not another row", async () => {
+    const [totals, all] = await results(["SUM(Bays[#Totals])", "ROWS(Bays[#All])"], false);
+    expect(totals).toMatchObject({ code: "#NAME?" });
+    expect(all).toBe(4);
+  });
+});
+
 it("the survey says which table the selection is in", async () => {
   engine = createHeadlessEngine(localCatalogue, (await bidWithTable()).book);
   expect(engine.survey("Bid", readArea("B3")).table).toEqual({

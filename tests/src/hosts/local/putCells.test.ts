@@ -1,8 +1,17 @@
-import { ICommandService, type ICellData, type IStyleData } from "@univerjs/core";
+import {
+  ICommandService,
+  IUndoRedoService,
+  IUniverInstanceService,
+  UndoCommand,
+  type ICellData,
+  type IStyleData,
+} from "@univerjs/core";
 import {
   AddWorksheetMergeMutation,
   EditStateEnum,
+  InsertRowMutation,
   RangeProtectionRuleModel,
+  RemoveSheetMutation,
   SetRowHiddenMutation,
   UnitObject,
   ViewStateEnum,
@@ -11,6 +20,7 @@ import {
 import { CellError } from "../../../../shared/cell";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/headless";
+import { putCells } from "../../../../src/hosts/local/putCells";
 import { readArea } from "../../../../src/sheets/address";
 import type { CellPatch } from "../../../../src/sheets/patch";
 import {
@@ -104,7 +114,7 @@ describe("columns beside a block in the local workbook", () => {
 
   /** By hand: 14 ft of 12 in courses are 14; 30 x 14 = 420 sq ft, 20 x 14 = 280; half a rise is 26.565°. */
   it("work in every row: converted, as text, blank, and with a value missing", async () => {
-    engine.put(patchOf());
+    await engine.put(patchOf());
     await engine.calculated();
     const missing = (sentence: string) =>
       new CellError("#VALUE!", expect.stringContaining(sentence) as string);
@@ -123,7 +133,7 @@ describe("columns beside a block in the local workbook", () => {
   });
 
   it("look like the column beside them, and follow edits", async () => {
-    engine.put(patchOf(["COURSES"]));
+    await engine.put(patchOf(["COURSES"]));
     engine.setCell({ sheet: "Bid", ...placeOf("C2") }, 240);
     await engine.calculated();
     expect(shown("E2")).toBe(20);
@@ -134,7 +144,7 @@ describe("columns beside a block in the local workbook", () => {
 
   it("go away again without a trace", async () => {
     const before = snapshot();
-    const undo = engine.put(patchOf());
+    const undo = await engine.put(patchOf());
     await engine.calculated();
     expect(snapshot()).not.toEqual(before);
     await undo();
@@ -143,7 +153,7 @@ describe("columns beside a block in the local workbook", () => {
   });
 
   it("stay where somebody has edited one since", async () => {
-    const undo = engine.put(patchOf(["COURSES"]));
+    const undo = await engine.put(patchOf(["COURSES"]));
     engine.setCell({ sheet: "Bid", ...placeOf("E3") }, 15);
     await engine.calculated();
     await expect(undo()).rejects.toThrow("E3 has changed since; nothing was undone.");
@@ -158,7 +168,7 @@ describe("columns beside a block in the local workbook", () => {
         const before = snapshot();
         failAt(step, how);
         try {
-          const undo = engine.put(patchOf());
+          const undo = await engine.put(patchOf());
           jest.restoreAllMocks();
           await undo();
           isDone = true;
@@ -182,7 +192,7 @@ describe("columns beside a block in the local workbook", () => {
         .setValue(2, 4, { s: { bl: 1 } });
       const before = snapshot();
       let failures = 0;
-      const undo = engine.put(patchOf());
+      const undo = await engine.put(patchOf());
       const written = snapshot();
       for (let step = 0, isDone = false; !isDone; step++) {
         failAt(step, how);
@@ -212,16 +222,16 @@ describe("what the local workbook refuses to take", () => {
     ["a value", "A2", 'A2 holds "North", B2 holds 30. Nothing was written.'],
     ["a formula", "B6", "B6 holds 60. Nothing was written."],
     ["the sheet's end", "Z2", "Z2:AA2 goes past the sheet's end"],
-  ])("%s", (_, address, sentence) => {
-    expect(() => engine.put(one(address, "x"))).toThrow(sentence);
+  ])("%s", async (_, address, sentence) => {
+    await expect(engine.put(one(address, "x"))).rejects.toThrow(sentence);
   });
 
   it("a formula that shows nothing, and the cells of a spill", async () => {
     engine.setCell({ sheet: "Bid", ...placeOf("J2") }, '=""');
     engine.setCell({ sheet: "Bid", ...placeOf("L1") }, "=SEQUENCE(3)");
     await engine.calculated();
-    expect(() => engine.put(one("I2", "x"))).toThrow('J2 holds "=""". Nothing was written.');
-    expect(() => engine.put(one("K3", "x"))).toThrow("L3 holds 3. Nothing was written.");
+    await expect(engine.put(one("I2", "x"))).rejects.toThrow('J2 holds "=""". Nothing was written.');
+    await expect(engine.put(one("K3", "x"))).rejects.toThrow("L3 holds 3. Nothing was written.");
   });
 
   const ids = () => ({
@@ -233,7 +243,7 @@ describe("what the local workbook refuses to take", () => {
     return [{ startRow: from.row, endRow: to.row, startColumn: from.column, endColumn: to.column }];
   };
 
-  it("merged cells, which the survey tells of, hidden rows too", () => {
+  it("merged cells, which the survey tells of, hidden rows too", async () => {
     const commands = engine.injector.get(ICommandService);
     commands.syncExecuteCommand(AddWorksheetMergeMutation.id, { ...ids(), ranges: ranges("J2:K3") });
     commands.syncExecuteCommand(SetRowHiddenMutation.id, { ...ids(), ranges: ranges("A3:A4") });
@@ -242,34 +252,114 @@ describe("what the local workbook refuses to take", () => {
       hiddenRows: [2, 3],
       isProtected: false,
     });
-    expect(() => engine.put(one("I2", "x"))).toThrow("J2:K3 is merged. Nothing was written.");
+    await expect(engine.put(one("I2", "x"))).rejects.toThrow("J2:K3 is merged. Nothing was written.");
   });
 
-  it("a protected range, and a protected sheet", () => {
+  it("a protected range, and a protected sheet", async () => {
     const rule = { ...ids(), permissionId: "p", id: "r", unitType: UnitObject.SelectRange };
     const states = { viewState: ViewStateEnum.OthersCanView, editState: EditStateEnum.OnlyMe };
     engine.injector
       .get(RangeProtectionRuleModel)
       .addRule(rule.unitId, rule.subUnitId, { ...rule, ...states, ranges: ranges("J2:J9") });
-    expect(() => engine.put(one("I2", "x"))).toThrow('I2:J2 of "Bid" is protected. Nothing was written.');
-    engine.put(one("K2", "x"));
+    await expect(engine.put(one("I2", "x"))).rejects.toThrow(
+      'I2:J2 of "Bid" is protected. Nothing was written.',
+    );
+    await engine.put(one("K2", "x"));
     engine.injector
       .get(WorksheetProtectionRuleModel)
       .addRule(rule.unitId, { ...rule, ...states, unitType: UnitObject.Worksheet });
-    expect(() => engine.put(one("M2", "x"))).toThrow("is protected");
+    await expect(engine.put(one("M2", "x"))).rejects.toThrow("is protected");
     expect(engine.survey("Bid", readArea("A1")).isProtected).toBe(true);
   });
 
-  it("a sheet that is gone", () => {
-    expect(() => engine.put({ ...one("K3", "x"), sheet: "Old" })).toThrow('There is no sheet "Old"');
+  it("a sheet that is gone", async () => {
+    await expect(engine.put({ ...one("K3", "x"), sheet: "Old" })).rejects.toThrow('There is no sheet "Old"');
   });
 
   it.each(["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "6:12"])(
     "%j as anything but text",
     async (risky) => {
-      engine.put(one("J9", risky));
+      await engine.put(one("J9", risky));
       await engine.calculated();
       expect(shown("J9")).toBe(risky);
     },
   );
+});
+
+describe("a long write in the local workbook", () => {
+  const LAST_ROW = 5_000;
+  const patch: CellPatch = {
+    sheet: "Bid",
+    at: { row: 1, column: 1 },
+    cells: Array.from({ length: LAST_ROW }, (_, row) => [{ content: number(row) }]),
+  };
+  const cell = (row: number, column: number) => engine.getCell({ sheet: "Bid", row, column });
+
+  beforeEach(async () => {
+    const end: PlannedCell = { row: LAST_ROW + 1, column: 0, content: text("end") };
+    const sheet = { name: "Bid", cells: [end], columnWidths: [], rowHeights: {}, frozenRows: 0 };
+    engine = createHeadlessEngine(localCatalogue, { sheets: [sheet], names: [] });
+    engine.injector.get(IUniverInstanceService).focusUnit(engine.workbook.getUnitId());
+    await engine.calculated();
+  });
+
+  /** Writes, and does something where the page would rest for the first time. */
+  const put = (meanwhile: (stop: AbortController) => void, told: string[] = []) => {
+    const stop = new AbortController();
+    const shares: number[] = [];
+    let rests = 0;
+    const undo = putCells(engine.injector, engine.workbook, patch, {
+      run: { onProgress: (share) => shares.push(share), signal: stop.signal },
+      rest: () => {
+        if (rests++ === 0) meanwhile(stop);
+        return Promise.resolve();
+      },
+      tell: (sentence) => told.push(sentence),
+    });
+    return { undo, shares };
+  };
+
+  it("says how far it is, and is one step for Undo", async () => {
+    const before = snapshot();
+    const { undo, shares } = put(() => undefined);
+    await undo;
+    expect(shares.map((share) => Math.round(share * 100))).toEqual([33, 67, 100]);
+    expect(cell(LAST_ROW, 1)).toBe(LAST_ROW - 1);
+    expect(await engine.injector.get(ICommandService).executeCommand(UndoCommand.id)).toBe(true);
+    expect(snapshot()).toEqual(before);
+  });
+
+  it("leaves nothing where it is cancelled, and nothing to undo", async () => {
+    const before = snapshot();
+    let meanwhile: unknown;
+    const { undo } = put((stop) => {
+      meanwhile = cell(1, 1);
+      stop.abort(new Error("Cancelled: nothing was written."));
+    });
+    await expect(undo).rejects.toThrow("Cancelled: nothing was written.");
+    expect(meanwhile).toBe(0);
+    expect(snapshot()).toEqual(before);
+    expect(engine.injector.get(IUndoRedoService).pitchTopUndoElement()).toBeNull();
+  });
+
+  it("takes what is typed elsewhere meanwhile, and keeps its own cells, their rows and their sheet to itself", async () => {
+    const told: string[] = [];
+    const ids = {
+      unitId: engine.workbook.getUnitId(),
+      subUnitId: engine.workbook.getSheetBySheetName("Bid")?.getSheetId(),
+    };
+    const range = { startRow: 0, endRow: 0, startColumn: 0, endColumn: 25 };
+    const commands = engine.injector.get(ICommandService);
+    const { undo } = put(() => {
+      engine.setCell({ sheet: "Bid", row: 3, column: 0 }, "typed");
+      engine.setCell({ sheet: "Bid", row: LAST_ROW, column: 1 }, "mine");
+      commands.syncExecuteCommand(InsertRowMutation.id, { ...ids, range });
+      commands.syncExecuteCommand(RemoveSheetMutation.id, { ...ids, subUnitName: "Bid" });
+    }, told);
+    await undo;
+    expect([cell(3, 0), cell(LAST_ROW, 1)]).toEqual(["typed", LAST_ROW - 1]);
+    expect(told).toEqual(Array(3).fill('"Bid" is being written to: wait until that is done, or cancel it.'));
+    engine.setCell({ sheet: "Bid", row: LAST_ROW, column: 1 }, "mine");
+    expect(cell(LAST_ROW, 1)).toBe("mine");
+  });
 });

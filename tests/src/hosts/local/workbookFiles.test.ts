@@ -38,7 +38,7 @@ const page = (tools: { work?: FileWork; failToShow?: boolean } = {}) => {
     },
     steps: () => state.steps,
     movedSheets: () => new Set(),
-    pictures: () => 0,
+    pictures: () => Promise.resolve({ bySheet: new Map(), lost: 0 }),
   };
   const workbook = shown as PageWorkbook;
   const files = workbookFiles(Promise.resolve(workbook), {
