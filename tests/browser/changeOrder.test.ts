@@ -2,7 +2,24 @@ import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
+import { saveXlsx } from "../../src/hosts/xlsx/xlsxFile";
+import { localCatalogue } from "../../src/hosts/local/catalogue";
+import { createHeadlessEngine } from "../../src/hosts/local/headless";
+import { a1 } from "../../src/sheets/address";
+import {
+  amountCell,
+  AMOUNTS,
+  changeCell,
+  FIRST_LINE_ROW,
+  termCell,
+  type Amount,
+  type Term,
+} from "../../src/sheets/changeOrder/layout";
+import type { WorkbookPlan } from "../../src/sheets/plan";
+import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/takeOff/takeOff";
+import { HAND_COUNTED } from "../support/bid";
 import { describeInBrowser, launch } from "../support/browser";
+import { FIRST_AMOUNTS, FIRST_LINES, SECOND_AMOUNTS } from "../support/changesByHand";
 import { goTo, shownAt, unfold, visit } from "../support/localPage";
 
 jest.setTimeout(120_000);
@@ -23,10 +40,35 @@ const type = async (page: Page, address: string, typed: string): Promise<void> =
   await page.waitForSelector("#workbook[data-calculated-at]");
 };
 
+/** Picks a word of a cell's list. */
+const choose = async (page: Page, address: string, word: string): Promise<void> => {
+  await goTo(page, address);
+  await page.keyboard.press("F2");
+  await page.getByText(word, { exact: true }).last().click();
+  await shows(page, address, word);
+};
+
 /** Waits for a result, as a person would: a sheet that is new is calculated a moment later. */
 const shows = async (page: Page, address: string, expected: string): Promise<void> => {
   await goTo(page, address);
   await page.locator(".cell-shows", { hasText: expected }).waitFor();
+};
+
+const showsExactly = async (page: Page, address: string, expected: string): Promise<void> => {
+  await goTo(page, address);
+  await page.locator(`.cell-shows:text-is("${expected}")`).waitFor();
+};
+
+/** As a person types an address. */
+const plain = (address: string): string => address.replaceAll("$", "");
+
+/** The workbook of a plan as it is saved here, calculated. */
+const savedBid = async (plan: WorkbookPlan): Promise<Buffer> => {
+  const engine = createHeadlessEngine(localCatalogue, plan);
+  await engine.calculated();
+  const file = saveXlsx(undefined, engine.book());
+  engine.dispose();
+  return Buffer.from(file);
 };
 
 describeInBrowser("change orders in the local workbook", () => {
@@ -130,6 +172,74 @@ describeInBrowser("change orders in the local workbook", () => {
       "2026-06-20,4000,Change order 1: Contract revenue,,34.30",
       "2026-06-20,2200,Change order 1: Sales tax payable,,",
     ]);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("agree with the table worked out by hand: a pitch and a plane changed, and then an eave and a price", async () => {
+    const { page, complaints } = await visit(browser, server.address);
+    const plan = takeOffPlan(HAND_COUNTED, USUAL_NAMES);
+    await page.getByLabel("Open .xlsx").setInputFiles({
+      name: "bid.xlsx",
+      mimeType: "application/octet-stream",
+      buffer: await savedBid(plan),
+    });
+    await said(page, "Opened bid.xlsx");
+    /** Where something stands so many columns beside its label. */
+    const beside = (sheet: string, label: string, columns: number): string => {
+      const cell = plan.sheets
+        .find(({ name }) => name === sheet)
+        ?.cells.find(({ content }) => content?.kind === "text" && content.text === label);
+      if (!cell) throw new Error(`no ${label} on ${sheet}`);
+      return a1({ row: cell.row, column: cell.column + columns });
+    };
+    await unfold(page, "Change orders");
+    const freeze = page.locator('section[aria-labelledby="freeze-title"]');
+    await freeze.getByRole("button", { name: "Freeze the order" }).click();
+    await said(page, 'Added "Signed 1".');
+
+    const change = page.locator('section[aria-labelledby="change-order-title"]');
+    const makeChangeOrder = async (number: number): Promise<void> => {
+      await change.getByRole("button", { name: "Make change order" }).click();
+      await said(page, `Added "Change order ${number}" and "Signed ${number + 1}".`);
+    };
+    const lines = FIRST_LINES.length;
+    const typeTerms = async (terms: Partial<Record<Term, string>>): Promise<void> => {
+      for (const [term, typed] of Object.entries(terms))
+        await type(page, plain(termCell(lines, term as Term)), typed);
+    };
+    const expectAmounts = async (expected: Readonly<Record<string, number>>): Promise<void> => {
+      for (const amount of Object.keys(AMOUNTS) as Amount[])
+        await showsExactly(page, plain(amountCell(lines, amount)), String(expected[AMOUNTS[amount]]));
+    };
+
+    await showSheet(page, "Take-off");
+    await type(page, beside("Take-off", "Plane A", 6), "16");
+    await type(page, beside("Take-off", "Plane B", 4), `19' 6"`);
+    await makeChangeOrder(1);
+    await typeTerms({
+      overheadRate: "10%",
+      profitRate: "5%",
+      taxRate: "7.25%",
+      retainageRate: "10%",
+      days: "2",
+      contract: "25000",
+    });
+    await type(page, changeCell(FIRST_LINE_ROW, "laborEach"), "21.5");
+    await expectAmounts(FIRST_AMOUNTS);
+    // A date that is typed is a number too: 19 days after 2026-06-01, which is 46174.
+    await typeTerms({ date: "2026-06-20" });
+    await showsExactly(page, plain(termCell(lines, "date")), "46193");
+
+    await showSheet(page, "Take-off");
+    await type(page, beside("Take-off", "Plane B", 2), "30");
+    await showSheet(page, "Trims");
+    await type(page, beside("Trims", "ridge", 11), "21.15");
+    await makeChangeOrder(2);
+    await choose(page, plain(termCell(lines, "deductions")), "given back");
+    await choose(page, plain(termCell(lines, "taxRounding")), "on the total");
+    await typeTerms({ days: "3" });
+    await expectAmounts(SECOND_AMOUNTS);
     expect(complaints).toEqual([]);
     await page.close();
   });

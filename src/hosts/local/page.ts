@@ -51,6 +51,7 @@ import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
 import { mendEngine } from "./mendEngine";
 import { knowTables } from "./tables";
+import { readTypedAmounts } from "./typedAmounts";
 import { openWorkbook, type PageWorkbook } from "./workbook";
 
 const locale = mergeLocales(
@@ -111,6 +112,7 @@ export const showWorkbook = (
   keepSentences(injector, sentences);
   knowTables(injector, snapshot);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
+  readTypedAmounts(injector, workbook);
   const page = openWorkbook(injector, workbook, sentences, () => {
     univer.dispose();
     delete container.dataset["grid"];

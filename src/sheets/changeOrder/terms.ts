@@ -19,7 +19,7 @@ const FORMATS: Readonly<Record<Term, string>> = {
 
 const NOTES: Partial<Record<Term, string>> = {
   overheadRate: "of material and labor",
-  deductions: "as the contract says: kept, what is taken back costs them",
+  deductions: "kept: what is taken back costs both",
   taxRate: "of taxable material: the state says what is",
   taxRounding: "half a cent away from zero",
   retainageRate: "the contract and the law set it",

@@ -1,0 +1,36 @@
+import { CellValueType, type ICellData, type Injector, type Nullable, type Workbook } from "@univerjs/core";
+import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
+import { serialOfIsoDate } from "../../../shared/sheetDate";
+
+/** Kept as it is typed: the cell's format says so. */
+const AS_TYPED = "@";
+
+const PERCENT = /^\s*([-+]?(?:\d+\.?\d*|\.\d+))\s*%\s*$/;
+
+/** The number that a spreadsheet makes of a share or an ISO date, and the format in which it shows it. */
+const amountOf = (typed: string): { readonly value: number; readonly format: string } | undefined => {
+  const [, share] = PERCENT.exec(typed) ?? [];
+  if (share !== undefined)
+    return {
+      // Decimal places are moved in the text: 7.25 % is 0.0725, not what binary arithmetic makes of it.
+      value: Number(`${share}e-2`),
+      format: share.includes(".") ? "0.00%" : "0%",
+    };
+  const serial = serialOfIsoDate(typed.trim());
+  return serial === undefined ? undefined : { value: serial, format: "yyyy-mm-dd" };
+};
+
+/** The engine alone keeps `10%` and `2026-06-01` as text; in a spreadsheet they are numbers. */
+export const readTypedAmounts = (injector: Injector, workbook: Workbook): void => {
+  injector.get(SheetInterceptorService).writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
+    handler: (cell, { row, col, worksheet }, next) => {
+      const amount = typeof cell?.v === "string" && (cell.f ?? null) === null ? amountOf(cell.v) : undefined;
+      const look = workbook.getStyles().get(worksheet.getCellRaw(row, col)?.s);
+      const format = look?.n?.pattern;
+      if (!cell || !amount || format === AS_TYPED) return next(cell);
+      const read: Nullable<ICellData> = { ...cell, v: amount.value, t: CellValueType.NUMBER, p: null };
+      if (format === undefined) read.s = { ...look, n: { pattern: amount.format } };
+      return next(read);
+    },
+  });
+};
