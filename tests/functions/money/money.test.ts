@@ -59,7 +59,11 @@ describe("markup and margin", () => {
     );
   });
 
-  it("a cost of 40 with a markup of 50 % sells at 60, a margin of a third: published arithmetic", () => {
+  it("a cost of 4.00 with a markup of 25 % sells at 5.00 (worked example of the lesson Markup, aaamath.com)", () => {
+    expect(callForNumber("MARKUP", 4, "25%")).toBe(5);
+  });
+
+  it("a cost of 40 with a markup of 50 % sells at 60, a margin of a third: arithmetic, no published source", () => {
     expect(callForNumber("MARKUP", 40, 0.5)).toBe(60);
     expect(callForNumber("SELLPRICE", 40, "33.3333333333333%")).toBe(60);
   });
