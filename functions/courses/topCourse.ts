@@ -26,6 +26,7 @@ export const topCourseSpec = defineFunction({
   source: "common practice, no published source",
   examples: [
     { args: [20, 12], result: 12, from: "twenty whole courses" },
+    { args: [0, 12], result: 0, from: "no slope, no course" },
     { args: [`18' 6"`, 12], result: 6, from: "222 in − 18 × 12 in" },
   ],
   calculate: topCourse,

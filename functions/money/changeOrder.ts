@@ -91,6 +91,14 @@ export const changeOrderSpec = defineTable({
       ],
       from: "8 × 73.50 = 588, −2 × 31 = −62, 6 × 18 = 108",
     },
+    {
+      args: [[["panels", 10, 5]], [["panels", 10, 6]], false],
+      result: [
+        ["panels", "changed", 10, 10, 0, 5, 6, 10],
+        ["total", "", "", "", "", "", "", 10],
+      ],
+      from: "the same ten at 1.00 more",
+    },
   ],
   calculate: changeOrder,
 });

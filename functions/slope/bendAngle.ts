@@ -52,6 +52,8 @@ export const bendAngleSpec = defineFunction({
     { args: ["hip", 6], result: 36.869897646, from: "180° − 143.130°, the dihedral of a 6 in 12 hip" },
     { args: ["ridge", 12], result: 90, from: "45° + 45°" },
     { args: ["eave break", 12, 0], result: 45, from: "45° − 0°" },
+    { args: ["eave break", 12, 6], result: 18.434948823, from: "45° − 26.565°" },
+    { args: ["side wall", 6], result: 90, from: "a plumb wall stands square to a plane that it runs up" },
   ],
   calculate: bendAngle,
 });
