@@ -13,5 +13,6 @@ export const PAGES: Readonly<
 > = {
   "one page, landscape": { orientation: "landscape", pagesHigh: 1 },
   "one page, portrait": { orientation: "portrait", pagesHigh: 1 },
+  "one page wide, landscape": { orientation: "landscape" },
   "one page wide, portrait": { orientation: "portrait" },
 };

@@ -20,7 +20,8 @@ export interface PlannedCell extends Place {
 }
 
 /** How a sheet goes to paper. */
-export type Print = "one page, landscape" | "one page, portrait" | "one page wide, portrait";
+export type Print =
+  "one page, landscape" | "one page, portrait" | "one page wide, landscape" | "one page wide, portrait";
 
 export interface SheetPlan {
   readonly name: string;

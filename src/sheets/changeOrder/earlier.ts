@@ -34,9 +34,22 @@ export const rowOf = ({ cells }: SheetContents, column: number, label: string): 
 
 const termRowOn = (sheet: SheetContents, term: Term): number => rowOf(sheet, TERM_COLUMNS.label, TERMS[term]);
 
-/** Whether a sheet is a change order, by the label of its total. */
+/** Whether a sheet is a change order, by its headings or its labels: one that lost some is still counted, and refused. */
 export const isChangeOrder = (sheet: SheetContents): boolean =>
-  rowOf(sheet, AMOUNT_COLUMNS.label, AMOUNTS.total) >= 0 && termRowOn(sheet, "days") >= 0;
+  sheet.cells.some(
+    (line) => line[CHANGE.item] === CHANGE_HEADINGS.item && line[CHANGE.what] === CHANGE_HEADINGS.what,
+  ) ||
+  (rowOf(sheet, AMOUNT_COLUMNS.label, AMOUNTS.total) >= 0 && termRowOn(sheet, "days") >= 0);
+
+/** The first label by which something of a change order is found that isn't there any more. */
+export const lostLabel = ({ contents }: Earlier): string | undefined =>
+  [
+    { column: CHANGE.item, labels: [CHANGE_HEADINGS.item] },
+    { column: AMOUNT_COLUMNS.label, labels: Object.values(AMOUNTS) },
+    { column: TERM_COLUMNS.label, labels: Object.values(TERMS) },
+  ]
+    .flatMap(({ column, labels }) => labels.filter((label) => rowOf(contents, column, label) < 0))
+    .at(0);
 
 /** The sheet that a column of lines looks its figures up on, by its formulas: they follow a sheet that is renamed. */
 const lookedUpOn = (workbook: Contents, sheet: string, column: ChangeColumn): string | undefined => {

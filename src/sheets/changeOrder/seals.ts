@@ -4,7 +4,7 @@ import { formulaAt, shownAt } from "../contents";
 import { isEmpty, quotedText } from "../formula";
 import { formula, number, text, type PlannedCell } from "../plan";
 import { ifEdited, sealFormula, sealNow, type SealedBlock } from "../sealedBlock";
-import { amountShown, earlierAmount, placeOfAmount, rowOf, type Earlier } from "./earlier";
+import { amountShown, earlierAmount, lostLabel, placeOfAmount, rowOf, type Earlier } from "./earlier";
 import {
   AMOUNTS,
   amountRow,
@@ -54,6 +54,11 @@ export const issuedUnder = (change: Earlier): number | undefined => {
 /** A change order with the seal of its figures. Refuses one without a total, and one that was edited since it was issued. */
 export const sealedFigures = (change: Earlier): SealedBlock => {
   const { sheet, contents } = change;
+  const lost = lostLabel(change);
+  if (lost !== undefined)
+    throw new InputError(
+      `"${sheet}" has no "${lost}" any more, by which its figures are found: write it again. Nothing was written.`,
+    );
   const area = figuresOf(change);
   const seal = sealNow(contents, area);
   if (formulaAt(contents, { row: CHECK_ROW, column: 0 }) === "")

@@ -77,6 +77,22 @@ describe("the check of a change order", () => {
   });
 });
 
+describe("a change order that has lost a label", () => {
+  it.each(["Total of this change", "Days added by this change", "Item"])(
+    "still counts, and nothing goes on from it: %s",
+    async (label) => {
+      const bid = await changed();
+      await issue(bid, "Change order 1");
+      await type(bid, "Change order 1", label, 0, "retyped");
+      bid.type("Order", "G3", 25);
+      await expect(change(bid, "Signed 2")).rejects.toThrow(
+        `"Change order 1" has no "${label}" any more, by which its figures are found: write it again. Nothing was written.`,
+      );
+      await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow("Nothing was written.");
+    },
+  );
+});
+
 describe("the seal of a signed base", () => {
   it("is worked out by the change order itself, whatever the base says of itself", async () => {
     const bid = await changed();
