@@ -21,7 +21,7 @@ const page = studentSheets(
 
 /** The second page as a host reads it, with answers typed in. */
 const pageWith = (...answers: readonly Cell[]): SheetInView => {
-  const cells: Cell[][] = Array.from({ length: 60 }, () => [null, null, null, null]);
+  const cells: Cell[][] = Array.from({ length: 80 }, () => [null, null, null, null]);
   const put = ({ row, column }: { row: number; column: number }, value: Cell): void => {
     (cells[row] as Cell[])[column] = value;
   };
