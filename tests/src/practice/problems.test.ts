@@ -71,5 +71,36 @@ describe.each(UNITS.flatMap((units) => LEVELS.map((level) => [level, units] as c
             if (!(Math.abs(mistake.value - Number(value)) > tolerance))
               throw new Error(`${mistake.slip} comes to the right answer`);
     });
+
+    it("lead to every answer in worked steps, and show it in words", () => {
+      for (const { topic, solution } of problems) {
+        const words = solution.steps.map((step) => step.words).join(" ");
+        for (const { shown, field } of solution.answers) {
+          const said = field.kind === "word" ? (shown === "steep" ? "is over" : "is not over") : shown;
+          if (!words.replaceAll("−", "-").includes(said))
+            throw new Error(`${topic}: ${said} isn't in ${words}`);
+        }
+      }
+    });
+
+    it("come to the key's panels with the numbers that their steps print", () => {
+      const [perUnit, ofSquares] = units === "metric" ? [1, 1] : [144, 100];
+      const orders = problems.filter(({ topic }) => topic === "order");
+      expect(orders).toHaveLength(SEEDS);
+      for (const { solution } of orders) {
+        const [area, panels] = solution.answers;
+        const words = solution.steps[1]?.words ?? "";
+        const [, ofOrder, panelArea] = /([\d.]+)(?: × 144)? ÷ ([\d.]+) = /.exec(words) ?? [];
+        const [, panelShown] = /([\d.]+) (?:sq ft|m²);/.exec(words) ?? [];
+        // Someone goes on with the area as it was answered, and the panel's as it was written down.
+        const areaShown = parseFloat(area?.shown ?? "") * ofSquares;
+        const counts = [
+          Math.ceil((Number(ofOrder) * perUnit) / Number(panelArea)),
+          Math.ceil(areaShown / Number(panelShown) - 1e-9),
+        ];
+        if (counts.some((count) => count !== panels?.value))
+          throw new Error(`${words} ${counts.join(" and ")} against ${panels?.value}`);
+      }
+    });
   },
 );
