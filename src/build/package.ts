@@ -7,6 +7,7 @@ import { withIntegrity } from "./integrity";
 import { filesToKeep } from "./keptFiles";
 import { PACKAGE, ROOT } from "./paths";
 import { siteAddress } from "./siteAddress";
+import { refuseForeignFolder } from "./target";
 import { SERVED_OFFICE_JS } from "./webpackConfig";
 
 /** `npm run package -- --site https://... [--office-js https://...] [--out folder]`: a folder for any static https host. */
@@ -46,6 +47,7 @@ const billOfMaterials = (): Buffer =>
 
 const makePackage = async (): Promise<void> => {
   const site = siteAddress(values.site);
+  refuseForeignFolder(values.out);
   const sizes = await bundle({
     officeJsAddress: values["office-js"],
     siteAddress: site,

@@ -49,6 +49,7 @@ export interface BuildOptions {
 
 export const SERVED_OFFICE_JS = "office-js/office.js";
 
+/** What a package's pages load besides their own. */
 const KEPT = ["keep"];
 
 /** How our own scripts are found and read. */

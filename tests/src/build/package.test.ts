@@ -1,10 +1,12 @@
 import { createHash } from "node:crypto";
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { withIntegrity } from "../../../src/build/integrity";
 import { filesToKeep } from "../../../src/build/keptFiles";
 import { manifestFor } from "../../../src/build/manifestFor";
 import { ROOT } from "../../../src/build/paths";
+import { refuseForeignFolder } from "../../../src/build/target";
 import { siteAddress } from "../../../src/build/siteAddress";
 
 describe("the address of a site", () => {
@@ -30,6 +32,30 @@ describe("the address of a site", () => {
 
   it("has to be given", () => {
     expect(() => siteAddress(undefined)).toThrow("got nothing.");
+  });
+});
+
+describe("the folder of a package", () => {
+  const folder = mkdtempSync(join(tmpdir(), "gablewright-out-"));
+  afterAll(() => {
+    rmSync(folder, { recursive: true });
+  });
+
+  it("is new, empty or an earlier package's, and never one that holds something else", () => {
+    expect(() => {
+      refuseForeignFolder(join(folder, "new"));
+    }).not.toThrow();
+    expect(() => {
+      refuseForeignFolder(folder);
+    }).not.toThrow();
+    writeFileSync(join(folder, "bid.xlsx"), "");
+    expect(() => {
+      refuseForeignFolder(folder);
+    }).toThrow(`"${folder}" holds something else. Nothing was written.`);
+    writeFileSync(join(folder, "functions.json"), "{}");
+    expect(() => {
+      refuseForeignFolder(folder);
+    }).not.toThrow();
   });
 });
 

@@ -1,0 +1,13 @@
+import { existsSync, readdirSync } from "node:fs";
+
+/** A file that every package of ours has. */
+const OURS = "functions.json";
+
+/** Refuses a folder that holds something else: building empties it first. */
+export const refuseForeignFolder = (folder: string): void => {
+  const names = existsSync(folder) ? readdirSync(folder) : [];
+  if (names.length > 0 && !names.includes(OURS))
+    throw new Error(
+      `--out takes a new or empty folder, or one with an earlier package, which is replaced; "${folder}" holds something else. Nothing was written.`,
+    );
+};
