@@ -52,6 +52,14 @@ export const SERVED_OFFICE_JS = "office-js/office.js";
 /** What a package's pages load besides their own. */
 const KEPT = ["keep"];
 
+/** The controls are written for React; Preact runs them. The grid's own, elsewhere, keep React. */
+const CONTROLS = [/node_modules[\\/]@(?:fluentui|griffel)[\\/]/, join(SOURCE, "pane/controls")];
+const PREACT_FOR_REACT = {
+  react$: "preact/compat",
+  "react-dom$": "preact/compat",
+  "react/jsx-runtime": "preact/jsx-runtime",
+};
+
 /** How our own scripts are found and read. */
 export const SCRIPTS = {
   resolve: { extensions: [".ts", ".tsx", ".js"] },
@@ -62,6 +70,7 @@ export const SCRIPTS = {
         loader: "ts-loader",
         options: { transpileOnly: true, compilerOptions: { noEmit: false } },
       },
+      { include: CONTROLS, resolve: { alias: PREACT_FOR_REACT } },
     ],
   },
 } satisfies Configuration;

@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import type { ComponentChildren } from "preact";
 import type { Added } from "../hosts/host";
 import { OutcomeLine } from "./OutcomeLine";
@@ -38,9 +39,9 @@ export const BuildCard = ({ id, title, summary, action, build, children, after }
         }}
       >
         {children}
-        <button type="submit" disabled={isBusy}>
+        <Button appearance="primary" type="submit" disabled={isBusy}>
           {isBusy ? "Working…" : action}
-        </button>
+        </Button>
       </form>
       <OutcomeLine outcome={outcome} onUndo={(built) => void takeAway(built)} />
       {after}

@@ -1,5 +1,7 @@
+import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import { failureInWords } from "../failureInWords";
+import { FilesField } from "./controls/FilesField";
 import type { FileRun, FileStage, WorkbookFiles } from "./paneHost";
 import { Progress } from "./Progress";
 
@@ -46,10 +48,7 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
     runLong("Cancelled: the workbook is as it was.", (run) => files.open(file, run));
   const save = (): Promise<void> => runLong("Cancelled: nothing was saved.", (run) => files.save(run));
 
-  const choose = async (input: HTMLInputElement): Promise<void> => {
-    const file = input.files?.[0];
-    // The same file can be chosen again.
-    input.value = "";
+  const choose = async ([file]: readonly File[]): Promise<void> => {
     if (!file) return;
     if (await files.hasUnsaved()) setWaiting(file);
     else await open(file);
@@ -60,35 +59,30 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
       <h2 id="file-title">Workbook file</h2>
       <p>An .xlsx opens in the place of the workbook shown. Saving changes in it only what changed here.</p>
       <form onSubmit={(event) => event.preventDefault()}>
-        <label>
-          Open .xlsx
-          <input
-            type="file"
-            name="workbook-file"
-            accept=".xlsx,.xlsm"
-            disabled={isBusy}
-            onChange={(event) => void choose(event.currentTarget)}
-          />
-        </label>
+        <FilesField
+          label="Open .xlsx"
+          name="workbook-file"
+          accept=".xlsx,.xlsm"
+          disabled={isBusy}
+          onFiles={(chosen) => void choose(chosen)}
+        />
         {waiting && (
           <>
             <p role="alert">
               The workbook shown has changes that aren't saved. Opening {waiting.name} drops them.
             </p>
-            <button type="button" onClick={() => void open(waiting)}>
+            <Button appearance="primary" onClick={() => void open(waiting)}>
               Open, drop the changes
-            </button>
-            <button type="button" class="quiet" onClick={() => setWaiting(undefined)}>
-              Keep the workbook shown
-            </button>
+            </Button>
+            <Button onClick={() => setWaiting(undefined)}>Keep the workbook shown</Button>
           </>
         )}
-        <button type="button" disabled={isBusy} onClick={() => void save()}>
+        <Button appearance="primary" disabled={isBusy} onClick={() => void save()}>
           {isBusy ? "Working…" : "Save .xlsx"}
-        </button>
-        <button type="button" class="quiet" disabled={isBusy} onClick={() => void run(() => files.saveCsv())}>
+        </Button>
+        <Button disabled={isBusy} onClick={() => void run(() => files.saveCsv())}>
           Save this sheet as .csv
-        </button>
+        </Button>
       </form>
       {working && (
         <Progress

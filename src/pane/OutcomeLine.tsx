@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import { useEffect, useRef } from "preact/hooks";
 import type { Undo } from "../sheets/patch";
 
@@ -27,16 +28,14 @@ export const OutcomeLine = ({ outcome, onUndo, takesFocus = false }: Props) => {
         {outcome?.message}
       </p>
       {outcome?.undo && (
-        <button
-          type="button"
-          class="quiet"
+        <Button
           ref={button}
           onClick={() => {
             onUndo(outcome);
           }}
         >
           Undo
-        </button>
+        </Button>
       )}
     </>
   );

@@ -1,18 +1,25 @@
 import { VERSION } from "../../shared/version";
 import { Cautions } from "./Cautions";
 import { CellCard } from "./CellCard";
-import { ChangeCards } from "./change/ChangeCards";
-import { ExtendCard } from "./extend/ExtendCard";
 import { FileCard } from "./FileCard";
 import { Fold } from "./Fold";
 import { FieldSheetCard } from "./FieldSheetCard";
-import { FunctionsCard } from "./functions/FunctionsCard";
+import { loadedLater } from "./loadedLater";
 import type { PaneHost } from "./paneHost";
-import { PictureCard } from "./picture/PictureCard";
 import { Places } from "./Places";
-import { LoadedPracticeCards } from "./practice/LoadedPracticeCards";
 import { RepairCard } from "./RepairCard";
 import { TakeOffCard } from "./TakeOffCard";
+
+// A pane that opens soon holds little: what is of use on some days only, or needs the whole catalogue, comes when it is asked for.
+const ChangeCards = loadedLater(() => import("./change/ChangeCards").then((part) => part.ChangeCards));
+const PracticeCards = loadedLater(() =>
+  import("./practice/PracticeCards").then((part) => part.PracticeCards),
+);
+const FunctionsCard = loadedLater(() =>
+  import("./functions/FunctionsCard").then((part) => part.FunctionsCard),
+);
+const ExtendCard = loadedLater(() => import("./extend/ExtendCard").then((part) => part.ExtendCard));
+const PictureCard = loadedLater(() => import("./picture/PictureCard").then((part) => part.PictureCard));
 
 /** The whole task pane, whichever workbook it stands beside. */
 export const Pane = ({ host }: { host: PaneHost }) => {
@@ -40,7 +47,7 @@ export const Pane = ({ host }: { host: PaneHost }) => {
                 </Fold>
                 {handOut && (
                   <Fold title="A class" summary="practice sheets, their key, marking">
-                    {() => <LoadedPracticeCards host={host} handOut={handOut} />}
+                    {() => <PracticeCards host={host} handOut={handOut} />}
                   </Fold>
                 )}
               </>

@@ -11,11 +11,16 @@ const stepOf = (key: string, at: number, last: number): number | undefined =>
   ({ ArrowRight: at === last ? 0 : at + 1, ArrowLeft: at === 0 ? last : at - 1, Home: 0, End: last })[key];
 
 /**
- * The places of the pane, one at a time, as the ARIA Authoring Practices describe tabs: arrow keys go between them. What
- * was begun in one is still there when a person comes back.
+ * The places of the pane, one at a time, as the ARIA Authoring Practices describe tabs: arrow keys go between them. A place
+ * is made when it is first shown; what was begun in it is still there when a person comes back.
  */
 export const Places = ({ tabs }: { tabs: readonly PaneTab[] }) => {
   const [shown, setShown] = useState(0);
+  const [seen, setSeen] = useState<ReadonlySet<number>>(new Set([0]));
+  const show = (index: number): void => {
+    setShown(index);
+    setSeen((before) => new Set([...before, index]));
+  };
   const buttons = useRef<(HTMLButtonElement | null)[]>([]);
   return (
     <>
@@ -27,7 +32,7 @@ export const Places = ({ tabs }: { tabs: readonly PaneTab[] }) => {
           const next = stepOf(event.key, shown, tabs.length - 1);
           if (next === undefined) return;
           event.preventDefault();
-          setShown(next);
+          show(next);
           buttons.current[next]?.focus();
         }}
       >
@@ -44,7 +49,7 @@ export const Places = ({ tabs }: { tabs: readonly PaneTab[] }) => {
               buttons.current[index] = element;
             }}
             onClick={() => {
-              setShown(index);
+              show(index);
             }}
           >
             {label}
@@ -60,7 +65,7 @@ export const Places = ({ tabs }: { tabs: readonly PaneTab[] }) => {
           aria-labelledby={`tab-${id}`}
           hidden={index !== shown}
         >
-          {content(index === shown)}
+          {seen.has(index) && content(index === shown)}
         </div>
       ))}
     </>

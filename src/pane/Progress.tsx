@@ -1,3 +1,6 @@
+import { Button } from "@fluentui/react-button";
+import { ProgressBar } from "@fluentui/react-progress";
+
 interface Props {
   /** What is being done; it stands above the bar where there is room to read it, else only a screen reader says it. */
   readonly words: string;
@@ -11,16 +14,10 @@ interface Props {
 /** How far a long work is, and the way to stop it. */
 export const Progress = ({ words, areWordsShown = false, share, onCancel }: Props) => (
   <div class="search">
-    {areWordsShown ? (
-      <label>
-        {words}
-        <progress value={share} />
-      </label>
-    ) : (
-      <progress value={share} aria-label={words} />
-    )}
-    <button type="button" class="quiet" disabled={!onCancel} onClick={onCancel}>
+    {areWordsShown && <p>{words}</p>}
+    <ProgressBar value={share} aria-label={words} thickness="large" />
+    <Button disabled={!onCancel} onClick={onCancel}>
       Cancel
-    </button>
+    </Button>
   </div>
 );

@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import { counted } from "../../shared/describe";
 import { failureInWords } from "../failureInWords";
@@ -31,9 +32,9 @@ export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) 
       <p>
         Enters formulas of Gablewright again that were left at #NAME? when the workbook was opened before it.
       </p>
-      <button type="button" onClick={() => void run()}>
+      <Button appearance="primary" onClick={() => void run()}>
         Repair the workbook
-      </button>
+      </Button>
       <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
         {outcome?.message}
       </p>

@@ -4,6 +4,8 @@ import { addTakeOff } from "../sheets/takeOff/addTakeOff";
 import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../sheets/takeOff/demo";
 import { BLANK_ROOF_TAKE_OFF, BLANK_TAKE_OFF, type TakeOffOptions } from "../sheets/takeOff/options";
 import { BuildCard } from "./BuildCard";
+import { ChoiceField } from "./controls/ChoiceField";
+import { TextField } from "./controls/TextField";
 
 const STARTS: Readonly<Record<string, { readonly label: string; readonly options: TakeOffOptions }>> = {
   planes: { label: "Planes measured by hand", options: BLANK_TAKE_OFF },
@@ -30,33 +32,14 @@ export const TakeOffCard = ({ host }: { host: Host }) => {
       action="Build take-off"
       build={build}
     >
-      <label>
-        Job name
-        <input
-          name="job"
-          value={job}
-          autocomplete="off"
-          onInput={(event) => {
-            setJob(event.currentTarget.value);
-          }}
-        />
-      </label>
-      <label>
-        Start with
-        <select
-          name="start"
-          value={start}
-          onChange={(event) => {
-            setStart(event.currentTarget.value);
-          }}
-        >
-          {Object.entries(STARTS).map(([key, { label }]) => (
-            <option key={key} value={key}>
-              {label}
-            </option>
-          ))}
-        </select>
-      </label>
+      <TextField label="Job name" name="job" value={job} onValue={setJob} />
+      <ChoiceField
+        label="Start with"
+        name="start"
+        value={start}
+        choices={Object.entries(STARTS).map(([value, { label }]) => ({ value, label }))}
+        onValue={setStart}
+      />
     </BuildCard>
   );
 };

@@ -307,6 +307,15 @@ describeInBrowser("the local workbook in a browser", () => {
     for (const folded of ["Change orders", "A class"]) await unfold(page, folded);
     await page.getByRole("heading", { name: "Marking" }).waitFor();
     expect(await axeFaults(page, "#pane")).toEqual([]);
+    for (const [place, action] of [
+      ["Functions", "Use selection for slopeLengthFt"],
+      ["Extend", "Read the selection"],
+      ["Picture", "Find the best start"],
+    ] as const) {
+      await showPlace(page, place);
+      await page.getByRole("button", { name: action }).waitFor();
+      expect(await axeFaults(page, "#pane")).toEqual([]);
+    }
     await page.close();
   });
 
@@ -328,7 +337,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await showPlace(page, "Functions");
     await page.getByLabel("By name, or by what it does").fill("clips along");
     await goTo(page, "C29");
-    await page.getByRole("button", { name: "Use the selected cells for lengthFt" }).click();
+    await page.getByRole("button", { name: "Use selection for lengthFt" }).click();
     const spacing = page.getByRole("textbox", { name: "spacingIn" });
     await spacing.fill("none");
     await page.getByText("spacing takes a length in inches such as 12, or text with its unit").waitFor();

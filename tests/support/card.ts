@@ -23,3 +23,9 @@ export const press = (element: HTMLElement, label: string): void => {
   if (!button) throw new Error(`no button says "${label}"`);
   button.click();
 };
+
+/** How far the bar says that a long work is, from 0 to 1; undefined where there is none. */
+export const shareShown = (element: HTMLElement): number | undefined => {
+  const bar = element.querySelector('[role="progressbar"]');
+  return bar ? Number(bar.getAttribute("aria-valuenow")) : undefined;
+};

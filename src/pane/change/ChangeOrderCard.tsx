@@ -3,11 +3,18 @@ import { InputError } from "../../../shared/inputError";
 import type { Added, Host } from "../../hosts/host";
 import { addChangeOrder, type NowChoice } from "../../sheets/changeOrder/addChangeOrder";
 import { BuildCard } from "../BuildCard";
+import { ChoiceField, choicesOf } from "../controls/ChoiceField";
 import { DateField, serialOf, today } from "./DateField";
 import type { SheetLists } from "./useSheetLists";
 
 /** No sheet can bear these names: a slash isn't taken in one. */
 const [FROZEN, DRAFT] = ["/frozen", "/draft"];
+
+const NONE_YET = [{ value: "", label: "none yet: freeze an order" }];
+const UNSIGNED = [
+  { value: FROZEN, label: "the order as it is now, frozen with this change" },
+  { value: DRAFT, label: "the order, as a draft that still moves" },
+];
 
 const nowOf = (chosen: string): NowChoice => {
   if (chosen === FROZEN) return { kind: "frozen" };
@@ -42,41 +49,20 @@ export const ChangeOrderCard = ({ host, lists: { signed } }: Props) => {
       action="Make change order"
       build={build}
     >
-      <label>
-        Base
-        <select
-          name="change-base"
-          value={base}
-          onChange={(event) => {
-            setBase(event.currentTarget.value);
-          }}
-        >
-          {signed.length === 0 && <option value="">none yet: freeze an order</option>}
-          {signed.map((sheet) => (
-            <option key={sheet} value={sheet}>
-              {sheet}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label>
-        Now
-        <select
-          name="change-now"
-          value={now}
-          onChange={(event) => {
-            setNow(event.currentTarget.value);
-          }}
-        >
-          <option value={FROZEN}>the order as it is now, frozen with this change</option>
-          <option value={DRAFT}>the order, as a draft that still moves</option>
-          {signed.map((sheet) => (
-            <option key={sheet} value={sheet}>
-              {sheet}
-            </option>
-          ))}
-        </select>
-      </label>
+      <ChoiceField
+        label="Base"
+        name="change-base"
+        value={base}
+        choices={signed.length === 0 ? NONE_YET : choicesOf(signed)}
+        onValue={setBase}
+      />
+      <ChoiceField
+        label="Now"
+        name="change-now"
+        value={now}
+        choices={[...UNSIGNED, ...choicesOf(signed)]}
+        onValue={setNow}
+      />
       <DateField name="change-date" date={date} onDate={setDate} />
     </BuildCard>
   );

@@ -1,5 +1,6 @@
 import { InputError } from "../../../shared/inputError";
 import { serialOfIsoDate } from "../../../shared/sheetDate";
+import { TextField } from "../controls/TextField";
 
 const twoDigits = (value: number): string => String(value).padStart(2, "0");
 
@@ -23,15 +24,5 @@ interface Props {
 }
 
 export const DateField = ({ name, date, onDate }: Props) => (
-  <label>
-    Date
-    <input
-      type="date"
-      name={name}
-      value={date}
-      onInput={(event) => {
-        onDate(event.currentTarget.value);
-      }}
-    />
-  </label>
+  <TextField label="Date" type="date" name={name} value={date} onValue={onDate} />
 );

@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import type { Host } from "../../hosts/host";
 import { issueInFront } from "../../sheets/changeOrder/issue";
 import { OutcomeLine } from "../OutcomeLine";
@@ -26,9 +27,9 @@ export const IssueCard = ({ host }: { host: Host }) => {
           void run();
         }}
       >
-        <button type="submit" disabled={isBusy}>
+        <Button appearance="primary" type="submit" disabled={isBusy}>
           {isBusy ? "Working…" : "Issue the change order"}
-        </button>
+        </Button>
       </form>
       <OutcomeLine
         outcome={outcome}

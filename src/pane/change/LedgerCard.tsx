@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import { InputError } from "../../../shared/inputError";
 import { failureInWords } from "../../failureInWords";
@@ -6,6 +7,8 @@ import { addLedger } from "../../sheets/ledger/addLedger";
 import { ACCOUNTS, type AccountUse } from "../../sheets/ledger/ledger";
 import { ledgerTable } from "../../sheets/ledger/ledgerTable";
 import { BuildCard } from "../BuildCard";
+import { ChoiceField, choicesOf } from "../controls/ChoiceField";
+import { TextField } from "../controls/TextField";
 import { OutcomeLine, type Outcome } from "../OutcomeLine";
 import type { PaneHost } from "../paneHost";
 import type { SheetLists } from "./useSheetLists";
@@ -17,6 +20,8 @@ const NO_ACCOUNTS: Readonly<Record<AccountUse, string>> = {
   revenue: "",
   tax: "",
 };
+
+const NONE_YET = [{ value: "", label: "none yet: make a change order" }];
 
 interface Props {
   readonly host: PaneHost;
@@ -59,46 +64,31 @@ export const LedgerCard = ({ host, lists: { changeOrders } }: Props) => {
         host.files &&
         written !== undefined && (
           <>
-            <button type="button" class="quiet" onClick={() => void save(written)}>
-              Save "{written}" as .csv
-            </button>
+            <Button onClick={() => void save(written)}>{`Save "${written}" as .csv`}</Button>
             <OutcomeLine outcome={saved} onUndo={() => undefined} />
           </>
         )
       }
     >
-      <label>
-        Change order
-        <select
-          name="ledger-change-order"
-          value={changeOrder}
-          onChange={(event) => {
-            setChosen(event.currentTarget.value);
-          }}
-        >
-          {changeOrders.length === 0 && <option value="">none yet: make a change order</option>}
-          {changeOrders.map((sheet) => (
-            <option key={sheet} value={sheet}>
-              {sheet}
-            </option>
-          ))}
-        </select>
-      </label>
+      <ChoiceField
+        label="Change order"
+        name="ledger-change-order"
+        value={changeOrder}
+        choices={changeOrders.length === 0 ? NONE_YET : choicesOf(changeOrders)}
+        onValue={setChosen}
+      />
       <fieldset>
         <legend>Accounts</legend>
         {USES.map((use) => (
-          <label key={use}>
-            {ACCOUNTS[use]}
-            <input
-              name={`account-${use}`}
-              value={accounts[use]}
-              autocomplete="off"
-              onInput={(event) => {
-                const { value } = event.currentTarget;
-                setAccounts((others) => ({ ...others, [use]: value }));
-              }}
-            />
-          </label>
+          <TextField
+            key={use}
+            label={ACCOUNTS[use]}
+            name={`account-${use}`}
+            value={accounts[use]}
+            onValue={(value) => {
+              setAccounts((others) => ({ ...others, [use]: value }));
+            }}
+          />
         ))}
       </fieldset>
     </BuildCard>

@@ -1,8 +1,11 @@
+import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import { oneCellPlan, smallBlockPlan } from "../../sheets/extend/alonePlan";
 import { offerById, offersAlone } from "../../sheets/extend/offers";
 import type { Survey } from "../../sheets/extend/survey";
 import type { CellPatch } from "../../sheets/patch";
+import { ChoiceField } from "../controls/ChoiceField";
+import { TextField } from "../controls/TextField";
 import { planOrSentence } from "./planOrSentence";
 import { Planned } from "./Planned";
 import { TypedFields, type Typed } from "./TypedFields";
@@ -37,36 +40,22 @@ export const Alone = ({ survey, shape, onWrite }: Props) => {
         onWrite(patch);
       }}
     >
-      <label>
-        Result
-        <select
-          name="extend-result"
-          value={id}
-          onChange={({ currentTarget: { value } }) => {
-            setId(value);
-          }}
-        >
-          {offers.map((each) => (
-            <option key={each.spec.id} value={each.spec.id}>
-              {each.heading}
-            </option>
-          ))}
-        </select>
-      </label>
+      <ChoiceField
+        label="Result"
+        name="extend-result"
+        value={id}
+        choices={offers.map(({ spec, heading: label }) => ({ value: spec.id, label }))}
+        onValue={setId}
+      />
       <p class="hint">{offer.spec.summary}</p>
       {shape === "block" && (
-        <label>
-          Heading
-          <input
-            name="extend-heading"
-            value={heading}
-            placeholder={offer.heading}
-            autocomplete="off"
-            onInput={({ currentTarget: { value } }) => {
-              setHeading(value);
-            }}
-          />
-        </label>
+        <TextField
+          label="Heading"
+          name="extend-heading"
+          value={heading}
+          placeholder={offer.heading}
+          onValue={setHeading}
+        />
       )}
       <TypedFields fields={offer.fields} typed={typed} areNeeded={shape === "cell"} onChange={setTyped} />
       {planned.kind === "patch" ? (
@@ -76,7 +65,9 @@ export const Alone = ({ survey, shape, onWrite }: Props) => {
           {planned.sentence}
         </p>
       )}
-      <button type="submit">Write</button>
+      <Button appearance="primary" type="submit">
+        Write
+      </Button>
     </form>
   );
 };

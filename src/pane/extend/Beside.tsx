@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import type { Block } from "../../sheets/extend/block";
 import { extendPlan } from "../../sheets/extend/extendPlan";
@@ -5,6 +6,8 @@ import { offersFor } from "../../sheets/extend/offers";
 import { guessBlock, meantColumns, notesOn } from "../../sheets/extend/proposal";
 import type { Survey } from "../../sheets/extend/survey";
 import type { CellPatch } from "../../sheets/patch";
+import { TextField } from "../controls/TextField";
+import { Tick } from "../controls/Tick";
 import { ColumnChoices } from "./ColumnChoices";
 import { planOrSentence } from "./planOrSentence";
 import { Planned } from "./Planned";
@@ -47,35 +50,27 @@ export const Beside = ({ survey, block, onWrite }: Props) => {
       }}
     >
       <ColumnChoices block={block} columns={guesses} onChange={setGuesses} />
-      <fieldset class="results">
+      <fieldset>
         <legend>Results to add</legend>
         {offers.length === 0 && <p class="hint">These columns give nothing yet: say above what they hold.</p>}
         {offers.map(({ spec, heading, from }) => (
           <div key={spec.id}>
-            <label class="check">
-              <input
-                type="checkbox"
-                name={`extend-${spec.id}`}
-                checked={picked[spec.id] !== undefined}
-                onChange={() => {
-                  toggle(spec.id, heading);
+            <Tick
+              label={`${heading} from ${from.map((each) => each.heading).join(", ")}`}
+              name={`extend-${spec.id}`}
+              isTicked={picked[spec.id] !== undefined}
+              onTick={() => {
+                toggle(spec.id, heading);
+              }}
+            />
+            {picked[spec.id] !== undefined && (
+              <TextField
+                label={`Heading of ${heading}`}
+                value={picked[spec.id] ?? ""}
+                onValue={(value) => {
+                  setPicked({ ...picked, [spec.id]: value });
                 }}
               />
-              <span>
-                {heading} <span class="hint">from {from.map((each) => each.heading).join(", ")}</span>
-              </span>
-            </label>
-            {picked[spec.id] !== undefined && (
-              <label>
-                Heading of {heading}
-                <input
-                  value={picked[spec.id]}
-                  autocomplete="off"
-                  onInput={({ currentTarget: { value } }) => {
-                    setPicked({ ...picked, [spec.id]: value });
-                  }}
-                />
-              </label>
             )}
           </div>
         ))}
@@ -98,7 +93,9 @@ export const Beside = ({ survey, block, onWrite }: Props) => {
           {planned.sentence}
         </p>
       )}
-      <button type="submit">Write</button>
+      <Button appearance="primary" type="submit">
+        Write
+      </Button>
     </form>
   );
 };

@@ -1,7 +1,8 @@
 import type { Block } from "../../sheets/extend/block";
 import type { Guess } from "../../sheets/extend/headings";
 import { inWords, MEANINGS, usualUnit } from "../../sheets/extend/meanings";
-import { UNITS, unitsLike, type UnitName } from "../../sheets/extend/unit";
+import { UNITS, unitsLike } from "../../sheets/extend/unit";
+import { ChoiceField } from "../controls/ChoiceField";
 
 interface Props {
   readonly block: Block;
@@ -10,6 +11,10 @@ interface Props {
 }
 
 const NOT_USED = "";
+const MEANING_CHOICES = [
+  { value: NOT_USED, label: "not used" },
+  ...MEANINGS.map((meaning) => ({ value: meaning, label: inWords(meaning) })),
+];
 
 /** What each heading of the block is taken for, to be confirmed or corrected. */
 export const ColumnChoices = ({ block, columns, onChange }: Props) => {
@@ -32,10 +37,12 @@ export const ColumnChoices = ({ block, columns, onChange }: Props) => {
             <tr key={index}>
               <th scope="row">{heading}</th>
               <td>
-                <select
-                  aria-label={`What "${heading}" means`}
+                <ChoiceField
+                  label={`What "${heading}" means`}
+                  isLabelHidden
                   value={meaning ?? NOT_USED}
-                  onChange={({ currentTarget: { value } }) => {
+                  choices={MEANING_CHOICES}
+                  onValue={(value) => {
                     change(
                       index,
                       value === NOT_USED
@@ -43,28 +50,20 @@ export const ColumnChoices = ({ block, columns, onChange }: Props) => {
                         : { meaning: value, unit: usualUnit(value) },
                     );
                   }}
-                >
-                  <option value={NOT_USED}>not used</option>
-                  {MEANINGS.map((each) => (
-                    <option key={each} value={each}>
-                      {inWords(each)}
-                    </option>
-                  ))}
-                </select>
+                />
                 {meaning !== undefined && unitsLike(usualUnit(meaning)).length > 1 && (
-                  <select
-                    aria-label={`Unit of "${heading}"`}
+                  <ChoiceField
+                    label={`Unit of "${heading}"`}
+                    isLabelHidden
                     value={unit}
-                    onChange={({ currentTarget: { value } }) => {
-                      change(index, { meaning, unit: value as UnitName });
+                    choices={unitsLike(usualUnit(meaning)).map((each) => ({
+                      value: each,
+                      label: UNITS[each].label,
+                    }))}
+                    onValue={(value) => {
+                      change(index, { meaning, unit: value });
                     }}
-                  >
-                    {unitsLike(usualUnit(meaning)).map((each) => (
-                      <option key={each} value={each}>
-                        {UNITS[each].label}
-                      </option>
-                    ))}
-                  </select>
+                  />
                 )}
               </td>
             </tr>

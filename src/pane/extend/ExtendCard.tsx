@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Host } from "../../hosts/host";
 import { readBlock, type Block } from "../../sheets/extend/block";
@@ -5,16 +6,17 @@ import { sameSheet, type Survey } from "../../sheets/extend/survey";
 import { patchArea, patchInWords, type CellPatch, type Undo } from "../../sheets/patch";
 import { areaInWords } from "../../sheets/address";
 import { failureInWords } from "../../failureInWords";
+import { ChoiceField, type Choice } from "../controls/ChoiceField";
 import { Alone } from "./Alone";
 import { Beside } from "./Beside";
 import { Progress } from "../Progress";
 
-const SHAPES = {
-  beside: "Columns beside a block",
-  cell: "One cell where I stand",
-  block: "A small block where I stand",
-} as const;
-type Shape = keyof typeof SHAPES;
+type Shape = "beside" | "cell" | "block";
+const SHAPES: readonly Choice<Shape>[] = [
+  { value: "beside", label: "Columns beside a block" },
+  { value: "cell", label: "One cell where I stand" },
+  { value: "block", label: "A small block where I stand" },
+];
 
 /** What was read, and what is to be made of it. */
 type Reading =
@@ -120,26 +122,19 @@ export const ExtendCard = ({ host }: { host: Host }) => {
           void read();
         }}
       >
-        <label>
-          Add
-          <select
-            name="extend-shape"
-            value={shape}
-            onChange={({ currentTarget: { value } }) => {
-              setShape(value as Shape);
-              setReading(undefined);
-            }}
-          >
-            {Object.entries(SHAPES).map(([key, label]) => (
-              <option key={key} value={key}>
-                {label}
-              </option>
-            ))}
-          </select>
-        </label>
-        <button type="submit" ref={readButton}>
+        <ChoiceField
+          label="Add"
+          name="extend-shape"
+          value={shape}
+          choices={SHAPES}
+          onValue={(chosen) => {
+            setShape(chosen);
+            setReading(undefined);
+          }}
+        />
+        <Button appearance="primary" type="submit" ref={readButton}>
           Read the selection
-        </button>
+        </Button>
       </form>
       {reading?.shape === "beside" && (
         <Beside
@@ -162,9 +157,9 @@ export const ExtendCard = ({ host }: { host: Host }) => {
         {outcome?.message}
       </p>
       {outcome?.undo && (
-        <button type="button" class="quiet" ref={undoButton} onClick={() => void takeBack(outcome)}>
+        <Button ref={undoButton} onClick={() => void takeBack(outcome)}>
           Undo
-        </button>
+        </Button>
       )}
     </section>
   );

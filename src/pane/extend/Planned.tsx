@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import { areaInWords } from "../../sheets/address";
 import { roomFor } from "../../sheets/extend/proposal";
 import type { Survey } from "../../sheets/extend/survey";
@@ -39,15 +40,13 @@ export const Planned = ({ survey, patch, notes, onMove }: Props) => {
       ))}
       {obstacle !== undefined && <p class="outcome failed">{obstacle}.</p>}
       {obstacle !== undefined && freeColumn !== undefined && onMove && (
-        <button
-          type="button"
-          class="quiet"
+        <Button
           onClick={() => {
             onMove(freeColumn);
           }}
         >
-          Use column {columnLetters(freeColumn)} instead
-        </button>
+          {`Use column ${columnLetters(freeColumn)} instead`}
+        </Button>
       )}
     </div>
   );

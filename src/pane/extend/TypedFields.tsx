@@ -1,4 +1,5 @@
 import type { Field } from "../../sheets/extend/offers";
+import { TextField } from "../controls/TextField";
 
 /** What a person typed, by the fields' keys. */
 export type Typed = Readonly<Record<string, string>>;
@@ -17,20 +18,17 @@ export const TypedFields = ({ fields, typed, areNeeded, onChange }: Props) => {
   return (
     <>
       {[...byKey.values()].map(({ key, label, parameter }) => (
-        <label key={key}>
-          {label}
-          {areNeeded && !parameter.optional ? " (needed)" : ""}
-          <input
-            name={`extend-${key}`}
-            value={typed[key] ?? ""}
-            placeholder={parameter.default === null ? undefined : String(parameter.default)}
-            autocomplete="off"
-            title={parameter.summary}
-            onInput={({ currentTarget: { value } }) => {
-              onChange({ ...typed, [key]: value });
-            }}
-          />
-        </label>
+        <TextField
+          key={key}
+          label={`${label}${areNeeded && !parameter.optional ? " (needed)" : ""}`}
+          name={`extend-${key}`}
+          value={typed[key] ?? ""}
+          placeholder={parameter.default === null ? undefined : String(parameter.default)}
+          title={parameter.summary}
+          onValue={(value) => {
+            onChange({ ...typed, [key]: value });
+          }}
+        />
       ))}
     </>
   );

@@ -1,7 +1,9 @@
+import { Button } from "@fluentui/react-button";
 import type { Parameter } from "../../../shared/spec";
 import { parameterHelp } from "../../hosts/parameterHelp";
 import { areaInWords } from "../../sheets/address";
 import type { Given } from "../../sheets/insertFunction";
+import { TextField } from "../controls/TextField";
 
 interface Props {
   readonly parameter: Parameter<unknown>;
@@ -19,27 +21,16 @@ const shown = (given: Given): string => {
 /** A parameter: a value is typed, or cells are selected on the sheet and taken over. */
 export const ArgumentField = ({ parameter, given, onType, onPick }: Props) => (
   <div class="argument">
-    <label>
-      {parameter.name}
-      {parameter.optional ? "" : " (needed)"}
-      <input
-        name={`argument-${parameter.name}`}
-        value={shown(given)}
-        autocomplete="off"
-        aria-describedby={`help-${parameter.name}`}
-        onInput={({ currentTarget: { value } }) => {
-          onType(value);
-        }}
-      />
-    </label>
-    <button
-      type="button"
-      class="quiet"
-      aria-label={`Use the selected cells for ${parameter.name}`}
-      onClick={onPick}
-    >
+    <TextField
+      label={`${parameter.name}${parameter.optional ? "" : " (needed)"}`}
+      name={`argument-${parameter.name}`}
+      value={shown(given)}
+      describedBy={`help-${parameter.name}`}
+      onValue={onType}
+    />
+    <Button aria-label={`Use selection for ${parameter.name}`} onClick={onPick}>
       Use selection
-    </button>
+    </Button>
     <p class="hint" id={`help-${parameter.name}`}>
       {parameterHelp(parameter)}
     </p>

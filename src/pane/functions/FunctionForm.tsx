@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import { runFunction } from "../../../shared/runner";
 import type { FunctionSpec } from "../../../shared/spec";
@@ -103,9 +104,9 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
           </>
         )}
       </div>
-      <button type="submit" aria-disabled={formula === undefined}>
-        Insert into {place}
-      </button>
+      <Button appearance="primary" type="submit" disabledFocusable={formula === undefined}>
+        {`Insert into ${place}`}
+      </Button>
     </form>
   );
 };

@@ -6,6 +6,8 @@ import type { Host } from "../../hosts/host";
 import { qualifiedName } from "../../namespace";
 import type { CellPatch } from "../../sheets/patch";
 import { failureInWords } from "../../failureInWords";
+import { ChoiceField } from "../controls/ChoiceField";
+import { TextField } from "../controls/TextField";
 import { OutcomeLine, type Outcome } from "../OutcomeLine";
 import { FunctionForm } from "./FunctionForm";
 import { useSurvey } from "./useSurvey";
@@ -49,35 +51,23 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
           event.preventDefault();
         }}
       >
-        <label>
-          By name, or by what it does
-          <input
-            type="search"
-            name="function-search"
-            value={search}
-            autocomplete="off"
-            onInput={({ currentTarget: { value } }) => {
-              setSearch(value);
-            }}
-          />
-        </label>
-        <label>
-          Function ({found.length} found)
-          <select
-            name="function"
-            value={spec?.id}
-            onChange={({ currentTarget: { value } }) => {
-              setId(value);
-              setOutcome(undefined);
-            }}
-          >
-            {found.map((each) => (
-              <option key={each.id} value={each.id}>
-                {qualifiedName(each)}
-              </option>
-            ))}
-          </select>
-        </label>
+        <TextField
+          label="By name, or by what it does"
+          type="search"
+          name="function-search"
+          value={search}
+          onValue={setSearch}
+        />
+        <ChoiceField
+          label={`Function (${found.length} found)`}
+          name="function"
+          value={spec?.id}
+          choices={found.map((each) => ({ value: each.id, label: qualifiedName(each) }))}
+          onValue={(value) => {
+            setId(value);
+            setOutcome(undefined);
+          }}
+        />
       </form>
       {spec ? (
         <>

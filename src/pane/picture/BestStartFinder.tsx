@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import { useEffect } from "preact/hooks";
 import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
 import { counted } from "../../../shared/describe";
@@ -21,15 +22,13 @@ export const BestStartFinder = ({ plane, onFound }: Props) => {
     return <Progress words="Starts weighed" share={search.weighed / search.choices} onCancel={giveUp} />;
   return (
     <div class="search">
-      <button
-        type="button"
-        class="quiet"
+      <Button
         onClick={() => {
           begin(plane);
         }}
       >
         Find the best start
-      </button>
+      </Button>
       <p role="status">
         {search.kind === "failed" && search.sentence}
         {search.kind === "found" &&

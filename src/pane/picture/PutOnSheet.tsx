@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import { failureInWords } from "../../failureInWords";
 import type { Host, SheetPicture } from "../../hosts/host";
@@ -28,9 +29,9 @@ export const PutOnSheet = ({ host, name, picture }: Props) => {
   };
   return (
     <>
-      <button type="button" onClick={() => void put()}>
-        Put the {name} on the sheet
-      </button>
+      <Button appearance="primary" onClick={() => void put()}>
+        {`Put the ${name} on the sheet`}
+      </Button>
       <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
         {outcome?.message}
       </p>

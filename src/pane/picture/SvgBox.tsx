@@ -1,3 +1,4 @@
+import { ToggleButton } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 
 /** One of our own pictures, small enough for the pane or large enough to read. */
@@ -12,16 +13,14 @@ export const SvgBox = ({ svg }: { svg: string }) => {
         // Every text in our pictures is escaped where it is made.
         dangerouslySetInnerHTML={{ __html: svg }}
       />
-      <button
-        type="button"
-        class="quiet"
-        aria-pressed={isLarge}
+      <ToggleButton
+        checked={isLarge}
         onClick={() => {
           setIsLarge(!isLarge);
         }}
       >
         Large enough to read
-      </button>
+      </ToggleButton>
     </>
   );
 };

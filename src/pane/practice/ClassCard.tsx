@@ -1,12 +1,20 @@
+import { Button } from "@fluentui/react-button";
 import { useRef, useState } from "preact/hooks";
-import { LEVELS, type Level } from "../../../functions/practice/level";
-import { UNITS, type Units } from "../../../functions/practice/measuring";
+import { LEVELS } from "../../../functions/practice/level";
+import { UNITS } from "../../../functions/practice/measuring";
 import { failureInWords } from "../../failureInWords";
 import { checkClass, LIMITS } from "../../practice/classOptions";
+import { ChoiceField, choicesOf, type Choice } from "../controls/ChoiceField";
+import { TextField } from "../controls/TextField";
 import type { HandOut } from "../paneHost";
 import { classOptionsOf, newSeed, type ClassForm } from "./classForm";
 import { TopicChoices } from "./TopicChoices";
 import { Progress } from "../Progress";
+
+const SETS: readonly Choice<ClassForm["set"]>[] = [
+  { value: "topics", label: "problems by topic" },
+  { value: "course", label: "full day's course, one roof" },
+];
 
 interface Props {
   readonly handOut: HandOut;
@@ -78,47 +86,33 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
           void run();
         }}
       >
-        <label>
-          Set
-          <select
-            name="class-set"
-            value={form.set}
-            onChange={({ currentTarget: { value } }) => {
-              change({ set: value as ClassForm["set"] });
-            }}
-          >
-            <option value="topics">problems by topic</option>
-            <option value="course">full day's course, one roof</option>
-          </select>
-        </label>
-        <label>
-          Level
-          <select
-            name="class-level"
-            value={form.level}
-            onChange={({ currentTarget: { value } }) => {
-              change({ level: value as Level });
-            }}
-          >
-            {LEVELS.map((level) => (
-              <option key={level}>{level}</option>
-            ))}
-          </select>
-        </label>
-        <label>
-          Units
-          <select
-            name="class-units"
-            value={form.units}
-            onChange={({ currentTarget: { value } }) => {
-              change({ units: value as Units });
-            }}
-          >
-            {UNITS.map((units) => (
-              <option key={units}>{units}</option>
-            ))}
-          </select>
-        </label>
+        <ChoiceField
+          label="Set"
+          name="class-set"
+          value={form.set}
+          choices={SETS}
+          onValue={(set) => {
+            change({ set });
+          }}
+        />
+        <ChoiceField
+          label="Level"
+          name="class-level"
+          value={form.level}
+          choices={choicesOf(LEVELS)}
+          onValue={(level) => {
+            change({ level });
+          }}
+        />
+        <ChoiceField
+          label="Units"
+          name="class-units"
+          value={form.units}
+          choices={choicesOf(UNITS)}
+          onValue={(units) => {
+            change({ units });
+          }}
+        />
         {form.set === "topics" && (
           <>
             <TopicChoices
@@ -127,59 +121,51 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
                 change({ topics });
               }}
             />
-            <label>
-              Problems
-              <input
-                type="number"
-                name="class-problems"
-                min={1}
-                max={LIMITS.problems}
-                value={form.problems}
-                onInput={({ currentTarget: { value } }) => {
-                  change({ problems: value });
-                }}
-              />
-            </label>
+            <TextField
+              label="Problems"
+              type="number"
+              name="class-problems"
+              min={1}
+              max={LIMITS.problems}
+              value={form.problems}
+              onValue={(problems) => {
+                change({ problems });
+              }}
+            />
           </>
         )}
-        <label>
-          Versions (A, B, C…)
-          <input
-            type="number"
-            name="class-versions"
-            min={1}
-            max={LIMITS.versions}
-            value={form.versions}
-            onInput={({ currentTarget: { value } }) => {
-              change({ versions: value });
-            }}
-          />
-        </label>
-        <label>
-          Seed
-          <input
-            name="class-seed"
-            value={form.seed}
-            onInput={({ currentTarget: { value } }) => {
-              change({ seed: value });
-            }}
-          />
-        </label>
+        <TextField
+          label="Versions (A, B, C…)"
+          type="number"
+          name="class-versions"
+          min={1}
+          max={LIMITS.versions}
+          value={form.versions}
+          onValue={(versions) => {
+            change({ versions });
+          }}
+        />
+        <TextField
+          label="Seed"
+          name="class-seed"
+          value={form.seed}
+          onValue={(seed) => {
+            change({ seed });
+          }}
+        />
         <p class="hint">
           A class comes out the same only with the same topics, number of problems, level and units as well.
         </p>
-        <button
-          type="button"
-          class="quiet"
+        <Button
           onClick={() => {
             change({ seed: newSeed() });
           }}
         >
           Another seed
-        </button>
-        <button type="submit" disabled={progress !== undefined}>
+        </Button>
+        <Button appearance="primary" type="submit" disabled={progress !== undefined}>
           {progress ? "Working…" : handOut.action}
-        </button>
+        </Button>
       </form>
       {progress && (
         <Progress

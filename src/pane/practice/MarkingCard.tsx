@@ -1,5 +1,8 @@
+import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import type { Host } from "../../hosts/host";
+import { FilesField } from "../controls/FilesField";
+import { LinesField } from "../controls/LinesField";
 import { OutcomeLine } from "../OutcomeLine";
 import { listedSheets, useOutcome } from "../useOutcome";
 import { classOptionsOf, type ClassForm } from "./classForm";
@@ -41,40 +44,28 @@ export const MarkingCard = ({ host, form }: Props) => {
           void mark(({ markPasted }) => markPasted(host, pasted, classOptionsOf(form)));
         }}
       >
-        <label>
-          Students' files
-          <input
-            type="file"
-            name="marking-files"
-            accept=".xlsx"
-            multiple
-            disabled={isBusy}
-            onChange={({ currentTarget }) => {
-              const files = [...(currentTarget.files ?? [])];
-              // The same files can be chosen again.
-              currentTarget.value = "";
-              if (files.length > 0) void mark(({ markFiles }) => markFiles(host, files));
-            }}
-          />
-        </label>
-        <label>
-          Or paste rows: name, version, each answer in order
-          <textarea
-            name="marking-pasted"
-            rows={3}
-            value={pasted}
-            onInput={({ currentTarget: { value } }) => {
-              setPasted(value);
-            }}
-          />
-        </label>
+        <FilesField
+          label="Students' files"
+          name="marking-files"
+          accept=".xlsx"
+          multiple
+          disabled={isBusy}
+          onFiles={(files) => void mark(({ markFiles }) => markFiles(host, files))}
+        />
+        <LinesField
+          label="Or paste rows: name, version, each answer in order"
+          name="marking-pasted"
+          rows={3}
+          value={pasted}
+          onValue={setPasted}
+        />
         <p class="hint">Pasted rows are marked as answers to the class that stands above.</p>
-        <button type="submit" disabled={isBusy || pasted.trim() === ""}>
+        <Button appearance="primary" type="submit" disabled={isBusy || pasted.trim() === ""}>
           {isBusy ? "Working…" : "Mark what is pasted"}
-        </button>
-        <button type="button" class="quiet" disabled={isBusy} onClick={() => void check()}>
+        </Button>
+        <Button disabled={isBusy} onClick={() => void check()}>
           Check the page in front
-        </button>
+        </Button>
       </form>
       <OutcomeLine outcome={outcome} onUndo={(written) => void takeAway(written)} />
     </section>

@@ -1,4 +1,5 @@
 import { TOPIC_IDS, TOPIC_TITLES, type TopicId } from "../../practice/topicTitles";
+import { Tick } from "../controls/Tick";
 
 interface Props {
   readonly picked: readonly TopicId[];
@@ -10,17 +11,15 @@ export const TopicChoices = ({ picked, onPick }: Props) => (
   <fieldset>
     <legend>Topics</legend>
     {TOPIC_IDS.map((id) => (
-      <label key={id} class="check">
-        <input
-          type="checkbox"
-          name={`topic-${id}`}
-          checked={picked.includes(id)}
-          onChange={({ currentTarget: { checked } }) => {
-            onPick(TOPIC_IDS.filter((each) => (each === id ? checked : picked.includes(each))));
-          }}
-        />
-        {TOPIC_TITLES[id]}
-      </label>
+      <Tick
+        key={id}
+        label={TOPIC_TITLES[id]}
+        name={`topic-${id}`}
+        isTicked={picked.includes(id)}
+        onTick={(isTicked) => {
+          onPick(TOPIC_IDS.filter((each) => (each === id ? isTicked : picked.includes(each))));
+        }}
+      />
     ))}
   </fieldset>
 );

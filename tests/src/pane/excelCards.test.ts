@@ -3,7 +3,7 @@ import { h } from "preact";
 import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { ExtendCard } from "../../../src/pane/extend/ExtendCard";
 import { RepairCard } from "../../../src/pane/RepairCard";
-import { press, seen, show } from "../../support/card";
+import { press, seen, shareShown, show } from "../../support/card";
 import { fakeExcel, fakeWorkbook, type FakeSheet } from "../../support/fakeExcel";
 
 const excel = () => {
@@ -67,14 +67,14 @@ describe("the card that extends, beside Excel's stand-in", () => {
     await seen(card, `To be written: C1:E${LAST_ROW}`);
     const shares: number[] = [];
     workbook.onSync = () => {
-      const share = card.querySelector("progress")?.value ?? 0;
+      const share = shareShown(card) ?? 0;
       shares.push(share);
       if (share > 0.5) press(card, "Cancel");
     };
     press(card, "Write");
     await seen(card, "Cancelled: nothing was written.");
     expect(shares.some((share) => share > 0 && share < 1)).toBe(true);
-    expect(card.querySelector("progress")).toBeNull();
+    expect(shareShown(card)).toBeUndefined();
     expect(JSON.stringify([...sheet.cells].sort())).toBe(before);
   });
 

@@ -1,0 +1,53 @@
+/** @jsxImportSource react */
+import { Field } from "@fluentui/react-field";
+import { Select, type SelectProps } from "@fluentui/react-select";
+
+export interface Choice<Value extends string> {
+  readonly value: Value;
+  readonly label: string;
+}
+
+interface Props<Value extends string> {
+  readonly label: string;
+  /** The label is for screen readers only: what stands around it says it to the eye. */
+  readonly isLabelHidden?: boolean;
+  readonly name?: string;
+  readonly value: Value | undefined;
+  readonly choices: readonly Choice<Value>[];
+  readonly onValue: (value: Value) => void;
+}
+
+/** One of several, picked from a list that opens. */
+export const ChoiceField = <Value extends string>({
+  label,
+  isLabelHidden = false,
+  name,
+  value,
+  choices,
+  onValue,
+}: Props<Value>) => {
+  const select: SelectProps = {
+    name,
+    value,
+    // Only what stands in the list can be picked.
+    onChange: (_, picked) => {
+      onValue(picked.value as Value);
+    },
+    children: choices.map((choice) => (
+      <option key={choice.value} value={choice.value}>
+        {choice.label}
+      </option>
+    )),
+  };
+  return isLabelHidden ? (
+    <Select {...select} aria-label={label} />
+  ) : (
+    <Field label={label}>
+      <Select {...select} />
+    </Field>
+  );
+};
+
+/** Names that stand for themselves. */
+export const choicesOf = <Value extends string>(names: readonly Value[]): Choice<Value>[] =>
+  names.map((name) => ({ value: name, label: name }));
