@@ -1,6 +1,7 @@
 import type { Cell } from "../../shared/cell";
 import { counted, describeCell } from "../../shared/describe";
 import { InputError } from "../../shared/inputError";
+import type { LongRun } from "../hosts/longRun";
 import { a1, areaInWords, type Area, type Place } from "./address";
 import type { SpreadsheetTable } from "./extend/survey";
 import type { Content } from "./plan";
@@ -23,8 +24,8 @@ export interface CellPatch {
   readonly table?: Pick<SpreadsheetTable, "name" | "area">;
 }
 
-/** Takes a write back, exactly; refuses where a cell has changed since. */
-export type Undo = () => Promise<void>;
+/** Takes a write back, exactly; refuses where a cell has changed since. Cancelled, it leaves what was written. */
+export type Undo = (run?: LongRun) => Promise<void>;
 
 export const patchArea = ({ at, cells }: CellPatch): Area => ({
   from: at,

@@ -185,9 +185,9 @@ export const putCells = async (
   await goThrough(pieces, run);
   const places = placesOf(area);
   const written = places.map((place) => formulaOrValue(injector, sheet, place));
-  return async () => {
+  return async (run = UNWATCHED) => {
     refuseChanged(places.filter((place, index) => formulaOrValue(injector, sheet, place) !== written[index]));
-    await goThrough(turned(pieces), UNWATCHED);
+    await goThrough(turned(pieces), run);
   };
 };
 

@@ -124,6 +124,11 @@ export const openWorkbook = (
     calculations.waitForLatestApplied(undefined, LONGEST_BEFORE_CALCULATION_MS);
   /** A half-written workbook is neither read nor saved. */
   let writing: Promise<void> = Promise.resolve();
+  /** What is written, or taken back, is waited for before anything is saved. */
+  const waitedFor = <Result>(work: Promise<Result>): Promise<Result> => {
+    writing = work.then(nothing, nothing);
+    return work;
+  };
   let steps = 0;
   injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos }) => {
     steps = undos;
@@ -209,10 +214,9 @@ export const openWorkbook = (
     putPicture: (picture) => addPicture(injector, workbook, picture),
     write: (plan) => addSheets(injector, workbook, plan),
     survey: () => survey(injector, workbook, read),
-    put: (patch, run) => {
-      const undo = putCells(injector, workbook, patch, { run, rest: settled, tell });
-      writing = undo.then(nothing, nothing);
-      return undo;
+    put: async (patch, run) => {
+      const undo = await waitedFor(putCells(injector, workbook, patch, { run, rest: settled, tell }));
+      return (undoRun) => waitedFor(undo(undoRun));
     },
     finishEditing: async () => {
       await writing;

@@ -1,6 +1,7 @@
 import { Button } from "@fluentui/react-button";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Host } from "../../hosts/host";
+import type { LongRun } from "../../hosts/longRun";
 import { readBlock, type Block } from "../../sheets/extend/block";
 import { sameSheet, type Survey } from "../../sheets/extend/survey";
 import { patchArea, patchInWords, type CellPatch, type Undo } from "../../sheets/patch";
@@ -31,8 +32,9 @@ interface Outcome {
   readonly where?: string;
 }
 
-/** A write that goes on: the share that is done, and the way to stop it. */
-interface Writing {
+/** A write that goes on, or the taking back of one: the share that is done, and the way to stop it. */
+interface Working {
+  readonly words: string;
   readonly share: number;
   readonly cancel: () => void;
 }
@@ -44,7 +46,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
   const [readings, setReadings] = useState(0);
   const [outcome, setOutcome] = useState<Outcome>();
   const [isBusy, setIsBusy] = useState(false);
-  const [writing, setWriting] = useState<Writing>();
+  const [working, setWorking] = useState<Working>();
   const undoButton = useRef<HTMLButtonElement>(null);
   const readButton = useRef<HTMLButtonElement>(null);
 
@@ -58,6 +60,27 @@ export const ExtendCard = ({ host }: { host: Host }) => {
       setOutcome({ ...stillUndo, kind: "failed", message: failureInWords(failure) });
     } finally {
       setIsBusy(false);
+    }
+  };
+
+  /** Shows how far a work is, and lets it be cancelled. */
+  const watched = async <Result,>(
+    words: string,
+    whenCancelled: string,
+    work: (run: LongRun) => Promise<Result>,
+  ): Promise<Result> => {
+    const stop = new AbortController();
+    const cancel = (): void => {
+      stop.abort(new Error(whenCancelled));
+    };
+    const onProgress = (share: number): void => {
+      setWorking({ words, share, cancel });
+    };
+    onProgress(0);
+    try {
+      return await work({ onProgress, signal: stop.signal });
+    } finally {
+      setWorking(undefined);
     }
   };
 
@@ -77,29 +100,17 @@ export const ExtendCard = ({ host }: { host: Host }) => {
         throw new Error(
           "The sheet has changed since it was read, or another is in front: read the selection again.",
         );
-      const stop = new AbortController();
-      const onProgress = (share: number): void => {
-        setWriting({
-          share,
-          cancel: () => {
-            stop.abort(new Error("Cancelled: nothing was written."));
-          },
-        });
-      };
-      onProgress(0);
-      try {
-        const undo = await host.put(patch, { onProgress, signal: stop.signal });
-        const where = `${areaInWords(patchArea(patch))} on "${patch.sheet}"`;
-        setOutcome({ kind: "written", message: `Wrote ${patchInWords(patch)}.`, undo, where });
-        setReading(undefined);
-      } finally {
-        setWriting(undefined);
-      }
+      const undo = await watched("Cells written", "Cancelled: nothing was written.", (run) =>
+        host.put(patch, run),
+      );
+      const where = `${areaInWords(patchArea(patch))} on "${patch.sheet}"`;
+      setOutcome({ kind: "written", message: `Wrote ${patchInWords(patch)}.`, undo, where });
+      setReading(undefined);
     });
 
   const takeBack = ({ undo, where }: Outcome): Promise<void> =>
     attempt(async () => {
-      await undo?.();
+      await watched("Cells taken back", "Cancelled: what was written stays.", async (run) => undo?.(run));
       setOutcome({ kind: "written", message: `Undone: ${where ?? ""} is as it was.` });
       readButton.current?.focus();
     }, outcome);
@@ -152,7 +163,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
           onWrite={(plan) => void write(plan)}
         />
       )}
-      {writing && <Progress words="Cells written" share={writing.share} onCancel={writing.cancel} />}
+      {working && <Progress words={working.words} share={working.share} onCancel={working.cancel} />}
       <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
         {outcome?.message}
       </p>

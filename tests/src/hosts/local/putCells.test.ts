@@ -342,6 +342,21 @@ describe("a long write in the local workbook", () => {
     expect(engine.injector.get(IUndoRedoService).pitchTopUndoElement()).toBeNull();
   });
 
+  it("is taken back piece by piece, or stays where that is cancelled", async () => {
+    const before = snapshot();
+    const { undo: written } = put(() => undefined);
+    const undo = await written;
+    const after = snapshot();
+    const stop = new AbortController();
+    const onProgress = (): void => stop.abort(new Error("Cancelled: what was written stays."));
+    await expect(undo({ onProgress, signal: stop.signal })).rejects.toThrow("what was written stays");
+    expect(snapshot()).toEqual(after);
+    const shares: number[] = [];
+    await undo({ onProgress: (share) => shares.push(share), signal: new AbortController().signal });
+    expect(shares.map((share) => Math.round(share * 100))).toEqual([33, 67, 100]);
+    expect(snapshot()).toEqual(before);
+  });
+
   it("takes what is typed elsewhere meanwhile, and keeps its own cells, their rows and their sheet to itself", async () => {
     const told: string[] = [];
     const ids = {
