@@ -1,3 +1,4 @@
+import ExcelJS from "exceljs";
 import type { Browser, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
@@ -14,6 +15,17 @@ const BID = [
   ["South", "20", "'14 ft"],
   ["Total", "=SUM(S4:S5)", ""],
 ];
+
+const LAST_ROW = 8_001;
+
+/** Planes enough for a write in several pieces. */
+const longBid = async (): Promise<Buffer> => {
+  const workbook = new ExcelJS.Workbook();
+  const sheet = workbook.addWorksheet("Bid");
+  sheet.addRow(["Eave (ft)", "Slope (in)"]);
+  for (let row = 2; row <= LAST_ROW; row++) sheet.addRow([30, 168]);
+  return Buffer.from(await workbook.xlsx.writeBuffer());
+};
 
 describeInBrowser("extending a sheet in the local workbook", () => {
   let browser: Browser;
@@ -154,6 +166,46 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await typeRows(page, "R", 16, [["20"]]);
     expect(await shownAt(page, "S16")).toBe("20");
     expect(await shownAt(page, "S17")).toBe("blank");
+    await page.close();
+  });
+
+  it("shows how far a long write and its Undo are; cancelled, they leave the sheet as it was", async () => {
+    const { page, complaints } = await visit(browser, server.address);
+    await page
+      .getByLabel("Open .xlsx")
+      .setInputFiles({ name: "long.xlsx", mimeType: "application/octet-stream", buffer: await longBid() });
+    await page.getByText("Bid", { exact: true }).waitFor();
+    await showPlace(page, "Extend");
+    const read = async (): Promise<void> => {
+      await goTo(page, "A2");
+      await page.getByRole("button", { name: "Read the selection" }).click();
+      for (const result of [/^Area/, /^Squares/]) await page.getByRole("checkbox", { name: result }).check();
+      await page.getByText(`To be written: C1:D${LAST_ROW} on "Bid".`).waitFor();
+      await page.getByRole("button", { name: "Write", exact: true }).click();
+    };
+    // Without waiting for the button to be at rest: by then the work may be over.
+    const cancel = (): Promise<void> => page.getByRole("button", { name: "Cancel" }).dispatchEvent("click");
+
+    await read();
+    await page.getByRole("progressbar", { name: "Cells written" }).waitFor();
+    await cancel();
+    await status(page, "Cancelled: nothing was written.").waitFor();
+    expect(await shownAt(page, "C2")).toBe("blank");
+    expect(await shownAt(page, `C${LAST_ROW}`)).toBe("blank");
+
+    await read();
+    await status(page, `C1:D${LAST_ROW} on "Bid".`).waitFor();
+    expect(await shownAt(page, `D${LAST_ROW}`)).toBe("4.2");
+    const undo = page.locator("#place-extend").getByRole("button", { name: "Undo" });
+    await undo.click();
+    await page.getByRole("progressbar", { name: "Cells taken back" }).waitFor();
+    await cancel();
+    await status(page, "Cancelled: what was written stays.").waitFor();
+    expect(await shownAt(page, `D${LAST_ROW}`)).toBe("4.2");
+    await undo.click();
+    await status(page, `Undone: C1:D${LAST_ROW} on "Bid" is as it was.`).waitFor();
+    expect(await shownAt(page, "C2")).toBe("blank");
+    expect(complaints).toEqual([]);
     await page.close();
   });
 
