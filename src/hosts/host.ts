@@ -49,8 +49,8 @@ export interface Host {
   contents(): Promise<Contents>;
   /** Calls back when the selection, a cell or a result changes; returns how to stop. */
   watch(listener: () => void): () => void;
-  /** Puts a picture on a sheet, over the cells from `at` on. */
-  putPicture(picture: SheetPicture): Promise<void>;
+  /** Puts a picture on a sheet, over the cells from `at` on; returns how to take it away. */
+  putPicture(picture: SheetPicture): Promise<Undo>;
   /**
    * Adds the plan's sheets and names: all of them, or none where anything fails. Nothing that exists is touched. Returns how
    * to take them away, as long as nobody has gone on with them.

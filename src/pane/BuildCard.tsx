@@ -39,7 +39,7 @@ export const BuildCard = ({ id, title, summary, action, build, children, after }
         }}
       >
         {children}
-        <Button appearance="primary" type="submit" disabled={isBusy}>
+        <Button appearance="primary" type="submit" disabledFocusable={isBusy}>
           {isBusy ? "Working…" : action}
         </Button>
       </form>

@@ -18,6 +18,7 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
   const [outcome, setOutcome] = useState<Outcome>();
 
   const run = async (action: () => Promise<readonly string[]>): Promise<void> => {
+    if (isBusy) return;
     setIsBusy(true);
     setWaiting(undefined);
     setOutcome(undefined);
@@ -77,10 +78,10 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
             <Button onClick={() => setWaiting(undefined)}>Keep the workbook shown</Button>
           </>
         )}
-        <Button appearance="primary" disabled={isBusy} onClick={() => void save()}>
+        <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void save()}>
           {isBusy ? "Working…" : "Save .xlsx"}
         </Button>
-        <Button disabled={isBusy} onClick={() => void run(() => files.saveCsv())}>
+        <Button disabledFocusable={isBusy} onClick={() => void run(() => files.saveCsv())}>
           Save this sheet as .csv
         </Button>
       </form>

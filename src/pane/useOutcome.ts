@@ -17,6 +17,8 @@ export const useOutcome = (): Attempts => {
   const [outcome, setOutcome] = useState<Outcome>();
 
   const attempt: Attempts["attempt"] = async (act, still = {}) => {
+    // The button that was pressed isn't disabled meanwhile, so that it keeps the keyboard.
+    if (isBusy) return;
     setIsBusy(true);
     setOutcome(undefined);
     try {

@@ -253,14 +253,21 @@ describeInBrowser("the local workbook in a browser", () => {
     await showPlace(page, "Picture");
     await page.getByRole("button", { name: "Put the picture on the sheet" }).click();
     await page.getByRole("status").filter({ hasText: 'The picture lies on "Field South"' }).waitFor();
-    await showPlace(page, "Sheets");
-    const [download] = await Promise.all([
-      page.waitForEvent("download"),
-      page.getByRole("button", { name: "Save .xlsx" }).click(),
-    ]);
-    const { parts } = openXlsx(new Uint8Array(await readFile(await download.path())));
+    const savedParts = async (): Promise<ReadonlyMap<string, Uint8Array>> => {
+      await showPlace(page, "Sheets");
+      const [download] = await Promise.all([
+        page.waitForEvent("download"),
+        page.getByRole("button", { name: "Save .xlsx" }).click(),
+      ]);
+      return openXlsx(new Uint8Array(await readFile(await download.path()))).parts;
+    };
+    const parts = await savedParts();
     expect(new TextDecoder().decode(parts.get("xl/media/image1.svg"))).toMatch(/^<svg/);
     expect(parts.get("xl/media/image1.png")?.length).toBeGreaterThan(10_000);
+    await showPlace(page, "Picture");
+    await page.locator("#place-picture").getByRole("button", { name: "Undo" }).click();
+    await page.getByRole("status").filter({ hasText: "Undone: the picture is gone." }).waitFor();
+    expect([...(await savedParts()).keys()].filter((part) => part.startsWith("xl/media/"))).toEqual([]);
     expect(complaints).toEqual([]);
     await page.close();
   });

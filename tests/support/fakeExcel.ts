@@ -25,6 +25,8 @@ export interface FakeSheet {
   hiddenRows: number[];
   isProtected: boolean;
   isFiltered: boolean;
+  /** Shapes and pictures that lie on it. */
+  shapes: string[];
   tables: { name: string; address: string; isFiltered?: boolean; showTotals?: boolean }[];
 }
 
@@ -38,6 +40,7 @@ const newSheet = (id: string, name: string): FakeSheet => ({
   hiddenRows: [],
   isProtected: false,
   isFiltered: false,
+  shapes: [],
   tables: [],
 });
 
@@ -253,6 +256,16 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
             later(() => (sheet().isProtected = true));
           },
         },
+      ),
+      shapes: loadable(() =>
+        sheet().shapes.map((id) => ({
+          id,
+          delete: () => {
+            later(() => {
+              sheet().shapes = sheet().shapes.filter((each) => each !== id);
+            });
+          },
+        })),
       ),
       autoFilter: loadedOnSync(["isDataFiltered"], () => ({ isDataFiltered: sheet().isFiltered })),
       get pageLayout() {

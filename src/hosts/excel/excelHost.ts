@@ -3,11 +3,13 @@ import { refuseGoneOn } from "../../sheets/builtSheets";
 import type { PlannedCell, SheetPlan, WorkbookPlan } from "../../sheets/plan";
 import { PAGES } from "../../sheets/pages";
 import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
-import type { Host, SheetPicture } from "../host";
+import type { Host } from "../host";
 import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
 import { readContents } from "./contents";
+import { PIXELS_TO_POINTS } from "./points";
 import { putCells } from "./putCells";
+import { putPicture, type InsertSvg } from "./putPicture";
 import { readInView, readNamed, watchWorkbook } from "./readSheet";
 import { repair } from "./repair";
 import { survey } from "./survey";
@@ -15,8 +17,6 @@ import { readTyped } from "./typed";
 
 /** The one entry of Office.js that we use; a test passes a stand-in and touches no global. */
 export type ExcelEntry = Pick<typeof Excel, "run">;
-
-const PIXELS_TO_POINTS = 0.75;
 
 const applyStyle = (range: Excel.Range, style: Style): void => {
   const { format } = range;
@@ -127,29 +127,6 @@ const activate = (excel: ExcelEntry, { sheets: [first] }: WorkbookPlan): Promise
     if (first) context.workbook.worksheets.getItem(first.name).activate();
     await context.sync();
   });
-
-/** In points, from the sheet's upper left corner. */
-export interface PictureBox {
-  readonly left: number;
-  readonly top: number;
-  readonly width: number;
-  readonly height: number;
-}
-
-/** Excel takes an SVG through the document only, at the selection; a test passes a stand-in. */
-export type InsertSvg = (svg: string, box: PictureBox) => Promise<void>;
-
-const putPicture = async (excel: ExcelEntry, insertSvg: InsertSvg, picture: SheetPicture): Promise<void> => {
-  const { sheet, at, svg, widthPx, heightPx } = picture;
-  const corner = await excel.run(async (context) => {
-    const range = context.workbook.worksheets.getItem(sheet).getRange(a1(at));
-    range.select();
-    range.load("left,top");
-    await context.sync();
-    return { left: range.left, top: range.top };
-  });
-  await insertSvg(svg, { ...corner, width: widthPx * PIXELS_TO_POINTS, height: heightPx * PIXELS_TO_POINTS });
-};
 
 /** Excel, through Office.js. (Tried on a stand-in only, never in Excel itself.) */
 export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({

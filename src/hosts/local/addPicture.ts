@@ -7,7 +7,13 @@ import {
   type Workbook,
 } from "@univerjs/core";
 import { convertPositionCellToSheetOverGrid, SheetSkeletonService } from "@univerjs/sheets";
-import { InsertSheetDrawingCommand, transformToAxisAlignPosition } from "@univerjs/sheets-drawing";
+import {
+  InsertSheetDrawingCommand,
+  ISheetDrawingService,
+  RemoveSheetDrawingCommand,
+  transformToAxisAlignPosition,
+} from "@univerjs/sheets-drawing";
+import type { Undo } from "../../sheets/patch";
 import type { SheetPicture } from "../host";
 
 const NOT_TURNED = { flipY: false, flipX: false, angle: 0, skewX: 0, skewY: 0 };
@@ -15,12 +21,12 @@ const NOT_TURNED = { flipY: false, flipX: false, angle: 0, skewX: 0, skewY: 0 };
 const toBase64 = (text: string): string =>
   btoa(Array.from(new TextEncoder().encode(text), (byte) => String.fromCharCode(byte)).join(""));
 
-/** Puts an SVG over the cells of a sheet. */
+/** Puts an SVG over the cells of a sheet; returns how to take it away. */
 export const addPicture = async (
   injector: Injector,
   workbook: Workbook,
   { sheet, at, svg, widthPx, heightPx }: SheetPicture,
-): Promise<void> => {
+): Promise<Undo> => {
   const unitId = workbook.getUnitId();
   const subUnitId = workbook.getSheetBySheetName(sheet)?.getSheetId();
   if (subUnitId === undefined) throw new Error(`There is no sheet "${sheet}" in the workbook.`);
@@ -46,8 +52,11 @@ export const addPicture = async (
     sheetTransform: { ...sheetTransform, ...NOT_TURNED },
     axisAlignSheetTransform: transformToAxisAlignPosition(transform, skeleton),
   };
-  const added = await injector
-    .get(ICommandService)
-    .executeCommand(InsertSheetDrawingCommand.id, { unitId, drawings: [drawing] });
+  const commands = injector.get(ICommandService);
+  const added = await commands.executeCommand(InsertSheetDrawingCommand.id, { unitId, drawings: [drawing] });
   if (!added) throw new Error("The sheet didn't take the picture.");
+  return async () => {
+    const isThere = injector.get(ISheetDrawingService).getDrawingByParam(drawing) !== undefined;
+    if (isThere) await commands.executeCommand(RemoveSheetDrawingCommand.id, { unitId, drawings: [drawing] });
+  };
 };

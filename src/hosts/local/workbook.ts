@@ -66,7 +66,7 @@ export interface PageWorkbook {
   inView(): SheetInView;
   named(name: string): Matrix | undefined;
   contents(): Contents;
-  putPicture(picture: SheetPicture): Promise<void>;
+  putPicture(picture: SheetPicture): Promise<Undo>;
   /** Adds a plan's sheets and names, all or none. */
   write(plan: WorkbookPlan): Promise<Undo>;
   survey(): Survey;

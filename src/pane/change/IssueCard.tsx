@@ -27,7 +27,7 @@ export const IssueCard = ({ host }: { host: Host }) => {
           void run();
         }}
       >
-        <Button appearance="primary" type="submit" disabled={isBusy}>
+        <Button appearance="primary" type="submit" disabledFocusable={isBusy}>
           {isBusy ? "Working…" : "Issue the change order"}
         </Button>
       </form>

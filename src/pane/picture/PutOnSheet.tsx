@@ -1,8 +1,8 @@
 import { Button } from "@fluentui/react-button";
-import { useState } from "preact/hooks";
-import { failureInWords } from "../../failureInWords";
 import type { Host, SheetPicture } from "../../hosts/host";
 import { a1 } from "../../sheets/address";
+import { OutcomeLine, type Outcome } from "../OutcomeLine";
+import { useOutcome } from "../useOutcome";
 
 interface Props {
   readonly host: Host;
@@ -14,27 +14,28 @@ interface Props {
 
 /** Puts a picture on the sheet that it was made from, and says where it lies. */
 export const PutOnSheet = ({ host, name, picture }: Props) => {
-  const [outcome, setOutcome] = useState<{ kind: "written" | "failed"; message: string }>();
-  const put = async (): Promise<void> => {
-    const made = picture();
-    try {
-      await host.putPicture(made);
-      setOutcome({
+  const { isBusy, outcome, attempt } = useOutcome();
+  const put = (): Promise<void> =>
+    attempt(async () => {
+      const made = picture();
+      const undo = await host.putPicture(made);
+      return {
         kind: "written",
         message: `The ${name} lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.`,
-      });
-    } catch (failure) {
-      setOutcome({ kind: "failed", message: failureInWords(failure) });
-    }
-  };
+        undo,
+      };
+    });
+  const takeAway = (lying: Outcome): Promise<void> =>
+    attempt(async () => {
+      await lying.undo?.();
+      return { kind: "written", message: `Undone: the ${name} is gone.` };
+    }, lying);
   return (
     <>
-      <Button appearance="primary" onClick={() => void put()}>
+      <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void put()}>
         {`Put the ${name} on the sheet`}
       </Button>
-      <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
-        {outcome?.message}
-      </p>
+      <OutcomeLine outcome={outcome} onUndo={(lying) => void takeAway(lying)} />
     </>
   );
 };

@@ -62,6 +62,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
   };
 
   const run = async (): Promise<void> => {
+    if (progress) return;
     isGivenUp.current = false;
     setOutcome(undefined);
     try {
@@ -163,7 +164,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
         >
           Another seed
         </Button>
-        <Button appearance="primary" type="submit" disabled={progress !== undefined}>
+        <Button appearance="primary" type="submit" disabledFocusable={progress !== undefined}>
           {progress ? "Working…" : handOut.action}
         </Button>
       </form>

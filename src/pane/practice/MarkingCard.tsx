@@ -60,10 +60,10 @@ export const MarkingCard = ({ host, form }: Props) => {
           onValue={setPasted}
         />
         <p class="hint">Pasted rows are marked as answers to the class that stands above.</p>
-        <Button appearance="primary" type="submit" disabled={isBusy || pasted.trim() === ""}>
+        <Button appearance="primary" type="submit" disabledFocusable={isBusy || pasted.trim() === ""}>
           {isBusy ? "Working…" : "Mark what is pasted"}
         </Button>
-        <Button disabled={isBusy} onClick={() => void check()}>
+        <Button disabledFocusable={isBusy} onClick={() => void check()}>
           Check the page in front
         </Button>
       </form>

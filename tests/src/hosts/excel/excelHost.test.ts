@@ -8,7 +8,7 @@ import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeOff/options";
 import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
 import { a1 } from "../../../../src/sheets/address";
 import { text, type SheetPlan, type WorkbookPlan } from "../../../../src/sheets/plan";
-import { fakeExcel, fakeWorkbook, type FakeWorkbook } from "../../../support/fakeExcel";
+import { fakeExcel, fakeWorkbook, type FakeSheet, type FakeWorkbook } from "../../../support/fakeExcel";
 
 const hostOf = (workbook: FakeWorkbook): Host =>
   excelHost(fakeExcel(workbook), () => Promise.reject(new Error("no picture was to be inserted")));
@@ -195,14 +195,17 @@ describe("what the Excel host reads", () => {
     });
   });
 
-  it("puts a picture at a cell's corner, in points", async () => {
+  it("puts a picture at a cell's corner, in points, and takes that one away again", async () => {
     const workbook = fakeWorkbook("Bid");
+    const sheet = workbook.sheets[0] as FakeSheet;
+    sheet.shapes = ["their chart"];
     const inserted: unknown[] = [];
     const host = excelHost(fakeExcel(workbook), (svg, box) => {
       inserted.push([svg, box]);
+      sheet.shapes.push("our picture");
       return Promise.resolve();
     });
-    await host.putPicture({
+    const undo = await host.putPicture({
       sheet: "Bid",
       at: { row: 2, column: 9 },
       svg: "<svg/>",
@@ -210,6 +213,10 @@ describe("what the Excel host reads", () => {
       heightPx: 200,
     });
     expect(inserted).toEqual([["<svg/>", { left: 100, top: 50, width: 300, height: 150 }]]);
+    expect(sheet.shapes).toEqual(["their chart", "our picture"]);
+    sheet.shapes.push("their arrow");
+    await undo();
+    expect(sheet.shapes).toEqual(["their chart", "their arrow"]);
   });
 });
 

@@ -1,0 +1,1 @@
+export const PIXELS_TO_POINTS = 0.75;
