@@ -4,6 +4,7 @@ import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { addressBeside, rowsOf } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
+import type { WorkbookPlan } from "../../../../src/sheets/plan";
 import { smallOrder } from "../../../support/smallOrder";
 
 jest.setTimeout(60_000);
@@ -11,9 +12,18 @@ jest.setTimeout(60_000);
 const DAY = 46_174;
 const ACCOUNTS = { receivable: "1200", retainage: "1250", revenue: "4000", tax: "2200" };
 
+let opened: PlanWorkbook | undefined;
+
+const open = (plan: WorkbookPlan): PlanWorkbook => (opened = new PlanWorkbook(plan));
+
+// The engine forgets what names stood for only when it goes.
+afterEach(() => {
+  opened?.dispose();
+});
+
 /** An order of 10 panels at 10.00, frozen. */
 const frozen = async (): Promise<PlanWorkbook> => {
-  const bid = new PlanWorkbook(smallOrder([["panels", 10, 10]]));
+  const bid = open(smallOrder([["panels", 10, 10]]));
   await freeze(bid.host, DAY);
   return bid;
 };
@@ -84,14 +94,20 @@ describe("a change order goes on from where the last one ended", () => {
   });
 });
 
+/** Two orders of one job, of which some are frozen, in this order. */
+const garageAndShed = async (...orders: readonly ("Garage" | "Shed")[]): Promise<PlanWorkbook> => {
+  const both = ["Garage", "Shed"].flatMap((name) => smallOrder([["panels", 10, 10]], name).sheets);
+  const bid = open({ sheets: both, names: [] });
+  for (const order of orders) {
+    bid.goTo(order);
+    await freeze(bid.host, DAY);
+  }
+  return bid;
+};
+
 describe("two orders in one workbook", () => {
   it("have a contract sum each, and aren't compared with each other", async () => {
-    const [garage, shed] = ["Garage", "Shed"].map((name) => smallOrder([["panels", 10, 10]], name));
-    const bid = new PlanWorkbook({ sheets: [...(garage?.sheets ?? []), ...(shed?.sheets ?? [])], names: [] });
-    for (const order of ["Garage", "Shed"]) {
-      bid.goTo(order);
-      await freeze(bid.host, DAY);
-    }
+    const bid = await garageAndShed("Garage", "Shed");
     bid.type("Garage", "G3", 20);
     bid.type("Shed", "G3", 11);
     await expect(change(bid, "Signed 1", { kind: "signed", sheet: "Signed 2" })).rejects.toThrow(
@@ -105,6 +121,56 @@ describe("two orders in one workbook", () => {
     bid.type("Garage", "G3", 25);
     await change(bid, "Signed 3", { kind: "frozen" });
     expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(150);
+  });
+
+  it("aren't taken for each other once one was renamed, whichever is in front", async () => {
+    const bid = await garageAndShed("Garage", "Shed");
+    bid.rename("Garage", "Old garage");
+    bid.type("Old garage", "G3", 20);
+    const sentence =
+      '"Signed 1" is of the order on "Garage", which is gone or renamed: it may be "Old garage" or "Shed", of the same job. Give the right one its name again. Nothing was written.';
+    for (const now of [
+      { kind: "frozen" },
+      { kind: "draft" },
+      { kind: "signed", sheet: "Signed 2" },
+    ] satisfies NowChoice[])
+      for (const inFront of ["Shed", "Old garage"]) {
+        bid.goTo(inFront);
+        await expect(change(bid, "Signed 1", now)).rejects.toThrow(sentence);
+      }
+    bid.rename("Old garage", "Garage");
+    bid.goTo("Shed");
+    await change(bid, "Signed 1", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 1", "Total of this change")).toBe(100);
+  });
+
+  it("nor where the one that stands for now was renamed since", async () => {
+    const bid = await garageAndShed("Garage");
+    bid.rename("Garage", "Old garage");
+    bid.goTo("Old garage");
+    await freeze(bid.host, DAY);
+    bid.rename("Old garage", "Garage");
+    await expect(change(bid, "Signed 1", { kind: "signed", sheet: "Signed 2" })).rejects.toThrow(
+      '"Signed 2" is of the order on "Old garage", which is gone or renamed: it may be "Garage" or "Shed", of the same job. Freeze the right one anew. Nothing was written.',
+    );
+    bid.type("Garage", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 1", "Total of this change")).toBe(100);
+  });
+
+  it("and are told apart by the change order that ties two names of one", async () => {
+    const bid = await garageAndShed("Garage");
+    const [shed] = smallOrder([["panels", 10, 10]], "Shed").sheets;
+    bid.rename("Shed", "Notes");
+    bid.type("Notes", "A2", null);
+    bid.rename("Garage", "Old garage");
+    bid.type("Old garage", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    await change(bid, "Signed 2", { kind: "signed", sheet: "Signed 1" });
+    await bid.host.write({ sheets: shed ? [shed] : [], names: [] });
+    await change(bid, "Signed 1", { kind: "frozen" });
+    expect((await rowsOf(bid, "Signed 3")).find(([label]) => label === "Order")?.[1]).toBe("Old garage");
+    expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(100);
   });
 });
 
