@@ -2,6 +2,7 @@ import { InputError } from "../../../shared/inputError";
 import type { Contents } from "../contents";
 import { takenFrom } from "../signedBase/readSigned";
 import { agreedChangeOrdersIn, type Earlier } from "./earlier";
+import { listedOn } from "./seals";
 
 /** The names of the sheets whose order a change order compares. */
 const namesOn = (workbook: Contents, { base, now }: Earlier): string[] =>
@@ -25,19 +26,24 @@ export const namesOfOrder = (workbook: Contents, from: string): ReadonlySet<stri
   return names;
 };
 
-/** The change orders of one order, without drafts. */
-export const changeOrdersOf = (workbook: Contents, from: string): Earlier[] =>
-  ofNames(workbook, namesOfOrder(workbook, from));
-
-/** The change order at which a chain of them ends: none goes on from its "now". Change that came full circle ends at the last. */
-const endOf = (earlier: readonly Earlier[]): Earlier | undefined => {
-  const bases = new Set(earlier.map(({ base }) => base));
-  return earlier.filter(({ now }) => !bases.has(now)).at(-1) ?? earlier.at(-1);
+/** By which lists which, the last at the end: a person may have moved their tabs. */
+const asMade = (workbook: Contents, changeOrders: readonly Earlier[]): Earlier[] => {
+  const listed = new Map(changeOrders.map((each) => [each.sheet, listedOn(workbook, each)]));
+  const addBefore = (sheet: string, before: Set<string>): Set<string> => {
+    for (const name of listed.get(sheet) ?? []) if (!before.has(name)) addBefore(name, before.add(name));
+    return before;
+  };
+  const place = new Map(changeOrders.map(({ sheet }) => [sheet, addBefore(sheet, new Set()).size]));
+  return [...changeOrders].sort((a, b) => (place.get(a.sheet) ?? 0) - (place.get(b.sheet) ?? 0));
 };
+
+/** The change orders of one order as they were made, without drafts. */
+export const changeOrdersOf = (workbook: Contents, from: string): Earlier[] =>
+  asMade(workbook, ofNames(workbook, namesOfOrder(workbook, from)));
 
 /** Refuses a base that isn't where the change orders before it end: a change would be counted twice, or never. */
 export const refuseOffChain = (earlier: readonly Earlier[], base: string): void => {
-  const end = endOf(earlier);
+  const end = earlier.at(-1);
   if (end?.now === undefined || end.now === base) return;
   throw new InputError(
     `"${end.sheet}" ends at "${end.now}": go on from there. From "${base}" a change would be counted twice, or never. Nothing was written.`,

@@ -1,9 +1,10 @@
 import { InputError } from "../../../shared/inputError";
 import { a1, a1Range, type Area, type Place } from "../address";
-import { formulaAt, shownAt } from "../contents";
+import { formulaAt, shownAt, type Contents } from "../contents";
 import { isEmpty, quotedText } from "../formula";
 import { formula, number, text, type PlannedCell } from "../plan";
 import { ifEdited, sealFormula, sealNow, type SealedBlock } from "../sealedBlock";
+import { referencesOf } from "../trace/references";
 import { amountShown, earlierAmount, lostLabel, placeOfAmount, rowOf, type Earlier } from "./earlier";
 import {
   AMOUNTS,
@@ -78,6 +79,14 @@ export const sealedFigures = (change: Earlier): SealedBlock => {
     );
   return { sheet, area, seal };
 };
+
+/** The other sheets whose seals a change order shows, or whose amounts: what it goes by, and the change orders before it. */
+export const listedOn = (workbook: Contents, { sheet, contents }: Earlier): Set<string> =>
+  new Set(
+    contents.cells
+      .flatMap((_, row) => referencesOf(workbook, sheet, { row, column: SEALS.now }))
+      .flatMap((reference) => (reference.sheet === sheet ? [] : [reference.sheet])),
+  );
 
 /** The signed sheets among two sides. */
 export const signedAmong = (sides: readonly Side[]): SealedBlock[] =>

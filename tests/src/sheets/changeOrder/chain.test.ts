@@ -105,6 +105,42 @@ const garageAndShed = async (...orders: readonly ("Garage" | "Shed")[]): Promise
   return bid;
 };
 
+describe("the last change order is the one that lists the others, wherever their tabs are", () => {
+  it("when change came full circle", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    await change(bid, "Signed 2", { kind: "signed", sheet: "Signed 1" });
+    bid.moveFirst("Change order 2");
+    await expect(change(bid, "Signed 2", { kind: "frozen" })).rejects.toThrow(
+      '"Change order 2" ends at "Signed 1": go on from there.',
+    );
+    await change(bid, "Signed 1", { kind: "frozen" });
+    expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(100);
+  });
+
+  it("its terms, its labor and its exemption from tax go on", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    bid.type("Order", "G3", 25);
+    await change(bid, "Signed 2", { kind: "frozen" });
+    const type = async (label: string, columns: number, typed: string | number): Promise<void> => {
+      bid.type("Change order 2", await addressBeside(bid, "Change order 2", label, columns), typed);
+    };
+    await type("Overhead on cost", 3, 0.1);
+    await type("panels", 13, 4);
+    await type("panels", 15, "no");
+    bid.moveFirst("Change order 2");
+    bid.type("Order", "G3", 30);
+    await change(bid, "Signed 3", { kind: "frozen" });
+    const rows = await rowsOf(bid, "Change order 3");
+    expect(rows.find(([label]) => label === "Overhead on cost")?.[3]).toBe(0.1);
+    expect([rows[5]?.[13], rows[5]?.[15]]).toEqual([4, "no"]);
+    expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(100 + 77 + 77);
+  });
+});
+
 describe("two orders in one workbook", () => {
   it("have a contract sum each, and aren't compared with each other", async () => {
     const bid = await garageAndShed("Garage", "Shed");
