@@ -41,7 +41,8 @@ const figuresOf = (change: Earlier): Area =>
 
 /** Where the seal stands under which a change order was issued; undefined where it has no such row. */
 export const placeOfIssue = ({ contents }: Earlier): Place | undefined => {
-  const row = rowOf(contents, SEALS.of, OWN);
+  // An item may be called so too; its lines and their whys stand above.
+  const row = contents.cells.findLastIndex((line) => line[SEALS.of] === OWN);
   return row < 0 ? undefined : { row, column: SEALS.then };
 };
 

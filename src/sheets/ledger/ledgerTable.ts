@@ -1,7 +1,8 @@
 import { CellError, isBlank, type Cell, type Matrix } from "../../../shared/cell";
+import { describeCell } from "../../../shared/describe";
 import { InputError } from "../../../shared/inputError";
 import { sumOfCents } from "../../../shared/money";
-import { isoDate } from "../../../shared/sheetDate";
+import { isDateSerial, isoDate } from "../../../shared/sheetDate";
 import type { Contents } from "../contents";
 import { LEDGER, LEDGER_HEADINGS, LEDGER_SEAL, LEDGER_TOTAL } from "./ledger";
 
@@ -18,6 +19,14 @@ const amount = (cell: Cell, where: string): number => {
   if (typeof cell === "number" && cell >= 0) return cell;
   throw new InputError(
     `${where} is no amount of 0 or more (${cell instanceof CellError ? cell.code : String(cell)}). Nothing was saved.`,
+  );
+};
+
+const dateIn = (cell: Cell, where: string): string => {
+  const date = filled(cell, "date", where);
+  if (typeof date === "number" && isDateSerial(date)) return isoDate(date);
+  throw new InputError(
+    `The date in ${where} is no date (${describeCell(date)}): type it as 2026-06-01. Nothing was saved.`,
   );
 };
 
@@ -41,7 +50,7 @@ export const ledgerTable = ({ sheets }: Contents, name: string): Matrix => {
     .map(({ line, where }) => {
       const at = (column: keyof typeof LEDGER): Cell => line[LEDGER[column]] ?? null;
       return {
-        date: filled(at("date"), "date", where),
+        date: dateIn(at("date"), where),
         account: filled(at("account"), "account", where),
         memo: filled(at("memo"), "memo", where),
         debit: amount(at("debit"), `The debit in ${where}`),
@@ -67,7 +76,7 @@ export const ledgerTable = ({ sheets }: Contents, name: string): Matrix => {
   return [
     LEDGER_HEADINGS,
     ...lines.map((line): Cell[] => [
-      typeof line.date === "number" ? isoDate(line.date) : String(line.date),
+      line.date,
       String(line.account),
       String(line.memo),
       inWords(line.debit),

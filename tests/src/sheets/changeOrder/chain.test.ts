@@ -1,6 +1,8 @@
 import type { Cell } from "../../../../shared/cell";
 import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
+import { issueInFront } from "../../../../src/sheets/changeOrder/issue";
+import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { addressBeside, rowsOf } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
@@ -138,6 +140,50 @@ describe("the last change order is the one that lists the others, wherever their
     expect(rows.find(([label]) => label === "Overhead on cost")?.[3]).toBe(0.1);
     expect([rows[5]?.[13], rows[5]?.[15]]).toEqual([4, "no"]);
     expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(100 + 77 + 77);
+  });
+});
+
+describe("items that are called as a change order's labels are", () => {
+  const NAMES = ["Date", "Retainage", "Days added by this change", "This change order", "Seals", "Item"];
+
+  it("don't stand for them, in the next change order, in its seals and in the ledger", async () => {
+    const bid = open(smallOrder(NAMES.map((name) => [name, 10, 10])));
+    await freeze(bid.host, DAY);
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    const typeTerm = async (label: string, typed: number): Promise<void> => {
+      const row = (await rowsOf(bid, "Change order 1")).findLastIndex(([first]) => first === label);
+      bid.type("Change order 1", `D${row + 1}`, typed);
+    };
+    await typeTerm("Retainage", 0.1);
+    await typeTerm("Days added by this change", 3);
+    bid.goTo("Change order 1");
+    const { seal } = await issueInFront(bid.host);
+    const own = (await rowsOf(bid, "Change order 1")).findLast(([first]) => first === "This change order");
+    expect([own?.[3], own?.[12]]).toEqual([seal, seal]);
+    await change(bid, "Signed 2", { kind: "frozen" });
+    const rows = await rowsOf(bid, "Change order 2");
+    expect(rows[2]?.[0]).toBe("");
+    expect(rows.findLast(([label]) => label === "Retainage")?.[3]).toBe(0.1);
+    expect(await amountOf(bid, "Change order 2", "Days added to date")).toBe(3);
+    await addLedger(bid.host, "Change order 1", ACCOUNTS);
+    expect(ledgerTable(await bid.host.contents(), "Ledger 1").slice(1)).toEqual([
+      ["2026-06-01", "1200", "Change order 1: Billed", "90.00", ""],
+      ["2026-06-01", "1250", "Change order 1: Held back", "10.00", ""],
+      ["2026-06-01", "4000", "Change order 1: Contract revenue", "", "100.00"],
+      ["2026-06-01", "2200", "Change order 1: Sales tax payable", "", ""],
+    ]);
+  });
+
+  it("don't hide that a label is gone", async () => {
+    const bid = open(smallOrder([["Date", 10, 10]]));
+    await freeze(bid.host, DAY);
+    bid.type("Order", "G3", 20);
+    await change(bid, "Signed 1", { kind: "frozen" });
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "Material, additions", -9), "Day");
+    await expect(change(bid, "Signed 2", { kind: "frozen" })).rejects.toThrow(
+      '"Change order 1" has no "Date" any more',
+    );
   });
 });
 

@@ -290,6 +290,23 @@ describe("a change order takes only what freezing and its terms take, and names 
   });
 });
 
+describe("a change order's date", () => {
+  it.each([
+    ["a text", "Monday"],
+    ["blank", null],
+    ["a number that is no date", 20_260_601],
+  ])("isn't %s", async (_, typed) => {
+    const bid = await frozen();
+    await change(bid, { kind: "frozen" });
+    const sheet = "Change order 1";
+    bid.type(sheet, await addressBeside(bid, sheet, "Date", 3), typed);
+    expect(await checkOf(bid)).toBe("Date takes a date, as 2026-06-01");
+    await expectNoTotal(bid);
+    bid.type(sheet, await addressBeside(bid, sheet, "Date", 3), DAY + 1);
+    expect(await checkOf(bid)).toBe("");
+  });
+});
+
 describe("items are found by their names", () => {
   it("wherever their rows went, and with signs that a look-up takes for any text", async () => {
     const bid = await frozen([

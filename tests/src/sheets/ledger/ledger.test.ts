@@ -92,7 +92,19 @@ describe("ledger lines", () => {
     );
   });
 
-  it.each<[string, string, number | null, string]>([
+  it.each<[string, string, number | string | null, string]>([
+    [
+      "a date in words",
+      "A6",
+      "Monday",
+      'The date in row 6 of "Ledger 1" is no date ("Monday"): type it as 2026-06-01. Nothing was saved.',
+    ],
+    [
+      "a number that is no date",
+      "A6",
+      20_260_601,
+      'The date in row 6 of "Ledger 1" is no date (20260601): type it as 2026-06-01. Nothing was saved.',
+    ],
     [
       "an account that is blanked",
       "B6",
