@@ -1,8 +1,7 @@
 import { InputError } from "../../../shared/inputError";
 import type { Contents } from "../contents";
 import { takenFrom } from "../signedBase/readSigned";
-import { agreedChangeOrdersIn, type Earlier } from "./earlier";
-import { listedOn } from "./seals";
+import { agreedChangeOrdersIn, listedOn, type Earlier } from "./earlier";
 
 /** The names of the sheets whose order a change order compares. */
 const namesOn = (workbook: Contents, { base, now }: Earlier): string[] =>

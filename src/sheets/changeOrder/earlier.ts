@@ -10,6 +10,7 @@ import {
   AMOUNTS,
   CHANGE,
   CHANGE_HEADINGS,
+  SEALS,
   TERM_COLUMNS,
   TERMS,
   type Amount,
@@ -69,6 +70,23 @@ const lookedUpOn = (workbook: Contents, sheet: string, column: ChangeColumn): st
     .find((reference) => reference.sheet !== sheet)?.sheet;
 };
 
+type Listing = Pick<Earlier, "sheet" | "contents">;
+
+/** The other sheets whose seals a change order shows, or whose amounts: what it goes by, and the change orders before it. */
+export const listedOn = (workbook: Contents, { sheet, contents }: Listing): Set<string> =>
+  new Set(
+    contents.cells
+      .flatMap((_, row) => referencesOf(workbook, sheet, { row, column: SEALS.now }))
+      .flatMap((reference) => (reference.sheet === sheet ? [] : [reference.sheet])),
+  );
+
+/** What it goes by is no signed sheet, and it holds no seal of it, which it would if that were one that was edited. */
+const isDraft = (workbook: Contents, change: Listing, now: string | undefined): boolean => {
+  const contents = now === undefined ? undefined : workbook.sheets.get(now);
+  if (now === undefined || !contents) return false;
+  return !isSigned(contents) && !listedOn(workbook, change).has(now);
+};
+
 /** The change orders of a workbook, drafts too, in its order. */
 export const changeOrdersIn = (workbook: Contents): Earlier[] =>
   [...workbook.sheets].flatMap(([sheet, contents]): Earlier[] => {
@@ -76,8 +94,7 @@ export const changeOrdersIn = (workbook: Contents): Earlier[] =>
     const [base, now] = (["orderBase", "orderNow"] as const).map((column) =>
       lookedUpOn(workbook, sheet, column),
     );
-    const nowContents = now === undefined ? undefined : workbook.sheets.get(now);
-    return [{ sheet, contents, base, now, isDraft: nowContents !== undefined && !isSigned(nowContents) }];
+    return [{ sheet, contents, base, now, isDraft: isDraft(workbook, { sheet, contents }, now) }];
   });
 
 /** The change orders that nothing moves any more: drafts were never agreed. */

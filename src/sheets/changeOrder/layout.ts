@@ -101,6 +101,9 @@ export const AMOUNTS = {
 export type Amount = keyof typeof AMOUNTS;
 export const AMOUNT_COLUMNS = { label: 9, value: 12 } as const;
 
+/** Seals below a change order: whose, the one that was, the one that is, and what that means. */
+export const SEALS = { of: 0, then: 3, now: 12, status: 13 } as const;
+
 const firstRowBelow = (lines: number): number => FIRST_LINE_ROW + lines + 2;
 
 export const termRow = (lines: number, term: Term): number =>

@@ -1,10 +1,9 @@
 import { InputError } from "../../../shared/inputError";
 import { a1, a1Range, type Area, type Place } from "../address";
-import { formulaAt, shownAt, type Contents } from "../contents";
+import { formulaAt, shownAt } from "../contents";
 import { isEmpty, quotedText } from "../formula";
 import { formula, number, text, type PlannedCell } from "../plan";
 import { ifEdited, sealFormula, sealNow, type SealedBlock } from "../sealedBlock";
-import { referencesOf } from "../trace/references";
 import { amountShown, earlierAmount, lostLabel, placeOfAmount, rowOf, type Earlier } from "./earlier";
 import {
   AMOUNTS,
@@ -13,13 +12,12 @@ import {
   CHANGE_HEADINGS,
   CHECK_ROW,
   FIRST_LINE_ROW,
+  SEALS,
   STATUS_ROW,
   type Amount,
 } from "./layout";
 import type { Side } from "./sides";
 
-/** Seals below a change order: whose, the one that was, the one that is, and what that means. */
-const SEALS = { of: 0, then: 3, now: 12, status: 13 } as const;
 const SEAL_FORMAT = "0";
 /** The label by which a change order's own seal is found. */
 const OWN = "This change order";
@@ -80,14 +78,6 @@ export const sealedFigures = (change: Earlier): SealedBlock => {
     );
   return { sheet, area, seal };
 };
-
-/** The other sheets whose seals a change order shows, or whose amounts: what it goes by, and the change orders before it. */
-export const listedOn = (workbook: Contents, { sheet, contents }: Earlier): Set<string> =>
-  new Set(
-    contents.cells
-      .flatMap((_, row) => referencesOf(workbook, sheet, { row, column: SEALS.now }))
-      .flatMap((reference) => (reference.sheet === sheet ? [] : [reference.sheet])),
-  );
 
 /** The signed sheets among two sides. */
 export const signedAmong = (sides: readonly Side[]): SealedBlock[] =>
