@@ -133,8 +133,8 @@ export const stops = (
       itemsWhere(items, `${noAmount("neededBase")}+${noAmount("neededNow")}>0`),
     ),
     about(
-      "labor for each is a number",
-      itemsWhere(items, `IF(LEN(${column("laborEach")})=0,0,IF(ISNUMBER(${column("laborEach")}),0,1))>0`),
+      "labor for each is a number of 0 or more, also where some is taken back",
+      itemsWhere(items, `IF(LEN(${column("laborEach")})=0,0,${noAmount("laborEach")})>0`),
     ),
     about("taxable is yes or no", itemsWhere(items, `(${taxable}<>"yes")*(${taxable}<>"no")>0`)),
     needs(

@@ -30,6 +30,8 @@ const dateIn = (cell: Cell, where: string): string => {
   );
 };
 
+const movesNothing = (cell: Cell = null): boolean => isBlank(cell) || cell === 0;
+
 const inWords = (cents: number): string => (cents === 0 ? "" : cents.toFixed(2));
 
 /** The lines of a ledger sheet as other programs take them: dates by ISO 8601, amounts with two decimals. */
@@ -46,7 +48,8 @@ export const ledgerTable = ({ sheets }: Contents, name: string): Matrix => {
   const lines = cells
     .slice(head + 1, end)
     .map((line, index) => ({ line, where: `row ${head + index + 2} of "${name}"` }))
-    .filter(({ line }) => Object.values(LEDGER).some((column) => !isBlank(line[column] ?? null)))
+    // A line that moves nothing would be one of its own to whoever takes them over.
+    .filter(({ line }) => ![line[LEDGER.debit], line[LEDGER.credit]].every(movesNothing))
     .map(({ line, where }) => {
       const at = (column: keyof typeof LEDGER): Cell => line[LEDGER[column]] ?? null;
       return {
@@ -57,6 +60,10 @@ export const ledgerTable = ({ sheets }: Contents, name: string): Matrix => {
         credit: amount(at("credit"), `The credit in ${where}`),
       };
     });
+  if (lines.length === 0)
+    throw new InputError(
+      `Every line of "${name}" is blank or 0 on both sides: there is nothing to post. Nothing was saved.`,
+    );
   const [debit, credit] = (["debit", "credit"] as const).map((side) =>
     sumOfCents(lines.map((line) => line[side])).toFixed(2),
   ) as [string, string];

@@ -171,7 +171,6 @@ describe("items that are called as a change order's labels are", () => {
       ["2026-06-01", "1200", "Change order 1: Billed", "90.00", ""],
       ["2026-06-01", "1250", "Change order 1: Held back", "10.00", ""],
       ["2026-06-01", "4000", "Change order 1: Contract revenue", "", "100.00"],
-      ["2026-06-01", "2200", "Change order 1: Sales tax payable", "", ""],
     ]);
   });
 

@@ -277,7 +277,7 @@ describe("a change order takes only what freezing and its terms take, and names 
     bid.type(sheet, await addressBeside(bid, sheet, "panels", 13), "5 each");
     expect(await checkOf(bid)).toBe(
       [
-        "labor for each is a number: panels",
+        "labor for each is a number of 0 or more, also where some is taken back: panels",
         "Overhead on cost takes 0 to 1, as 0.1 or 10%",
         "Profit on cost and overhead takes 0 to 1, as 0.1 or 10%",
         "Sales tax, state and local takes 0 to 1, as 0.1 or 10%",
@@ -287,6 +287,23 @@ describe("a change order takes only what freezing and its terms take, and names 
       ].join("; "),
     );
     await expectNoTotal(bid);
+  });
+});
+
+describe("labor for each", () => {
+  it("is no less than 0: what is taken back turns its sign by itself", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G4", 3);
+    await change(bid, { kind: "frozen" });
+    const sheet = "Change order 1";
+    bid.type(sheet, await addressBeside(bid, sheet, "ridge", 13), -4);
+    expect(await checkOf(bid)).toBe(
+      "labor for each is a number of 0 or more, also where some is taken back: ridge",
+    );
+    await expectNoTotal(bid);
+    bid.type(sheet, await addressBeside(bid, sheet, "ridge", 13), 4);
+    expect(await checkOf(bid)).toBe("");
+    expect(await amountOf(bid, "Labor, deductions")).toBe(-8);
   });
 });
 
