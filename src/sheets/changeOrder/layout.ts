@@ -79,6 +79,9 @@ export const ON_THE_TOTAL = "on the total";
 /** Stands for a change of packs that can't be taken from one another. */
 export const UNLIKE_PACKS = "unlike packs";
 
+/** Stands for a change of what is measured in another unit than before. */
+export const UNLIKE_UNITS = "unlike units";
+
 /** What it comes to, beside the terms. */
 export const AMOUNTS = {
   materialAdded: "Material, additions",

@@ -241,6 +241,14 @@ const whyPrice = (scope: Scope, live: ReadOrder, row: number): string[] => {
   return byRow(changedAmong(scope, reached)).map((keys) => rowInWords(scope, keys, []).words);
 };
 
+const unitNamed = ({ unit }: ReadLine): string => (unit.trim() === "" ? "no unit" : unit);
+
+/** That an item is measured in another unit, where both sides need some: their numbers aren't to be compared. */
+const unitInWords = (old: ReadLine | undefined, current: ReadLine | undefined): string[] =>
+  old?.needed && current?.needed && itemKey(old.unit) !== itemKey(current.unit)
+    ? [`measured in ${unitNamed(current)} now, in ${unitNamed(old)} before`]
+    : [];
+
 /**
  * Why each changed quantity and price moved: the inputs behind it that differ between the two sides, followed through the formulas
  * of the order that lives in the workbook. Values are those of the two sides, found by their names.
@@ -264,9 +272,10 @@ export const whyItMoved = (contents: Contents, live: LiveOrder, base: Side, now:
   return [...new Set([...then.keys(), ...after.keys()])].flatMap((key): Why[] => {
     const [old, current] = [then.get(key), after.get(key)];
     const line = current ?? old;
+    const remeasured = unitInWords(old, current);
     const needed = (current?.needed ?? 0) - (old?.needed ?? 0);
     const ordered = (current?.toOrder ?? 0) - (old?.toOrder ?? 0);
-    const hasMoved = needed !== 0 || ordered !== 0;
+    const hasMoved = needed !== 0 || ordered !== 0 || remeasured.length > 0;
     const isRepriced = old !== undefined && current !== undefined && old.price !== current.price;
     const row = alive.get(key)?.row;
     if (!line || (!hasMoved && !isRepriced)) return [];
@@ -278,7 +287,8 @@ export const whyItMoved = (contents: Contents, live: LiveOrder, base: Side, now:
         },
       ];
     const sentences = [
-      ...(hasMoved ? whyQuantity(scope, order, line, row, needed) : []),
+      ...remeasured,
+      ...(hasMoved ? whyQuantity(scope, order, line, row, remeasured.length === 0 ? needed : 0) : []),
       ...(isRepriced ? whyPrice(scope, order, row) : []),
     ];
     return sentences.length === 0 ? [] : [{ item: line.item, sentences: [...new Set(sentences)] }];
