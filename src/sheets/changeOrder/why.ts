@@ -5,7 +5,7 @@ import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import type { LiveOrder } from "../signedBase/freeze";
 import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measures";
 import { traceBack, type Spot } from "../trace/trace";
-import { countInWords, headingInWords, valueAsRead, valueInWords } from "./measureWords";
+import { countInWords, headingInWords, lengthsInWords, valueAsRead, valueInWords } from "./measureWords";
 import { matchNames, rowKey } from "./sameNames";
 import type { Side } from "./sides";
 
@@ -90,12 +90,20 @@ const rowInFull = (base: Known, now: Known, sheet: string, row: string): string 
   return edge !== undefined && /^row \d+$/.test(row) ? `${edge}, ${row},` : row;
 };
 
-/** What changed in one row, and what came of it in that same row. */
+/** What changed in one row, and what came of it in that same row: things, and lengths of the item itself. */
+interface RowChange {
+  readonly row: Pick<MeasureKey, "sheet" | "row">;
+  readonly what: string;
+  readonly counts: readonly string[];
+  readonly lengths: readonly string[];
+}
+
 const rowInWords = (
   { order, base, now }: Scope,
   keys: readonly MeasureKey[],
   own: readonly MeasureKey[],
-): { words: string; hasCounts: boolean } => {
+  item: string,
+): RowChange => {
   const [{ sheet, row } = { sheet: "", row: "" }] = keys;
   const pairs = keys.map((key) => [key, base.get(measureKey(key)), now.get(measureKey(key))] as const);
   const values = (of: (pair: (typeof pairs)[number]) => Measure | undefined): string =>
@@ -118,22 +126,48 @@ const rowInWords = (
   // A row that is gone had the columns that the others have.
   const headings = new Set((isRowOf(now) ? ofRow : ofSheet).map(({ heading }) => heading));
   const counted = headings.has(PANELS_LAID) ? new Set([COURSES, ...headings]) : headings;
-  const counts = [...counted].flatMap((heading): string[] => {
+  const results = [...counted].flatMap((heading) => {
     const key = { sheet, row, heading };
     const [before, after] = [base.get(measureKey(key)), now.get(measureKey(key))];
     const either = after ?? before;
     const change = Number(after?.value ?? 0) - Number(before?.value ?? 0);
-    if (
-      either?.kind !== "result" ||
-      either.unit !== "" ||
-      !COUNTED.test(heading) ||
-      !Number.isInteger(change) ||
-      change === 0
-    )
-      return [];
-    return [countInWords(change, headingInWords(key))];
+    return either?.kind === "result" ? [{ heading, unit: either.unit, change }] : [];
   });
-  return { words: counts.length > 0 ? `${what}: ${counts.join(", ")}` : what, hasCounts: counts.length > 0 };
+  const isCount = (heading: string, unit: string, change: number): boolean =>
+    unit === "" && COUNTED.test(heading) && Number.isInteger(change) && change !== 0;
+  return {
+    row: { sheet, row },
+    what,
+    counts: results.flatMap(({ heading, unit, change }) =>
+      isCount(heading, unit, change) ? [countInWords(change, headingInWords({ heading }))] : [],
+    ),
+    lengths: results.flatMap(({ heading, unit, change }) =>
+      unit === "ft" && itemKey(heading) === itemKey(item) ? lengthsInWords(change, item) : [],
+    ),
+  };
+};
+
+const withResults = (what: string, results: readonly string[]): string =>
+  results.length === 0 ? what : `${what}: ${results.join(", ")}`;
+
+/** Each row that changed with what came of it; where that isn't counted row by row, what came of all of them. */
+const rowsWithResults = (
+  rows: readonly RowChange[],
+  change: number,
+  { unit }: ReadLine,
+  isOwn: (row: RowChange["row"]) => boolean,
+): string[] => {
+  const sum = change === 0 ? [] : [countInWords(change, unit)];
+  if (rows.length === 1)
+    return rows.map(({ what, counts, lengths }) =>
+      withResults(what, [...lengths, ...(counts.length === 0 ? sum : counts)]),
+    );
+  // What was typed into the item's own line, such as its waste, says itself what it does.
+  const isUncounted = rows.some(({ row, counts }) => counts.length === 0 && !isOwn(row));
+  return [
+    ...rows.map(({ what, counts, lengths }) => withResults(what, [...lengths, ...counts])),
+    ...(isUncounted ? sum.map((words) => `these changes together: ${words}`) : []),
+  ];
 };
 
 /** Distinct labels of cells, in the workbook's order. */
@@ -229,16 +263,15 @@ const whyQuantity = (
   const renamed = renamedInWords(scope, reached);
   if (changed.length === 0)
     return [...renamed, "no input that can be followed has changed: was a formula typed over?"];
-  const rowsInWords = byRow(changed).map((keys) => rowInWords(scope, keys, own));
-  const [only] = rowsInWords;
-  if (only && rowsInWords.length === 1 && !only.hasCounts && change !== 0)
-    return [...renamed, `${only.words}: ${countInWords(change, item.unit)}`];
-  return [...renamed, ...rowsInWords.map(({ words }) => words)];
+  const rows = byRow(changed).map((keys) => rowInWords(scope, keys, own, item.item));
+  const isOwn = ({ sheet, row: name }: RowChange["row"]): boolean =>
+    sheet === live.sheet && itemKey(name) === itemKey(item.item);
+  return [...renamed, ...rowsWithResults(rows, change, item, isOwn)];
 };
 
 const whyPrice = (scope: Scope, live: ReadOrder, row: number): string[] => {
   const reached = labelsOfSpots(scope.contents, traceBack(scope.contents, spotsOf(live, row, ["price"])));
-  return byRow(changedAmong(scope, reached)).map((keys) => rowInWords(scope, keys, []).words);
+  return byRow(changedAmong(scope, reached)).map((keys) => rowInWords(scope, keys, [], "").what);
 };
 
 const unitNamed = ({ unit }: ReadLine): string => (unit.trim() === "" ? "no unit" : unit);
