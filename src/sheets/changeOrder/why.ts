@@ -3,10 +3,12 @@ import type { Contents } from "../contents";
 import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/layout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import type { LiveOrder } from "../signedBase/freeze";
-import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measures";
+import { measureKey, type Measure, type MeasureKey } from "../trace/measures";
 import { traceBack, type Spot } from "../trace/trace";
 import { countInWords, headingInWords, lengthsInWords, valueAsRead, valueInWords } from "./measureWords";
 import { matchNames, rowKey } from "./sameNames";
+import { EDGE, followedBy, otherRuns, runsByRow } from "./runs";
+import { labelsOfSpots, type Known, type Scope } from "./scope";
 import type { Side } from "./sides";
 
 /** Why the quantity or the price of an item moved, a sentence for each thing that did. */
@@ -14,8 +16,6 @@ export interface Why {
   readonly item: string;
   readonly sentences: readonly string[];
 }
-
-type Known = ReadonlyMap<string, Measure>;
 
 const byKey = (measures: readonly Measure[]): Known =>
   new Map(measures.map((measure) => [measureKey(measure), measure]));
@@ -27,43 +27,11 @@ const differ = (a: Measure | undefined, b: Measure | undefined): boolean =>
 /** No quantity is worked out from these, though a whole block that holds them is read. */
 const NOT_OF_QUANTITY = /\b(?:price|weight|pallet)\b/i;
 
-/** The take-off's own words for a run and what follows it: a trim is worked out from the runs of its own edge alone. */
-const [EDGE, LENGTH, FOLLOWS] = ["Edge", "Length", "Follows"];
 /** Beside the panels of a plane its courses tell what happened, though panels are placed one by one. */
 const [PANELS_LAID, COURSES] = ["Panels, laid", "Courses"];
 
 /** Headings of counts are plurals: `Courses`, `Stock lengths`. */
 const COUNTED = /s\b/i;
-
-interface Scope {
-  readonly contents: Contents;
-  /** The sheet of the order itself. */
-  readonly order: string;
-  readonly base: Known;
-  readonly now: Known;
-  readonly formerNames: ReadonlyMap<string, string>;
-}
-
-/** The edge that a trim follows; undefined for what is no trim. */
-const followedBy = ({ base, now }: Pick<Scope, "base" | "now">, item: string): Measure["value"] | undefined =>
-  [...now.values(), ...base.values()].find(
-    ({ row, heading }) => itemKey(row) === itemKey(item) && heading === FOLLOWS,
-  )?.value;
-
-/** Passes over runs of another edge than an item follows, and what only they are worked out from. */
-const otherRuns = ({ contents, base, now }: Scope, item: string): ((spot: Spot) => boolean) => {
-  const labelsFor = labelsIn(contents);
-  const follows = followedBy({ base, now }, item);
-  return (spot) => {
-    if (follows === undefined) return false;
-    const label = labelsFor(spot.sheet)?.at(spot);
-    if (label?.heading !== LENGTH) return false;
-    const edgeKey = measureKey({ ...label, heading: EDGE });
-    const edges = [base.get(edgeKey)?.value, now.get(edgeKey)?.value].filter((edge) => edge !== undefined);
-    // A run of no edge yet is no trim's.
-    return !edges.includes(follows);
-  };
-};
 
 /** What an order works out is no measure behind it: it stands in its lines. */
 const orderedOn = (sheet: string, { lines }: ReadOrder): Measure[] =>
@@ -170,21 +138,6 @@ const rowsWithResults = (
   ];
 };
 
-/** Distinct labels of cells, in the workbook's order. */
-const labelsOfSpots = (contents: Contents, spots: readonly Spot[]): MeasureKey[] => {
-  const labelsFor = labelsIn(contents);
-  const order = [...contents.sheets.keys()];
-  const sorted = [...spots].sort(
-    (a, b) => order.indexOf(a.sheet) - order.indexOf(b.sheet) || a.row - b.row || a.column - b.column,
-  );
-  const keys = new Map<string, MeasureKey>();
-  for (const spot of sorted) {
-    const label = labelsFor(spot.sheet)?.at(spot);
-    if (label) keys.set(measureKey(label), label);
-  }
-  return [...keys.values()];
-};
-
 /** Inputs of rows that the workbook doesn't have any more: runs of its edge, and columns that the item is worked out from. */
 const goneInputs = (scope: Scope, item: string, reached: readonly MeasureKey[]): MeasureKey[] => {
   const { order, base, now } = scope;
@@ -253,10 +206,8 @@ const whyQuantity = (
   const isOtherLine = (spot: Spot): boolean => spot.sheet === live.sheet && otherLines.has(spot.row);
   const reached = labelsOfSpots(contents, traceBack(contents, from, isOtherRun));
   // What only another line of the order counts isn't counted here: panels are no nails.
-  const own = labelsOfSpots(
-    contents,
-    traceBack(contents, from, (spot) => isOtherRun(spot) || isOtherLine(spot)),
-  );
+  const ownSpots = traceBack(contents, from, (spot) => isOtherRun(spot) || isOtherLine(spot));
+  const own = labelsOfSpots(contents, ownSpots);
   const changed = changedAmong(scope, [...reached, ...goneInputs(scope, item.item, reached)]).filter(
     (key) => !NOT_OF_QUANTITY.test(`${key.row} ${key.heading}`),
   );
@@ -264,9 +215,15 @@ const whyQuantity = (
   if (changed.length === 0)
     return [...renamed, "no input that can be followed has changed: was a formula typed over?"];
   const rows = byRow(changed).map((keys) => rowInWords(scope, keys, own, item.item));
+  const runs = runsByRow(scope, item.item, ownSpots, new Set(changed.map(rowKey)));
+  const follows = String(followedBy(scope, item.item));
+  const withRuns = rows.map((each) => ({
+    ...each,
+    lengths: [...each.lengths, ...lengthsInWords(runs.get(rowKey(each.row)) ?? 0, follows)],
+  }));
   const isOwn = ({ sheet, row: name }: RowChange["row"]): boolean =>
     sheet === live.sheet && itemKey(name) === itemKey(item.item);
-  return [...renamed, ...rowsWithResults(rows, change, item, isOwn)];
+  return [...renamed, ...rowsWithResults(rows.length === 1 ? rows : withRuns, change, item, isOwn)];
 };
 
 const whyPrice = (scope: Scope, live: ReadOrder, row: number): string[] => {

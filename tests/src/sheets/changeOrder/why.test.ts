@@ -198,6 +198,38 @@ describe("where two planes changed", () => {
     expect(await sentencesOn(bid, "nails")).toEqual([A, B, "these changes together: 10 more nails"]);
   });
 
+  it("trim says how much longer each makes the runs that it follows", async () => {
+    const bid = await twoPlanes();
+    // Two gables each.
+    expect(await sentencesOn(bid, "gable channel")).toEqual([
+      `${A}: 12' 0" more gable`,
+      `${B}: 3' 0" more gable`,
+      "these changes together: 1 more piece",
+    ]);
+  });
+
+  it("also where one is new, a run is typed, and where one is gone no more than the sum", async () => {
+    const bid = await signedBarn();
+    const row = Number((await addressBeside(bid, "Take-off", "Plane B", 0)).slice(1)) + 1;
+    for (const [column, value] of Object.entries({ A: "Porch", B: "rectangle", C: 22, E: "8 ft" }))
+      bid.type("Take-off", `${column}${row}`, value);
+    await typeInPlane(bid, "Plane A", { C: 38.5 });
+    await change(bid, { kind: "draft" });
+    const ofDraft = (await whysOn(bid, "Draft change order 1"))["drip edge"];
+    expect(ofDraft).toEqual([
+      `Plane A eave 40' 0" to 38' 6": 1' 6" less eave`,
+      `Porch is new: eave 22' 0": 22' 0" more eave`,
+      expect.stringMatching(/^these changes together: \d more pieces$/),
+    ]);
+    await typeInPlane(bid, "Plane B", { A: null, B: null, C: null, E: null });
+    expect(await whyOf(bid, "drip edge")).toEqual([
+      `Plane A eave 40' 0" to 38' 6"`,
+      `Porch is new: eave 22' 0"`,
+      expect.stringMatching(/^Plane B is gone: it had eave 40' 0"/),
+      expect.stringMatching(/^these changes together: \d fewer pieces?$/),
+    ]);
+  });
+
   it("what is said of several items stands there once, below their names", async () => {
     const rows = await rowsOf(await twoPlanes(), "Change order 1");
     const why = rows.findIndex(([label]) => label === "Why it moved");
