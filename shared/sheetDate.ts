@@ -4,8 +4,8 @@ const MINUTES_PER_DAY = 1440;
 const DAY_ZERO = Date.UTC(1899, 11, 30);
 
 /** Dates that a spreadsheet makes out of something typed: the years 1990 to 2099. No roof length comes near. */
-const FIRST_DATE_SERIAL = 32_874;
-const LAST_DATE_SERIAL = 73_050;
+export const FIRST_DATE_SERIAL = 32_874;
+export const LAST_DATE_SERIAL = 73_050;
 
 export const isDateSerial = (value: number): boolean =>
   value >= FIRST_DATE_SERIAL && value < LAST_DATE_SERIAL + 1;

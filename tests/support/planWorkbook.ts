@@ -78,6 +78,16 @@ export class PlanWorkbook {
     if (this.inFront === sheet) this.inFront = to;
   }
 
+  /** Puts a sheet's tab before all others. */
+  moveFirst(sheet: string): void {
+    const { sheets } = this.plan;
+    const isIt = ({ name }: SheetPlan): boolean => name === sheet;
+    this.change({
+      ...this.plan,
+      sheets: [...sheets.filter(isIt), ...sheets.filter((each) => !isIt(each))],
+    });
+  }
+
   goTo(sheet: string): void {
     this.inFront = sheet;
   }

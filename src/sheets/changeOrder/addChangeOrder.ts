@@ -6,8 +6,9 @@ import { nextNumbered } from "../nextNumbered";
 import { isSigned, readSigned } from "../signedBase/readSigned";
 import { orderOnSigned } from "../signedBase/signedBase";
 import type { SheetPlan } from "../plan";
-import { changeOrdersOf, refuseOffChain, refuseOtherOrder } from "./chain";
+import { changeOrdersOf, refuseOffChain } from "./chain";
 import { changeOrderSheet } from "./changeOrder";
+import { livesOn, refuseOtherOrder, type Origin } from "./origin";
 import { itemsOf, type Side } from "./sides";
 import { whyItMoved, type Why } from "./why";
 
@@ -79,15 +80,15 @@ const whysOf = (contents: Contents, liveOrder: string | undefined, base: Side, n
 /** What stands for now, and the sheet on which the order lives. */
 const nowOf = (
   contents: Contents,
-  baseFrom: string,
+  base: Origin,
   { now, dateSerial }: ChangeOrderChoice,
   inFront: string,
 ): { now: Now; liveOrder: string | undefined } => {
   if (now.kind === "signed") {
     const signed = signedSide(contents, now.sheet);
-    return { now: signed, liveOrder: orderBehind(contents, [baseFrom, signed.from]) };
+    return { now: signed, liveOrder: orderBehind(contents, [base.from, signed.from]) };
   }
-  const liveOrder = contents.sheets.has(baseFrom) ? baseFrom : chooseOrder(contents, inFront);
+  const liveOrder = livesOn(contents, base) ?? chooseOrder(contents, inFront);
   return { now: liveSide(contents, readLiveOrder(contents, liveOrder), now, dateSerial), liveOrder };
 };
 
@@ -98,7 +99,7 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
     throw new InputError(`Base and now are both "${choice.base}": nothing can have changed.`);
   const base = readSigned(contents, choice.base);
   const baseSide: Side = base;
-  const { now, liveOrder } = nowOf(contents, base.from, choice, inFront);
+  const { now, liveOrder } = nowOf(contents, base, choice, inFront);
   if (itemsOf(baseSide, now.side).length === 0)
     throw new InputError(
       `Neither "${choice.base}" nor "${now.side.order.sheet}" orders anything. Nothing was written.`,

@@ -1,51 +1,48 @@
 import { InputError } from "../../../shared/inputError";
 import type { Contents } from "../contents";
-import { takenFrom, type Signed } from "../signedBase/readSigned";
-import { agreedChangeOrdersIn, type Earlier } from "./earlier";
+import { takenFrom } from "../signedBase/readSigned";
+import { agreedChangeOrdersIn, listedOn, type Earlier } from "./earlier";
 
-/** Which order a side of a change order is of. */
-export type Origin = Pick<Signed, "sheet" | "from" | "job">;
+/** The names of the sheets whose order a change order compares. */
+const namesOn = (workbook: Contents, { base, now }: Earlier): string[] =>
+  [base, now].flatMap((sheet) => (sheet === undefined ? [] : (takenFrom(workbook, sheet) ?? [])));
 
-/** Refuses two sides of different orders. One whose sheet was renamed is known by its job. */
-export const refuseOtherOrder = ({ sheets }: Contents, base: Origin, now: Origin): void => {
-  const mayBeRenamed = !(sheets.has(base.from) && sheets.has(now.from)) && base.job === now.job;
-  if (base.from === now.from || mayBeRenamed) return;
-  throw new InputError(
-    `"${base.sheet}" is of the order on "${base.from}", "${now.sheet}" of the one on "${now.from}": a change order compares an order with itself. Nothing was written.`,
-  );
-};
+/** One that has lost both its sheets may be of any order: it counts, and its error shows. */
+const ofNames = (workbook: Contents, names: ReadonlySet<string>): Earlier[] =>
+  agreedChangeOrdersIn(workbook).filter((each) => {
+    const on = namesOn(workbook, each);
+    return on.length === 0 || on.some((name) => names.has(name));
+  });
 
-/**
- * The change orders of one order, without drafts. Where its sheet was renamed, a change order from the old name to the new one
- * ties them. One that has lost both its sheets may be of any order: it counts, and its error shows.
- */
-export const changeOrdersOf = (workbook: Contents, from: string): Earlier[] => {
-  const agreed = agreedChangeOrdersIn(workbook);
-  const namesOn = ({ base, now }: Earlier): string[] =>
-    [base, now].flatMap((sheet) => (sheet === undefined ? [] : (takenFrom(workbook, sheet) ?? [])));
+/** What the sheet of one order was called, that name first: a change order from one name to another ties them. */
+export const namesOfOrder = (workbook: Contents, from: string): ReadonlySet<string> => {
   const names = new Set([from]);
-  const ofOrder = (): Earlier[] =>
-    agreed.filter((each) => {
-      const on = namesOn(each);
-      return on.length === 0 || on.some((name) => names.has(name));
-    });
   let known: number;
   do {
     known = names.size;
-    for (const name of ofOrder().flatMap(namesOn)) names.add(name);
+    for (const name of ofNames(workbook, names).flatMap((each) => namesOn(workbook, each))) names.add(name);
   } while (names.size > known);
-  return ofOrder();
+  return names;
 };
 
-/** The change order at which a chain of them ends: none goes on from its "now". Change that came full circle ends at the last. */
-const endOf = (earlier: readonly Earlier[]): Earlier | undefined => {
-  const bases = new Set(earlier.map(({ base }) => base));
-  return earlier.filter(({ now }) => !bases.has(now)).at(-1) ?? earlier.at(-1);
+/** By which lists which, the last at the end: a person may have moved their tabs. */
+const asMade = (workbook: Contents, changeOrders: readonly Earlier[]): Earlier[] => {
+  const listed = new Map(changeOrders.map((each) => [each.sheet, listedOn(workbook, each)]));
+  const addBefore = (sheet: string, before: Set<string>): Set<string> => {
+    for (const name of listed.get(sheet) ?? []) if (!before.has(name)) addBefore(name, before.add(name));
+    return before;
+  };
+  const place = new Map(changeOrders.map(({ sheet }) => [sheet, addBefore(sheet, new Set()).size]));
+  return [...changeOrders].sort((a, b) => (place.get(a.sheet) ?? 0) - (place.get(b.sheet) ?? 0));
 };
+
+/** The change orders of one order as they were made, without drafts. */
+export const changeOrdersOf = (workbook: Contents, from: string): Earlier[] =>
+  asMade(workbook, ofNames(workbook, namesOfOrder(workbook, from)));
 
 /** Refuses a base that isn't where the change orders before it end: a change would be counted twice, or never. */
 export const refuseOffChain = (earlier: readonly Earlier[], base: string): void => {
-  const end = endOf(earlier);
+  const end = earlier.at(-1);
   if (end?.now === undefined || end.now === base) return;
   throw new InputError(
     `"${end.sheet}" ends at "${end.now}": go on from there. From "${base}" a change would be counted twice, or never. Nothing was written.`,

@@ -18,6 +18,7 @@ import { firstSealRow, sealCells, signedAmong } from "./seals";
 import { itemsOf, type Side } from "./sides";
 import { termCells } from "./terms";
 import type { Why } from "./why";
+import { whyRows, type WhyRow } from "./whyRows";
 
 export interface ChangeOrderOptions {
   readonly sheetName: string;
@@ -61,23 +62,21 @@ const head = (
   ];
 };
 
-/** A row a sentence, the item before its first. */
-const whyCells = (row: number, whys: readonly Why[]): PlannedCell[] => [
-  { row, column: 0, content: text("Why it moved"), style: "section" },
-  ...whys
-    .flatMap(({ item, sentences }) =>
-      sentences.map((sentence, index): [string, string] => [index === 0 ? item : "", sentence]),
-    )
-    .flatMap(([item, sentence], index): PlannedCell[] => [
-      {
-        row: row + 1 + index,
-        column: CHANGE.item,
-        content: item === "" ? null : text(item),
-        style: "label",
-      },
-      { row: row + 1 + index, column: CHANGE.what, content: text(sentence), style: "label" },
+const whyCells = (row: number, rows: readonly WhyRow[]): PlannedCell[] => {
+  const cell = (index: number, column: number, words: string): PlannedCell => ({
+    row: row + 1 + index,
+    column,
+    content: words === "" ? null : text(words),
+    style: "label",
+  });
+  return [
+    { row, column: 0, content: text("Why it moved"), style: "section" },
+    ...rows.flatMap(({ about, sentence }, index) => [
+      cell(index, CHANGE.item, about),
+      cell(index, CHANGE.what, sentence),
     ]),
-];
+  ];
+};
 
 const signatures = (row: number): PlannedCell[] =>
   [
@@ -92,11 +91,12 @@ const signatures = (row: number): PlannedCell[] =>
 
 /** What changed between two orders, by how much, at what price, and what the contract is now. */
 export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
-  const { base, now, dateSerial, earlier, whys } = options;
+  const { base, now, dateSerial, earlier } = options;
   const items = itemsOf(base, now);
   const lines = items.length;
   const why = whyRow(lines);
-  const sectionRow = why + whys.flatMap(({ sentences }) => sentences).length + 2;
+  const whys = whyRows(options.whys);
+  const sectionRow = why + whys.length + 2;
   const sealsRow = firstSealRow(sectionRow);
   const signed = signedAmong([base, now]);
   const signatureRow = sealsRow + signed.length + earlier.length + 3;

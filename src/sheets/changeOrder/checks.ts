@@ -1,3 +1,4 @@
+import { FIRST_DATE_SERIAL, LAST_DATE_SERIAL } from "../../../shared/sheetDate";
 import { isEmpty } from "../formula";
 import type { SealedBlock } from "../sealedBlock";
 import type { Earlier } from "./earlier";
@@ -76,11 +77,16 @@ const oneOf = (lines: number, term: Term, words: readonly string[]): string =>
 
 const SHARES = ["overheadRate", "profitRate", "taxRate", "retainageRate"] as const;
 
-/** A term that is blank or a number within its bounds. */
-const takes = (lines: number, term: Term, what: string, isTaken: (cell: string) => string): string => {
+/** A term that is a number within its bounds. */
+const needs = (lines: number, term: Term, what: string, isTaken: (cell: string) => string): string => {
   const cell = termCell(lines, term);
-  return `IF(${isEmpty(cell)},"",IF(ISNUMBER(${cell}),IF(${isTaken(cell)},"","${TERMS[term]} takes ${what}"),"${TERMS[term]} takes ${what}"))`;
+  const refused = `"${TERMS[term]} takes ${what}"`;
+  return `IF(ISNUMBER(${cell}),IF(${isTaken(cell)},"",${refused}),${refused})`;
 };
+
+/** A term that may be blank too. */
+const takes = (lines: number, ...of: [term: Term, what: string, isTaken: (cell: string) => string]): string =>
+  `IF(${isEmpty(termCell(lines, of[0]))},"",${needs(lines, ...of)})`;
 
 /** What stands in the way of a total: each thing named, empty text where there is none. */
 export const stops = (
@@ -127,10 +133,16 @@ export const stops = (
       itemsWhere(items, `${noAmount("neededBase")}+${noAmount("neededNow")}>0`),
     ),
     about(
-      "labor for each is a number",
-      itemsWhere(items, `IF(LEN(${column("laborEach")})=0,0,IF(ISNUMBER(${column("laborEach")}),0,1))>0`),
+      "labor for each is a number of 0 or more, also where some is taken back",
+      itemsWhere(items, `IF(LEN(${column("laborEach")})=0,0,${noAmount("laborEach")})>0`),
     ),
     about("taxable is yes or no", itemsWhere(items, `(${taxable}<>"yes")*(${taxable}<>"no")>0`)),
+    needs(
+      lines,
+      "date",
+      "a date, as 2026-06-01",
+      (cell) => `AND(${cell}>=${FIRST_DATE_SERIAL},${cell}<${LAST_DATE_SERIAL + 1})`,
+    ),
     oneOf(lines, "deductions", [GIVEN_BACK, KEPT]),
     oneOf(lines, "taxRounding", [EACH_LINE, ON_THE_TOTAL]),
     ...SHARES.map((term) =>

@@ -10,6 +10,7 @@ import {
   AMOUNTS,
   CHANGE,
   CHANGE_HEADINGS,
+  SEALS,
   TERM_COLUMNS,
   TERMS,
   type Amount,
@@ -32,7 +33,19 @@ export interface Earlier {
 export const rowOf = ({ cells }: SheetContents, column: number, label: string): number =>
   cells.findIndex((line) => line[column] === label);
 
-const termRowOn = (sheet: SheetContents, term: Term): number => rowOf(sheet, TERM_COLUMNS.label, TERMS[term]);
+const AMOUNT_LABELS: ReadonlySet<unknown> = new Set(Object.values(AMOUNTS));
+const isAmount = (line: readonly Cell[]): boolean => AMOUNT_LABELS.has(line[AMOUNT_COLUMNS.label]);
+
+/** The row in which amounts and terms begin, below the lines. */
+const firstAmountRow = ({ cells }: SheetContents): number => cells.findIndex(isAmount);
+
+/** Terms stand beside the amounts: in the lines above and the whys below an item may be called as a term is. */
+const termRowOn = (sheet: SheetContents, term: Term): number => {
+  const [first, last] = [firstAmountRow(sheet), sheet.cells.findLastIndex(isAmount)];
+  return sheet.cells.findIndex(
+    (line, row) => row >= first && row <= last && line[TERM_COLUMNS.label] === TERMS[term],
+  );
+};
 
 /** Whether a sheet is a change order, by its headings or its labels: one that lost some is still counted, and refused. */
 export const isChangeOrder = (sheet: SheetContents): boolean =>
@@ -44,12 +57,10 @@ export const isChangeOrder = (sheet: SheetContents): boolean =>
 /** The first label by which something of a change order is found that isn't there any more. */
 export const lostLabel = ({ contents }: Earlier): string | undefined =>
   [
-    { column: CHANGE.item, labels: [CHANGE_HEADINGS.item] },
-    { column: AMOUNT_COLUMNS.label, labels: Object.values(AMOUNTS) },
-    { column: TERM_COLUMNS.label, labels: Object.values(TERMS) },
-  ]
-    .flatMap(({ column, labels }) => labels.filter((label) => rowOf(contents, column, label) < 0))
-    .at(0);
+    { label: CHANGE_HEADINGS.item, row: rowOf(contents, CHANGE.item, CHANGE_HEADINGS.item) },
+    ...Object.values(AMOUNTS).map((label) => ({ label, row: rowOf(contents, AMOUNT_COLUMNS.label, label) })),
+    ...(Object.keys(TERMS) as Term[]).map((term) => ({ label: TERMS[term], row: termRowOn(contents, term) })),
+  ].find(({ row }) => row < 0)?.label;
 
 /** The sheet that a column of lines looks its figures up on, by its formulas: they follow a sheet that is renamed. */
 const lookedUpOn = (workbook: Contents, sheet: string, column: ChangeColumn): string | undefined => {
@@ -59,6 +70,23 @@ const lookedUpOn = (workbook: Contents, sheet: string, column: ChangeColumn): st
     .find((reference) => reference.sheet !== sheet)?.sheet;
 };
 
+type Listing = Pick<Earlier, "sheet" | "contents">;
+
+/** The other sheets whose seals a change order shows, or whose amounts: what it goes by, and the change orders before it. */
+export const listedOn = (workbook: Contents, { sheet, contents }: Listing): Set<string> =>
+  new Set(
+    contents.cells
+      .flatMap((_, row) => referencesOf(workbook, sheet, { row, column: SEALS.now }))
+      .flatMap((reference) => (reference.sheet === sheet ? [] : [reference.sheet])),
+  );
+
+/** What it goes by is no signed sheet, and it holds no seal of it, which it would if that were one that was edited. */
+const isDraft = (workbook: Contents, change: Listing, now: string | undefined): boolean => {
+  const contents = now === undefined ? undefined : workbook.sheets.get(now);
+  if (now === undefined || !contents) return false;
+  return !isSigned(contents) && !listedOn(workbook, change).has(now);
+};
+
 /** The change orders of a workbook, drafts too, in its order. */
 export const changeOrdersIn = (workbook: Contents): Earlier[] =>
   [...workbook.sheets].flatMap(([sheet, contents]): Earlier[] => {
@@ -66,8 +94,7 @@ export const changeOrdersIn = (workbook: Contents): Earlier[] =>
     const [base, now] = (["orderBase", "orderNow"] as const).map((column) =>
       lookedUpOn(workbook, sheet, column),
     );
-    const nowContents = now === undefined ? undefined : workbook.sheets.get(now);
-    return [{ sheet, contents, base, now, isDraft: nowContents !== undefined && !isSigned(nowContents) }];
+    return [{ sheet, contents, base, now, isDraft: isDraft(workbook, { sheet, contents }, now) }];
   });
 
 /** The change orders that nothing moves any more: drafts were never agreed. */
@@ -100,7 +127,8 @@ export const lineShown = ({ contents }: Earlier, item: string, column: ChangeCol
   const head = rowOf(contents, CHANGE.item, CHANGE_HEADINGS.item);
   const isIts = (cell: Cell | undefined): boolean =>
     typeof cell === "string" && itemKey(cell) === itemKey(item);
-  const row = contents.cells.findIndex((line, at) => at > head && isIts(line[CHANGE.item]));
+  const end = firstAmountRow(contents);
+  const row = contents.cells.findIndex((line, at) => at > head && at < end && isIts(line[CHANGE.item]));
   return row < 0 || head < 0 ? null : shownAt(contents, { row, column: CHANGE[column] });
 };
 

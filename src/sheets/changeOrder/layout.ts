@@ -79,6 +79,9 @@ export const ON_THE_TOTAL = "on the total";
 /** Stands for a change of packs that can't be taken from one another. */
 export const UNLIKE_PACKS = "unlike packs";
 
+/** Stands for a change of what is measured in another unit than before. */
+export const UNLIKE_UNITS = "unlike units";
+
 /** What it comes to, beside the terms. */
 export const AMOUNTS = {
   materialAdded: "Material, additions",
@@ -100,6 +103,9 @@ export const AMOUNTS = {
 } as const;
 export type Amount = keyof typeof AMOUNTS;
 export const AMOUNT_COLUMNS = { label: 9, value: 12 } as const;
+
+/** Seals below a change order: whose, the one that was, the one that is, and what that means. */
+export const SEALS = { of: 0, then: 3, now: 12, status: 13 } as const;
 
 const firstRowBelow = (lines: number): number => FIRST_LINE_ROW + lines + 2;
 

@@ -8,9 +8,10 @@ import {
   FIRST_LINE_ROW,
   termCell,
   UNLIKE_PACKS,
+  UNLIKE_UNITS,
   type ChangeColumn,
 } from "./layout";
-import { buysUnlike, lookUp, type Item, type Side } from "./sides";
+import { buysUnlike, lookUp, measuresUnlike, type Item, type Side } from "./sides";
 
 const MONEY = "#,##0.00;-#,##0.00";
 /** As many places as it has: most are whole. */
@@ -50,7 +51,12 @@ const lineCells = (
     formula(`=${lookUp(order, column, row, otherwise)}`);
   const [before, after] = [at("orderBase"), at("orderNow")];
   const sameOrder = `IF(${at("neededChange")}=0,"unchanged","same order")`;
-  const isUnlike = `IF(${before}>0,IF(${after}>0,${buysUnlike(base.order, now.order, row)},FALSE),FALSE)`;
+  /** Where only one side has some, there is nothing to compare. */
+  const ifBoth = (then: string, after: string, isSo: string): string =>
+    `IF(${then}>0,IF(${after}>0,${isSo},FALSE),FALSE)`;
+  const isUnlike = ifBoth(before, after, buysUnlike(base.order, now.order, row));
+  const [needThen, needNow] = [at("neededBase"), at("neededNow")];
+  const isUnlikeNeed = ifBoth(needThen, needNow, measuresUnlike(base.order, now.order, row));
   const isSame = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
   const isStill = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},${isEmpty(at("priceBase"))},${isEmpty(at("priceNow"))})`;
   /** Packs that are unlike come to no money: what isn't known isn't shown. */
@@ -62,7 +68,7 @@ const lineCells = (
     unit: text(item.unit),
     neededBase: found(base, "needed", "0"),
     neededNow: found(now, "needed", "0"),
-    neededChange: formula(`=ROUND(${at("neededNow")}-${at("neededBase")},${DECIMALS})`),
+    neededChange: formula(`=IF(${isUnlikeNeed},"${UNLIKE_UNITS}",ROUND(${needNow}-${needThen},${DECIMALS}))`),
     orderUnit: text(item.orderUnit),
     orderBase: found(base, "toOrder", "0"),
     orderNow: found(now, "toOrder", "0"),

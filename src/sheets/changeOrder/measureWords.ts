@@ -2,6 +2,7 @@ import { lengthInFeet, lengthInInches } from "../../../shared/kinds/length";
 import { quantity } from "../../../shared/kinds/number";
 import { pitch } from "../../../shared/kinds/pitch";
 import { writeTape } from "../../../shared/lengthText";
+import { INCHES_PER_FOOT } from "../../../shared/units";
 import type { Measure, MeasureKey } from "../trace/measures";
 
 /** Sixteenths: as a tape is read. */
@@ -80,3 +81,9 @@ export const countInWords = (change: number, things: string): string => {
   const named = size === 1 ? things.replace(/s\b/, "") : things;
   return `${plain(size)} ${change > 0 ? "more" : "fewer"} ${named}`;
 };
+
+/** `80' 4" more underlayment`; nothing where a tape shows none. */
+export const lengthsInWords = (changeFt: number, things: string): string[] =>
+  Math.round(Math.abs(changeFt) * INCHES_PER_FOOT * TAPE_DENOMINATOR) === 0
+    ? []
+    : [`${writeTape(Math.abs(changeFt), TAPE_DENOMINATOR)} ${changeFt > 0 ? "more" : "less"} ${things}`];

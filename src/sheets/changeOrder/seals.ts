@@ -12,13 +12,12 @@ import {
   CHANGE_HEADINGS,
   CHECK_ROW,
   FIRST_LINE_ROW,
+  SEALS,
   STATUS_ROW,
   type Amount,
 } from "./layout";
 import type { Side } from "./sides";
 
-/** Seals below a change order: whose, the one that was, the one that is, and what that means. */
-const SEALS = { of: 0, then: 3, now: 12, status: 13 } as const;
 const SEAL_FORMAT = "0";
 /** The label by which a change order's own seal is found. */
 const OWN = "This change order";
@@ -40,7 +39,8 @@ const figuresOf = (change: Earlier): Area =>
 
 /** Where the seal stands under which a change order was issued; undefined where it has no such row. */
 export const placeOfIssue = ({ contents }: Earlier): Place | undefined => {
-  const row = rowOf(contents, SEALS.of, OWN);
+  // An item may be called so too; its lines and their whys stand above.
+  const row = contents.cells.findLastIndex((line) => line[SEALS.of] === OWN);
   return row < 0 ? undefined : { row, column: SEALS.then };
 };
 

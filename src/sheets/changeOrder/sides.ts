@@ -23,15 +23,25 @@ export interface Item {
 
 const isWanted = ({ needed, toOrder }: ReadLine): boolean => (needed ?? 0) > 0 || (toOrder ?? 0) > 0;
 
+/** `ft`, or `ft to m` where the two sides differ; what one of them wants none of is in the other's. */
+const unitOf = (lines: readonly ReadLine[], column: "unit" | "orderUnit"): string => {
+  const units = lines.map((line) => line[column]).filter((unit) => unit !== "");
+  return [...new Map(units.map((unit) => [itemKey(unit), unit])).values()].join(" to ");
+};
+
 /** Every item of which one side needs or orders something: the base's first, in its order, then what was added. */
 export const itemsOf = (base: Side, now: Side): Item[] => {
-  const lines = [...base.order.lines, ...now.order.lines];
-  const wanted = new Set(lines.filter(isWanted).map(({ item }) => itemKey(item)));
-  const items = new Map<string, Item>();
-  for (const { item, unit, orderUnit } of lines)
-    if (wanted.has(itemKey(item)) && !items.has(itemKey(item)))
-      items.set(itemKey(item), { item, unit, orderUnit });
-  return [...items.values()];
+  const byItem = new Map<string, ReadLine[]>();
+  for (const line of [...base.order.lines, ...now.order.lines]) {
+    const key = itemKey(line.item);
+    byItem.set(key, [...(byItem.get(key) ?? []), line]);
+  }
+  return [...byItem.values()].flatMap((lines): Item[] => {
+    const [first] = lines;
+    const wanted = lines.filter(isWanted);
+    if (!first || wanted.length === 0) return [];
+    return [{ item: first.item, unit: unitOf(wanted, "unit"), orderUnit: unitOf(wanted, "orderUnit") }];
+  });
 };
 
 /** A column of an order's lines, as another sheet calls it. */
@@ -64,10 +74,24 @@ export const lookUp = (order: ReadOrder, column: OrderColumn, row: number, other
   return `IF(ISNA(${place}),${otherwise},IF(${isEmpty(found)},${otherwise},${found}))`;
 };
 
+/** What two orders say of an item's unit, each as a formula; capitals and spaces aside. */
+const unitsIn = (
+  orders: readonly [ReadOrder, ReadOrder],
+  column: "unit" | "orderUnit",
+  row: number,
+): [string, string] => orders.map((order) => itemKeyOf(lookUp(order, column, row, '""'))) as [string, string];
+
+/** Whether two orders measure an item in unlike units. */
+export const measuresUnlike = (base: ReadOrder, now: ReadOrder, row: number): string =>
+  unitsIn([base, now], "unit", row).join("<>");
+
 /** Whether two orders buy an item in unlike packs, where both order some; a blank pack is one. */
 export const buysUnlike = (base: ReadOrder, now: ReadOrder, row: number): string => {
-  const unitIn = (order: ReadOrder): string => itemKeyOf(lookUp(order, "orderUnit", row, '""'));
+  const [unitThen, unitNow] = unitsIn([base, now], "orderUnit", row);
   const packIn = (order: ReadOrder): string =>
     order.columns.perPack === undefined ? "1" : lookUp(order, "perPack", row, "1");
-  return `OR(${unitIn(base)}<>${unitIn(now)},${packIn(base)}<>${packIn(now)})`;
+  // A pack of so many holds what is measured, and so does what is ordered in no unit of its own.
+  const holdsMeasured = `OR(${packIn(base)}<>1,LEN(${unitThen})=0)`;
+  const holdsUnlike = `AND(${holdsMeasured},${measuresUnlike(base, now, row)})`;
+  return `OR(${unitThen}<>${unitNow},${packIn(base)}<>${packIn(now)},${holdsUnlike})`;
 };

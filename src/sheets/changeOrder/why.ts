@@ -3,10 +3,12 @@ import type { Contents } from "../contents";
 import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/layout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import type { LiveOrder } from "../signedBase/freeze";
-import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measures";
+import { measureKey, type Measure, type MeasureKey } from "../trace/measures";
 import { traceBack, type Spot } from "../trace/trace";
-import { countInWords, headingInWords, valueAsRead, valueInWords } from "./measureWords";
+import { countInWords, headingInWords, lengthsInWords, valueAsRead, valueInWords } from "./measureWords";
 import { matchNames, rowKey } from "./sameNames";
+import { EDGE, followedBy, otherRuns, runsByRow } from "./runs";
+import { labelsOfSpots, type Known, type Scope } from "./scope";
 import type { Side } from "./sides";
 
 /** Why the quantity or the price of an item moved, a sentence for each thing that did. */
@@ -14,8 +16,6 @@ export interface Why {
   readonly item: string;
   readonly sentences: readonly string[];
 }
-
-type Known = ReadonlyMap<string, Measure>;
 
 const byKey = (measures: readonly Measure[]): Known =>
   new Map(measures.map((measure) => [measureKey(measure), measure]));
@@ -27,43 +27,11 @@ const differ = (a: Measure | undefined, b: Measure | undefined): boolean =>
 /** No quantity is worked out from these, though a whole block that holds them is read. */
 const NOT_OF_QUANTITY = /\b(?:price|weight|pallet)\b/i;
 
-/** The take-off's own words for a run and what follows it: a trim is worked out from the runs of its own edge alone. */
-const [EDGE, LENGTH, FOLLOWS] = ["Edge", "Length", "Follows"];
 /** Beside the panels of a plane its courses tell what happened, though panels are placed one by one. */
 const [PANELS_LAID, COURSES] = ["Panels, laid", "Courses"];
 
 /** Headings of counts are plurals: `Courses`, `Stock lengths`. */
 const COUNTED = /s\b/i;
-
-interface Scope {
-  readonly contents: Contents;
-  /** The sheet of the order itself. */
-  readonly order: string;
-  readonly base: Known;
-  readonly now: Known;
-  readonly formerNames: ReadonlyMap<string, string>;
-}
-
-/** The edge that a trim follows; undefined for what is no trim. */
-const followedBy = ({ base, now }: Pick<Scope, "base" | "now">, item: string): Measure["value"] | undefined =>
-  [...now.values(), ...base.values()].find(
-    ({ row, heading }) => itemKey(row) === itemKey(item) && heading === FOLLOWS,
-  )?.value;
-
-/** Passes over runs of another edge than an item follows, and what only they are worked out from. */
-const otherRuns = ({ contents, base, now }: Scope, item: string): ((spot: Spot) => boolean) => {
-  const labelsFor = labelsIn(contents);
-  const follows = followedBy({ base, now }, item);
-  return (spot) => {
-    if (follows === undefined) return false;
-    const label = labelsFor(spot.sheet)?.at(spot);
-    if (label?.heading !== LENGTH) return false;
-    const edgeKey = measureKey({ ...label, heading: EDGE });
-    const edges = [base.get(edgeKey)?.value, now.get(edgeKey)?.value].filter((edge) => edge !== undefined);
-    // A run of no edge yet is no trim's.
-    return !edges.includes(follows);
-  };
-};
 
 /** What an order works out is no measure behind it: it stands in its lines. */
 const orderedOn = (sheet: string, { lines }: ReadOrder): Measure[] =>
@@ -90,12 +58,20 @@ const rowInFull = (base: Known, now: Known, sheet: string, row: string): string 
   return edge !== undefined && /^row \d+$/.test(row) ? `${edge}, ${row},` : row;
 };
 
-/** What changed in one row, and what came of it in that same row. */
+/** What changed in one row, and what came of it in that same row: things, and lengths of the item itself. */
+interface RowChange {
+  readonly row: Pick<MeasureKey, "sheet" | "row">;
+  readonly what: string;
+  readonly counts: readonly string[];
+  readonly lengths: readonly string[];
+}
+
 const rowInWords = (
   { order, base, now }: Scope,
   keys: readonly MeasureKey[],
   own: readonly MeasureKey[],
-): { words: string; hasCounts: boolean } => {
+  item: string,
+): RowChange => {
   const [{ sheet, row } = { sheet: "", row: "" }] = keys;
   const pairs = keys.map((key) => [key, base.get(measureKey(key)), now.get(measureKey(key))] as const);
   const values = (of: (pair: (typeof pairs)[number]) => Measure | undefined): string =>
@@ -118,37 +94,48 @@ const rowInWords = (
   // A row that is gone had the columns that the others have.
   const headings = new Set((isRowOf(now) ? ofRow : ofSheet).map(({ heading }) => heading));
   const counted = headings.has(PANELS_LAID) ? new Set([COURSES, ...headings]) : headings;
-  const counts = [...counted].flatMap((heading): string[] => {
+  const results = [...counted].flatMap((heading) => {
     const key = { sheet, row, heading };
     const [before, after] = [base.get(measureKey(key)), now.get(measureKey(key))];
     const either = after ?? before;
     const change = Number(after?.value ?? 0) - Number(before?.value ?? 0);
-    if (
-      either?.kind !== "result" ||
-      either.unit !== "" ||
-      !COUNTED.test(heading) ||
-      !Number.isInteger(change) ||
-      change === 0
-    )
-      return [];
-    return [countInWords(change, headingInWords(key))];
+    return either?.kind === "result" ? [{ heading, unit: either.unit, change }] : [];
   });
-  return { words: counts.length > 0 ? `${what}: ${counts.join(", ")}` : what, hasCounts: counts.length > 0 };
+  const isCount = (heading: string, unit: string, change: number): boolean =>
+    unit === "" && COUNTED.test(heading) && Number.isInteger(change) && change !== 0;
+  return {
+    row: { sheet, row },
+    what,
+    counts: results.flatMap(({ heading, unit, change }) =>
+      isCount(heading, unit, change) ? [countInWords(change, headingInWords({ heading }))] : [],
+    ),
+    lengths: results.flatMap(({ heading, unit, change }) =>
+      unit === "ft" && itemKey(heading) === itemKey(item) ? lengthsInWords(change, item) : [],
+    ),
+  };
 };
 
-/** Distinct labels of cells, in the workbook's order. */
-const labelsOfSpots = (contents: Contents, spots: readonly Spot[]): MeasureKey[] => {
-  const labelsFor = labelsIn(contents);
-  const order = [...contents.sheets.keys()];
-  const sorted = [...spots].sort(
-    (a, b) => order.indexOf(a.sheet) - order.indexOf(b.sheet) || a.row - b.row || a.column - b.column,
-  );
-  const keys = new Map<string, MeasureKey>();
-  for (const spot of sorted) {
-    const label = labelsFor(spot.sheet)?.at(spot);
-    if (label) keys.set(measureKey(label), label);
-  }
-  return [...keys.values()];
+const withResults = (what: string, results: readonly string[]): string =>
+  results.length === 0 ? what : `${what}: ${results.join(", ")}`;
+
+/** Each row that changed with what came of it; where that isn't counted row by row, what came of all of them. */
+const rowsWithResults = (
+  rows: readonly RowChange[],
+  change: number,
+  { unit }: ReadLine,
+  isOwn: (row: RowChange["row"]) => boolean,
+): string[] => {
+  const sum = change === 0 ? [] : [countInWords(change, unit)];
+  if (rows.length === 1)
+    return rows.map(({ what, counts, lengths }) =>
+      withResults(what, [...lengths, ...(counts.length === 0 ? sum : counts)]),
+    );
+  // What was typed into the item's own line, such as its waste, says itself what it does.
+  const isUncounted = rows.some(({ row, counts }) => counts.length === 0 && !isOwn(row));
+  return [
+    ...rows.map(({ what, counts, lengths }) => withResults(what, [...lengths, ...counts])),
+    ...(isUncounted ? sum.map((words) => `these changes together: ${words}`) : []),
+  ];
 };
 
 /** Inputs of rows that the workbook doesn't have any more: runs of its edge, and columns that the item is worked out from. */
@@ -219,27 +206,38 @@ const whyQuantity = (
   const isOtherLine = (spot: Spot): boolean => spot.sheet === live.sheet && otherLines.has(spot.row);
   const reached = labelsOfSpots(contents, traceBack(contents, from, isOtherRun));
   // What only another line of the order counts isn't counted here: panels are no nails.
-  const own = labelsOfSpots(
-    contents,
-    traceBack(contents, from, (spot) => isOtherRun(spot) || isOtherLine(spot)),
-  );
+  const ownSpots = traceBack(contents, from, (spot) => isOtherRun(spot) || isOtherLine(spot));
+  const own = labelsOfSpots(contents, ownSpots);
   const changed = changedAmong(scope, [...reached, ...goneInputs(scope, item.item, reached)]).filter(
     (key) => !NOT_OF_QUANTITY.test(`${key.row} ${key.heading}`),
   );
   const renamed = renamedInWords(scope, reached);
   if (changed.length === 0)
     return [...renamed, "no input that can be followed has changed: was a formula typed over?"];
-  const rowsInWords = byRow(changed).map((keys) => rowInWords(scope, keys, own));
-  const [only] = rowsInWords;
-  if (only && rowsInWords.length === 1 && !only.hasCounts && change !== 0)
-    return [...renamed, `${only.words}: ${countInWords(change, item.unit)}`];
-  return [...renamed, ...rowsInWords.map(({ words }) => words)];
+  const rows = byRow(changed).map((keys) => rowInWords(scope, keys, own, item.item));
+  const runs = runsByRow(scope, item.item, ownSpots, new Set(changed.map(rowKey)));
+  const follows = String(followedBy(scope, item.item));
+  const withRuns = rows.map((each) => ({
+    ...each,
+    lengths: [...each.lengths, ...lengthsInWords(runs.get(rowKey(each.row)) ?? 0, follows)],
+  }));
+  const isOwn = ({ sheet, row: name }: RowChange["row"]): boolean =>
+    sheet === live.sheet && itemKey(name) === itemKey(item.item);
+  return [...renamed, ...rowsWithResults(rows.length === 1 ? rows : withRuns, change, item, isOwn)];
 };
 
 const whyPrice = (scope: Scope, live: ReadOrder, row: number): string[] => {
   const reached = labelsOfSpots(scope.contents, traceBack(scope.contents, spotsOf(live, row, ["price"])));
-  return byRow(changedAmong(scope, reached)).map((keys) => rowInWords(scope, keys, []).words);
+  return byRow(changedAmong(scope, reached)).map((keys) => rowInWords(scope, keys, [], "").what);
 };
+
+const unitNamed = ({ unit }: ReadLine): string => (unit.trim() === "" ? "no unit" : unit);
+
+/** That an item is measured in another unit, where both sides need some: their numbers aren't to be compared. */
+const unitInWords = (old: ReadLine | undefined, current: ReadLine | undefined): string[] =>
+  old?.needed && current?.needed && itemKey(old.unit) !== itemKey(current.unit)
+    ? [`measured in ${unitNamed(current)} now, in ${unitNamed(old)} before`]
+    : [];
 
 /**
  * Why each changed quantity and price moved: the inputs behind it that differ between the two sides, followed through the formulas
@@ -264,9 +262,10 @@ export const whyItMoved = (contents: Contents, live: LiveOrder, base: Side, now:
   return [...new Set([...then.keys(), ...after.keys()])].flatMap((key): Why[] => {
     const [old, current] = [then.get(key), after.get(key)];
     const line = current ?? old;
+    const remeasured = unitInWords(old, current);
     const needed = (current?.needed ?? 0) - (old?.needed ?? 0);
     const ordered = (current?.toOrder ?? 0) - (old?.toOrder ?? 0);
-    const hasMoved = needed !== 0 || ordered !== 0;
+    const hasMoved = needed !== 0 || ordered !== 0 || remeasured.length > 0;
     const isRepriced = old !== undefined && current !== undefined && old.price !== current.price;
     const row = alive.get(key)?.row;
     if (!line || (!hasMoved && !isRepriced)) return [];
@@ -278,7 +277,8 @@ export const whyItMoved = (contents: Contents, live: LiveOrder, base: Side, now:
         },
       ];
     const sentences = [
-      ...(hasMoved ? whyQuantity(scope, order, line, row, needed) : []),
+      ...remeasured,
+      ...(hasMoved ? whyQuantity(scope, order, line, row, remeasured.length === 0 ? needed : 0) : []),
       ...(isRepriced ? whyPrice(scope, order, row) : []),
     ];
     return sentences.length === 0 ? [] : [{ item: line.item, sentences: [...new Set(sentences)] }];

@@ -1,7 +1,8 @@
 import { CellError, isBlank, type Cell, type Matrix } from "../../../shared/cell";
+import { describeCell } from "../../../shared/describe";
 import { InputError } from "../../../shared/inputError";
 import { sumOfCents } from "../../../shared/money";
-import { isoDate } from "../../../shared/sheetDate";
+import { isDateSerial, isoDate } from "../../../shared/sheetDate";
 import type { Contents } from "../contents";
 import { LEDGER, LEDGER_HEADINGS, LEDGER_SEAL, LEDGER_TOTAL } from "./ledger";
 
@@ -21,6 +22,16 @@ const amount = (cell: Cell, where: string): number => {
   );
 };
 
+const dateIn = (cell: Cell, where: string): string => {
+  const date = filled(cell, "date", where);
+  if (typeof date === "number" && isDateSerial(date)) return isoDate(date);
+  throw new InputError(
+    `The date in ${where} is no date (${describeCell(date)}): type it as 2026-06-01. Nothing was saved.`,
+  );
+};
+
+const movesNothing = (cell: Cell = null): boolean => isBlank(cell) || cell === 0;
+
 const inWords = (cents: number): string => (cents === 0 ? "" : cents.toFixed(2));
 
 /** The lines of a ledger sheet as other programs take them: dates by ISO 8601, amounts with two decimals. */
@@ -37,17 +48,22 @@ export const ledgerTable = ({ sheets }: Contents, name: string): Matrix => {
   const lines = cells
     .slice(head + 1, end)
     .map((line, index) => ({ line, where: `row ${head + index + 2} of "${name}"` }))
-    .filter(({ line }) => Object.values(LEDGER).some((column) => !isBlank(line[column] ?? null)))
+    // A line that moves nothing would be one of its own to whoever takes them over.
+    .filter(({ line }) => ![line[LEDGER.debit], line[LEDGER.credit]].every(movesNothing))
     .map(({ line, where }) => {
       const at = (column: keyof typeof LEDGER): Cell => line[LEDGER[column]] ?? null;
       return {
-        date: filled(at("date"), "date", where),
+        date: dateIn(at("date"), where),
         account: filled(at("account"), "account", where),
         memo: filled(at("memo"), "memo", where),
         debit: amount(at("debit"), `The debit in ${where}`),
         credit: amount(at("credit"), `The credit in ${where}`),
       };
     });
+  if (lines.length === 0)
+    throw new InputError(
+      `Every line of "${name}" is blank or 0 on both sides: there is nothing to post. Nothing was saved.`,
+    );
   const [debit, credit] = (["debit", "credit"] as const).map((side) =>
     sumOfCents(lines.map((line) => line[side])).toFixed(2),
   ) as [string, string];
@@ -67,7 +83,7 @@ export const ledgerTable = ({ sheets }: Contents, name: string): Matrix => {
   return [
     LEDGER_HEADINGS,
     ...lines.map((line): Cell[] => [
-      typeof line.date === "number" ? isoDate(line.date) : String(line.date),
+      line.date,
       String(line.account),
       String(line.memo),
       inWords(line.debit),

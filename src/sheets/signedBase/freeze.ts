@@ -57,7 +57,7 @@ export const chooseOrder = (contents: Contents, inFront: string): string => {
 };
 
 /** What stands behind the colon of the order's title: the job. */
-const jobOf = (contents: Contents, sheet: string): string => {
+export const jobOf = (contents: Contents, sheet: string): string => {
   const title = contents.sheets.get(sheet)?.cells[0]?.[ORDER.item];
   return typeof title === "string" ? (/^[^:]*: *(.*)$/.exec(title)?.[1] ?? "") : "";
 };

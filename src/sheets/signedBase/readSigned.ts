@@ -1,11 +1,12 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import { readArea, type Area } from "../address";
+import { readArea, type Area, type Place } from "../address";
 import { formulaAt, shownAt, type Contents, type SheetContents } from "../contents";
+import { ORDER, ORDER_HEADINGS } from "../orderSheet/layout";
 import { readOrder, type ReadOrder } from "../orderSheet/readOrder";
 import { onlyWithin, sealNow, type SealedBlock } from "../sealedBlock";
 import type { Measure } from "../trace/measures";
-import { FACT_ROWS, MEASURE, MEASURE_HEADINGS, SEAL_LABELS, SEAL_ROWS, VALUE_COLUMN } from "./layout";
+import { FACT_LABELS, MEASURE, MEASURE_HEADINGS, SEAL_LABELS, VALUE_COLUMN } from "./layout";
 
 /** A signed sheet as it stands. */
 export interface Signed {
@@ -18,14 +19,29 @@ export interface Signed {
   readonly sealed: SealedBlock;
 }
 
-/** Whether a sheet is a signed one, by its seal. */
+/** The row of a label above the order's headings, below which an item may be called so; undefined where there is none. */
+const rowOfLabel = ({ cells }: SheetContents, label: string): number | undefined => {
+  const headings = cells.findIndex(([first]) => first === ORDER_HEADINGS[ORDER.item]);
+  const row = cells.findIndex(([first]) => first === label);
+  return row < 0 || (headings >= 0 && row > headings) ? undefined : row;
+};
+
+/** What stands beside a label. */
+const besideLabel = (sheet: SheetContents, label: string): Place | undefined => {
+  const row = rowOfLabel(sheet, label);
+  return row === undefined ? undefined : { row, column: VALUE_COLUMN };
+};
+
+/** Whether a sheet is a signed one, by the labels of its seal. One that has lost some is an edited one. */
 export const isSigned = (sheet: SheetContents): boolean =>
-  shownAt(sheet, { row: SEAL_ROWS.signed, column: 0 }) === SEAL_LABELS.signed;
+  Object.values(SEAL_LABELS).some((label) => rowOfLabel(sheet, label) !== undefined);
 
-const factOn = (sheet: SheetContents, fact: keyof typeof FACT_ROWS): string =>
-  String(shownAt(sheet, { row: FACT_ROWS[fact], column: VALUE_COLUMN }) ?? "");
+const factOn = (sheet: SheetContents, fact: keyof typeof FACT_LABELS): string | undefined => {
+  const place = besideLabel(sheet, FACT_LABELS[fact]);
+  return place && String(shownAt(sheet, place) ?? "");
+};
 
-/** The sheet that a signed one was taken from, edited or not; undefined for any other sheet. */
+/** The sheet that a signed one was taken from, edited or not; undefined for any other sheet, and where it says so no more. */
 export const takenFrom = ({ sheets }: Contents, name: string): string | undefined => {
   const sheet = sheets.get(name);
   return sheet && isSigned(sheet) ? factOn(sheet, "from") : undefined;
@@ -56,7 +72,8 @@ const readMeasures = ({ cells }: SheetContents): Measure[] => {
 
 /** The block that a sheet's seal covers, by the formula beside it; rows that were inserted have moved it. */
 const sealedArea = (sheet: SheetContents): Area | undefined => {
-  const formula = formulaAt(sheet, { row: SEAL_ROWS.now, column: VALUE_COLUMN });
+  const place = besideLabel(sheet, SEAL_LABELS.now);
+  const formula = place ? formulaAt(sheet, place) : "";
   const block = /\((\$?[A-Z]+\$?\d+:\$?[A-Z]+\$?\d+)\)$/.exec(formula)?.[1];
   return block === undefined ? undefined : readArea(block);
 };
@@ -65,17 +82,23 @@ const sealedArea = (sheet: SheetContents): Area | undefined => {
 export const readSigned = ({ sheets }: Contents, name: string): Signed => {
   const sheet = sheets.get(name);
   if (!sheet || !isSigned(sheet)) throw new InputError(`There is no signed sheet "${name}" in the workbook.`);
+  const lost = Object.values(SEAL_LABELS).find((label) => rowOfLabel(sheet, label) === undefined);
+  if (lost !== undefined)
+    throw new InputError(
+      `"${name}" was edited since it was signed: no cell of its first column says "${lost}" any more. Nothing was written.`,
+    );
   const area = sealedArea(sheet);
   const seal = area && sealNow(sheet, area);
-  if (!area || seal === undefined || seal !== shownAt(sheet, { row: SEAL_ROWS.signed, column: VALUE_COLUMN }))
+  const signedAt = besideLabel(sheet, SEAL_LABELS.signed);
+  if (!area || seal === undefined || !signedAt || seal !== shownAt(sheet, signedAt))
     throw new InputError(
       `"${name}" is not as it was signed: its seal doesn't fit its cells any more. Nothing was written.`,
     );
   const inSeal = onlyWithin(sheet, area);
   return {
     sheet: name,
-    job: factOn(inSeal, "job"),
-    from: factOn(inSeal, "from"),
+    job: factOn(inSeal, "job") ?? "",
+    from: factOn(inSeal, "from") ?? "",
     order: readOrder(name, inSeal),
     measures: readMeasures(inSeal),
     sealed: { sheet: name, area, seal },

@@ -5,6 +5,7 @@ import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff
 import { addressBeside, HAND_COUNTED, rowsOf, typeBeside, type BidWorkbook } from "../../../support/bid";
 import { FIRST_AMOUNTS, FIRST_LINES, SECOND_AMOUNTS, SECOND_LINES } from "../../../support/changesByHand";
 import { calculatedExcel } from "../../../support/calculatedExcel";
+import { whysOn } from "../../../support/whys";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 
 jest.setTimeout(180_000);
@@ -28,20 +29,6 @@ const amountsOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string
   return Object.fromEntries(
     rows.filter((row) => String(row[9]) in FIRST_AMOUNTS).map((row) => [String(row[9]), shown(row[12])]),
   );
-};
-
-/** By item, a sentence a row. */
-const whysOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string, Cell[]>> => {
-  const rows = await rowsOf(bid, sheet);
-  const head = rows.findIndex(([first]) => first === "Why it moved");
-  const whys: Record<string, Cell[]> = {};
-  let item = "";
-  for (const [name, sentence] of rows.slice(head + 1)) {
-    if (shown(sentence) === "") break;
-    item = String(name ?? "") || item;
-    (whys[item] ??= []).push(shown(sentence));
-  }
-  return whys;
 };
 
 describe.each([
@@ -95,18 +82,23 @@ describe.each([
   });
 
   it("say why each quantity and price moved", async () => {
-    expect(await whysOf(bid, "Change order 1")).toMatchObject({
+    expect(await whysOn(bid, "Change order 1")).toMatchObject({
       panels: [
         `Plane A pitch 9 in 12 to 16 in 12: 6 more courses, 120 more panels laid`,
         `Plane B slope length 18' 0" to 19' 6": 2 more courses, 40 more panels laid`,
       ],
-      underlayment: [`Plane A pitch 9 in 12 to 16 in 12`, `Plane B slope length 18' 0" to 19' 6"`],
+      // Courses of 40 ft 2 in: 9 instead of 7 on A, 7 still on B.
+      underlayment: [
+        `Plane A pitch 9 in 12 to 16 in 12: 80' 4" more underlayment`,
+        `Plane B slope length 18' 0" to 19' 6"`,
+        "these changes together: 1 more roll",
+      ],
     });
-    expect(await whysOf(bid, "Change order 2")).toMatchObject({
+    expect(await whysOn(bid, "Change order 2")).toMatchObject({
       panels: [`Plane B eave 40' 0" to 30' 0": 100 fewer panels laid`],
       "drip edge": [`Plane B eave 40' 0" to 30' 0": 1 fewer piece`],
     });
-    expect(await whysOf(bid, "Change order 2")).toMatchObject({
+    expect(await whysOn(bid, "Change order 2")).toMatchObject({
       ridge: ["ridge price of a pack 19.80 to 21.15"],
     });
   });

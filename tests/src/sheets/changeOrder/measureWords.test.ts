@@ -1,4 +1,9 @@
-import { countInWords, headingInWords, valueInWords } from "../../../../src/sheets/changeOrder/measureWords";
+import {
+  countInWords,
+  headingInWords,
+  lengthsInWords,
+  valueInWords,
+} from "../../../../src/sheets/changeOrder/measureWords";
 import type { Measure } from "../../../../src/sheets/trace/measures";
 
 const measure = (heading: string, unit: string, value: Measure["value"]): Measure => ({
@@ -41,5 +46,11 @@ describe("measures in words", () => {
   it("counts in the plural, and one in the singular", () => {
     expect(countInWords(2, "courses")).toBe("2 more courses");
     expect(countInWords(-1, "panels laid")).toBe("1 fewer panel laid");
+  });
+
+  it("says lengths as a tape has them, and none where a tape shows none", () => {
+    expect(lengthsInWords(80 + 1 / 3, "underlayment")).toEqual([`80' 4" more underlayment`]);
+    expect(lengthsInWords(-10, "eave")).toEqual([`10' 0" less eave`]);
+    expect(lengthsInWords(0.001, "eave")).toEqual([]);
   });
 });

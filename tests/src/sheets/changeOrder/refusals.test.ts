@@ -206,6 +206,31 @@ describe("a change order names what stands in the way of its total, and gives no
     }
   });
 
+  it("what a pack holds in another unit than at base, or where nothing but the unit says what is ordered", async () => {
+    for (const [typed, alike] of [
+      [{ F4: 3 }, { B4: "Pieces " }],
+      [{ H4: null }, { B4: "pieces" }],
+    ] as const) {
+      const bid = ofLines(LINES);
+      for (const [address, value] of Object.entries(typed)) bid.type("Order", address, value);
+      await freeze(bid.host, DAY);
+      bid.type("Order", "B4", "m");
+      bid.type("Order", "C4", 2);
+      bid.type("Order", "G4", 2);
+      await change(bid, { kind: "draft" });
+      expect(await checkOf(bid)).toBe(
+        "bought in other packs than at base, pack it as then or give it another name: ridge",
+      );
+      const ridge = (await changeRows(bid))[6];
+      expect([ridge?.[5], ridge?.[9], ridge?.[12]]).toEqual(["unlike units", "unlike packs", ""]);
+      await expectNoTotal(bid);
+      for (const [address, value] of Object.entries(alike)) bid.type("Order", address, value);
+      expect(await checkOf(bid)).toBe("");
+      expect(await totalOf(bid)).toBe(-59.4);
+      expect((await changeRows(bid))[6]?.[5]).toBe(-3);
+    }
+  });
+
   it("a word that is none of those offered", async () => {
     const bid = await frozen();
     await change(bid, { kind: "frozen" });
@@ -277,7 +302,7 @@ describe("a change order takes only what freezing and its terms take, and names 
     bid.type(sheet, await addressBeside(bid, sheet, "panels", 13), "5 each");
     expect(await checkOf(bid)).toBe(
       [
-        "labor for each is a number: panels",
+        "labor for each is a number of 0 or more, also where some is taken back: panels",
         "Overhead on cost takes 0 to 1, as 0.1 or 10%",
         "Profit on cost and overhead takes 0 to 1, as 0.1 or 10%",
         "Sales tax, state and local takes 0 to 1, as 0.1 or 10%",
@@ -287,6 +312,68 @@ describe("a change order takes only what freezing and its terms take, and names 
       ].join("; "),
     );
     await expectNoTotal(bid);
+  });
+});
+
+describe("what is measured in another unit than at base", () => {
+  it("isn't subtracted, though what is bought in the same packs is", async () => {
+    const bid = await frozen();
+    bid.type("Order", "B4", "m");
+    bid.type("Order", "C4", 1.5);
+    bid.type("Order", "G4", 2);
+    await change(bid, { kind: "frozen" });
+    const ridge = (await changeRows(bid))[6];
+    expect(ridge?.slice(2, 6)).toEqual(["pieces to m", 5, 1.5, "unlike units"]);
+    expect(await checkOf(bid)).toBe("");
+    expect(await totalOf(bid)).toBe(-59.4);
+    const why = (await changeRows(bid)).find((row) => String(row[1]).includes("measured"))?.[1];
+    expect(why).toBe("measured in m now, in pieces before");
+  });
+
+  it("is in the unit of the side that needs some, where the other needs none", async () => {
+    const bid = await frozen([["gutter", 0, 5], ...LINES]);
+    bid.type("Order", "B3", "m");
+    bid.type("Order", "H3", "rolls");
+    bid.type("Order", "C3", 30);
+    bid.type("Order", "G3", 3);
+    await change(bid, { kind: "frozen" });
+    const gutter = (await changeRows(bid))[5];
+    expect([0, 1, 2, 5, 6, 9].map((column) => gutter?.[column])).toEqual(["gutter", "added", "m", 30, "rolls", 3]); // prettier-ignore
+    expect(await totalOf(bid)).toBe(15);
+  });
+});
+
+describe("labor for each", () => {
+  it("is no less than 0: what is taken back turns its sign by itself", async () => {
+    const bid = await frozen();
+    bid.type("Order", "G4", 3);
+    await change(bid, { kind: "frozen" });
+    const sheet = "Change order 1";
+    bid.type(sheet, await addressBeside(bid, sheet, "ridge", 13), -4);
+    expect(await checkOf(bid)).toBe(
+      "labor for each is a number of 0 or more, also where some is taken back: ridge",
+    );
+    await expectNoTotal(bid);
+    bid.type(sheet, await addressBeside(bid, sheet, "ridge", 13), 4);
+    expect(await checkOf(bid)).toBe("");
+    expect(await amountOf(bid, "Labor, deductions")).toBe(-8);
+  });
+});
+
+describe("a change order's date", () => {
+  it.each([
+    ["a text", "Monday"],
+    ["blank", null],
+    ["a number that is no date", 20_260_601],
+  ])("isn't %s", async (_, typed) => {
+    const bid = await frozen();
+    await change(bid, { kind: "frozen" });
+    const sheet = "Change order 1";
+    bid.type(sheet, await addressBeside(bid, sheet, "Date", 3), typed);
+    expect(await checkOf(bid)).toBe("Date takes a date, as 2026-06-01");
+    await expectNoTotal(bid);
+    bid.type(sheet, await addressBeside(bid, sheet, "Date", 3), DAY + 1);
+    expect(await checkOf(bid)).toBe("");
   });
 });
 

@@ -1,6 +1,7 @@
 import type { Cell } from "../../../../shared/cell";
 import { sealOf } from "../../../../shared/seal";
 import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { changeOrdersOf } from "../../../../src/sheets/changeOrder/chain";
 import { changeOrderSheet } from "../../../../src/sheets/changeOrder/changeOrder";
 import { changeOrdersIn } from "../../../../src/sheets/changeOrder/earlier";
 import { issueInFront, type Issued } from "../../../../src/sheets/changeOrder/issue";
@@ -91,6 +92,69 @@ describe("a change order that has lost a label", () => {
       await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow("Nothing was written.");
     },
   );
+});
+
+describe("a signed sheet that has lost a label", () => {
+  const amountOf = async (bid: PlanWorkbook, sheet: string, label: string): Promise<Cell | undefined> =>
+    (await rowsOf(bid, sheet)).find((row) => row[9] === label)?.[12];
+
+  it("is edited, and leaves the change order that goes by it agreed", async () => {
+    const bid = await changed();
+    await type(bid, "Signed 2", "Seal as signed", 0, "Seal");
+    expect(changeOrdersIn(await bid.host.contents()).map(({ isDraft }) => isDraft)).toEqual([false]);
+    for (const now of [FROZEN, { kind: "draft" }] satisfies NowChoice[])
+      await expect(change(bid, "Signed 2", now)).rejects.toThrow(
+        '"Signed 2" was edited since it was signed: no cell of its first column says "Seal as signed" any more. Nothing was written.',
+      );
+    await expect(change(bid, "Signed 1")).rejects.toThrow(
+      '"Change order 1" ends at "Signed 2": go on from there.',
+    );
+    expect((await addLedger(bid.host, "Change order 1", ACCOUNTS)).sheets).toEqual(["Ledger 1"]);
+    await type(bid, "Signed 2", "Seal", 0, "Seal as signed");
+    bid.type("Order", "G3", 25);
+    await change(bid, "Signed 2");
+    expect(await amountOf(bid, "Change order 2", "Changes to date")).toBe(150);
+  });
+
+  it("even every one makes no draft of a change order that holds its seal", async () => {
+    const bid = await changed();
+    for (const label of ["Seal as signed", "Seal of the cells now", "So it is"])
+      await type(bid, "Signed 2", label, 0, "?");
+    expect(changeOrdersIn(await bid.host.contents()).map(({ isDraft }) => isDraft)).toEqual([false]);
+    await expect(change(bid, "Signed 1")).rejects.toThrow(
+      '"Change order 1" ends at "Signed 2": go on from there.',
+    );
+  });
+
+  it("isn't found by an item that is called so", async () => {
+    const bid = new PlanWorkbook(smallOrder([["Seal as signed", 10, 10], ["Order", 1, 1], ["So it is", 2, 2]])); // prettier-ignore
+    await freeze(bid.host, DAY);
+    await type(bid, "Order", "Seal as signed", 6, 20);
+    await change(bid, "Signed 1");
+    expect(await amountOf(bid, "Change order 1", "Changes to date")).toBe(100);
+    await type(bid, "Signed 2", "Seal as signed", 0, "Seal");
+    await expect(change(bid, "Signed 2")).rejects.toThrow('"Signed 2" was edited since it was signed');
+  });
+});
+
+describe("rows that are inserted above a signed sheet's seals", () => {
+  it("leave it the signed sheet that it is", async () => {
+    const bid = await changed();
+    const { sheets, targets } = await bid.host.contents();
+    const signed = sheets.get("Signed 2");
+    const lower = (formula: string): string =>
+      formula.replace(/(?<=[A-Z])\d+/g, (row) => String(Number(row) + 1));
+    const moved = {
+      cells: [[], ...(signed?.cells ?? [])],
+      formulas: [[], ...(signed?.formulas ?? []).map((line) => line.map(lower))],
+    };
+    const contents = { sheets: new Map([...sheets, ["Signed 2", moved] as const]), targets };
+    const { order, from, job, measures } = readSigned({ sheets, targets }, "Signed 2");
+    expect(readSigned(contents, "Signed 2")).toMatchObject({ from, job, measures });
+    expect(readSigned(contents, "Signed 2").order.headingRow).toBe(order.headingRow + 1);
+    expect(changeOrdersIn(contents).map(({ isDraft }) => isDraft)).toEqual([false]);
+    expect(changeOrdersOf(contents, "Order").map(({ sheet }) => sheet)).toEqual(["Change order 1"]);
+  });
 });
 
 describe("the seal of a signed base", () => {

@@ -3,6 +3,7 @@ import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
 import { addressBeside, HAND_COUNTED, rowsOf } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
+import { whysOn } from "../../../support/whys";
 
 jest.setTimeout(120_000);
 
@@ -33,12 +34,9 @@ const whyOf = async (bid: PlanWorkbook, item: string): Promise<string[]> => {
 };
 
 const sentencesOn = async (bid: PlanWorkbook, item: string): Promise<string[]> => {
-  const rows = await rowsOf(bid, "Change order 1");
-  const why = rows.findIndex(([label]) => label === "Why it moved");
-  const at = rows.findIndex(([label], row) => row > why && label === item);
-  if (at < 0) throw new Error(`nothing is said of ${item}`);
-  const end = rows.findIndex(([label, sentence], row) => row > at && ((label ?? "") !== "" || !sentence));
-  return rows.slice(at, end).map(([, sentence]) => String(sentence));
+  const said = (await whysOn(bid, "Change order 1"))[item];
+  if (!said) throw new Error(`nothing is said of ${item}`);
+  return said;
 };
 
 /** 18 courses, each 10 ft shorter by panels of 2 ft: 5 fewer in each. */
@@ -120,7 +118,12 @@ describe("why an item moved names its own inputs and counts, no others", () => {
     await change(bid);
     // Clips are no panels, and what lays panels doesn't read how they are clipped.
     expect(await sentencesOn(bid, "panels")).toEqual([`${STEEPER}: 6 more courses, 120 more panels laid`]);
-    expect(await sentencesOn(bid, "panel clips")).toEqual([STEEPER, "clips per panel 0 to 1"]);
+    // 840 panels laid, a tenth more.
+    expect(await sentencesOn(bid, "panel clips")).toEqual([
+      STEEPER,
+      "clips per panel 0 to 1",
+      "these changes together: 924 more clips",
+    ]);
   });
 
   it("a plane that is gone leaves nothing new behind, though an input of it stayed", async () => {
@@ -169,5 +172,73 @@ describe("why an item moved names its own inputs and counts, no others", () => {
     expect(await sentencesOn(bid, "panels")).toEqual(["panel price 7.35 to 8.00"]);
     expect(await sentencesOn(bid, "ridge")).toEqual(["ridge price of a pack 19.80 to 21.15"]);
     expect(await sentencesOn(bid, "nails")).toEqual(["nails price of a pack 6.90 to 7.50"]);
+  });
+});
+
+describe("where two planes changed", () => {
+  const twoPlanes = async (): Promise<PlanWorkbook> => {
+    const planes = HAND_COUNTED.planes.map((plane) => ({ ...plane, gableEdges: 2 }));
+    const bid = await signedBarn({ ...HAND_COUNTED, planes });
+    await typeInPlane(bid, "Plane A", { G: 16 });
+    await typeInPlane(bid, "Plane B", { C: 30, E: "19 ft 6 in" });
+    await change(bid);
+    return bid;
+  };
+  const [A, B] = [STEEPER, `Plane B eave 40' 0" to 30' 0", slope length 18' 0" to 19' 6"`];
+
+  it("each has its share where it is counted plane by plane, else all have a sum", async () => {
+    const bid = await twoPlanes();
+    expect(await sentencesOn(bid, "panels")).toEqual([
+      `${A}: 6 more courses, 120 more panels laid`,
+      `${B}: 2 more courses, 60 fewer panels laid`,
+    ]);
+    // 12 in apart: 19 clips along 18 ft, four times; then 25 along 24 ft and 21 along 19.5 ft, twice each.
+    expect(await sentencesOn(bid, "trim clips")).toEqual([A, B, "these changes together: 16 more clips"]);
+    // Two for each of these clips; an eave 10 ft shorter has 12 fewer, 10 in apart, and 10 fewer, 12 in apart.
+    expect(await sentencesOn(bid, "nails")).toEqual([A, B, "these changes together: 10 more nails"]);
+  });
+
+  it("trim says how much longer each makes the runs that it follows", async () => {
+    const bid = await twoPlanes();
+    // Two gables each.
+    expect(await sentencesOn(bid, "gable channel")).toEqual([
+      `${A}: 12' 0" more gable`,
+      `${B}: 3' 0" more gable`,
+      "these changes together: 1 more piece",
+    ]);
+  });
+
+  it("also where one is new, a run is typed, and where one is gone no more than the sum", async () => {
+    const bid = await signedBarn();
+    const row = Number((await addressBeside(bid, "Take-off", "Plane B", 0)).slice(1)) + 1;
+    for (const [column, value] of Object.entries({ A: "Porch", B: "rectangle", C: 22, E: "8 ft" }))
+      bid.type("Take-off", `${column}${row}`, value);
+    await typeInPlane(bid, "Plane A", { C: 38.5 });
+    await change(bid, { kind: "draft" });
+    const ofDraft = (await whysOn(bid, "Draft change order 1"))["drip edge"];
+    expect(ofDraft).toEqual([
+      `Plane A eave 40' 0" to 38' 6": 1' 6" less eave`,
+      `Porch is new: eave 22' 0": 22' 0" more eave`,
+      expect.stringMatching(/^these changes together: \d more pieces$/),
+    ]);
+    await typeInPlane(bid, "Plane B", { A: null, B: null, C: null, E: null });
+    expect(await whyOf(bid, "drip edge")).toEqual([
+      `Plane A eave 40' 0" to 38' 6"`,
+      `Porch is new: eave 22' 0"`,
+      expect.stringMatching(/^Plane B is gone: it had eave 40' 0"/),
+      expect.stringMatching(/^these changes together: \d fewer pieces?$/),
+    ]);
+  });
+
+  it("what is said of several items stands there once, below their names", async () => {
+    const rows = await rowsOf(await twoPlanes(), "Change order 1");
+    const why = rows.findIndex(([label]) => label === "Why it moved");
+    const shown = rows.slice(why + 1).map((row) => [row[0] ?? "", row[1] ?? ""]);
+    const sentences = shown.map(([, sentence]) => sentence).filter((sentence) => sentence !== "");
+    expect(new Set(sentences).size).toBe(sentences.length);
+    expect(shown.slice(2, 4)).toEqual([
+      ["each of drip edge, eave starter", ""],
+      ["", `Plane B eave 40' 0" to 30' 0": 1 fewer piece`],
+    ]);
   });
 });

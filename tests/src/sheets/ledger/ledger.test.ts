@@ -71,6 +71,28 @@ describe("ledger lines", () => {
     ]);
   });
 
+  it("that are blank on both sides are left out of the .csv", async () => {
+    const bid = await posted(13);
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "Retainage", 3), 0);
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "panels", 15), "no");
+    // As they were when the ledger was written.
+    const rows = await rowsOf(bid, "Ledger 1");
+    const seal = rows.findIndex((row) => String(row[2] ?? "").startsWith("Seal of"));
+    bid.type("Ledger 1", `D${seal + 1}`, Number(rows[seal]?.[4]));
+    expect(ledgerTable(await bid.host.contents(), "Ledger 1")).toEqual([
+      ["Date", "Account", "Memo", "Debit", "Credit"],
+      ["2026-06-01", "1200, trade", "Change order 1: Billed", "300.00", ""],
+      ["2026-06-01", '4000 "jobs"', "Change order 1: Contract revenue", "", "300.00"],
+    ]);
+  });
+
+  it("of a change that comes to nothing aren't saved", async () => {
+    const contents = await (await posted(10)).host.contents();
+    expect(() => ledgerTable(contents, "Ledger 1")).toThrow(
+      'Every line of "Ledger 1" is blank or 0 on both sides: there is nothing to post. Nothing was saved.',
+    );
+  });
+
   it("need every account, a change order, and lines", async () => {
     const bid = await posted(13);
     await expect(addLedger(bid.host, "Change order 1", { ...ACCOUNTS, tax: " " })).rejects.toThrow(
@@ -92,7 +114,19 @@ describe("ledger lines", () => {
     );
   });
 
-  it.each<[string, string, number | null, string]>([
+  it.each<[string, string, number | string | null, string]>([
+    [
+      "a date in words",
+      "A6",
+      "Monday",
+      'The date in row 6 of "Ledger 1" is no date ("Monday"): type it as 2026-06-01. Nothing was saved.',
+    ],
+    [
+      "a number that is no date",
+      "A6",
+      20_260_601,
+      'The date in row 6 of "Ledger 1" is no date (20260601): type it as 2026-06-01. Nothing was saved.',
+    ],
     [
       "an account that is blanked",
       "B6",
