@@ -4,7 +4,7 @@ import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
 import { axeFaults } from "../support/axe";
 import { describeInBrowser, launch } from "../support/browser";
-import { goTo, showPlace, shownAt, typeRows, visit } from "../support/localPage";
+import { goTo, showPlace, shownAt, tabTo, typeRows, visit } from "../support/localPage";
 
 jest.setTimeout(90_000);
 
@@ -74,26 +74,16 @@ describeInBrowser("extending a sheet in the local workbook", () => {
 
   it("adds columns with the keyboard alone; one step for the workbook's own Undo", async () => {
     const { page, complaints } = await open();
-    const tabTo = async (name: string): Promise<void> => {
-      for (let presses = 0; presses < 60; presses++) {
-        await page.keyboard.press("Tab");
-        const focused = await page.evaluate(
-          () => document.activeElement?.getAttribute("name") ?? document.activeElement?.textContent,
-        );
-        if (focused === name) return;
-      }
-      throw new Error(`Tab never comes to ${name}`);
-    };
     await page.keyboard.press("F6");
-    await tabTo("Read the selection");
+    await tabTo(page, "Read the selection");
     await page.keyboard.press("Enter");
     await page.getByText("What the columns hold").waitFor();
-    await tabTo("extend-COURSES");
+    await tabTo(page, "extend-COURSES");
     await page.keyboard.press("Space");
     await page.keyboard.press("Tab");
     await page.keyboard.press("Control+a");
     await page.keyboard.type("=1+1");
-    await tabTo("Write");
+    await tabTo(page, "Write");
     await page.keyboard.press("Enter");
     await status(page, "Wrote 1 column, 4 cells, U3:U6").waitFor();
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Undo");

@@ -5,7 +5,15 @@ import { openXlsx } from "../../src/hosts/xlsx/xlsxFile";
 import { serve, type RunningServer } from "../../src/server/server";
 import { axeFaults } from "../support/axe";
 import { describeInBrowser, launch } from "../support/browser";
-import { goTo, showPlace, shownAt, unfold, visit as visitWorkbook, type Visit } from "../support/localPage";
+import {
+  goTo,
+  shownAt,
+  showPlace,
+  tabTo,
+  type Visit,
+  unfold,
+  visit as visitWorkbook,
+} from "../support/localPage";
 
 jest.setTimeout(60_000);
 
@@ -48,14 +56,6 @@ describeInBrowser("the local workbook in a browser", () => {
   };
 
   /** Goes on with Tab until the field of this name has the keyboard. */
-  const tabTo = async (page: Page, name: string): Promise<void> => {
-    for (let presses = 0; presses < 30; presses++) {
-      if ((await page.evaluate(() => document.activeElement?.getAttribute("name"))) === name) return;
-      await page.keyboard.press("Tab");
-    }
-    throw new Error(`Tab never comes to ${name}`);
-  };
-
   const editDelayMs = (page: Page): Promise<number> =>
     page.evaluate(
       () =>
@@ -336,6 +336,57 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByRole("heading", { name: "Picture" }).waitFor();
     await page.keyboard.press("ArrowRight");
     expect(await page.getByLabel("Job name").inputValue()).toBe("porch");
+    await page.close();
+  });
+
+  it("finds, fills and inserts a function, and takes it back, with the keyboard alone", async () => {
+    const { page, complaints } = await visit();
+    await goTo(page, "O29");
+    await page.keyboard.press("F6");
+    await tabTo(page, "Sheets");
+    await page.keyboard.press("ArrowRight");
+    await page.getByRole("button", { name: "Insert into O29" }).waitFor();
+    await tabTo(page, "function-search");
+    await page.keyboard.type("clips along");
+    await tabTo(page, "argument-lengthFt");
+    await page.keyboard.type("60");
+    await tabTo(page, "argument-spacingIn");
+    await page.keyboard.type("12");
+    await page.getByText("Gives: 61 clips").waitFor();
+    await tabTo(page, 'Insert into O29 on "Take-off"');
+    await page.keyboard.press("Enter");
+    await page.getByRole("status").filter({ hasText: 'Wrote the formula into O29 on "Take-off".' }).waitFor();
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Undo");
+    await page.keyboard.press("Enter");
+    await page.getByRole("status").filter({ hasText: "Undone: the cell is as it was." }).waitFor();
+    expect(await shownAt(page, "O29")).toBe("blank");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("finds the best start, and puts the picture on the sheet and takes it away, with the keyboard alone", async () => {
+    const { page, complaints } = await visit();
+    const status = (sentence: string) => page.getByRole("status").filter({ hasText: sentence });
+    await page.keyboard.press("F6");
+    await tabTo(page, "Sheets");
+    await page.keyboard.press("End");
+    await page.getByRole("button", { name: "Find the best start" }).waitFor();
+    await tabTo(page, "Large enough to read");
+    await page.keyboard.press("Space");
+    expect(await page.locator(".picture.large").count()).toBe(1);
+    await tabTo(page, "Find the best start");
+    await page.keyboard.press("Enter");
+    await status("starts weighed").waitFor();
+    await tabTo(page, "Put the picture on the sheet");
+    await page.keyboard.press("Enter");
+    await status('The picture lies on "Take-off"').waitFor();
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(
+      "Put the picture on the sheet",
+    );
+    await tabTo(page, "Undo");
+    await page.keyboard.press("Enter");
+    await status("Undone: the picture is gone.").waitFor();
+    expect(complaints).toEqual([]);
     await page.close();
   });
 

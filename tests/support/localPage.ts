@@ -52,3 +52,16 @@ export const showPlace = (page: Page, name: string): Promise<void> =>
 /** Opens cards of a place that are folded away. */
 export const unfold = (page: Page, title: string): Promise<void> =>
   page.locator("summary", { hasText: title }).click();
+
+/** Goes on with Tab to what bears a name, or says that text. */
+export const tabTo = async (page: Page, name: string): Promise<void> => {
+  for (let presses = 0; presses < 80; presses++) {
+    await page.keyboard.press("Tab");
+    const [called, text] = await page.evaluate(() => [
+      document.activeElement?.getAttribute("name"),
+      document.activeElement?.textContent,
+    ]);
+    if (called === name || text === name) return;
+  }
+  throw new Error(`Tab never comes to ${name}`);
+};
