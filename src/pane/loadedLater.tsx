@@ -1,3 +1,4 @@
+import { Button } from "@fluentui/react-button";
 import type { FunctionComponent } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { failureInWords } from "../failureInWords";
@@ -8,18 +9,28 @@ export const loadedLater = <Props,>(
 ): FunctionComponent<Props> => {
   const Later: FunctionComponent<Props> = (props) => {
     const [Part, setPart] = useState<FunctionComponent<Props>>();
-    const [sentence, setSentence] = useState("Loading…");
-    useEffect(() => {
+    const [failure, setFailure] = useState<string>();
+    const begin = (): void => {
+      setFailure(undefined);
       load().then(
         (part) => {
           setPart(() => part);
         },
-        (failure: unknown) => {
-          setSentence(failureInWords(failure));
+        (thrown: unknown) => {
+          setFailure(failureInWords(thrown));
         },
       );
-    }, []);
-    return Part ? <Part {...props} /> : <p role="status">{sentence}</p>;
+    };
+    useEffect(begin, []);
+    if (Part) return <Part {...props} />;
+    return (
+      <>
+        <p role="status" class={failure === undefined ? "outcome" : "outcome failed"}>
+          {failure === undefined ? "Loading…" : `This part of the pane couldn't be loaded. ${failure}`}
+        </p>
+        {failure !== undefined && <Button onClick={begin}>Load it again</Button>}
+      </>
+    );
   };
   return Later;
 };

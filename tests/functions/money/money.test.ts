@@ -63,6 +63,15 @@ describe("markup and margin", () => {
     expect(callForNumber("MARKUP", 4, "25%")).toBe(5);
   });
 
+  it("a cost of 8.57 sells at 11.74 with a margin of 27 % (worked example of the profit-margin page, calcunation.com)", () => {
+    expect(callForNumber("SELLPRICE", 8.57, "27%")).toBe(11.74);
+  });
+
+  it("a cost of 30 sells at 40 with a margin of 25 %, at 45 with 33.33 % (worked example of the profit-margin page, calcfxc.com)", () => {
+    expect(callForNumber("SELLPRICE", 30, "25%")).toBe(40);
+    expect(callForNumber("SELLPRICE", 30, "33.33%")).toBe(45);
+  });
+
   it("a cost of 40 with a markup of 50 % sells at 60, a margin of a third: arithmetic, no published source", () => {
     expect(callForNumber("MARKUP", 40, 0.5)).toBe(60);
     expect(callForNumber("SELLPRICE", 40, "33.3333333333333%")).toBe(60);
