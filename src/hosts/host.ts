@@ -29,6 +29,8 @@ export interface Repaired {
   readonly stillUnknown: number;
   /** Sheets left alone because they are protected. */
   readonly protectedSheets: readonly string[];
+  /** Brings the formulas back as they were; undefined where none was entered. */
+  readonly undo?: Undo;
 }
 
 /** Sheets that were added, and how to take them away. */
@@ -64,5 +66,5 @@ export interface Host {
    */
   put(patch: CellPatch, run?: LongRun): Promise<Undo>;
   /** Enters formulas again that were left at #NAME?, where a workbook may be opened before the functions are there. */
-  repair?(): Promise<Repaired>;
+  repair?(run?: LongRun): Promise<Repaired>;
 }

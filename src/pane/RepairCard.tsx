@@ -1,8 +1,10 @@
 import { Button } from "@fluentui/react-button";
-import { useState } from "preact/hooks";
 import { counted } from "../../shared/describe";
-import { failureInWords } from "../failureInWords";
 import type { Host, Repaired } from "../hosts/host";
+import { OutcomeLine, type Outcome } from "./OutcomeLine";
+import { Progress } from "./Progress";
+import { useLongRun } from "./useLongRun";
+import { useOutcome } from "./useOutcome";
 
 const inWords = ({ entered, stillUnknown, protectedSheets }: Repaired): string => {
   const sentences = [
@@ -18,26 +20,31 @@ const inWords = ({ entered, stillUnknown, protectedSheets }: Repaired): string =
 
 /** For a workbook that was opened before the functions were there. */
 export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) => {
-  const [outcome, setOutcome] = useState<{ kind: "written" | "failed"; message: string }>();
-  const run = async (): Promise<void> => {
-    try {
-      setOutcome({ kind: "written", message: inWords(await repair()) });
-    } catch (failure) {
-      setOutcome({ kind: "failed", message: failureInWords(failure) });
-    }
-  };
+  const { isBusy, outcome, attempt } = useOutcome();
+  const { working, watched } = useLongRun();
+
+  const run = (): Promise<void> =>
+    attempt(async () => {
+      const repaired = await watched("Cells looked through", "Cancelled: nothing was entered.", repair);
+      return { kind: "written", message: inWords(repaired), undo: repaired.undo };
+    });
+  const takeBack = (repaired: Outcome): Promise<void> =>
+    attempt(async () => {
+      await repaired.undo?.();
+      return { kind: "written", message: "Undone: the formulas are as they were." };
+    }, repaired);
+
   return (
     <section class="card" aria-labelledby="repair-title">
       <h2 id="repair-title">Repair #NAME?</h2>
       <p>
         Enters formulas of Gablewright again that were left at #NAME? when the workbook was opened before it.
       </p>
-      <Button appearance="primary" onClick={() => void run()}>
+      <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void run()}>
         Repair the workbook
       </Button>
-      <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
-        {outcome?.message}
-      </p>
+      {working && <Progress words={working.words} share={working.share} onCancel={working.cancel} />}
+      <OutcomeLine outcome={outcome} onUndo={(repaired) => void takeBack(repaired)} />
     </section>
   );
 };

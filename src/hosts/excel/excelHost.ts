@@ -141,7 +141,7 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({
     }),
   survey: () => survey(excel),
   put: (patch, run) => putCells(excel, patch, run),
-  repair: () => repair(excel),
+  repair: (run) => repair(excel, run),
   inView: () => readInView(excel),
   named: (name) => readNamed(excel, name),
   contents: () => readContents(excel),

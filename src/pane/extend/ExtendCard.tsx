@@ -1,7 +1,6 @@
 import { Button } from "@fluentui/react-button";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Host } from "../../hosts/host";
-import type { LongRun } from "../../hosts/longRun";
 import { readBlock, type Block } from "../../sheets/extend/block";
 import { sameSheet, type Survey } from "../../sheets/extend/survey";
 import { patchArea, patchInWords, type CellPatch, type Undo } from "../../sheets/patch";
@@ -11,6 +10,7 @@ import { ChoiceField, type Choice } from "../controls/ChoiceField";
 import { Alone } from "./Alone";
 import { Beside } from "./Beside";
 import { Progress } from "../Progress";
+import { useLongRun } from "../useLongRun";
 
 type Shape = "beside" | "cell" | "block";
 const SHAPES: readonly Choice<Shape>[] = [
@@ -32,13 +32,6 @@ interface Outcome {
   readonly where?: string;
 }
 
-/** A write that goes on, or the taking back of one: the share that is done, and the way to stop it. */
-interface Working {
-  readonly words: string;
-  readonly share: number;
-  readonly cancel: () => void;
-}
-
 /** Adds results to a sheet that the workbook has: it proposes, a person confirms, and then it is written, all or nothing. */
 export const ExtendCard = ({ host }: { host: Host }) => {
   const [shape, setShape] = useState<Shape>("beside");
@@ -46,7 +39,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
   const [readings, setReadings] = useState(0);
   const [outcome, setOutcome] = useState<Outcome>();
   const [isBusy, setIsBusy] = useState(false);
-  const [working, setWorking] = useState<Working>();
+  const { working, watched } = useLongRun();
   const undoButton = useRef<HTMLButtonElement>(null);
   const readButton = useRef<HTMLButtonElement>(null);
 
@@ -60,27 +53,6 @@ export const ExtendCard = ({ host }: { host: Host }) => {
       setOutcome({ ...stillUndo, kind: "failed", message: failureInWords(failure) });
     } finally {
       setIsBusy(false);
-    }
-  };
-
-  /** Shows how far a work is, and lets it be cancelled. */
-  const watched = async <Result,>(
-    words: string,
-    whenCancelled: string,
-    work: (run: LongRun) => Promise<Result>,
-  ): Promise<Result> => {
-    const stop = new AbortController();
-    const cancel = (): void => {
-      stop.abort(new Error(whenCancelled));
-    };
-    const onProgress = (share: number): void => {
-      setWorking({ words, share, cancel });
-    };
-    onProgress(0);
-    try {
-      return await work({ onProgress, signal: stop.signal });
-    } finally {
-      setWorking(undefined);
     }
   };
 

@@ -227,13 +227,51 @@ describe("repair, on a stand-in", () => {
     sheet.cells.set("F2", lost("=GABLE.COURSES(20,12)"));
     sheet.cells.set("F3", lost("=1+_xldudf_GABLE_COURSES(20,12)"));
     sheet.cells.set("F4", lost("=NOBODYS(1)"));
-    expect(await hostOf(workbook).repair?.()).toEqual({ entered: 2, stillUnknown: 2, protectedSheets: [] });
+    const repaired = await hostOf(workbook).repair?.();
+    expect(repaired).toMatchObject({ entered: 2, stillUnknown: 2, protectedSheets: [] });
     expect(["F2", "F3", "F4"].map((each) => sheet.cells.get(each)?.formula)).toEqual([
       "=GABLE.COURSES(20,12)",
       "=1+GABLE.COURSES(20,12)",
       "=NOBODYS(1)",
     ]);
     expect(workbook.calculations).toEqual(["Full"]);
+    await repaired?.undo?.();
+    expect(sheet.cells.get("F3")?.formula).toBe("=1+_xldudf_GABLE_COURSES(20,12)");
+  });
+
+  it("looks through a long sheet step by step, and enters nothing where that is cancelled", async () => {
+    const { workbook, sheet } = bid();
+    sheet.cells.set("F2", lost("=GABLE.COURSES(20,12)"));
+    sheet.cells.set("F9000", lost("=1+_xldudf_GABLE_COURSES(20,12)"));
+    const before = JSON.stringify([...sheet.cells]);
+    const stop = new AbortController();
+    const shares: number[] = [];
+    const onProgress = (share: number): void => {
+      shares.push(share);
+      if (share > 0.5) stop.abort(new Error("Cancelled: nothing was entered."));
+    };
+    await expect(hostOf(workbook).repair?.({ onProgress, signal: stop.signal })).rejects.toThrow("Cancelled");
+    expect(shares.length).toBeGreaterThan(2);
+    expect(JSON.stringify([...sheet.cells])).toBe(before);
+    expect(await hostOf(workbook).repair?.()).toMatchObject({ entered: 2 });
+  });
+
+  it("puts back what it entered where Excel fails on the way", async () => {
+    const { workbook, sheet } = bid();
+    for (const row of [2, 3, 4]) sheet.cells.set(`F${row}`, lost("=1+_xldudf_GABLE_COURSES(20,12)"));
+    const before = JSON.stringify([...sheet.cells]);
+    for (let operations = 0; ; operations++) {
+      workbook.failAfter = operations;
+      const failed = await hostOf(workbook)
+        .repair?.()
+        .then(
+          () => false,
+          () => true,
+        );
+      if (!failed) break;
+      expect(JSON.stringify([...sheet.cells])).toBe(before);
+    }
+    expect(sheet.cells.get("F4")?.formula).toBe("=1+GABLE.COURSES(20,12)");
   });
 
   it("leaves protected sheets alone and says so, and does nothing where nothing is lost", async () => {
