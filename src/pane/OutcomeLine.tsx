@@ -11,7 +11,8 @@ export interface Outcome {
 
 interface Props {
   readonly outcome: Outcome | undefined;
-  readonly onUndo: (outcome: Outcome) => void;
+  /** For what can be taken back. */
+  readonly onUndo?: (outcome: Outcome) => void;
   /** The keyboard goes on at Undo where the button that was pressed is gone. */
   readonly takesFocus?: boolean;
 }
@@ -27,7 +28,7 @@ export const OutcomeLine = ({ outcome, onUndo, takesFocus = false }: Props) => {
       <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
         {outcome?.message}
       </p>
-      {outcome?.undo && (
+      {outcome?.undo && onUndo && (
         <Button
           ref={button}
           onClick={() => {

@@ -65,7 +65,7 @@ export const LedgerCard = ({ host, lists: { changeOrders } }: Props) => {
         written !== undefined && (
           <>
             <Button onClick={() => void save(written)}>{`Save "${written}" as .csv`}</Button>
-            <OutcomeLine outcome={saved} onUndo={() => undefined} />
+            <OutcomeLine outcome={saved} />
           </>
         )
       }

@@ -1,15 +1,17 @@
 import { Button } from "@fluentui/react-button";
-import { useRef, useState } from "preact/hooks";
 import { LEVELS } from "../../../functions/practice/level";
 import { UNITS } from "../../../functions/practice/measuring";
-import { failureInWords } from "../../failureInWords";
+import { InputError } from "../../../shared/inputError";
 import { checkClass, LIMITS } from "../../practice/classOptions";
 import { ChoiceField, choicesOf, type Choice } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
 import type { HandOut } from "../paneHost";
 import { classOptionsOf, newSeed, type ClassForm } from "./classForm";
 import { TopicChoices } from "./TopicChoices";
+import { OutcomeLine } from "../OutcomeLine";
 import { Progress } from "../Progress";
+import { useLongRun } from "../useLongRun";
+import { useOutcome } from "../useOutcome";
 
 const SETS: readonly Choice<ClassForm["set"]>[] = [
   { value: "topics", label: "problems by topic" },
@@ -22,57 +24,26 @@ interface Props {
   readonly onForm: (form: ClassForm) => void;
 }
 
-interface Outcome {
-  readonly kind: "written" | "failed";
-  readonly message: string;
-}
-
-/** Files are counted while they are built; undefined: none is. */
-interface Progress {
-  readonly built: number;
-  readonly of: number;
-}
-
 /** Makes practice sheets for a class: a file for each version, and the key. */
 export const ClassCard = ({ handOut, form, onForm }: Props) => {
-  const [progress, setProgress] = useState<Progress>();
-  const [outcome, setOutcome] = useState<Outcome>();
-  const isGivenUp = useRef(false);
+  const { isBusy, outcome, attempt } = useOutcome();
+  const { working, watched } = useLongRun();
   const change = (changed: Partial<ClassForm>): void => {
     onForm({ ...form, ...changed });
   };
 
-  const build = async (): Promise<Outcome> => {
-    const options = classOptionsOf(form);
-    checkClass(options);
-    const of = options.versions + 1;
-    const refusal = handOut.refusal?.(of);
-    if (refusal !== undefined) return { kind: "failed", message: refusal };
-    setProgress({ built: 0, of });
-    const { buildClass } = await import("./tasks");
-    const files = await buildClass(
-      options,
-      (built) => {
-        setProgress({ built, of });
-      },
-      () => isGivenUp.current,
-    );
-    if (!files) return { kind: "written", message: "Given up: nothing was made." };
-    return { kind: "written", message: await handOut.deliver(`practice-${options.seed}`, files) };
-  };
-
-  const run = async (): Promise<void> => {
-    if (progress) return;
-    isGivenUp.current = false;
-    setOutcome(undefined);
-    try {
-      setOutcome(await build());
-    } catch (failure) {
-      setOutcome({ kind: "failed", message: failureInWords(failure) });
-    } finally {
-      setProgress(undefined);
-    }
-  };
+  const run = (): Promise<void> =>
+    attempt(async () => {
+      const options = classOptionsOf(form);
+      checkClass(options);
+      const refusal = handOut.refusal?.(options.versions + 1);
+      if (refusal !== undefined) throw new InputError(refusal);
+      const { buildClass } = await import("./tasks");
+      const files = await watched("Files built", "Cancelled: nothing was made.", (built) =>
+        buildClass(options, built),
+      );
+      return { kind: "written", message: await handOut.deliver(`practice-${options.seed}`, files) };
+    });
 
   return (
     <section class="card" aria-labelledby="class-title">
@@ -164,22 +135,12 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
         >
           Another seed
         </Button>
-        <Button appearance="primary" type="submit" disabledFocusable={progress !== undefined}>
-          {progress ? "Working…" : handOut.action}
+        <Button appearance="primary" type="submit" disabledFocusable={isBusy}>
+          {isBusy ? "Working…" : handOut.action}
         </Button>
       </form>
-      {progress && (
-        <Progress
-          words="Files built"
-          share={progress.built / progress.of}
-          onCancel={() => {
-            isGivenUp.current = true;
-          }}
-        />
-      )}
-      <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
-        {outcome?.message}
-      </p>
+      {working && <Progress words={working.words} share={working.share} onCancel={working.cancel} />}
+      <OutcomeLine outcome={outcome} />
     </section>
   );
 };

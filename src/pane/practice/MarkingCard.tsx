@@ -4,6 +4,8 @@ import type { Host } from "../../hosts/host";
 import { FilesField } from "../controls/FilesField";
 import { LinesField } from "../controls/LinesField";
 import { OutcomeLine } from "../OutcomeLine";
+import { Progress } from "../Progress";
+import { useLongRun } from "../useLongRun";
 import { listedSheets, useOutcome } from "../useOutcome";
 import { classOptionsOf, type ClassForm } from "./classForm";
 import type * as Tasks from "./tasks";
@@ -18,6 +20,7 @@ interface Props {
 export const MarkingCard = ({ host, form }: Props) => {
   const [pasted, setPasted] = useState("");
   const { isBusy, outcome, attempt, takeAway } = useOutcome();
+  const { working, watched } = useLongRun();
 
   const mark = (act: (tasks: typeof Tasks) => Promise<Tasks.Marking>): Promise<void> =>
     attempt(async () => {
@@ -50,7 +53,13 @@ export const MarkingCard = ({ host, form }: Props) => {
           accept=".xlsx"
           multiple
           disabled={isBusy}
-          onFiles={(files) => void mark(({ markFiles }) => markFiles(host, files))}
+          onFiles={(files) =>
+            void mark(({ markFiles }) =>
+              watched("Files marked", "Cancelled: nothing was written.", (run) =>
+                markFiles(host, files, run),
+              ),
+            )
+          }
         />
         <LinesField
           label="Or paste rows: name, version, each answer in order"
@@ -67,6 +76,7 @@ export const MarkingCard = ({ host, form }: Props) => {
           Check the page in front
         </Button>
       </form>
+      {working && <Progress words={working.words} share={working.share} onCancel={working.cancel} />}
       <OutcomeLine outcome={outcome} onUndo={(written) => void takeAway(written)} />
     </section>
   );

@@ -1,6 +1,7 @@
 import { counted } from "../../../shared/describe";
 import { failureInWords } from "../../failureInWords";
 import type { Added, Host } from "../../hosts/host";
+import type { LongRun } from "../../hosts/longRun";
 import { practiceFiles, type NamedFile } from "../../hosts/xlsx/practiceFiles";
 import { openXlsx } from "../../hosts/xlsx/xlsxFile";
 import { checkPage } from "../../practice/marking/checkPage";
@@ -14,18 +15,17 @@ import { markingInWords, markingSheets } from "../../sheets/practice/markingShee
 /** Lets the page paint and take a click. */
 const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
-/** A class's files; undefined where it was given up on the way. */
+/** A class's files: one for each version, and the key. */
 export const buildClass = async (
   options: ClassOptions,
-  onBuilt: (count: number) => void,
-  isGivenUp: () => boolean,
-): Promise<readonly NamedFile[] | undefined> => {
+  { onProgress, signal }: LongRun,
+): Promise<readonly NamedFile[]> => {
   const files: NamedFile[] = [];
   for (const file of practiceFiles(options)) {
     files.push(file);
-    onBuilt(files.length);
+    onProgress(files.length / (options.versions + 1));
     await breathe();
-    if (isGivenUp()) return undefined;
+    signal.throwIfAborted();
   }
   return files;
 };
@@ -55,17 +55,20 @@ const writeMarks = async (
 export const markFiles = async (
   host: Host,
   files: readonly Pick<File, "name" | "arrayBuffer">[],
+  { onProgress, signal }: LongRun,
 ): Promise<Marking> => {
   const handedIn: HandedIn[] = [];
   const unread: string[] = [];
-  for (const file of files) {
+  for (const [index, file] of files.entries()) {
     try {
       const { book } = openXlsx(new Uint8Array(await file.arrayBuffer()));
       handedIn.push(readStudentFile(book, file.name));
     } catch (failure) {
       unread.push(`${file.name} isn't marked. ${failureInWords(failure)}`);
     }
+    onProgress((index + 1) / files.length);
     await breathe();
+    signal.throwIfAborted();
   }
   return writeMarks(host, handedIn, unread);
 };

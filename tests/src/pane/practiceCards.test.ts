@@ -75,7 +75,7 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     await seen(card, "Cancel");
     expect(shareShown(card)).toBeLessThan(1);
     press(card, "Cancel");
-    await seen(card, "Given up: nothing was made.");
+    await seen(card, "Cancelled: nothing was made.");
     expect(delivered).toEqual([]);
   });
 });
