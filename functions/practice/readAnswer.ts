@@ -69,7 +69,8 @@ export const answerReadings = (cell: Filled): readonly [AnswerReading, ...Answer
   if (typeof cell === "number") return [{ kind: "number", number: cell, unit: "" }];
   const tidy = tidyAnswer(String(cell));
   const [first, ...more] = commaReadings(tidy).flatMap((text) => readOne(text) ?? []);
-  return first ? [first, ...more] : [{ kind: "words", words: tidy }];
+  // A text too long to be a measure is tidied to nothing, and stands as it is.
+  return first ? [first, ...more] : [{ kind: "words", words: tidy || String(cell) }];
 };
 
 export const readAnswer = (cell: Filled): AnswerReading => answerReadings(cell)[0];

@@ -44,6 +44,7 @@ describe("what an answer may mean", () => {
     ["(0)", [words("(0)")]],
     ["(-5)", [words("(-5)")]],
     ["(low)", [words("(low)")]],
+    ["Long ".repeat(20), [words("Long ".repeat(20))]],
   ])("%j is read as %j", (typed, readings) => {
     const near = (reading: AnswerReading): unknown =>
       reading.kind === "length"
