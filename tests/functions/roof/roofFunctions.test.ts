@@ -104,6 +104,37 @@ describe("what stands on the sides", () => {
     }
   });
 
+  it("two gables in line with one overhang are one gable", () => {
+    const split: Matrix = [[5, 5], [25, 5], [45, 5], [45, 29], [5, 29]]; // prettier-ignore
+    // The planes are those of the long sides' ends: the ridge runs from the gables to the hip end, 20 ft in.
+    expect(callForNumber("EDGEFEET", split, 6, "rake", "1, 2, 4", 1)).toBeCloseTo(
+      callForNumber(
+        "EDGEFEET",
+        split.filter((_, corner) => corner !== 1),
+        6,
+        "rake",
+        "1, 3",
+        1,
+      ),
+      9,
+    );
+  });
+
+  it("sides out of parallel by less than any tape shows make the roof of those that are parallel", () => {
+    const footprint = (y: number): Matrix => [[0, 0], [20, 0], [40, 0], [40, 24], [0, y]]; // prettier-ignore
+    const planes = (y: number): Matrix =>
+      call("ROOFPLANES", footprint(y), [[3], [3], [null], [9], [3]], 3, null, null, null, false) as Matrix;
+    const square = planes(24);
+    planes(24 + 4e-9).forEach((row, plane) => {
+      row.forEach((cell, column) => {
+        const parallel = square[plane]?.[column];
+        if (typeof cell === "number") expect(cell).toBeCloseTo(parallel as number, 6);
+        else expect(cell).toBe(parallel);
+      });
+    });
+    expect(square).toHaveLength(3);
+  });
+
   it("stays quiet on an unfilled row", () => {
     expect(call("ROOFPLANES", null, null)).toBe("");
     expect(call("EDGEFEET", null, null, null)).toBe("");
@@ -143,6 +174,8 @@ describe("what is refused, in a sentence", () => {
     ["#VALUE! ROOFEDGES takes at most 6 values, got 7", "ROOFEDGES", [RECTANGLE, 6, null, null, null, true, 1]],
     ["#N/A every side is a gable, so no side carries a plane", "ROOFPLANES", [RECTANGLE, 6, "1,2,3,4"]],
     ["#N/A side 3 can't be a gable: at the inner corner of sides 3 and 4 its wall would stand up through the roof", "ROOFPLANES", [L, 6, 3]],
+    ["#N/A side 4 can't be a gable: at the inner corner of sides 3 and 4 its wall would stand up through the roof", "ROOFPLANES", [L, 6, 4]],
+    ["#N/A the plane of side 1 would end in mid-roof, with a wall above or below it", "ROOFPLANES", [[[0, 0], [60, 0], [60, 40], [40, 40], [40, 20], [20, 20], [20, 40], [0, 40]], [[10], [11], [11], [null], [null], [null], [10], [10]], "4, 5, 6", 1]],
     ["#N/A sides 1 and 2 stand in line, so their planes take the same pitch, got 6 and 8 in 12", "ROOFPLANES", [[[0, 0], [20, 0], [40, 0], [40, 24], [0, 24]], [[6], [8], [6], [6], [6]]]],
     ["#N/A sides 1 and 2 stand in line, one a gable and one not: the roof can't close between them", "ROOFPLANES", [[[0, 0], [20, 0], [40, 0], [40, 24], [0, 24]], 6, 2]],
     ["#N/A sides 1 and 2 are gables in line, so they take the same rake overhang", "ROOFPLANES", [[[0, 0], [20, 0], [40, 0], [40, 24], [0, 24]], 6, "1, 2", [[1], [2], [1], [1], [1]]]],
