@@ -34,21 +34,22 @@ const echo = <T>(kind: CellKind<T>) =>
   });
 
 describe("every kind of one cell", () => {
-  const kinds: [string, CellKind<unknown>, string, string | undefined][] = [
-    ["feet", lengthInFeet(), "a length in feet such as 18.5, or text", "Ft"],
-    ["inches", lengthInInches(), "a length in inches such as 12, or text", "In"],
-    ["a pitch", pitch(), "a pitch such as 6 (rise on 12)", undefined],
-    ["a quantity", quantity(""), "a number", undefined],
-    ["an area", quantity("sq ft"), "a number of sq ft", "SqFt"],
-    ["a count", count(), "a whole number", undefined],
-    ["degrees", degrees({}), "an angle in degrees such as 26.57", "Degrees"],
-    ["a share", fraction(), "a fraction such as 0.1, 10% or 1/2", undefined],
-    ["money", money(), "an amount of money such as 12.50", undefined],
-    ["a choice", choice(["1", "2"]), "one of 1, 2", undefined],
-    ["a choice of numbers", numberChoice([1, 2]), "one of 1, 2", undefined],
+  const kinds: [string, () => CellKind<unknown>, string, string | undefined][] = [
+    ["feet", () => lengthInFeet(), "a length in feet such as 18.5, or text", "Ft"],
+    ["inches", () => lengthInInches(), "a length in inches such as 12, or text", "In"],
+    ["a pitch", () => pitch(), "a pitch such as 6 (rise on 12)", undefined],
+    ["a quantity", () => quantity(""), "a number", undefined],
+    ["an area", () => quantity("sq ft"), "a number of sq ft", "SqFt"],
+    ["a count", () => count(), "a whole number", undefined],
+    ["degrees", () => degrees({}), "an angle in degrees such as 26.57", "Degrees"],
+    ["a share", () => fraction(), "a fraction such as 0.1, 10% or 1/2", undefined],
+    ["money", () => money(), "an amount of money such as 12.50", undefined],
+    ["a choice", () => choice(["1", "2"]), "one of 1, 2", undefined],
+    ["a choice of numbers", () => numberChoice([1, 2]), "one of 1, 2", undefined],
   ];
 
-  it.each(kinds)("%s: a column is answered by a column, and a blank by what is taken", (_, kind, takes) => {
+  it.each(kinds)("%s: a column is answered by a column, and a blank by what is taken", (_, kindOf, takes) => {
+    const kind = kindOf();
     expect(runFunction(echo(kind), [[["1"], ["1"]], "1"])).toEqual([["1, 1"], ["1, 1"]]);
     const missing = runFunction(echo(kind), ["1", null]);
     expect(missing).toMatchObject({
@@ -58,8 +59,8 @@ describe("every kind of one cell", () => {
     expect(other).toMatchObject({ message: expect.stringMatching(/^other takes .*, got TRUE$/) as string });
   });
 
-  it.each(kinds)("%s: a parameter's name ends in the unit of a bare number", (_, kind, __, ending) => {
-    expect(kind.nameEnding).toBe(ending);
+  it.each(kinds)("%s: a parameter's name ends in the unit of a bare number", (_, kindOf, __, ending) => {
+    expect(kindOf().nameEnding).toBe(ending);
   });
 });
 
@@ -99,6 +100,8 @@ describe("length", () => {
 
   it("names the side that a length is for, where there are several", () => {
     const sides = perSide(lengthInFeet());
+    expect([sides.shape, sides.nameEnding, "nameEnding" in perSide(pitch())]).toEqual(["range", "Ft", false]);
+    expect(sides.takes).toMatch(/^a length in feet .*: one for all sides, or a range of one for each side$/);
     expect(sides.read([[1], [null], ["6 in"]], "overhang")).toEqual([1, undefined, 0.5]);
     expect(() => sides.read([[1], [-1]], "overhang")).toThrow(
       "overhang of side 2 must be at least 0 ft, got -1",

@@ -69,8 +69,9 @@ describe("corners that stand in line", () => {
     expect(standInLine(swapped(corners))).toBe(false);
   });
 
-  it("are any that are fewer than three", () => {
-    expect([[], [at(1, 2)], [at(1, 2), at(3, 5)]].map(standInLine)).toEqual([true, true, true]);
+  it("are any of fewer than three places", () => {
+    const few = [[], [at(1, 2)], [at(1, 2), at(3, 5)], [at(1, 2), at(1, 2), at(1, 2)]];
+    expect(few.map(standInLine)).toEqual([true, true, true, true]);
   });
 });
 

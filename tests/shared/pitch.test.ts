@@ -49,6 +49,7 @@ describe("pitch", () => {
     [serialOf(2026, 6, 13), "the date 13 Jun, which is no pitch on 12"],
     [serialOf(2026, 6, 12) + 0.5, "the date 12 Jun, which is no pitch on 12"],
     [serialOf(2026, 12, 25), "the date 25 Dec, which is no pitch on 12"],
+    [1 / 1440, "0.0007, which may be the time 0:01"],
     [390 / 1440, "0.2708, which may be the time 6:30"],
     [1 / 3, "0.3333, which may be the time 8:00, or 4/12 worked out"],
     [5 / 12, "0.4167, which may be the time 10:00, or 5/12 worked out"],
