@@ -44,6 +44,16 @@ describe("trim, metal and deck input that can't be right is refused with a sente
     ],
     [
       "TRIMSTOCK",
+      [[[12], [12]], [[144], [96]], null, 0, 0, null, [[1], [null]]],
+      "#N/A no plan was found: limits leave too little stock for these runs",
+    ],
+    [
+      "TRIMSTOCK",
+      [[[5], [25]], 120, 0, 0, 0, null, 1],
+      "#N/A no plan was found: limits leave too little stock for these runs",
+    ],
+    [
+      "TRIMSTOCK",
       [[[30000]], 12, 0],
       "#VALUE! lengths come to 30000 pieces: at most 5000 are planned at once",
     ],
