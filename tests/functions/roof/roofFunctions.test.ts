@@ -62,6 +62,11 @@ describe("what stands on the sides", () => {
     expect(mixed[1]?.[4]).toBeCloseTo(40 * 18, 9);
   });
 
+  it("a list of one a side may run on with blank cells", () => {
+    const list = [[6], [6], [6], [6], [null], [null]];
+    expect(call("ROOFPLANES", RECTANGLE, list)).toEqual(call("ROOFPLANES", RECTANGLE, 6));
+  });
+
   it("the rake overhang is the overhang where it is left out", () => {
     expect(callForNumber("EDGEFEET", RECTANGLE, 6, "ridge", [[2], [4]], 1)).toBeCloseTo(42, 9);
     expect(callForNumber("EDGEFEET", RECTANGLE, 6, "ridge", [[2], [4]], 1, 0)).toBeCloseTo(40, 9);
@@ -165,6 +170,11 @@ describe("what is refused, in a sentence", () => {
     ["#VALUE! pitch must be at least 0.25 in 12, got 0", "ROOFPLANES", [RECTANGLE, 0]],
     ["#VALUE! pitch must be at most 24 in 12, got 30", "ROOFPLANES", [RECTANGLE, 30]],
     ["#VALUE! pitch takes one value, or one for each of the 4 sides, got 3", "ROOFPLANES", [RECTANGLE, [[6], [6], [6]]]],
+    ["#VALUE! pitch takes one value, or one for each of the 4 sides, got 5", "ROOFPLANES", [RECTANGLE, [[6], [6], [6], [6], [6]]]],
+    ["#VALUE! pitch takes one value, or one for each of the 4 sides, got 6", "ROOFPLANES", [RECTANGLE, [[6], [6], [6], [6], [null], [6]]]],
+    ["#VALUE! overhang takes one value, or one for each of the 4 sides, got 2", "ROOFPLANES", [RECTANGLE, 6, null, [[1], [1]]]],
+    ["#VALUE! overhang of side 2 is missing", "ROOFPLANES", [RECTANGLE, 6, "2, 4", [[1], [null], [1], [1]]]],
+    ["#VALUE! rakeOverhang takes one value, or one for each of the 4 sides, got 2", "ROOFPLANES", [RECTANGLE, 6, "2, 4", 1, [[1], [1]]]],
     ["#VALUE! pitch of side 2 is missing", "ROOFPLANES", [RECTANGLE, [[6], [null], [6], [6]]]],
     ["#VALUE! gables must be numbers of sides, 1 to 4, got 5", "ROOFPLANES", [RECTANGLE, 6, 5]],
     ["#VALUE! gables must be a whole number, got 1.5", "ROOFPLANES", [RECTANGLE, 6, 1.5]],

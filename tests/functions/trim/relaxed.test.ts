@@ -80,6 +80,7 @@ describe("the relaxation of a cutting plan", () => {
           );
           expect(held).toBeGreaterThanOrEqual((problem.counts[size] ?? 0) - 1e-6);
         });
+        expect(relaxed.uses.filter(({ bin }) => bin.stock === 2)).toEqual([]);
         for (const { bin } of relaxed.uses)
           expect(dot(timesIn(problem, bin), problem.sizes)).toBeLessThanOrEqual(
             problem.stocks[bin.stock]?.capacity ?? 0,
@@ -113,6 +114,21 @@ describe("the relaxation of a cutting plan", () => {
     );
   });
 
+  it("goes by the fillings that it knows, of those whose pieces there are", () => {
+    const pool: Bin[] = [];
+    const problem = problemOf({ 31: 4, 23: 5, 17: 6, 11: 7 }, stocks);
+    relax(problem, pool, false, enough());
+    const known = pool.length;
+    expect(known).toBeGreaterThan(0);
+    relax(problem, pool, false, enough());
+    expect(pool).toHaveLength(known);
+    const alone = problemOf({ 30: 1 }, stocks);
+    expect(dot([1], relax(alone, [{ stock: 0, items: [0, 0] }], false, enough())?.worths ?? [])).toBeCloseTo(
+      7,
+      9,
+    );
+  });
+
   it("isn't there where a piece goes into no stock, or the budget ends", () => {
     expect(relax(problemOf({ 70: 1, 20: 1 }, stocks), [], false, enough())).toBeUndefined();
     const problem = problemOf({ 31: 4, 23: 5, 17: 6, 11: 7 }, stocks);
@@ -137,6 +153,15 @@ describe("plans by best fit", () => {
       [
         [0, [45, 15]],
         [0, [40]],
+      ],
+    ]);
+  });
+
+  it("look among all that are begun", () => {
+    expect(plans(problemOf({ 35: 1, 33: 1, 26: 1, 1: 1 }, [endless(60, 1)]))).toEqual([
+      [
+        [0, [35]],
+        [0, [33, 26, 1]],
       ],
     ]);
   });
@@ -233,6 +258,12 @@ describe("bounds under all ways to make up the runs", () => {
         Array.from({ length: 4 }, () => run(true, way([], 100), way([], 20))),
       ),
     ).toBe(10);
+  });
+
+  it("know that a piece goes beside none of the larger ones", () => {
+    expect(
+      choiceBound(material, [run(true, way([], 75)), run(true, way([], 75)), run(true, way([], 45))]),
+    ).toBe(30);
   });
 
   it("go by length alone where not all ways of a run are known", () => {

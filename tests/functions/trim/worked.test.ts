@@ -71,6 +71,14 @@ describe("cutting plans worked out by hand", () => {
     expect(limited.at(-1)?.at(-1)).toBe(41);
   });
 
+  it("makes more pieces of the shortest stock where all of it may run out", () => {
+    expect(call("TRIMSTOCK", [[12], [12]], [[144], [96]], 0, 0, 0, null, [[1], [3]])).toBe(3);
+  });
+
+  it("plans as many as 5000 pieces", () => {
+    expect(call("TRIMSTOCK", [[5000]], 12, 0)).toBe(5000);
+  });
+
   it("reads metric lengths without a remainder: three pieces of 2 m are 6 m", () => {
     expect(
       cuts([["2 m"], ["2 m"], ["2 m"]], "6 m")
