@@ -71,6 +71,12 @@ describe("cutting plans worked out by hand", () => {
     expect(limited.at(-1)?.at(-1)).toBe(41);
   });
 
+  it("proves by length alone what has too many ways to weigh them all", () => {
+    const many = [[120], [119], [118], [117], [116], [60]];
+    expect(cuts([[79]], many, 0).at(-1)?.[2]).toBe("proved fewest");
+    expect(cuts([[79], [0]], many, 0).at(-1)?.[2]).toBe("proved fewest");
+  });
+
   it("makes more pieces of the shortest stock where all of it may run out", () => {
     expect(call("TRIMSTOCK", [[12], [12]], [[144], [96]], 0, 0, 0, null, [[1], [3]])).toBe(3);
   });
