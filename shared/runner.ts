@@ -65,9 +65,8 @@ const broadcast = (spec: FunctionSpec, inputs: readonly Input[]): Answer => {
   );
 };
 
-/** The cell that stands at this place of the answer; a single row or column repeats. */
-const cellAt = ({ cell, block }: Input, row: number, column: number): Cell => {
-  if (!block) return cell;
+/** The cell of a block that stands at this place of the answer; a single row or column repeats. */
+const cellAt = (block: Matrix, row: number, column: number): Cell => {
   const line = block.length === 1 ? block[0] : block[row];
   const found = line?.length === 1 ? line[0] : line?.[column];
   return found === undefined ? PAST_THE_SHORTER : found;
@@ -76,7 +75,7 @@ const cellAt = ({ cell, block }: Input, row: number, column: number): Cell => {
 /** What one calculation is given for a parameter: a cell, or the block that came for a range. */
 const inputAt = (input: Input, row: number, column: number): Input =>
   input.block && input.parameter.kind.shape === "cell"
-    ? { parameter: input.parameter, cell: cellAt(input, row, column), block: undefined }
+    ? { parameter: input.parameter, cell: cellAt(input.block, row, column), block: undefined }
     : input;
 
 const calculateAt = (spec: FunctionSpec, inputs: readonly Input[], row: number, column: number): Answer => {

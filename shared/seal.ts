@@ -9,7 +9,7 @@ const SEAL_BYTES = 6;
 /** What a person sees in a cell. Hosts and files differ on blank or empty text, on line ends and beyond the 15th digit. */
 const seen = (cell: Cell): Cell => {
   if (cell === "") return null;
-  if (typeof cell === "number") return Number(cell.toPrecision(KEPT_DIGITS)) + 0;
+  if (typeof cell === "number") return Number(cell.toPrecision(KEPT_DIGITS));
   return typeof cell === "string" ? cell.replaceAll("\r\n", "\n") : cell;
 };
 

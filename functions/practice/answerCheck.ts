@@ -64,8 +64,8 @@ export const checkAnswer = (
     return expected.words === answer.words ? "right" : "wrong";
   const wanted = amountOf(expected);
   const given =
-    answer.kind === "number" && expected.kind === "number"
-      ? inUnit(answer.number, answer.unit, expected.unit)
+    answer.kind === "number"
+      ? inUnit(answer.number, answer.unit, expected.kind === "number" ? expected.unit : expected.kind)
       : amountOf(answer);
   if (given === undefined || wanted === undefined) return "wrong";
   const mark = markNumber(given, wanted, tolerance ?? usualTolerance(expected.kind, wanted));

@@ -3,12 +3,18 @@ import { readLengthText } from "../../shared/lengthText";
 import { readPitchText } from "../../shared/pitchText";
 import { commaReadings, tidyAnswer } from "./answerText";
 
+interface NumberReading {
+  readonly kind: "number";
+  readonly number: number;
+  /** As it was written: `sq ft`, `packs`; "" where none was. */
+  readonly unit: string;
+}
+
 /** What a person answered: a length that names its unit, a pitch that names its form, a number, or words. */
 export type AnswerReading =
   | { readonly kind: "length"; readonly inches: number }
   | { readonly kind: "pitch"; readonly rise: number }
-  /** `unit` as it was written: `sq ft`, `packs`; "" where none was. */
-  | { readonly kind: "number"; readonly number: number; readonly unit: string }
+  | NumberReading
   | { readonly kind: "words"; readonly words: string };
 
 /** The unit of an amount of money, whatever the currency. */
@@ -22,9 +28,9 @@ const WITH_UNIT = new RegExp(`^([+-]?) ?${AMOUNT}(?: ?([a-z²][a-z²2^. ]*))?$`)
 const CREDIT = new RegExp(`^(?:\\((.+)\\)|(.*\\d)-)$`);
 const CURRENCY = new RegExp(`^([+-]?) ?(?:\\$|usd|us\\$) ?([+-]?) ?${AMOUNT}$`);
 
-const numberOf = (sign: string, digits: string): number => Number(sign.replace("+", "") + digits);
+const numberOf = (sign: string, digits: string): number => Number(sign + digits);
 
-const readMoney = (text: string): AnswerReading | undefined => {
+const readMoney = (text: string): NumberReading | undefined => {
   const [, sign = "", signAfter = "", digits] = CURRENCY.exec(text) ?? [];
   return digits === undefined
     ? undefined
@@ -32,19 +38,17 @@ const readMoney = (text: string): AnswerReading | undefined => {
 };
 
 /** A number with whatever unit stands after it; a length's own marks have been looked for before. */
-const readNumber = (text: string): AnswerReading | undefined => {
+const readNumber = (text: string): NumberReading | undefined => {
   const [, inBrackets, beforeMinus] = CREDIT.exec(text) ?? [];
   const credit = inBrackets ?? beforeMinus;
   if (credit !== undefined) {
     const amount = readNumber(credit);
-    return amount?.kind === "number" && amount.number > 0
-      ? { ...amount, number: -amount.number, unit: MONEY }
-      : undefined;
+    return amount && amount.number > 0 ? { ...amount, number: -amount.number, unit: MONEY } : undefined;
   }
   const [, sign = "", digits, unit = ""] = WITH_UNIT.exec(text) ?? [];
   if (digits === undefined) return readMoney(text);
   const isMoney = /^(?:usd|dollars?)$/.test(unit);
-  return { kind: "number", number: numberOf(sign, digits), unit: isMoney ? MONEY : unit.trim() };
+  return { kind: "number", number: numberOf(sign, digits), unit: isMoney ? MONEY : unit };
 };
 
 /** `6/12` is a pitch before it is a half. */
@@ -65,7 +69,8 @@ export const answerReadings = (cell: Filled): readonly [AnswerReading, ...Answer
   if (typeof cell === "number") return [{ kind: "number", number: cell, unit: "" }];
   const tidy = tidyAnswer(String(cell));
   const [first, ...more] = commaReadings(tidy).flatMap((text) => readOne(text) ?? []);
-  return first ? [first, ...more] : [{ kind: "words", words: tidy }];
+  // A text too long to be a measure is tidied to nothing, and stands as it is.
+  return first ? [first, ...more] : [{ kind: "words", words: tidy || String(cell) }];
 };
 
 export const readAnswer = (cell: Filled): AnswerReading => answerReadings(cell)[0];

@@ -1,7 +1,7 @@
 import { isBlank, type Matrix } from "../cell";
 import { sideCount, type Footprint } from "../footprint";
 import { InputError } from "../inputError";
-import { cornerAfter, type Outline } from "../outline";
+import { cornerAfter, type Outline, type Point } from "../outline";
 import { sidesThatCross, standInLine } from "../outlineCrossing";
 import { blocksOf } from "./blocks";
 import { notTaken } from "./bounds";
@@ -20,8 +20,8 @@ const readRing = (rows: Matrix, first: number, label: string): Outline => {
     x: readCoordinate(row[0], `${label} x of corner ${first + index}`),
     y: readCoordinate(row[1], `${label} y of corner ${first + index}`),
   }));
-  const [start, end] = [corners[0], corners.at(-1)];
-  const ring = corners.length > 1 && start && end && samePlace(start, end) ? corners.slice(0, -1) : corners;
+  const isClosed = corners.length > 1 && samePlace(corners[0] as Point, corners.at(-1) as Point);
+  const ring = isClosed ? corners.slice(0, -1) : corners;
   if (ring.length < FEWEST_SIDES)
     throw new InputError(`${label} needs at least ${FEWEST_SIDES} corners in each ring, got ${ring.length}`);
   const twin = ring.findIndex((corner, index) => samePlace(corner, cornerAfter(ring, index)));

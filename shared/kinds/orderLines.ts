@@ -23,9 +23,8 @@ const readFilled = <T>(
   label: string,
   kind: { readonly takes: string; read(cell: Filled, label: string): T },
 ): T => {
-  if (cell === undefined || isBlank(cell))
-    throw new InputError(`${label} is missing: it takes ${kind.takes}`);
-  return kind.read(cell as Filled, label);
+  if (isBlank(cell)) throw new InputError(`${label} is missing: it takes ${kind.takes}`);
+  return kind.read(cell, label);
 };
 
 const readLine = ([itemCell = null, quantityCell, priceCell]: readonly Cell[], label: string): OrderLine => {

@@ -29,6 +29,8 @@ describe("deck against published figures", () => {
     expect(callForNumber("ICEBARRIER", 8, 0, 0, 35.9, 0)).toBe(2);
     expect(callForNumber("ICEBARRIER", 8, 0, 0, 36, 0)).toBe(1);
     expect(callForNumber("ICEBARRIER", 7.9, 0, 0, 30, 0)).toBe(1);
+    expect(callForNumber("ICEBARRIER", 12, 0, 0, 35.9, 0)).toBe(2);
+    expect(callForNumber("ICEBARRIER", 12, 0, 0, 36, 0)).toBe(1);
   });
 
   it("1500 sq ft of ceiling take 10 sq ft of vent at 1/150, 600 sq ft 288 sq in at 1/300 (IRC R806.2; published examples)", () => {

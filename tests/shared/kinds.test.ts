@@ -6,7 +6,63 @@ import { outline } from "../../shared/kinds/outline";
 import { panelBlock } from "../../shared/kinds/panelBlock";
 import { staggerPattern } from "../../shared/kinds/staggerPattern";
 import type { Matrix } from "../../shared/cell";
+import { bendBands } from "../../shared/kinds/bendBands";
+import type { CellKind } from "../../shared/kinds/kind";
+import { lengthsInFeet } from "../../shared/kinds/lengths";
+import { openings } from "../../shared/kinds/openings";
+import { itemKey, orderLines } from "../../shared/kinds/orderLines";
+import { perSide } from "../../shared/kinds/perSide";
+import { pitch } from "../../shared/kinds/pitch";
+import { sideNumbers } from "../../shared/kinds/sideNumbers";
 import { PANEL_FIELDS } from "../../shared/panel";
+import { runFunction } from "../../shared/runner";
+import { defineFunction, required } from "../../shared/spec";
+import { TEXT_RESULT } from "../../shared/result";
+
+/** A function that answers with what it was given for each of two values of a kind. */
+const echo = <T>(kind: CellKind<T>) =>
+  defineFunction({
+    id: "ECHO",
+    concept: "measure",
+    summary: "",
+    parameters: [required("one", kind, ""), required("other", kind, "")],
+    result: TEXT_RESULT,
+    formula: "",
+    source: "",
+    examples: [],
+    calculate: (one, other) => `${String(one)}, ${String(other)}`,
+  });
+
+describe("every kind of one cell", () => {
+  const kinds: [string, () => CellKind<unknown>, string, string | undefined][] = [
+    ["feet", () => lengthInFeet(), "a length in feet such as 18.5, or text", "Ft"],
+    ["inches", () => lengthInInches(), "a length in inches such as 12, or text", "In"],
+    ["a pitch", () => pitch(), "a pitch such as 6 (rise on 12)", undefined],
+    ["a quantity", () => quantity(""), "a number", undefined],
+    ["an area", () => quantity("sq ft"), "a number of sq ft", "SqFt"],
+    ["a count", () => count(), "a whole number", undefined],
+    ["degrees", () => degrees({}), "an angle in degrees such as 26.57", "Degrees"],
+    ["a share", () => fraction(), "a fraction such as 0.1, 10% or 1/2", undefined],
+    ["money", () => money(), "an amount of money such as 12.50", undefined],
+    ["a choice", () => choice(["1", "2"]), "one of 1, 2", undefined],
+    ["a choice of numbers", () => numberChoice([1, 2]), "one of 1, 2", undefined],
+  ];
+
+  it.each(kinds)("%s: a column is answered by a column, and a blank by what is taken", (_, kindOf, takes) => {
+    const kind = kindOf();
+    expect(runFunction(echo(kind), [[["1"], ["1"]], "1"])).toEqual([["1, 1"], ["1, 1"]]);
+    const missing = runFunction(echo(kind), ["1", null]);
+    expect(missing).toMatchObject({
+      message: expect.stringContaining(`other is missing: it takes ${takes}`) as string,
+    });
+    const other = runFunction(echo(kind), ["1", true]);
+    expect(other).toMatchObject({ message: expect.stringMatching(/^other takes .*, got TRUE$/) as string });
+  });
+
+  it.each(kinds)("%s: a parameter's name ends in the unit of a bare number", (_, kindOf, __, ending) => {
+    expect(kindOf().nameEnding).toBe(ending);
+  });
+});
 
 describe("length", () => {
   it("takes a bare number in its own unit and text in the unit it names", () => {
@@ -20,6 +76,37 @@ describe("length", () => {
   it.each(["-5 ft", "−5'", "-60 in", "-5-0", "- 5", "-5"])("reads the sign of %j for its bound", (text) => {
     expect(signedLengthInFeet.read(text, "lean")).toBe(-5);
     expect(() => lengthInFeet().read(text, "eave")).toThrow(`eave must be at least 0 ft, got "${text}"`);
+  });
+
+  it("is not below 0 where nothing else is said", () => {
+    expect(() => lengthInInches().read(-1, "lap")).toThrow("lap must be at least 0 in, got -1");
+  });
+
+  it("takes a text of many digits for no date", () => {
+    expect(() => lengthInFeet().read("46362", "eave")).toThrow('eave must be at most 30000 ft, got "46362"');
+  });
+
+  it("passes over the blank cells of a range", () => {
+    expect(
+      lengthsInFeet.read(
+        [
+          [40, null],
+          [" ", "6 in"],
+        ],
+        "lengths",
+      ),
+    ).toEqual([40, 0.5]);
+  });
+
+  it("names the side that a length is for, where there are several", () => {
+    const sides = perSide(lengthInFeet());
+    expect([sides.shape, sides.nameEnding, "nameEnding" in perSide(pitch())]).toEqual(["range", "Ft", false]);
+    expect(sides.takes).toMatch(/^a length in feet .*: one for all sides, or a range of one for each side$/);
+    expect(sides.read([[1], [null], ["6 in"]], "overhang")).toEqual([1, undefined, 0.5]);
+    expect(() => sides.read([[1], [-1]], "overhang")).toThrow(
+      "overhang of side 2 must be at least 0 ft, got -1",
+    );
+    expect(() => sides.read([[-1]], "overhang")).toThrow(/^overhang must be at least 0 ft, got -1$/);
   });
 
   it("knows a date that was meant to be feet and inches", () => {
@@ -46,6 +133,12 @@ describe("numbers", () => {
     expect(fraction().read("10%", "waste")).toBe(0.1);
     expect(fraction().read("1/8", "waste")).toBe(0.125);
     expect(() => fraction().read(10, "waste")).toThrow("waste must be at most 1, got 10");
+    for (const text of ["1 2%", "5%5", "1/2%", "most"])
+      expect(() => fraction().read(text, "waste")).toThrow(
+        `waste takes a fraction such as 0.1, 10% or 1/2, got "${text}"`,
+      );
+    expect(() => fraction({ lessThan: 1 }).read(1, "margin")).toThrow("margin must be less than 1, got 1");
+    expect(fraction({ lessThan: 1 }).read(0.99, "margin")).toBe(0.99);
     expect(() => fraction().read("-10%", "waste")).toThrow('waste must be at least 0, got "-10%"');
   });
 
@@ -58,6 +151,10 @@ describe("numbers", () => {
   it("reads money with its sign and commas", () => {
     expect(money().read("$1,234.50", "price")).toBe(1234.5);
     expect(money().read("12.5", "price")).toBe(12.5);
+    expect(money().read("12,345", "price")).toBe(12_345);
+    expect(money().read("1,234,567.89", "price")).toBe(1_234_567.89);
+    expect(() => money().read(-1, "price")).toThrow("price must be at least 0, got -1");
+    expect(() => money().read(1e9 + 1, "price")).toThrow("price must be at most 1000000000, got 1000000001");
     expect(() => money().read("1,23", "price")).toThrow(
       'price takes an amount of money such as 12.50, got "1,23"',
     );
@@ -66,9 +163,16 @@ describe("numbers", () => {
   it("reads degrees with or without the sign", () => {
     expect(degrees({ atLeast: 0 }).read("30°", "angle")).toBe(30);
     expect(degrees({ atLeast: 0 }).read(30, "angle")).toBe(30);
+    expect(degrees({ atLeast: 0 }).read("30 deg", "angle")).toBe(30);
+    expect(degrees({ atLeast: 0 }).read("30 deg.", "angle")).toBe(30);
+    expect(() => degrees({ atLeast: 0 }).read("30°5", "angle")).toThrow("angle takes an angle in degrees");
+    expect(() => degrees({ atMost: 10 }).read(11, "angle")).toThrow(
+      "angle must be at most 10 degrees, got 11",
+    );
   });
 
   it("names the unit that a quantity must have", () => {
+    expect(() => quantity("lb").read(-1, "weight")).toThrow("weight must be at least 0 lb, got -1");
     expect(() => quantity("sq ft").read("much", "area")).toThrow('area takes a number of sq ft, got "much"');
   });
 });
@@ -110,10 +214,115 @@ describe("stagger pattern", () => {
     [[[0]], "pattern must be more than 0, got 0"],
     [[["full"]], "pattern takes a fraction"],
     [[["1,".repeat(25)]], "pattern must have at most 24 steps, got 25"],
+    [[["46024"]], 'pattern must be at most 1, got "46024"'],
     [[[","]], "pattern has no steps: it takes fractions of a panel from the eave up"],
     [[[" "], [null]], "pattern has no steps"],
   ])("refuses %j", (cells, sentence) => {
     expect(() => staggerPattern.read(cells as Matrix, "pattern")).toThrow(sentence);
+  });
+});
+
+describe("numbers of sides", () => {
+  it("are read from a range or from text, blanks passed over", () => {
+    expect(sideNumbers.read([[2], [null], [4]], "gables")).toEqual([2, 4]);
+    expect(sideNumbers.read([["2, 4,, 6"]], "gables")).toEqual([2, 4, 6]);
+  });
+});
+
+describe("bands that can't be bent", () => {
+  it("are read with spaces or without, and may be none", () => {
+    expect(bendBands.read(" None ", "bands")).toEqual([]);
+    expect(bendBands.read("5 1/2 - 6, 11-12", "bands")).toEqual([
+      { fromIn: 5.5, toIn: 6 },
+      { fromIn: 11, toIn: 12 },
+    ]);
+  });
+
+  it.each([5, "x5-6", "5-6 in", ".-6", "5-.", "5"])("%j is no band", (cell) => {
+    expect(() => bendBands.read(cell, "bands")).toThrow(
+      `bands takes none, or bands in inches from the left lock such as 5-6, 11-12, got ${JSON.stringify(cell)}`,
+    );
+  });
+
+  it("run from less to more", () => {
+    expect(() => bendBands.read("11-12, 6-5 ", "bands")).toThrow(
+      'bands must run from less to more, got "6-5"',
+    );
+    expect(() => bendBands.read("5-5", "bands")).toThrow('bands must run from less to more, got "5-5"');
+  });
+});
+
+describe("lines of an order", () => {
+  const LINES: Matrix = [
+    ["panels", 94, 12.5],
+    [null, " ", null],
+    ["drip edge", "12", "$8"],
+  ];
+  const read = [
+    { item: "panels", quantity: 94, price: 12.5 },
+    { item: "drip edge", quantity: 12, price: 8 },
+  ];
+
+  it("are read with a heading row or without, blank rows passed over", () => {
+    expect(orderLines.read(LINES, "before")).toEqual(read);
+    expect(orderLines.read([["item", "Qty", "Price"], ...LINES], "before")).toEqual(read);
+  });
+
+  it.each<[string, Matrix]>([
+    ['before: the quantity of "item" takes a number, got "many"', [["item", "many", "price"]]],
+    ['before: the quantity of "item" takes a number, got "qty"', [["item", "qty", 5]]],
+    ['before: the quantity of "item" takes a number, got "qty"', [...LINES, ["item", "qty", "price"]]],
+    [
+      'before: the price of "nails" is missing: it takes an amount of money such as 12.50',
+      [["nails", 5, null]],
+    ],
+    ["before has a line without an item", [[null, 5, 5]]],
+    ['before has "Drip  Edge" twice: an item may stand there once', [...LINES, ["Drip  Edge", 1, 1]]],
+    ["before takes three columns, item, quantity and price, got 2", [["nails", 5]]],
+  ])("%s", (sentence, lines) => {
+    expect(() => orderLines.read(lines, "before")).toThrow(sentence);
+  });
+
+  it("are told apart as a person reads their items", () => {
+    expect(itemKey(" Drip\u00a0 Edge ")).toBe("drip edge");
+    expect(itemKey("DripEdge")).not.toBe(itemKey("drip edge"));
+  });
+});
+
+describe("openings", () => {
+  const triangle = (place: number): Matrix => [
+    [place, 0],
+    [place + 1, 0],
+    [place, 1],
+    [null, null],
+  ];
+  const disc = (corners: number): Matrix => [
+    ...Array.from({ length: corners }, (_, corner) => [
+      100 * Math.cos((2 * Math.PI * corner) / corners),
+      100 * Math.sin((2 * Math.PI * corner) / corners),
+    ]),
+    [null, null],
+  ];
+
+  it("are at most 200, of at most 1000 corners together", () => {
+    const many = (count: number): Matrix =>
+      Array.from({ length: count }, (_, place) => triangle(2 * place)).flat();
+    expect(openings.read(many(200), "openings")).toHaveLength(200);
+    expect(() => openings.read(many(201), "openings")).toThrow(
+      "openings must be at most 200 outlines, got 201",
+    );
+    const large = [...disc(500), ...disc(497)];
+    expect(openings.read([...large, ...triangle(0)], "openings")).toHaveLength(3);
+    expect(() => openings.read([...large, ...disc(4)], "openings")).toThrow(
+      "openings must have at most 1000 corners together, got 1001",
+    );
+  });
+
+  it("have at most 500 corners each", () => {
+    expect(outline.read(disc(500), "outline")).toHaveLength(500);
+    expect(() => outline.read(disc(501), "outline")).toThrow(
+      "outline must have at most 500 corners, got 501",
+    );
   });
 });
 
@@ -134,6 +343,17 @@ describe("outline", () => {
   it("takes a heading row, blank rows and a closing corner or does without", () => {
     expect(outline.read(square, "outline")).toEqual(corners);
     expect(outline.read([["x (ft)", "y (ft)"], ...square, [0, 0], [null, ""]], "outline")).toEqual(corners);
+  });
+
+  it.each(["0ft", " 0 ft"])("takes no corner for a heading where all is text, such as %j", (zero) => {
+    const texts = [
+      [zero, zero],
+      ["10 ft", "0 ft"],
+      ["10 ft", "10 ft"],
+      ["0 ft", "10 ft"],
+    ];
+    expect(outline.read(texts, "outline")).toEqual(corners);
+    expect(outline.read([[" x", " y"], ...texts], "outline")).toEqual(corners);
   });
 
   it("takes tape text and places left of the point of reference", () => {
@@ -167,6 +387,19 @@ describe("outline", () => {
         [10, 0],
       ],
       "outline encloses no area: its corners stand in line",
+    ],
+    ["nothing", [[null, null]], /^outline takes a range of two columns, .*, got a blank cell$/],
+    ["one corner", [[0, 0]], "outline needs at least 3 corners, got 1"],
+    ["half a heading", [["x", 0], ...square], "outline x of corner 1 takes a length in feet"],
+    ["flags for a heading", [[true, true], ...square], "outline x of corner 1 takes a length in feet"],
+    [
+      "a speck",
+      [
+        [0, 0],
+        [1e-5, 0],
+        [0, 1e-5],
+      ],
+      /^outline encloses no area$/,
     ],
     [
       "a bow tie",
@@ -262,11 +495,16 @@ describe("panel block", () => {
       'panel "trim lap" must be at least 0 in, got -1',
     );
     expect(() => panelBlock.read([["exposed width"]], "panel")).toThrow(
-      "panel takes the panel sheet's block",
+      'panel takes the panel sheet\'s block: two columns, label and value, got "exposed width"',
     );
     expect(() => panelBlock.read([...block, ["no-bend bands", "6-5"]], "panel")).toThrow(
       "must run from less to more",
     );
+  });
+
+  it("passes over spaces around a label, and rows whose label is a number", () => {
+    const panel = panelBlock.read([[5, 6], ...block, [" trim lap ", 2]], "panel");
+    expect(panel.trimLapIn).toBe(2);
   });
 
   it("takes white space for a blank", () => {

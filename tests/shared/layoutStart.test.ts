@@ -24,6 +24,7 @@ describe("the text of a start", () => {
     "left 3 4",
     "left 3 from step",
     "left from step two",
+    "begin from left",
   ])("%s is not", (text) => {
     expect(readStart(text)).toBeUndefined();
   });

@@ -33,6 +33,9 @@ describe("length text", () => {
     [`-6-1/2"`, -6.5],
     ["- 610 mm", -610 / 25.4],
     ["+5 ft", 60],
+    ["6″", 6],
+    [".25 in", 0.25],
+    ["18 inch", 18],
   ])("reads %s as %d in", (text, inches) => {
     expect(readLengthText(text)).toEqual({ inches: expect.closeTo(inches, 9) as number });
   });
@@ -44,6 +47,7 @@ describe("length text", () => {
     ["-6 1/2", -6.5],
     ["-0", 0],
     [" 7 ", 7],
+    ["12".padStart(64, "0"), 12],
   ])("leaves the unit of %j to the parameter", (text, bare) => {
     expect(readLengthText(text)).toEqual({ bare });
   });
@@ -67,6 +71,15 @@ describe("length text", () => {
     "12 13",
     "5 min",
     "9".repeat(100),
+    "12".padStart(65, "0"),
+    // Words and numbers before or after what would be a length.
+    "about 5 mm",
+    "12 in 5",
+    `5" 6`,
+    "x5 ft",
+    "x5-6",
+    `5' 12"`,
+    "1-11/16",
   ])("doesn't guess at %j", (text) => {
     expect(readLengthText(text)).toBeUndefined();
   });

@@ -21,6 +21,8 @@ describe("pitch", () => {
     ["45 deg", 12],
     ["26.57 deg", 12 * Math.tan((26.57 * Math.PI) / 180)],
     [0.25, 0.25],
+    [1 / 7, 1 / 7],
+    [1.05, 1.05],
     [0.5, 0.5],
     [1e-12, 1e-12],
     [0, 0],
@@ -40,12 +42,14 @@ describe("pitch", () => {
       }),
     );
     expect(read(serialOf(2026, 12, 18))).toBe(18);
+    expect(read(serialOf(2026, 12, 24))).toBe(24);
   });
 
   it.each([
     [serialOf(2026, 6, 13), "the date 13 Jun, which is no pitch on 12"],
     [serialOf(2026, 6, 12) + 0.5, "the date 12 Jun, which is no pitch on 12"],
     [serialOf(2026, 12, 25), "the date 25 Dec, which is no pitch on 12"],
+    [1 / 1440, "0.0007, which may be the time 0:01"],
     [390 / 1440, "0.2708, which may be the time 6:30"],
     [1 / 3, "0.3333, which may be the time 8:00, or 4/12 worked out"],
     [5 / 12, "0.4167, which may be the time 10:00, or 5/12 worked out"],
@@ -71,10 +75,24 @@ describe("pitch", () => {
     expect(() => read(cell)).toThrow(sentence);
   });
 
-  it.each(["1/4", "-1/4", "--6", "6:10", "90°", "steep", true, "6//12"])(
-    "refuses %j as no pitch on 12",
-    (cell) => {
-      expect(() => read(cell)).toThrow(/^pitch takes a pitch such as 6 \(rise on 12\)/);
-    },
-  );
+  it.each([
+    "1/4",
+    "-1/4",
+    "--6",
+    "6:10",
+    "90°",
+    "steep",
+    true,
+    "6//12",
+    "6:120",
+    "about 6°",
+    "6°5",
+    "about 50%",
+    "50%5",
+    "1/2%",
+    "11/16",
+    "1/16",
+  ])("refuses %j as no pitch on 12", (cell) => {
+    expect(() => read(cell)).toThrow(/^pitch takes a pitch such as 6 \(rise on 12\)/);
+  });
 });

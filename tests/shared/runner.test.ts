@@ -9,6 +9,8 @@ describe("what a spreadsheet person may type", () => {
     expect(call("COURSES", "", " ")).toBe("");
     expect(call("COURSES", [[null]], undefined)).toBe("");
     expect(call("TRIMFEET", [[null], [""]])).toBe("");
+    expect(call("CLIPCOUNT", null, null, 1)).toBe("");
+    expect(call("COURSES", [], [[], []])).toBe("");
   });
 
   it("names the one that is missing where others are there", () => {
@@ -92,8 +94,9 @@ describe("the runner", () => {
   });
 
   it("never lets NaN or an infinity out", () => {
-    const broken = { ...specOf("PITCHANGLE"), calculate: () => NaN };
-    expect(runFunction(broken, [6])).toMatchObject({ code: "#VALUE!" });
+    const sentence = { code: "#VALUE!", message: "PITCHANGLE has no finite answer for these values" };
+    for (const answer of [NaN, [[1, NaN]], [[Infinity], [1]], [[1], [-Infinity]]])
+      expect(runFunction({ ...specOf("PITCHANGLE"), calculate: () => answer }, [6])).toMatchObject(sentence);
   });
 
   it("leaves its arguments as they were", () => {

@@ -1,4 +1,4 @@
-import { isoDate, serialOfIsoDate } from "../../shared/sheetDate";
+import { isDateSerial, isoDate, serialOfIsoDate } from "../../shared/sheetDate";
 
 describe("dates as spreadsheets count them", () => {
   it.each([
@@ -11,7 +11,13 @@ describe("dates as spreadsheets count them", () => {
     expect(serialOfIsoDate(date)).toBe(serial);
   });
 
-  it.each(["", "1 June 2026", "2026-13-01", "26-06-01"])("%j is no date", (date) => {
+  it.each(["", "1 June 2026", "2026-13-01", "26-06-01", "+012026-06-01"])("%j is no date", (date) => {
     expect(serialOfIsoDate(date)).toBeUndefined();
+  });
+
+  it("a number is taken for a date from 1990 to the end of 2099", () => {
+    expect([32_874, 73_050, 73_050.75].map(isDateSerial)).toEqual([true, true, true]);
+    expect([32_873.99, 73_051].map(isDateSerial)).toEqual([false, false]);
+    expect([isoDate(32_874), isoDate(73_050)]).toEqual(["1990-01-01", "2099-12-31"]);
   });
 });

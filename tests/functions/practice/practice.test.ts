@@ -40,6 +40,28 @@ describe("PRACTICEROOF", () => {
     );
   });
 
+  it("writes every measure as the class's tape shows it", () => {
+    const forms = { "feet and inches": /^(?:\d+' )?[\d /]+"$/, metric: /^\d+ mm$/ };
+    const pitchForms = { "feet and inches": /^\d+(?:\.5)? in 12$/, metric: /^\d+°$/ };
+    fc.assert(
+      fc.property(fc.nat(), fc.constantFrom(...LEVELS), fc.constantFrom(...UNITS), (seed, level, units) => {
+        const rows = call("PRACTICEROOF", seed, level, units, false) as string[][];
+        for (const [label, value] of rows)
+          expect(value).toMatch(label === "pitch" ? pitchForms[units] : forms[units]);
+        for (const label of ["overhang", "exposed height", "gable fold", "trim lap", "trim clip spacing"])
+          expect(callForNumber("INCHES", rows.find(([each]) => each === label)?.[1])).toBeGreaterThan(1);
+      }),
+    );
+  });
+
+  it("takes a seed of up to 64 characters, outer spaces aside", () => {
+    expect(call("PRACTICEROOF", " north side ")).toEqual(call("PRACTICEROOF", "north side"));
+    expect(call("PRACTICEROOF", "n".repeat(64))).toHaveLength(12);
+    expect(callForSentence("PRACTICEROOF", "n".repeat(65))).toBe(
+      `#VALUE! seed takes at most 64 characters, got "${"n".repeat(40)}…"`,
+    );
+  });
+
   it("refuses a level that it doesn't know", () => {
     expect(callForSentence("PRACTICEROOF", 1, "hard")).toBe(
       '#VALUE! level takes one of first hour, half day, full roof, got "hard"',
@@ -70,12 +92,37 @@ describe("ANSWERCHECK", () => {
     ["about twenty", 20, undefined, "wrong"],
     [`15' 7"`, `15' 7 13/16"`, "1 in", "right"],
     [0, 0, undefined, "right"],
+    // At the tolerance, at four times it, and past that.
+    [10.5, 10, 0.5, "right"],
+    [12, 10, 0.5, "near"],
+    [12.5, 10, 0.5, "wrong"],
+    [0.3, 0, 0.1, "wrong"],
+    // 0.5 % of a number with decimals, an eighth of an inch of a length only.
+    [1004, 1000.5, undefined, "right"],
+    [0.55, 0.5, undefined, "wrong"],
+    // A unit that only one of the two names, and one that is another's.
+    ["20 in", 20, undefined, "near"],
+    [500, "15.65 ft", undefined, "wrong"],
+    ["187.8 panels", `15' 7 13/16"`, undefined, "wrong"],
+    ["6 panels", "6 in 12", undefined, "wrong"],
+    [6, "6 in 12", undefined, "right"],
+    ["1 pack", "1 packs", 0, "right"],
+    ["12 packs of shingle", "12 packs of shingles", 0, "right"],
+    ["1234.5 sq ft", "12.345 squares", 0.001, "right"],
+    ["steep", 6, undefined, "wrong"],
+    [6, "steep", undefined, "wrong"],
   ])("marks %p where %p is right (tolerance %p): %s", (answer, expected, tolerance, mark) => {
     expect(call("ANSWERCHECK", answer, expected, tolerance)).toBe(mark);
   });
 
   it("marks a column", () => {
     expect(call("ANSWERCHECK", [[20], [21]], [[20], [20]])).toEqual([["right"], ["wrong"]]);
+  });
+
+  it("takes neither TRUE nor FALSE for an answer", () => {
+    expect(callForSentence("ANSWERCHECK", true, 1)).toBe(
+      "#VALUE! answer takes a number, a length or pitch as it is typed, or words, got TRUE",
+    );
   });
 
   it("says what a tolerance takes", () => {

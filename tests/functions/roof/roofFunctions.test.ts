@@ -62,6 +62,11 @@ describe("what stands on the sides", () => {
     expect(mixed[1]?.[4]).toBeCloseTo(40 * 18, 9);
   });
 
+  it("a list of one a side may run on with blank cells", () => {
+    const list = [[6], [6], [6], [6], [null], [null]];
+    expect(call("ROOFPLANES", RECTANGLE, list)).toEqual(call("ROOFPLANES", RECTANGLE, 6));
+  });
+
   it("the rake overhang is the overhang where it is left out", () => {
     expect(callForNumber("EDGEFEET", RECTANGLE, 6, "ridge", [[2], [4]], 1)).toBeCloseTo(42, 9);
     expect(callForNumber("EDGEFEET", RECTANGLE, 6, "ridge", [[2], [4]], 1, 0)).toBeCloseTo(40, 9);
@@ -104,6 +109,37 @@ describe("what stands on the sides", () => {
     }
   });
 
+  it("two gables in line with one overhang are one gable", () => {
+    const split: Matrix = [[5, 5], [25, 5], [45, 5], [45, 29], [5, 29]]; // prettier-ignore
+    // The planes are those of the long sides' ends: the ridge runs from the gables to the hip end, 20 ft in.
+    expect(callForNumber("EDGEFEET", split, 6, "rake", "1, 2, 4", 1)).toBeCloseTo(
+      callForNumber(
+        "EDGEFEET",
+        split.filter((_, corner) => corner !== 1),
+        6,
+        "rake",
+        "1, 3",
+        1,
+      ),
+      9,
+    );
+  });
+
+  it("sides out of parallel by less than any tape shows make the roof of those that are parallel", () => {
+    const footprint = (y: number): Matrix => [[0, 0], [20, 0], [40, 0], [40, 24], [0, y]]; // prettier-ignore
+    const planes = (y: number): Matrix =>
+      call("ROOFPLANES", footprint(y), [[3], [3], [null], [9], [3]], 3, null, null, null, false) as Matrix;
+    const square = planes(24);
+    planes(24 + 4e-9).forEach((row, plane) => {
+      row.forEach((cell, column) => {
+        const parallel = square[plane]?.[column];
+        if (typeof cell === "number") expect(cell).toBeCloseTo(parallel as number, 6);
+        else expect(cell).toBe(parallel);
+      });
+    });
+    expect(square).toHaveLength(3);
+  });
+
   it("stays quiet on an unfilled row", () => {
     expect(call("ROOFPLANES", null, null)).toBe("");
     expect(call("EDGEFEET", null, null, null)).toBe("");
@@ -134,6 +170,11 @@ describe("what is refused, in a sentence", () => {
     ["#VALUE! pitch must be at least 0.25 in 12, got 0", "ROOFPLANES", [RECTANGLE, 0]],
     ["#VALUE! pitch must be at most 24 in 12, got 30", "ROOFPLANES", [RECTANGLE, 30]],
     ["#VALUE! pitch takes one value, or one for each of the 4 sides, got 3", "ROOFPLANES", [RECTANGLE, [[6], [6], [6]]]],
+    ["#VALUE! pitch takes one value, or one for each of the 4 sides, got 5", "ROOFPLANES", [RECTANGLE, [[6], [6], [6], [6], [6]]]],
+    ["#VALUE! pitch takes one value, or one for each of the 4 sides, got 6", "ROOFPLANES", [RECTANGLE, [[6], [6], [6], [6], [null], [6]]]],
+    ["#VALUE! overhang takes one value, or one for each of the 4 sides, got 2", "ROOFPLANES", [RECTANGLE, 6, null, [[1], [1]]]],
+    ["#VALUE! overhang of side 2 is missing", "ROOFPLANES", [RECTANGLE, 6, "2, 4", [[1], [null], [1], [1]]]],
+    ["#VALUE! rakeOverhang takes one value, or one for each of the 4 sides, got 2", "ROOFPLANES", [RECTANGLE, 6, "2, 4", 1, [[1], [1]]]],
     ["#VALUE! pitch of side 2 is missing", "ROOFPLANES", [RECTANGLE, [[6], [null], [6], [6]]]],
     ["#VALUE! gables must be numbers of sides, 1 to 4, got 5", "ROOFPLANES", [RECTANGLE, 6, 5]],
     ["#VALUE! gables must be a whole number, got 1.5", "ROOFPLANES", [RECTANGLE, 6, 1.5]],
@@ -143,6 +184,8 @@ describe("what is refused, in a sentence", () => {
     ["#VALUE! ROOFEDGES takes at most 6 values, got 7", "ROOFEDGES", [RECTANGLE, 6, null, null, null, true, 1]],
     ["#N/A every side is a gable, so no side carries a plane", "ROOFPLANES", [RECTANGLE, 6, "1,2,3,4"]],
     ["#N/A side 3 can't be a gable: at the inner corner of sides 3 and 4 its wall would stand up through the roof", "ROOFPLANES", [L, 6, 3]],
+    ["#N/A side 4 can't be a gable: at the inner corner of sides 3 and 4 its wall would stand up through the roof", "ROOFPLANES", [L, 6, 4]],
+    ["#N/A the plane of side 1 would end in mid-roof, with a wall above or below it", "ROOFPLANES", [[[0, 0], [60, 0], [60, 40], [40, 40], [40, 20], [20, 20], [20, 40], [0, 40]], [[10], [11], [11], [null], [null], [null], [10], [10]], "4, 5, 6", 1]],
     ["#N/A sides 1 and 2 stand in line, so their planes take the same pitch, got 6 and 8 in 12", "ROOFPLANES", [[[0, 0], [20, 0], [40, 0], [40, 24], [0, 24]], [[6], [8], [6], [6], [6]]]],
     ["#N/A sides 1 and 2 stand in line, one a gable and one not: the roof can't close between them", "ROOFPLANES", [[[0, 0], [20, 0], [40, 0], [40, 24], [0, 24]], 6, 2]],
     ["#N/A sides 1 and 2 are gables in line, so they take the same rake overhang", "ROOFPLANES", [[[0, 0], [20, 0], [40, 0], [40, 24], [0, 24]], 6, "1, 2", [[1], [2], [1], [1], [1]]]],

@@ -21,6 +21,14 @@ describe("bins that some best plan has anyway", () => {
     expect(forcedSizes([41, 19, 12, 11, 10, 9, 8, 7])).toContainEqual([41, 19]);
   });
 
+  it("a piece with what fills its stock exactly, however many small ones there are", () => {
+    expect(forcedSizes([31, 29, 3, 3])).toContainEqual([31, 29]);
+  });
+
+  it("none of a piece with two ways, neither of which betters the other", () => {
+    expect(forcedSizes([31, 20, 15, 14])).toEqual([]);
+  });
+
   it("a piece beside which only one other fits takes the longest that does", () => {
     expect(forcedSizes([45, 40, 14, 13, 13])[0]).toEqual([45, 14]);
   });

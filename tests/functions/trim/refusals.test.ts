@@ -9,6 +9,12 @@ describe("trim, metal and deck input that can't be right is refused with a sente
     ],
     ["TRIMSTOCK", [[[5]], 120, 120], "#VALUE! lap must be less than the stock's 120 in, got 120"],
     ["TRIMSTOCK", [[[5]], [[120], [96]], 100], "#VALUE! lap must be less than the stock's 96 in, got 100"],
+    ["TRIMSTOCK", [[[5]], [[120], [96]], 96], "#VALUE! lap must be less than the stock's 96 in, got 96"],
+    [
+      "TRIMSTOCK",
+      [[[5]], [[120], [96]], 0, 0, 0, null, [[1]]],
+      "#VALUE! limits must be as many as the cells of stock, 2, got 1",
+    ],
     ["TRIMSTOCK", [[[5]], 120, -1], "#VALUE! lap must be at least 0 in, got -1"],
     ["TRIMSTOCK", [[[5]], 120, 0, -0.1], "#VALUE! kerf must be at least 0 in, got -0.1"],
     ["TRIMSTOCK", [[[5]], 0], "#VALUE! stock must be more than 0 in, got 0"],
@@ -34,6 +40,16 @@ describe("trim, metal and deck input that can't be right is refused with a sente
     [
       "TRIMSTOCK",
       [[[9], [9]], 120, 0, 0, 0, null, 1],
+      "#N/A no plan was found: limits leave too little stock for these runs",
+    ],
+    [
+      "TRIMSTOCK",
+      [[[12], [12]], [[144], [96]], null, 0, 0, null, [[1], [null]]],
+      "#N/A no plan was found: limits leave too little stock for these runs",
+    ],
+    [
+      "TRIMSTOCK",
+      [[[5], [25]], 120, 0, 0, 0, null, 1],
       "#N/A no plan was found: limits leave too little stock for these runs",
     ],
     [
@@ -77,6 +93,14 @@ describe("what is empty is quiet", () => {
       [1, 120, `5' 0" run 2`, 60],
       ["total", 120, "proved fewest", 60],
     ]);
+  });
+
+  it("passes over blank cells of the stock", () => {
+    expect(call("TRIMSTOCK", [[5]], [[null], [120]])).toBe(1);
+  });
+
+  it("takes a shortest piece of up to half of the longest stock", () => {
+    expect(call("TRIMSTOCK", [[5]], [[96], [120]], 0, 0, 60)).toBe(1);
   });
 
   it("takes no rolls for a face of no length", () => {

@@ -57,6 +57,34 @@ describe("cutting plans worked out by hand", () => {
     expect(oneLong.at(-1)).toEqual(["total", 480, "proved cheapest", 0, 42.5]);
   });
 
+  it("takes no more pieces than stock without a limit makes it, however cheap a shorter stock is", () => {
+    // One run of 144 in; the other of two pieces, 60 + 84. Of three it would come to 3.00.
+    const limited = cuts(
+      [[12], [12]],
+      [[144], [120], [60]],
+      0,
+      0,
+      0,
+      [[20], [20], [1]],
+      [[1], [null], [null]],
+    );
+    expect(limited.at(-1)?.at(-1)).toBe(41);
+  });
+
+  it("proves by length alone what has too many ways to weigh them all", () => {
+    const many = [[120], [119], [118], [117], [116], [60]];
+    expect(cuts([[79]], many, 0).at(-1)?.[2]).toBe("proved fewest");
+    expect(cuts([[79], [0]], many, 0).at(-1)?.[2]).toBe("proved fewest");
+  });
+
+  it("makes more pieces of the shortest stock where all of it may run out", () => {
+    expect(call("TRIMSTOCK", [[12], [12]], [[144], [96]], 0, 0, 0, null, [[1], [3]])).toBe(3);
+  });
+
+  it("plans as many as 5000 pieces", () => {
+    expect(call("TRIMSTOCK", [[5000]], 12, 0)).toBe(5000);
+  });
+
   it("reads metric lengths without a remainder: three pieces of 2 m are 6 m", () => {
     expect(
       cuts([["2 m"], ["2 m"], ["2 m"]], "6 m")

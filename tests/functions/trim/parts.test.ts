@@ -1,0 +1,244 @@
+import fc from "fast-check";
+import { Budget } from "../../../functions/trim/cutting/budget";
+import { planFor, type ChosenPlan } from "../../../functions/trim/cutting/chosenPlan";
+import { divisions, type Division } from "../../../functions/trim/cutting/divisions";
+import { longestBeside, lowerBound } from "../../../functions/trim/cutting/lowerBound";
+import { inchesOf } from "../../../functions/trim/cutting/marks";
+import type { Material } from "../../../functions/trim/cutting/material";
+import { objectiveFor } from "../../../functions/trim/cutting/objective";
+import { costByLength, costByWorth, type PieceCost } from "../../../functions/trim/cutting/pieceCost";
+import { without, type Problem, type Stock } from "../../../functions/trim/cutting/problem";
+import { stockChoices } from "../../../functions/trim/cutting/stockChoices";
+import { trimJob, type StockLength, type TrimJob } from "../../../functions/trim/cutting/trimJob";
+import { inParts, inPieces, wholeOrNothing } from "../../../functions/trim/cutting/weighings";
+import { worthBound } from "../../../functions/trim/cutting/worthBound";
+import { everyPacking } from "../../support/everyPacking";
+
+const CAPACITY = 60;
+const enough = (): Budget => new Budget(1e6);
+const endless = (capacity: number, cost = 1): Stock => ({ capacity, cost, limit: Infinity });
+
+/** Pieces by size, the largest first, to cut from stock of 60. */
+const problemOf = (counts: Readonly<Record<number, number>>, stocks = [endless(CAPACITY)]): Problem => {
+  const sizes = Object.keys(counts)
+    .map(Number)
+    .sort((a, b) => b - a);
+  return { sizes, counts: sizes.map((size) => counts[size] ?? 0), stocks };
+};
+const problemFrom = (pieces: readonly number[]): Problem =>
+  problemOf(
+    Object.fromEntries(
+      [...new Set(pieces)].map((size) => [size, pieces.filter((each) => each === size).length]),
+    ),
+  );
+
+describe("a budget of steps", () => {
+  it("gives as many as it holds", () => {
+    const budget = new Budget(3);
+    expect([budget.take(), budget.take(2), budget.left, budget.isSpent]).toEqual([true, true, 0, true]);
+    expect([budget.take(), budget.left]).toEqual([false, 0]);
+    expect(new Budget(1).isSpent).toBe(false);
+  });
+
+  it("lends a part, at most what it holds, and keeps what wasn't used", () => {
+    const budget = new Budget(10);
+    expect(budget.lend(4, (part) => part.take(3))).toBe(true);
+    expect(budget.left).toBe(7);
+    expect(budget.lend(4, (part) => part.take(5))).toBe(false);
+    expect(budget.left).toBe(3);
+    expect(budget.lend(4, (part) => part.left)).toBe(3);
+    expect(budget.left).toBe(3);
+  });
+});
+
+describe("what a plan is to have least of", () => {
+  const stock = (lengthIn: number, price?: number): StockLength =>
+    price === undefined ? { lengthIn, limit: Infinity } : { lengthIn, limit: Infinity, price };
+
+  it("is the count of stock lengths, and of as many the shorter in all", () => {
+    expect(objectiveFor([stock(120)]).costs).toEqual([1]);
+    const [long = 0, short = 0] = objectiveFor([stock(400), stock(1)]).costs;
+    expect(short).toBeLessThan(long);
+    expect(5000 * long).toBeLessThan(5001 * short);
+  });
+
+  it("is the price where there are prices, in whole numbers as small as may be", () => {
+    expect(objectiveFor([stock(120, 10), stock(144, 12.5)]).costs).toEqual([4, 5]);
+  });
+
+  it("is said to be proved, or how far from the bound", () => {
+    const [fewest, cheapest] = [objectiveFor([stock(120)]), objectiveFor([stock(120, 10), stock(144, 12.5)])];
+    expect([fewest.verdict(3, 3), fewest.verdict(5, 3)]).toEqual(["proved fewest", "within 2 of the bound"]);
+    expect([cheapest.verdict(9, 9), cheapest.verdict(9, 8)]).toEqual([
+      "proved cheapest",
+      "within 2.50 of the bound",
+    ]);
+  });
+});
+
+describe("bounds as sharp as their means allow", () => {
+  const pieces = fc.array(fc.integer({ min: 3, max: CAPACITY }), { minLength: 1, maxLength: 8 });
+
+  it("the best of the three kinds of weighing, each by every size that parts the pieces", () => {
+    fc.assert(
+      fc.property(pieces, (some) => {
+        const thresholds = some
+          .flatMap((size) => [size, CAPACITY - size + 1])
+          .filter((size) => 2 * size <= CAPACITY);
+        const weighings = [
+          (size: number) => size,
+          ...Array.from({ length: 20 }, (_, index) => inParts(CAPACITY, index + 1)),
+          ...thresholds.flatMap((size) => [wholeOrNothing(CAPACITY, size), inPieces(CAPACITY, size)]),
+        ];
+        const bounds = weighings.map((weigh) =>
+          Math.ceil(some.reduce((sum, size) => sum + weigh(size), 0) / weigh(CAPACITY)),
+        );
+        expect(lowerBound(problemFrom(some))).toBe(Math.max(...bounds));
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it.each<[number, Record<number, number>, number[]]>([
+    [1, { 20: 3 }, [1]],
+    [3, { 31: 3 }, [1]],
+    [2, { 40: 2, 20: 2 }, [2, 1]],
+    [2, { 40: 2, 20: 2 }, [2, -5]],
+    [0, { 40: 2, 20: 2 }, [0, -1]],
+  ])("by worths, %d stock lengths for %j worth %j", (bound, counts, worths) => {
+    expect(worthBound(problemOf(counts), worths, enough())).toBe(bound);
+  });
+
+  it("by worths, of stock that holds a piece and stock that doesn't", () => {
+    const stocks = [endless(100, 3), endless(CAPACITY, 1)];
+    expect(worthBound(problemOf({ 70: 2 }, stocks), [1], enough())).toBe(6);
+    expect(worthBound(problemOf({ 70: 2 }, stocks), [1], new Budget(0))).toBe(0);
+  });
+
+  it("the longest left-over is never above its bound, which length alone sets beside one piece", () => {
+    expect(longestBeside(problemOf({ 40: 1 }), 1, CAPACITY)).toBe(20);
+    expect(longestBeside(problemOf({ 31: 2 }), 2, CAPACITY)).toBe(29);
+    expect(longestBeside(problemOf({ 31: 2 }), 3, CAPACITY)).toBe(CAPACITY);
+    fc.assert(
+      fc.property(pieces, (some) => {
+        const { stocks, leftOver } = everyPacking(some, CAPACITY);
+        expect(longestBeside(problemFrom(some), stocks, CAPACITY)).toBeGreaterThanOrEqual(leftOver);
+      }),
+    );
+  });
+});
+
+describe("what a piece costs at the least", () => {
+  const materialOf = (...stocks: Stock[]): Material => ({ stocks, kerf: 0, objective: objectiveFor([]) });
+  const planOf = (material: Material, cut: readonly number[]): ChosenPlan => {
+    const plan = planFor(material, [{ run: 1, division: { whole: [], cut } }], enough());
+    if (!plan) throw new Error("no plan");
+    return plan;
+  };
+
+  it("is by length the share of the stock that is bought at the best price", () => {
+    expect(costByLength(materialOf(endless(100), endless(60)))(50)).toBe(0.5);
+  });
+
+  it("is by worth a whole stock where no two go into one, and nothing for what is shorter than all", () => {
+    const material = materialOf(endless(120, 10));
+    const cost = costByWorth(material, planOf(material, [90, 62]), enough());
+    expect([120, 90, 70, 62, 61].map((size) => cost?.(size))).toEqual([10, 10, 10, 10, 0]);
+  });
+
+  it("isn't known where the budget ends first", () => {
+    const material = materialOf(endless(120));
+    expect(costByWorth(material, planOf(material, [90, 62]), new Budget(0))).toBeUndefined();
+  });
+
+  it("comes in no stock to more than the stock, and in no plan to more than the plan", () => {
+    const cuts = fc.array(fc.integer({ min: 6, max: 120 }), { minLength: 1, maxLength: 8 });
+    const costOf = (cost: PieceCost, sizes: readonly number[]): number =>
+      sizes.reduce((sum, size) => sum + cost(size), 0);
+    fc.assert(
+      fc.property(cuts, cuts, (cut, other) => {
+        const material = materialOf(endless(120, 10), endless(80, 8));
+        const plan = planOf(material, cut);
+        const byWorth = costByWorth(material, plan, enough());
+        for (const cost of [costByLength(material), byWorth ?? (() => NaN)]) {
+          expect(costOf(cost, cut)).toBeLessThanOrEqual(plan.cost * (1 + 1e-9));
+          expect(costOf(cost, other)).toBeLessThanOrEqual(planOf(material, other).cost * (1 + 1e-9));
+        }
+      }),
+    );
+  });
+});
+
+describe("the ways to make up a run", () => {
+  const jobOf = (lengthsIn: readonly number[], shortestIn = 0): TrimJob =>
+    trimJob([], lengthsIn, 0, 0, shortestIn, undefined, undefined);
+  const waysOf = (
+    job: TrimJob,
+    runIn: number,
+    leastIn = Math.max(...job.stocks.map((each) => each.lengthIn)),
+  ) => {
+    const { choices, isComplete } = divisions(job, { number: 1, lengthFt: runIn / 12 }, leastIn);
+    const inInches = ({ whole, cut }: Division): Division => ({
+      whole,
+      cut: cut.map((marks) => Math.round(inchesOf(marks) * 1e6) / 1e6),
+    });
+    return { ways: choices.map(inInches), isComplete };
+  };
+
+  it("leave no remainder that is longer than the longest stock", () => {
+    expect(waysOf(jobOf([120, 96]), 230)).toEqual({ ways: [{ whole: [0], cut: [110] }], isComplete: true });
+    expect(waysOf(jobOf([120, 96]), 210).ways).toEqual([
+      { whole: [0], cut: [90] },
+      { whole: [1], cut: [114] },
+    ]);
+  });
+
+  it("are one of nothing for a run of no length", () => {
+    expect(waysOf(jobOf([120]), 0)).toEqual({ ways: [{ whole: [], cut: [] }], isComplete: true });
+  });
+
+  it("cut no piece under the shortest, also where that makes two of one", () => {
+    expect(waysOf(jobOf([120, 80], 60), 100, 80).ways).toEqual([{ whole: [], cut: [100] }]);
+    expect(waysOf(jobOf([120, 80], 60), 120, 80).ways).toEqual([
+      { whole: [], cut: [120] },
+      { whole: [], cut: [60, 60] },
+    ]);
+  });
+
+  it("are given up where there are more than a search could weigh", () => {
+    const many = jobOf([120, 119, 118, 117, 116, 60]);
+    const all = waysOf(many, 8 * 119);
+    expect(all.isComplete).toBe(false);
+    expect(all.ways.length).toBeLessThanOrEqual(200);
+    expect(waysOf(many, 2 * 119).isComplete).toBe(true);
+    // Of two pieces all ways are known, of up to eight they aren't.
+    expect(waysOf(jobOf([480, 120, 119, 118, 117, 116, 115]), 900, 115).isComplete).toBe(false);
+  });
+
+  it("take no stock oftener than there is of it", () => {
+    const [one, endlessly]: StockLength[] = [
+      { lengthIn: 120, limit: 1 },
+      { lengthIn: 96, limit: Infinity },
+    ] as const;
+    expect([...stockChoices([[0, one as StockLength]], 2)]).toEqual([]);
+    expect([
+      ...stockChoices(
+        [
+          [0, one as StockLength],
+          [1, endlessly as StockLength],
+        ],
+        2,
+      ),
+    ]).toEqual([
+      [0, 1],
+      [1, 1],
+    ]);
+  });
+});
+
+it("what is left to cut after some bins has fewer pieces and less stock", () => {
+  const problem = problemOf({ 40: 2, 20: 3 }, [{ capacity: CAPACITY, cost: 1, limit: 3 }]);
+  expect(without(problem, [{ stock: 0, items: [0, 1] }])).toEqual(
+    problemOf({ 40: 1, 20: 2 }, [{ capacity: CAPACITY, cost: 1, limit: 2 }]),
+  );
+});

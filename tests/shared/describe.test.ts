@@ -1,0 +1,21 @@
+import { CellError } from "../../shared/cell";
+import { counted, describeCell } from "../../shared/describe";
+
+describe("what came, as a person would recognise it", () => {
+  it.each([
+    [null, "a blank cell"],
+    [new CellError("#DIV/0!", "division by zero"), "#DIV/0!"],
+    [true, "TRUE"],
+    [false, "FALSE"],
+    [1.5, "1.5"],
+    ["", '""'],
+    ["n".repeat(40), `"${"n".repeat(40)}"`],
+    ["n".repeat(41), `"${"n".repeat(40)}…"`],
+  ])("%j is described as %s", (cell, words) => {
+    expect(describeCell(cell)).toBe(words);
+  });
+
+  it("counts one thing, and several", () => {
+    expect([0, 1, 2].map((count) => counted(count, "row"))).toEqual(["0 rows", "1 row", "2 rows"]);
+  });
+});
