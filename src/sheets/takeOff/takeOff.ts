@@ -38,7 +38,7 @@ export const USUAL_NAMES = {
   roof: "Roof",
 } as const;
 
-const COLUMN_WIDTHS = [110, 110, 66, 84, 84, 62, 96, 80, 60, 70, 76, 66, 470];
+const COLUMN_WIDTHS = [110, 110, 66, 84, 84, 62, 110, 80, 60, 70, 76, 66, 470];
 
 const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
   {
