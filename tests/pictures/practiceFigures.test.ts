@@ -3,7 +3,7 @@ import { LEVELS } from "../../functions/practice/level";
 import { UNITS } from "../../functions/practice/measuring";
 import { planBook } from "../../src/hosts/xlsx/planBook";
 import { openXlsx, saveXlsx } from "../../src/hosts/xlsx/xlsxFile";
-import { parseXml } from "../../src/hosts/xlsx/xml";
+import { parseXml } from "../../src/hosts/xlsx/xml/xml";
 import type { Figure, Mark, Spot } from "../../src/pictures/figure";
 import { figureSvg } from "../../src/pictures/figureSvg";
 import { PAPER_PALETTE } from "../../src/pictures/palette";

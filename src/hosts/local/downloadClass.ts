@@ -8,7 +8,7 @@ const ZIP = "application/zip";
 export const downloadClass: HandOut = {
   action: "Build and download",
   deliver: async (title, files) => {
-    const { writeZip } = await import("../xlsx/zip");
+    const { writeZip } = await import("../xlsx/package/zip");
     const zip = writeZip(new Map(files.map(({ name, bytes }) => [name, bytes])));
     download(new Uint8Array(zip), ZIP, `${title}.zip`);
     return `Saved ${title}.zip among your downloads: ${counted(files.length - 1, "version")}, and the key.`;

@@ -1,6 +1,6 @@
 import type { BookTable } from "../xlsx/book";
 import { parseRange } from "../xlsx/cellAddress";
-import type { Token } from "../xlsx/tokens";
+import type { Token } from "../xlsx/formulas/tokens";
 
 /**
  * The engine knows a table's headings and its data; it takes the last row of data for the totals. So each block of rows that a

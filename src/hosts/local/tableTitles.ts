@@ -1,6 +1,6 @@
 import { Lexer } from "@univerjs/engine-formula";
 import { withTableParts } from "./tableParts";
-import { formulaOf, tokensOf } from "../xlsx/tokens";
+import { formulaOf, tokensOf } from "../xlsx/formulas/tokens";
 
 /** Of Unicode's private use, so that no heading has them. */
 const OPEN = "\ue000";

@@ -1,7 +1,7 @@
 import { counted } from "../../../shared/describe";
 import type { WorkbookFiles } from "../../pane/paneHost";
 import type { Book, BookSheet } from "../xlsx/book";
-import { doubtfulResults } from "../xlsx/doubtfulResults";
+import { doubtfulResults } from "../xlsx/write/doubtfulResults";
 import type { download } from "./download";
 import type { FileWork } from "./fileWork";
 import type { PageWorkbook } from "./workbook";

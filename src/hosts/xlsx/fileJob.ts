@@ -1,8 +1,8 @@
 import { afterMessage } from "./afterMessage";
 import type { Book } from "./book";
-import type { SaveOptions } from "./writeBook";
+import type { SaveOptions } from "./write/writeBook";
 import { openXlsx, saveXlsx, type XlsxFile } from "./xlsxFile";
-import { readZip } from "./zip";
+import { readZip } from "./package/zip";
 
 /** Reading or writing a file, as a message to a worker: seconds for 100,000 cells, in which a person goes on typing. */
 export type FileJob =

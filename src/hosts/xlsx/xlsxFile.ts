@@ -1,8 +1,8 @@
 import type { Book } from "./book";
-import { readBook } from "./readBook";
-import { countUnseen, unseenThings } from "./unseenThings";
-import { refuseSigned, writeBook, type Opened, type SaveOptions } from "./writeBook";
-import { readZip, writeZip, type Parts } from "./zip";
+import { readBook } from "./read/readBook";
+import { countUnseen, unseenThings } from "./read/unseenThings";
+import { refuseSigned, writeBook, type Opened, type SaveOptions } from "./write/writeBook";
+import { readZip, writeZip, type Parts } from "./package/zip";
 
 /** An .xlsx file that is open: its bytes, its parts, and what its cells hold. */
 export interface XlsxFile {

@@ -1,7 +1,7 @@
 import { panelValueSpec } from "../../../functions/panel/panelValue";
 import { LAYING_FIELDS, PANEL_FIELDS } from "../../../shared/panel";
 import { NAMESPACE, qualifiedName } from "../../namespace";
-import { tokensOf, type Token } from "../../hosts/xlsx/tokens";
+import { tokensOf, type Token } from "../../hosts/xlsx/formulas/tokens";
 import { columnOf, readArea, type Area, type Place } from "../address";
 import { formulaAt, shownAt, type Contents, type SheetContents } from "../contents";
 import { PANEL_NAME } from "../panelSheet";

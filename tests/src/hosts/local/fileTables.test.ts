@@ -4,9 +4,9 @@ import ExcelJS from "exceljs";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import type * as Headless from "../../../../src/hosts/local/headless";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/headless";
-import { doubtfulResults } from "../../../../src/hosts/xlsx/doubtfulResults";
+import { doubtfulResults } from "../../../../src/hosts/xlsx/write/doubtfulResults";
 import { openXlsx, type XlsxFile } from "../../../../src/hosts/xlsx/xlsxFile";
-import { writeZip } from "../../../../src/hosts/xlsx/zip";
+import { writeZip } from "../../../../src/hosts/xlsx/package/zip";
 import { readArea } from "../../../../src/sheets/address";
 
 /** A table of three bays in A2:B5 with a row of totals in row 6, and formulas about it. */

@@ -1,7 +1,7 @@
-import { needsArrayForm } from "../../../../src/hosts/xlsx/arrayForm";
-import { fileFormula, shownFormula, unwritablePart } from "../../../../src/hosts/xlsx/formulaForm";
-import { shiftFormula } from "../../../../src/hosts/xlsx/shiftFormula";
-import { formulaOf, tokensOf } from "../../../../src/hosts/xlsx/tokens";
+import { needsArrayForm } from "../../../../src/hosts/xlsx/formulas/arrayForm";
+import { fileFormula, shownFormula, unwritablePart } from "../../../../src/hosts/xlsx/formulas/formulaForm";
+import { shiftFormula } from "../../../../src/hosts/xlsx/formulas/shiftFormula";
+import { formulaOf, tokensOf } from "../../../../src/hosts/xlsx/formulas/tokens";
 
 const FORMS = [
   ["=GABLE.COURSES(J6,ExposedHeight)", "_xldudf_GABLE_COURSES(J6,ExposedHeight)"],

@@ -1,7 +1,7 @@
 import { strToU8, zipSync } from "fflate";
-import { emptyPackage, EMPTY_SHEET } from "../../../../src/hosts/xlsx/emptyPackage";
+import { emptyPackage, EMPTY_SHEET } from "../../../../src/hosts/xlsx/package/emptyPackage";
 import { openXlsx, saveXlsx } from "../../../../src/hosts/xlsx/xlsxFile";
-import { writeZip, type Parts } from "../../../../src/hosts/xlsx/zip";
+import { writeZip, type Parts } from "../../../../src/hosts/xlsx/package/zip";
 import { bookOf } from "./bookOf";
 
 const good = (): Map<string, Uint8Array> =>

@@ -2,9 +2,9 @@ import { CellError, type Cell } from "../../../../shared/cell";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import { createHeadlessEngine } from "../../../../src/hosts/local/headless";
 import type { Book } from "../../../../src/hosts/xlsx/book";
-import { doubtfulResults } from "../../../../src/hosts/xlsx/doubtfulResults";
+import { doubtfulResults } from "../../../../src/hosts/xlsx/write/doubtfulResults";
 import { openXlsx, saveXlsx } from "../../../../src/hosts/xlsx/xlsxFile";
-import { writeZip } from "../../../../src/hosts/xlsx/zip";
+import { writeZip } from "../../../../src/hosts/xlsx/package/zip";
 import { convert, describeWithLibreOffice } from "../../../support/libreOffice";
 
 jest.setTimeout(180_000);

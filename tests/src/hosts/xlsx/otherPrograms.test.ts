@@ -3,8 +3,8 @@ import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import { createHeadlessEngine } from "../../../../src/hosts/local/headless";
-import { doubtfulResults } from "../../../../src/hosts/xlsx/doubtfulResults";
-import { writeZip } from "../../../../src/hosts/xlsx/zip";
+import { doubtfulResults } from "../../../../src/hosts/xlsx/write/doubtfulResults";
+import { writeZip } from "../../../../src/hosts/xlsx/package/zip";
 import { openXlsx, saveXlsx } from "../../../../src/hosts/xlsx/xlsxFile";
 
 const EXAMPLES = join(dirname(require.resolve("xlsx-populate/package.json")), "examples");

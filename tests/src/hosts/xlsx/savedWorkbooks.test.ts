@@ -3,9 +3,9 @@ import { CellError } from "../../../../shared/cell";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/headless";
 import type { Book } from "../../../../src/hosts/xlsx/book";
-import { doubtfulResults } from "../../../../src/hosts/xlsx/doubtfulResults";
+import { doubtfulResults } from "../../../../src/hosts/xlsx/write/doubtfulResults";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../../src/hosts/xlsx/xlsxFile";
-import type { SaveOptions } from "../../../../src/hosts/xlsx/writeBook";
+import type { SaveOptions } from "../../../../src/hosts/xlsx/write/writeBook";
 import { placeOf } from "../../../support/place";
 
 /** A bid as another program writes one, with things that we can't show. */

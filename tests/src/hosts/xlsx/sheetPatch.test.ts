@@ -1,8 +1,8 @@
 import { strToU8 } from "fflate";
 import type { Book, BookCell, BookSheet } from "../../../../src/hosts/xlsx/book";
-import { emptyPackage } from "../../../../src/hosts/xlsx/emptyPackage";
+import { emptyPackage } from "../../../../src/hosts/xlsx/package/emptyPackage";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../../src/hosts/xlsx/xlsxFile";
-import { writeZip } from "../../../../src/hosts/xlsx/zip";
+import { writeZip } from "../../../../src/hosts/xlsx/package/zip";
 import { bookOf } from "./bookOf";
 
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";

@@ -1,5 +1,5 @@
 import { openXlsx, saveXlsx } from "../../../../src/hosts/xlsx/xlsxFile";
-import { writeZip } from "../../../../src/hosts/xlsx/zip";
+import { writeZip } from "../../../../src/hosts/xlsx/package/zip";
 import type { Book } from "../../../../src/hosts/xlsx/book";
 import { CellError, type Cell } from "../../../../shared/cell";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";

@@ -1,0 +1,106 @@
+import { changeElement, prefixOf, removeElement } from "../xml/elementOrder";
+import { RELATIONSHIP_TYPES, relationshipsOf, relationshipsPathOf, targetText } from "./relationships";
+import { applySplices, type Splice } from "../xml/splices";
+import { parseXml, type XmlPart } from "../xml/xml";
+import { attributesText } from "../xml/xmlText";
+import type { Parts } from "./zip";
+
+const CONTENT_TYPES = "[Content_Types].xml";
+const XML_HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
+const NO_RELATIONSHIPS = `${XML_HEAD}<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"></Relationships>`;
+
+export const encodeXml = (text: string): Uint8Array =>
+  new TextEncoder().encode(text.startsWith("<?xml") ? text : XML_HEAD + text);
+
+/** A package while it is being changed: parts that nobody touches are the opened file's own bytes. */
+export class PackageDraft {
+  private readonly parts: Map<string, Uint8Array>;
+  /** Parsing a large sheet takes a second: once is enough while it stays as it is. */
+  private readonly parsed = new WeakMap<Uint8Array, XmlPart>();
+
+  constructor(parts: Parts) {
+    this.parts = new Map(parts);
+  }
+
+  result(): Parts {
+    return this.parts;
+  }
+
+  has(path: string): boolean {
+    return this.parts.has(path);
+  }
+
+  read(path: string): XmlPart {
+    const bytes = this.parts.get(path);
+    if (!bytes) throw new Error(`The package has no part ${path}.`);
+    const part = this.parsed.get(bytes) ?? parseXml(bytes, path);
+    this.parsed.set(bytes, part);
+    return part;
+  }
+
+  /** Changes a part at some places of its source; says whether there were any. */
+  edit(path: string, changes: (part: XmlPart) => readonly Splice[]): boolean {
+    const part = this.read(path);
+    const splices = changes(part);
+    if (splices.length === 0) return false;
+    // The text is written as UTF-8 whatever it came in.
+    const source = applySplices(part.source, splices)
+      .replace(/^\uFEFF/, "")
+      .replace(/^(<\?xml[^>]*encoding=["'])[^"']*/, "$1UTF-8");
+    this.parts.set(path, new TextEncoder().encode(source));
+    return true;
+  }
+
+  /** The first of `xl/worksheets/sheet1.xml`, `sheet2.xml` ... that is free. */
+  freePath(before: string, after: string): string {
+    const taken = new Set([...this.parts.keys()].map((path) => path.toLowerCase()));
+    let number = 1;
+    while (taken.has(`${before}${number}${after}`.toLowerCase())) number++;
+    return `${before}${number}${after}`;
+  }
+
+  add(path: string, contentType: string, content: string | Uint8Array): void {
+    this.parts.set(path, typeof content === "string" ? encodeXml(content) : content);
+    this.edit(CONTENT_TYPES, ({ source, root }) => [
+      changeElement(source, root, {
+        append: `<${prefixOf(root)}Override${attributesText({ PartName: targetText(path), ContentType: contentType })}/>`,
+      }),
+    ]);
+  }
+
+  /** Draws an arrow from a part to another, and returns its id. */
+  relate(from: string, kind: string, to: string): string {
+    const path = relationshipsPathOf(from);
+    if (!this.parts.has(path)) this.parts.set(path, encodeXml(NO_RELATIONSHIPS));
+    const taken = new Set(relationshipsOf(this.parts, from).map(({ id }) => id));
+    let number = 1;
+    while (taken.has(`rId${number}`)) number++;
+    const id = `rId${number}`;
+    this.edit(path, ({ source, root }) => [
+      changeElement(source, root, {
+        append: `<${prefixOf(root)}Relationship${attributesText({ Id: id, Type: `${RELATIONSHIP_TYPES}/${kind}`, Target: targetText(to) })}/>`,
+      }),
+    ]);
+    return id;
+  }
+
+  /** Takes a part away, with the arrow to it and its content type. */
+  remove(from: string, path: string): void {
+    this.parts.delete(path);
+    const ids = new Set(
+      relationshipsOf(this.parts, from)
+        .filter(({ target }) => target === path)
+        .map(({ id }) => id),
+    );
+    this.edit(relationshipsPathOf(from), ({ root }) =>
+      root.children.filter(({ attributes }) => ids.has(attributes.get("Id") ?? "")).map(removeElement),
+    );
+    this.edit(CONTENT_TYPES, ({ root }) =>
+      root.children
+        .filter(
+          ({ attributes }) => attributes.get("PartName")?.toLowerCase() === targetText(path).toLowerCase(),
+        )
+        .map(removeElement),
+    );
+  }
+}

@@ -1,0 +1,62 @@
+import { FileError } from "../fileError";
+import { parseXml } from "../xml/xml";
+import type { Parts } from "./zip";
+
+/** An arrow from one part to another, or to something outside of the file. */
+export interface Relationship {
+  readonly id: string;
+  /** The last word of its type: `worksheet`, `styles`. */
+  readonly kind: string;
+  /** The whole type. */
+  readonly type: string;
+  /** A part's path, or an address outside. */
+  readonly target: string;
+  readonly isOutside: boolean;
+}
+
+export const RELATIONSHIP_TYPES = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+
+const folderOf = (path: string): string => path.slice(0, path.lastIndexOf("/") + 1);
+
+export const relationshipsPathOf = (path: string): string =>
+  `${folderOf(path)}_rels/${path.slice(path.lastIndexOf("/") + 1)}.rels`;
+
+/** `../media/image1.png` as seen from a part, as a path in the package. A path can't lead out of it. */
+const resolve = (from: string, target: string): string => {
+  const steps: string[] = [];
+  for (const step of (target.startsWith("/") ? target : folderOf(from) + target).split("/")) {
+    if (step === "" || step === ".") continue;
+    if (step !== "..") steps.push(step);
+    else if (steps.pop() === undefined)
+      throw new FileError(`The file's part ${from} points out of the file: ${target}.`);
+  }
+  return steps.join("/");
+};
+
+/** Where a part stands that is written with other letter case than its name has. */
+const actualPath = (parts: Parts, path: string): string =>
+  parts.has(path)
+    ? path
+    : ([...parts.keys()].find((each) => each.toLowerCase() === path.toLowerCase()) ?? path);
+
+/** The arrows that go out of a part; the package's own with an empty path. */
+export const relationshipsOf = (parts: Parts, from: string): Relationship[] => {
+  const path = relationshipsPathOf(from);
+  const bytes = parts.get(path);
+  if (!bytes) return [];
+  return parseXml(bytes, path).root.children.map(({ attributes }) => {
+    const type = attributes.get("Type") ?? "";
+    const target = attributes.get("Target") ?? "";
+    const isOutside = attributes.get("TargetMode") === "External";
+    return {
+      id: attributes.get("Id") ?? "",
+      kind: type.slice(type.lastIndexOf("/") + 1),
+      type,
+      target: isOutside ? target : actualPath(parts, resolve(from, target)),
+      isOutside,
+    };
+  });
+};
+
+/** How a part is written in another's relationships: from the package's root. */
+export const targetText = (path: string): string => `/${path}`;

@@ -1,0 +1,66 @@
+import { FileError } from "../fileError";
+import { relationshipsOf, type Relationship } from "./relationships";
+import { childOf, childrenOf, flagAttribute, parseXml, type XmlElement } from "../xml/xml";
+import type { Parts } from "./zip";
+
+export interface SheetEntry {
+  readonly name: string;
+  readonly path: string;
+  readonly isHidden: boolean;
+  /** Charts on a sheet of their own, dialogs and old macro sheets have no cells that could be shown. */
+  readonly hasCells: boolean;
+}
+
+/** Where the parts of a workbook stand in its package. */
+export interface WorkbookParts {
+  readonly path: string;
+  readonly root: XmlElement;
+  readonly sheets: readonly SheetEntry[];
+  readonly relationships: readonly Relationship[];
+}
+
+const STRICT = "http://purl.oclc.org/ooxml/";
+
+const workbookPath = (parts: Parts): string => {
+  if (!parts.has("[Content_Types].xml"))
+    throw new FileError("This zip file is no .xlsx workbook: it doesn't say what its parts are.");
+  const main = relationshipsOf(parts, "").find(({ kind }) => kind === "officeDocument");
+  if (!main || !parts.has(main.target)) throw new FileError("This file has no workbook in it.");
+  if (main.target.toLowerCase().endsWith(".bin"))
+    throw new FileError("This is a binary workbook (.xlsb): save it as .xlsx first.");
+  if (main.type.startsWith(STRICT))
+    throw new FileError(
+      "This workbook is in the strict variant of the format: save it as an ordinary .xlsx first.",
+    );
+  return main.target;
+};
+
+export const workbookParts = (parts: Parts): WorkbookParts => {
+  const path = workbookPath(parts);
+  const { root } = parseXml(parts.get(path) ?? new Uint8Array(), path);
+  if (root.name !== "workbook")
+    throw new FileError("This file has no workbook in it: it may be another kind of document.");
+  if (flagAttribute(childOf(root, "workbookPr"), "date1904"))
+    throw new FileError(
+      "This workbook counts its dates from 1904, which isn't taken: in Excel's options, switch the 1904 date system off, check its dates, and save it again.",
+    );
+  const relationships = relationshipsOf(parts, path);
+  const sheets = childrenOf(childOf(root, "sheets"), "sheet").map(({ attributes }) => {
+    // The prefix of the relationship's id may differ; its local name doesn't.
+    const id = [...attributes].find(([name]) => /(?:^|:)id$/.test(name))?.[1];
+    const arrow = relationships.find((each) => each.id === id);
+    if (!arrow || !parts.has(arrow.target))
+      throw new FileError(`The file has no part for its sheet "${attributes.get("name") ?? ""}".`);
+    return {
+      name: attributes.get("name") ?? "",
+      path: arrow.target,
+      isHidden: (attributes.get("state") ?? "visible") !== "visible",
+      hasCells: arrow.kind === "worksheet",
+    };
+  });
+  return { path, root, sheets, relationships };
+};
+
+/** The part of a kind that the workbook points to, such as its styles. */
+export const partOfKind = ({ relationships }: WorkbookParts, kind: string): string | undefined =>
+  relationships.find((each) => each.kind === kind && !each.isOutside)?.target;

@@ -1,0 +1,84 @@
+import { a1 } from "../../../sheets/address";
+import type { Book, BookSheet } from "../book";
+import { cellChanges } from "./differences";
+import { unwritablePart } from "../formulas/formulaForm";
+import { parseRange } from "../cellAddress";
+import { childOf } from "../xml/xml";
+import type { XmlElement } from "../xml/xml";
+import { allCellElements } from "../read/sheetCells";
+
+/** What stands on a sheet at fixed cells and isn't moved by us when rows or columns are. */
+const ANCHORED: readonly (readonly [element: string, words: string])[] = [
+  ["conditionalFormatting", "conditional formats"],
+  ["dataValidations", "validation rules"],
+  ["hyperlinks", "links"],
+  ["autoFilter", "a filter"],
+  ["protectedRanges", "protected ranges"],
+  ["drawing", "charts, pictures or shapes"],
+  ["legacyDrawing", "comments or form controls"],
+  ["tableParts", "tables"],
+  ["rowBreaks", "page breaks"],
+  ["colBreaks", "page breaks"],
+  ["extLst", "extras of newer Excel versions"],
+];
+
+const anchoredThings = (sheet: XmlElement): string[] => [
+  ...new Set(ANCHORED.flatMap(([name, words]) => (childOf(sheet, name) ? [words] : []))),
+];
+
+/** What wouldn't come along where rows, columns or cells were moved on a sheet of the file. */
+export const leftBehind = (name: string, sheet: XmlElement, paths: readonly string[]): string[] => {
+  const anchored = anchoredThings(sheet);
+  const moved = `rows, columns or cells were moved on "${name}", and`;
+  return [
+    ...(anchored.length > 0 ? [`${moved} these would stay behind: ${anchored.join(", ")}`] : []),
+    ...(paths.some((path) => /^xl\/(?:charts|pivot|externalLinks)/i.test(path))
+      ? [`${moved} charts or pivot tables of the file may refer to them`]
+      : []),
+  ];
+};
+
+/** Formulas that are new or changed and have no form in a file that we know. */
+export const unwritableFormulas = (before: BookSheet | undefined, now: BookSheet): string[] =>
+  [...now.cells].flatMap(([row, cells]) =>
+    [...cells].flatMap(([column, { formula }]) => {
+      if (formula === undefined || before?.cells.get(row)?.get(column)?.formula === formula) return [];
+      const part = unwritablePart(formula);
+      return part === undefined
+        ? []
+        : [`the formula in "${now.name}", ${a1({ row, column })} uses ${part}, which isn't written yet`];
+    }),
+  );
+
+/** Cells of a what-if table can't be changed one by one. */
+export const whatIfChanges = (sheet: XmlElement, before: BookSheet, now: BookSheet): string[] => {
+  const tables = allCellElements(sheet).flatMap(({ element }) => {
+    const formula = childOf(element, "f");
+    const range =
+      formula?.attributes.get("t") === "dataTable"
+        ? parseRange(formula.attributes.get("ref") ?? "")
+        : undefined;
+    return range ? [range] : [];
+  });
+  if (tables.length === 0) return [];
+  const changed = cellChanges(before, now).find(({ row, column }) =>
+    tables.some(
+      ({ from, to }) => row >= from.row && row <= to.row && column >= from.column && column <= to.column,
+    ),
+  );
+  return changed
+    ? [`"${now.name}", ${a1(changed)} is part of a what-if table, which can't be changed here`]
+    : [];
+};
+
+/** Sheets of the file that were renamed, taken away or put into another order. */
+export const sheetChanges = (before: Book, now: Book): string[] => {
+  const names = now.sheets.map(({ name }) => name);
+  const gone = before.sheets.filter(({ name }) => !names.includes(name));
+  const kept = names.filter((name) => before.sheets.some((sheet) => sheet.name === name));
+  const isMoved = gone.length === 0 && kept.some((name, index) => before.sheets[index]?.name !== name);
+  return [
+    ...gone.map(({ name }) => `the sheet "${name}" of the file is gone or has another name`),
+    ...(isMoved ? ["the file's sheets stand in another order"] : []),
+  ];
+};
