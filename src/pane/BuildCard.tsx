@@ -2,7 +2,7 @@ import { Button } from "@fluentui/react-button";
 import type { ComponentChildren } from "preact";
 import type { Added } from "../hosts/host";
 import { OutcomeLine } from "./OutcomeLine";
-import { listedSheets, useOutcome } from "./useOutcome";
+import { listedSheets, sheetsAway, useOutcome } from "./useOutcome";
 
 interface Props {
   readonly id: string;
@@ -20,12 +20,15 @@ interface Props {
 
 /** A template's card: what it is for, its choices, the button, and what came of it. */
 export const BuildCard = ({ id, title, summary, action, build, children, after }: Props) => {
-  const { isBusy, outcome, attempt, takeAway } = useOutcome();
+  const { isBusy, outcome, attempt, undo } = useOutcome();
 
   const run = (): Promise<void> =>
     attempt(async () => {
-      const { sheets, undo } = await build();
-      return { kind: "written", message: `Added ${listedSheets(sheets)}. No other sheet was changed.`, undo };
+      const added = await build();
+      return {
+        message: `Added ${listedSheets(added.sheets)}. No other sheet was changed.`,
+        takeBack: sheetsAway(added.undo),
+      };
     });
 
   return (
@@ -43,7 +46,7 @@ export const BuildCard = ({ id, title, summary, action, build, children, after }
           {isBusy ? "Working…" : action}
         </Button>
       </form>
-      <OutcomeLine outcome={outcome} onUndo={(built) => void takeAway(built)} />
+      <OutcomeLine outcome={outcome} onUndo={undo} />
       {after}
     </section>
   );

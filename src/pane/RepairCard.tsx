@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-button";
 import { counted } from "../../shared/describe";
 import type { Host, Repaired } from "../hosts/host";
-import { OutcomeLine, type Outcome } from "./OutcomeLine";
+import { OutcomeLine } from "./OutcomeLine";
 import { Progress } from "./Progress";
 import { useLongRun } from "./useLongRun";
 import { useOutcome } from "./useOutcome";
@@ -20,19 +20,17 @@ const inWords = ({ entered, stillUnknown, protectedSheets }: Repaired): string =
 
 /** For a workbook that was opened before the functions were there. */
 export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) => {
-  const { isBusy, outcome, attempt } = useOutcome();
+  const { isBusy, outcome, attempt, undo } = useOutcome();
   const { working, watched } = useLongRun();
 
   const run = (): Promise<void> =>
     attempt(async () => {
       const repaired = await watched("Cells looked through", "Cancelled: nothing was entered.", repair);
-      return { kind: "written", message: inWords(repaired), undo: repaired.undo };
+      return {
+        message: inWords(repaired),
+        takeBack: repaired.undo && { run: repaired.undo, said: "Undone: the formulas are as they were." },
+      };
     });
-  const takeBack = (repaired: Outcome): Promise<void> =>
-    attempt(async () => {
-      await repaired.undo?.();
-      return { kind: "written", message: "Undone: the formulas are as they were." };
-    }, repaired);
 
   return (
     <section class="card" aria-labelledby="repair-title">
@@ -44,7 +42,7 @@ export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) 
         Repair the workbook
       </Button>
       {working && <Progress words={working.words} share={working.share} onCancel={working.cancel} />}
-      <OutcomeLine outcome={outcome} onUndo={(repaired) => void takeBack(repaired)} />
+      <OutcomeLine outcome={outcome} onUndo={undo} />
     </section>
   );
 };

@@ -1,14 +1,31 @@
 import { useState } from "preact/hooks";
 import { failureInWords } from "../failureInWords";
-import type { Outcome } from "./OutcomeLine";
+
+/** How to take back what was done, and what is said then. */
+export interface TakeBack {
+  readonly run: () => Promise<void>;
+  readonly said: string;
+}
+
+/** What came of an action, in a sentence, and how to take it back. */
+export interface Outcome {
+  readonly kind: "written" | "failed";
+  readonly message: string;
+  readonly takeBack?: TakeBack;
+}
+
+/** What came of an action that did what it was to do. */
+export type Done = Omit<Outcome, "kind">;
 
 interface Attempts {
   readonly isBusy: boolean;
   readonly outcome: Outcome | undefined;
-  /** What fails is said, and what was said before is kept where it can still be undone. */
-  attempt(act: () => Promise<Outcome>, still?: Partial<Outcome>): Promise<void>;
-  /** Takes back the sheets that were added. */
-  takeAway(added: Outcome): Promise<void>;
+  /** What fails is said. */
+  attempt(act: () => Promise<Done>): Promise<void>;
+  /** Takes back what was done; where that fails, it can be tried again. */
+  undo(): Promise<void>;
+  /** For another action than the one that the outcome is about. */
+  forget(): void;
 }
 
 /** Something that a card does at a button's press, one at a time, and what came of it. */
@@ -16,13 +33,12 @@ export const useOutcome = (): Attempts => {
   const [isBusy, setIsBusy] = useState(false);
   const [outcome, setOutcome] = useState<Outcome>();
 
-  const attempt: Attempts["attempt"] = async (act, still = {}) => {
+  const go = async (act: () => Promise<Done>, still: Partial<Outcome>): Promise<void> => {
     // The button that was pressed isn't disabled meanwhile, so that it keeps the keyboard.
     if (isBusy) return;
     setIsBusy(true);
-    setOutcome(undefined);
     try {
-      setOutcome(await act());
+      setOutcome({ ...(await act()), kind: "written" });
     } catch (failure) {
       setOutcome({ ...still, kind: "failed", message: failureInWords(failure) });
     } finally {
@@ -30,14 +46,29 @@ export const useOutcome = (): Attempts => {
     }
   };
 
-  const takeAway = (added: Outcome): Promise<void> =>
-    attempt(async () => {
-      await added.undo?.();
-      return { kind: "written", message: "Undone: the sheets are gone, and nothing else has changed." };
-    }, added);
-
-  return { isBusy, outcome, attempt, takeAway };
+  return {
+    isBusy,
+    outcome,
+    attempt: (act) => {
+      if (!isBusy) setOutcome(undefined);
+      return go(act, {});
+    },
+    undo: () =>
+      go(async () => {
+        await outcome?.takeBack?.run();
+        return { message: outcome?.takeBack?.said ?? "" };
+      }, outcome ?? {}),
+    forget: () => {
+      setOutcome(undefined);
+    },
+  };
 };
+
+/** Takes away sheets that were added. */
+export const sheetsAway = (undo: () => Promise<void>): TakeBack => ({
+  run: undo,
+  said: "Undone: the sheets are gone, and nothing else has changed.",
+});
 
 export const listedSheets = (sheets: readonly string[]): string =>
   new Intl.ListFormat("en").format(sheets.map((name) => `"${name}"`));

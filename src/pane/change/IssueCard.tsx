@@ -6,12 +6,15 @@ import { useOutcome } from "../useOutcome";
 
 /** Seals a change order once its rates and prices are filled in, so that an edit shows. */
 export const IssueCard = ({ host }: { host: Host }) => {
-  const { isBusy, outcome, attempt } = useOutcome();
+  const { isBusy, outcome, attempt, undo } = useOutcome();
 
   const run = (): Promise<void> =>
     attempt(async () => {
-      const { sheet, seal, undo } = await issueInFront(host);
-      return { kind: "written", message: `Issued "${sheet}" under the seal ${seal}.`, undo };
+      const issued = await issueInFront(host);
+      return {
+        message: `Issued "${issued.sheet}" under the seal ${issued.seal}.`,
+        takeBack: { run: issued.undo, said: "Undone: the seal is gone, and nothing else has changed." },
+      };
     });
 
   return (
@@ -31,15 +34,7 @@ export const IssueCard = ({ host }: { host: Host }) => {
           {isBusy ? "Working…" : "Issue the change order"}
         </Button>
       </form>
-      <OutcomeLine
-        outcome={outcome}
-        onUndo={(issued) =>
-          void attempt(async () => {
-            await issued.undo?.();
-            return { kind: "written", message: "Undone: the seal is gone, and nothing else has changed." };
-          }, issued)
-        }
-      />
+      <OutcomeLine outcome={outcome} onUndo={undo} />
     </section>
   );
 };

@@ -1,7 +1,6 @@
 import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import { InputError } from "../../../shared/inputError";
-import { failureInWords } from "../../failureInWords";
 import type { Added } from "../../hosts/host";
 import { addLedger } from "../../sheets/ledger/addLedger";
 import { ACCOUNTS, type AccountUse } from "../../sheets/ledger/ledger";
@@ -9,8 +8,9 @@ import { ledgerTable } from "../../sheets/ledger/ledgerTable";
 import { BuildCard } from "../BuildCard";
 import { ChoiceField, choicesOf } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
-import { OutcomeLine, type Outcome } from "../OutcomeLine";
+import { OutcomeLine } from "../OutcomeLine";
 import type { PaneHost } from "../paneHost";
+import { useOutcome } from "../useOutcome";
 import type { SheetLists } from "./useSheetLists";
 
 const USES = Object.keys(ACCOUNTS) as AccountUse[];
@@ -33,25 +33,22 @@ export const LedgerCard = ({ host, lists: { changeOrders } }: Props) => {
   const [chosen, setChosen] = useState("");
   const [accounts, setAccounts] = useState(NO_ACCOUNTS);
   const [written, setWritten] = useState<string>();
-  const [saved, setSaved] = useState<Outcome>();
+  const saving = useOutcome();
   const changeOrder = changeOrders.includes(chosen) ? chosen : (changeOrders.at(-1) ?? "");
 
   const build = async (): Promise<Added> => {
     if (changeOrder === "") throw new InputError("Make a change order first: its total is what is posted.");
-    setSaved(undefined);
+    saving.forget();
     const added = await addLedger(host, changeOrder, accounts);
     setWritten(added.sheets[0]);
     return added;
   };
 
-  const save = async (sheet: string): Promise<void> => {
-    try {
-      const sentences = (await host.files?.saveTable(sheet, ledgerTable(await host.contents(), sheet))) ?? [];
-      setSaved({ kind: "written", message: sentences.join(" ") });
-    } catch (failure) {
-      setSaved({ kind: "failed", message: failureInWords(failure) });
-    }
-  };
+  const save = (sheet: string): Promise<void> =>
+    saving.attempt(async () => {
+      const table = ledgerTable(await host.contents(), sheet);
+      return { message: ((await host.files?.saveTable(sheet, table)) ?? []).join(" ") };
+    });
 
   return (
     <BuildCard
@@ -65,7 +62,7 @@ export const LedgerCard = ({ host, lists: { changeOrders } }: Props) => {
         written !== undefined && (
           <>
             <Button onClick={() => void save(written)}>{`Save "${written}" as .csv`}</Button>
-            <OutcomeLine outcome={saved} />
+            <OutcomeLine outcome={saving.outcome} />
           </>
         )
       }

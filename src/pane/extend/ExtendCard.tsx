@@ -1,16 +1,17 @@
 import { Button } from "@fluentui/react-button";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { Host } from "../../hosts/host";
 import { readBlock, type Block } from "../../sheets/extend/block";
 import { sameSheet, type Survey } from "../../sheets/extend/survey";
-import { patchArea, patchInWords, type CellPatch, type Undo } from "../../sheets/patch";
+import { patchArea, patchInWords, type CellPatch } from "../../sheets/patch";
 import { areaInWords } from "../../sheets/address";
-import { failureInWords } from "../../failureInWords";
 import { ChoiceField, type Choice } from "../controls/ChoiceField";
 import { Alone } from "./Alone";
 import { Beside } from "./Beside";
+import { OutcomeLine } from "../OutcomeLine";
 import { Progress } from "../Progress";
 import { useLongRun } from "../useLongRun";
+import { useOutcome } from "../useOutcome";
 
 type Shape = "beside" | "cell" | "block";
 const SHAPES: readonly Choice<Shape>[] = [
@@ -24,45 +25,21 @@ type Reading =
   | { readonly shape: "beside"; readonly survey: Survey; readonly block: Block }
   | { readonly shape: "cell" | "block"; readonly survey: Survey };
 
-interface Outcome {
-  readonly kind: "written" | "failed";
-  readonly message: string;
-  readonly undo?: Undo;
-  /** What `undo` would take back. */
-  readonly where?: string;
-}
-
 /** Adds results to a sheet that the workbook has: it proposes, a person confirms, and then it is written, all or nothing. */
 export const ExtendCard = ({ host }: { host: Host }) => {
   const [shape, setShape] = useState<Shape>("beside");
   const [reading, setReading] = useState<Reading>();
   const [readings, setReadings] = useState(0);
-  const [outcome, setOutcome] = useState<Outcome>();
-  const [isBusy, setIsBusy] = useState(false);
+  const { outcome, attempt, undo } = useOutcome();
   const { working, watched } = useLongRun();
-  const undoButton = useRef<HTMLButtonElement>(null);
-  const readButton = useRef<HTMLButtonElement>(null);
-
-  /** One thing at a time. A button that has the keyboard isn't disabled meanwhile: it would lose it. */
-  const attempt = async (act: () => Promise<void>, stillUndo: Partial<Outcome> = {}): Promise<void> => {
-    if (isBusy) return;
-    setIsBusy(true);
-    try {
-      await act();
-    } catch (failure) {
-      setOutcome({ ...stillUndo, kind: "failed", message: failureInWords(failure) });
-    } finally {
-      setIsBusy(false);
-    }
-  };
 
   const read = (): Promise<void> =>
     attempt(async () => {
-      setOutcome(undefined);
       setReading(undefined);
       const survey = await host.survey();
       setReading(shape === "beside" ? { shape, survey, block: readBlock(survey) } : { shape, survey });
       setReadings((before) => before + 1);
+      return { message: "" };
     });
 
   const write = (plan: () => CellPatch): Promise<void> =>
@@ -72,25 +49,18 @@ export const ExtendCard = ({ host }: { host: Host }) => {
         throw new Error(
           "The sheet has changed since it was read, or another is in front: read the selection again.",
         );
-      const undo = await watched("Cells written", "Cancelled: nothing was written.", (run) =>
+      const takeBack = await watched("Cells written", "Cancelled: nothing was written.", (run) =>
         host.put(patch, run),
       );
-      const where = `${areaInWords(patchArea(patch))} on "${patch.sheet}"`;
-      setOutcome({ kind: "written", message: `Wrote ${patchInWords(patch)}.`, undo, where });
       setReading(undefined);
+      return {
+        message: `Wrote ${patchInWords(patch)}.`,
+        takeBack: {
+          run: () => watched("Cells taken back", "Cancelled: what was written stays.", takeBack),
+          said: `Undone: ${areaInWords(patchArea(patch))} on "${patch.sheet}" is as it was.`,
+        },
+      };
     });
-
-  const takeBack = ({ undo, where }: Outcome): Promise<void> =>
-    attempt(async () => {
-      await watched("Cells taken back", "Cancelled: what was written stays.", async (run) => undo?.(run));
-      setOutcome({ kind: "written", message: `Undone: ${where ?? ""} is as it was.` });
-      readButton.current?.focus();
-    }, outcome);
-
-  // The button that was pressed is gone: the keyboard goes on at the one that takes it back.
-  useEffect(() => {
-    if (outcome?.undo) undoButton.current?.focus();
-  }, [outcome]);
 
   return (
     <section class="card" aria-labelledby="extend-title">
@@ -115,7 +85,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
             setReading(undefined);
           }}
         />
-        <Button appearance="primary" type="submit" ref={readButton}>
+        <Button appearance="primary" type="submit">
           Read the selection
         </Button>
       </form>
@@ -136,14 +106,8 @@ export const ExtendCard = ({ host }: { host: Host }) => {
         />
       )}
       {working && <Progress words={working.words} share={working.share} onCancel={working.cancel} />}
-      <p role="status" class={`outcome ${outcome?.kind ?? ""}`}>
-        {outcome?.message}
-      </p>
-      {outcome?.undo && (
-        <Button ref={undoButton} onClick={() => void takeBack(outcome)}>
-          Undo
-        </Button>
-      )}
+      {/* The button that wrote is gone with the proposal. */}
+      <OutcomeLine outcome={outcome} onUndo={undo} takesFocus />
     </section>
   );
 };

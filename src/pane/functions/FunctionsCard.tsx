@@ -5,10 +5,10 @@ import { findFunctions } from "../../help/findFunctions";
 import type { Host } from "../../hosts/host";
 import { qualifiedName } from "../../namespace";
 import type { CellPatch } from "../../sheets/patch";
-import { failureInWords } from "../../failureInWords";
 import { ChoiceField } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
-import { OutcomeLine, type Outcome } from "../OutcomeLine";
+import { OutcomeLine } from "../OutcomeLine";
+import { useOutcome } from "../useOutcome";
 import { FunctionForm } from "./FunctionForm";
 import { useSurvey } from "./useSurvey";
 
@@ -18,29 +18,20 @@ const helpAddress = ({ id }: FunctionSpec): string => `help/${id}.html`;
 export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean }) => {
   const [search, setSearch] = useState("");
   const [id, setId] = useState("COURSES");
-  const [outcome, setOutcome] = useState<Outcome>();
+  const { outcome, attempt, undo, forget } = useOutcome();
   const survey = useSurvey(host, isShown);
 
   const found = findFunctions(catalogue, search);
   const spec = found.find((each) => each.id === id) ?? found[0];
 
-  const insert = async (patch: CellPatch, place: string): Promise<void> => {
-    try {
-      const undo = await host.put(patch);
-      setOutcome({ kind: "written", message: `Wrote the formula into ${place}.`, undo });
-    } catch (failure) {
-      setOutcome({ kind: "failed", message: failureInWords(failure) });
-    }
-  };
-
-  const takeBack = async ({ undo }: Outcome): Promise<void> => {
-    try {
-      await undo?.();
-      setOutcome({ kind: "written", message: "Undone: the cell is as it was." });
-    } catch (failure) {
-      setOutcome({ kind: "failed", message: failureInWords(failure) });
-    }
-  };
+  const insert = (patch: CellPatch, place: string): Promise<void> =>
+    attempt(async () => {
+      const run = await host.put(patch);
+      return {
+        message: `Wrote the formula into ${place}.`,
+        takeBack: { run, said: "Undone: the cell is as it was." },
+      };
+    });
 
   return (
     <section class="card" aria-labelledby="functions-title">
@@ -65,7 +56,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
           choices={found.map((each) => ({ value: each.id, label: qualifiedName(each) }))}
           onValue={(value) => {
             setId(value);
-            setOutcome(undefined);
+            forget();
           }}
         />
       </form>
@@ -93,7 +84,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
       ) : (
         <p class="hint">No function's help has all of these words.</p>
       )}
-      <OutcomeLine outcome={outcome} onUndo={(written) => void takeBack(written)} takesFocus />
+      <OutcomeLine outcome={outcome} onUndo={undo} takesFocus />
     </section>
   );
 };

@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-button";
 import type { Host, SheetPicture } from "../../hosts/host";
 import { a1 } from "../../sheets/address";
-import { OutcomeLine, type Outcome } from "../OutcomeLine";
+import { OutcomeLine } from "../OutcomeLine";
 import { useOutcome } from "../useOutcome";
 
 interface Props {
@@ -14,28 +14,22 @@ interface Props {
 
 /** Puts a picture on the sheet that it was made from, and says where it lies. */
 export const PutOnSheet = ({ host, name, picture }: Props) => {
-  const { isBusy, outcome, attempt } = useOutcome();
+  const { isBusy, outcome, attempt, undo } = useOutcome();
   const put = (): Promise<void> =>
     attempt(async () => {
       const made = picture();
-      const undo = await host.putPicture(made);
+      const run = await host.putPicture(made);
       return {
-        kind: "written",
         message: `The ${name} lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.`,
-        undo,
+        takeBack: { run, said: `Undone: the ${name} is gone.` },
       };
     });
-  const takeAway = (lying: Outcome): Promise<void> =>
-    attempt(async () => {
-      await lying.undo?.();
-      return { kind: "written", message: `Undone: the ${name} is gone.` };
-    }, lying);
   return (
     <>
       <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void put()}>
         {`Put the ${name} on the sheet`}
       </Button>
-      <OutcomeLine outcome={outcome} onUndo={(lying) => void takeAway(lying)} />
+      <OutcomeLine outcome={outcome} onUndo={undo} />
     </>
   );
 };

@@ -42,7 +42,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
       const files = await watched("Files built", "Cancelled: nothing was made.", (built) =>
         buildClass(options, built),
       );
-      return { kind: "written", message: await handOut.deliver(`practice-${options.seed}`, files) };
+      return { message: await handOut.deliver(`practice-${options.seed}`, files) };
     });
 
   return (

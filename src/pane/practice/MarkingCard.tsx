@@ -6,7 +6,7 @@ import { LinesField } from "../controls/LinesField";
 import { OutcomeLine } from "../OutcomeLine";
 import { Progress } from "../Progress";
 import { useLongRun } from "../useLongRun";
-import { listedSheets, useOutcome } from "../useOutcome";
+import { listedSheets, sheetsAway, useOutcome } from "../useOutcome";
 import { classOptionsOf, type ClassForm } from "./classForm";
 import type * as Tasks from "./tasks";
 
@@ -19,19 +19,22 @@ interface Props {
 /** Marks what students hand in: files, a pasted table, or the page in front. */
 export const MarkingCard = ({ host, form }: Props) => {
   const [pasted, setPasted] = useState("");
-  const { isBusy, outcome, attempt, takeAway } = useOutcome();
+  const { isBusy, outcome, attempt, undo } = useOutcome();
   const { working, watched } = useLongRun();
 
   const mark = (act: (tasks: typeof Tasks) => Promise<Tasks.Marking>): Promise<void> =>
     attempt(async () => {
-      const { sheets, undo, sentences } = await act(await import("./tasks"));
-      return { kind: "written", message: `${sentences.join(" ")} Added ${listedSheets(sheets)}.`, undo };
+      const marking = await act(await import("./tasks"));
+      return {
+        message: `${marking.sentences.join(" ")} Added ${listedSheets(marking.sheets)}.`,
+        takeBack: sheetsAway(marking.undo),
+      };
     });
 
   const check = (): Promise<void> =>
     attempt(async () => {
       const { checkInView } = await import("./tasks");
-      return { kind: "written", message: (await checkInView(host)).join(" ") };
+      return { message: (await checkInView(host)).join(" ") };
     });
 
   return (
@@ -77,7 +80,7 @@ export const MarkingCard = ({ host, form }: Props) => {
         </Button>
       </form>
       {working && <Progress words={working.words} share={working.share} onCancel={working.cancel} />}
-      <OutcomeLine outcome={outcome} onUndo={(written) => void takeAway(written)} />
+      <OutcomeLine outcome={outcome} onUndo={undo} />
     </section>
   );
 };
