@@ -58,7 +58,9 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
   return (
     <section class="card" aria-labelledby="file-title">
       <h2 id="file-title">Workbook file</h2>
-      <p>An .xlsx opens in the place of the workbook shown. Saving changes in it only what changed here.</p>
+      <p>
+        An .xlsx opens in the place of the workbook shown. Saving alters in it only what you changed here.
+      </p>
       <form onSubmit={(event) => event.preventDefault()}>
         <FilesField
           label="Open .xlsx"

@@ -28,7 +28,7 @@ export const TakeOffCard = ({ host }: { host: Host }) => {
     <BuildCard
       id="take-off"
       title="Roof take-off"
-      summary="From measured planes to area, courses, starters, trim cut from stock, fasteners and a priced order, on new sheets: the take-off, the order, trim cuts, the trims and the panel in use, and the roof where a footprint gives it. What is in the workbook stays as it is."
+      summary="From measured planes, or a footprint, to a priced order: area, courses, starters, underlayment, trim cut from stock, fasteners, packs. It comes on new sheets; what is in the workbook stays as it is."
       action="Build take-off"
       build={build}
     >

@@ -22,7 +22,7 @@ const GAP = { toWords: 6, toNext: 26 };
 
 const entriesOf = ({ whole, cut, fromOffcuts, openings }: Layout, warnings: number): Entry[] => [
   { kind: "whole", words: `whole ${whole}` },
-  { kind: "cut", words: `cut ${cut - fromOffcuts}` },
+  { kind: "cut", words: `cut from new panels ${cut - fromOffcuts}` },
   { kind: "again", words: `cut from off-cuts ${fromOffcuts}` },
   ...(openings.length > 0 ? [{ kind: "gap", words: `openings ${openings.length}` } as const] : []),
   ...(warnings > 0 ? [{ kind: "warn", words: `warnings ${warnings}` } as const] : []),

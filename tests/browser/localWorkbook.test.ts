@@ -371,7 +371,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await tabTo(page, "Sheets");
     await page.keyboard.press("End");
     await page.getByRole("button", { name: "Find the best start" }).waitFor();
-    await tabTo(page, "Large enough to read");
+    await tabTo(page, "Large picture");
     await page.keyboard.press("Space");
     expect(await page.locator(".picture.large").count()).toBe(1);
     await tabTo(page, "Find the best start");

@@ -16,8 +16,8 @@ import { useOutcome } from "../useOutcome";
 type Shape = "beside" | "cell" | "block";
 const SHAPES: readonly Choice<Shape>[] = [
   { value: "beside", label: "Columns beside a block" },
-  { value: "cell", label: "One cell where I stand" },
-  { value: "block", label: "A small block where I stand" },
+  { value: "cell", label: "One cell, at the selection" },
+  { value: "block", label: "A small block, at the selection" },
 ];
 
 /** What was read, and what is to be made of it. */
@@ -66,8 +66,8 @@ export const ExtendCard = ({ host }: { host: Host }) => {
     <section class="card" aria-labelledby="extend-title">
       <h2 id="extend-title">Extend a sheet</h2>
       <p>
-        Adds results to the sheet in front: select a table, or a block with a heading row. Blank cells only
-        are written; nothing that stands there is touched.
+        Adds results to the sheet in front: select a table, or a block with a heading row. Only blank cells
+        are written; what is there already stays as it is.
       </p>
       <form
         onSubmit={(event) => {

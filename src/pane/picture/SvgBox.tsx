@@ -19,7 +19,7 @@ export const SvgBox = ({ svg }: { svg: string }) => {
           setIsLarge(!isLarge);
         }}
       >
-        Large enough to read
+        Large picture
       </ToggleButton>
     </>
   );

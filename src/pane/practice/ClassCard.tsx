@@ -49,8 +49,9 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
     <section class="card" aria-labelledby="class-title">
       <h2 id="class-title">Class</h2>
       <p>
-        Practice sheets: a workbook for each version, a page a problem, and the key in a file of its own. The
-        seed is printed on every sheet: whoever has Gablewright can make the class again with it, and the key.
+        Practice sheets: a workbook for each version, a page a problem, and the key in a file of its own. Seed
+        and choices are printed on every sheet: with them whoever has Gablewright can make the class again,
+        and its key.
       </p>
       <form
         onSubmit={(event) => {

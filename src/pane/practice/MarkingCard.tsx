@@ -42,7 +42,7 @@ export const MarkingCard = ({ host, form }: Props) => {
       <h2 id="marking-title">Marking</h2>
       <p>
         Each answer right, near with the slip named, or wrong; the class by topic, and what to teach again. No
-        key is needed. Writing goes to two new sheets.
+        key is needed. The marks go on two new sheets.
       </p>
       <form
         onSubmit={(event) => {
@@ -65,13 +65,17 @@ export const MarkingCard = ({ host, form }: Props) => {
           }
         />
         <LinesField
-          label="Or paste rows: name, version, each answer in order"
+          label="Or paste rows of a sheet: name, version, each answer in order"
           name="marking-pasted"
           rows={3}
           value={pasted}
           onValue={setPasted}
         />
-        <p class="hint">Pasted rows are marked as answers to the class that stands above.</p>
+        <p class="hint">
+          A row a student, a column for each answer, blank where there is none. They are marked as answers to
+          the class whose seed and choices stand above. Checking the page in front says how its answers stand,
+          tells none, and writes nothing.
+        </p>
         <Button appearance="primary" type="submit" disabledFocusable={isBusy || pasted.trim() === ""}>
           {isBusy ? "Working…" : "Mark what is pasted"}
         </Button>
