@@ -1,6 +1,7 @@
 import { a1 } from "../../sheets/address";
 import type { Undo } from "../../sheets/patch";
 import type { SheetPicture } from "../host";
+import { allOrNothing } from "./allOrNothing";
 import type { ExcelEntry } from "./excelHost";
 import { PIXELS_TO_POINTS } from "./points";
 
@@ -59,11 +60,17 @@ export const putPicture = async (
 ): Promise<Undo> => {
   const before = await readLying(excel, picture.sheet);
   const corner = await selectCorner(excel, picture);
-  await insertSvg(picture.svg, {
-    ...corner,
-    width: picture.widthPx * PIXELS_TO_POINTS,
-    height: picture.heightPx * PIXELS_TO_POINTS,
-  });
-  const { sheetId, shapeIds } = await readLying(excel, before.sheetId);
-  return () => takeAway(excel, sheetId, (id) => shapeIds.has(id) && !before.shapeIds.has(id));
+  const isNew = (shapeId: string): boolean => !before.shapeIds.has(shapeId);
+  const { shapeIds } = await allOrNothing(
+    async () => {
+      await insertSvg(picture.svg, {
+        ...corner,
+        width: picture.widthPx * PIXELS_TO_POINTS,
+        height: picture.heightPx * PIXELS_TO_POINTS,
+      });
+      return readLying(excel, before.sheetId);
+    },
+    () => takeAway(excel, before.sheetId, isNew),
+  );
+  return () => takeAway(excel, before.sheetId, (id) => isNew(id) && shapeIds.has(id));
 };

@@ -218,6 +218,28 @@ describe("what the Excel host reads", () => {
     await undo();
     expect(sheet.shapes).toEqual(["their chart", "their arrow"]);
   });
+
+  it("leaves no picture where Excel fails on the way", async () => {
+    const workbook = fakeWorkbook("Bid");
+    const sheet = workbook.sheets[0] as FakeSheet;
+    sheet.shapes = ["their chart"];
+    const host = excelHost(fakeExcel(workbook), () => {
+      sheet.shapes.push("our picture");
+      return Promise.resolve();
+    });
+    const picture = { sheet: "Bid", at: { row: 2, column: 9 }, svg: "<svg/>", widthPx: 400, heightPx: 200 };
+    const putFailsAfter = async (operations: number): Promise<boolean> => {
+      workbook.failAfter = operations;
+      return host.putPicture(picture).then(
+        () => false,
+        () => true,
+      );
+    };
+    let operations = 0;
+    while (await putFailsAfter(operations++)) expect(sheet.shapes).toEqual(["their chart"]);
+    expect(operations).toBeGreaterThan(3);
+    expect(sheet.shapes).toEqual(["their chart", "our picture"]);
+  });
 });
 
 describe("names of new sheets", () => {
