@@ -41,7 +41,7 @@ export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) 
       <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void run()}>
         Repair the workbook
       </Button>
-      {working && <Progress words={working.words} share={working.share} onCancel={working.cancel} />}
+      {working && <Progress {...working} />}
       <OutcomeLine outcome={outcome} onUndo={undo} />
     </section>
   );

@@ -5,7 +5,7 @@ import type { LongRun } from "../hosts/longRun";
 interface Working {
   readonly words: string;
   readonly share: number;
-  readonly cancel: () => void;
+  readonly onCancel: () => void;
 }
 
 interface LongRuns {
@@ -25,11 +25,11 @@ export const useLongRun = (): LongRuns => {
     working,
     watched: async (words, whenCancelled, work) => {
       const stop = new AbortController();
-      const cancel = (): void => {
+      const onCancel = (): void => {
         stop.abort(new Error(whenCancelled));
       };
       const onProgress = (share: number): void => {
-        setWorking({ words, share, cancel });
+        setWorking({ words, share, onCancel });
       };
       onProgress(0);
       try {

@@ -1,5 +1,6 @@
 import { NAMESPACE } from "../../namespace";
 import type { Area, Place } from "../../sheets/address";
+import { refuseChanged } from "../../sheets/patch";
 import type { Repaired } from "../host";
 import { UNWATCHED, type LongRun } from "../longRun";
 import { allOrNothing } from "./allOrNothing";
@@ -60,57 +61,92 @@ const lostIn = (excel: ExcelEntry, sheetId: string, slice: Area): Promise<Lost[]
     );
   });
 
-/** Enters the cells' formulas in one go, calculates, and says how many show #NAME? even so. */
+/** Formulas for cells, in their order, and how many of those show #NAME? even so. */
+interface Entered {
+  /** As Excel keeps them. */
+  readonly formulas: readonly unknown[];
+  readonly stillUnknown: number;
+}
+
+const cellsOf = ({ workbook }: Excel.RequestContext, places: readonly Lost[]): Excel.Range[] =>
+  places.map(({ sheetId, row, column }) =>
+    workbook.worksheets.getItem(sheetId).getRangeByIndexes(row, column, 1, 1),
+  );
+
+const formulaIn = ({ formulas }: Excel.Range): unknown => (formulas as unknown[][])[0]?.[0];
+
+const formulasNow = (excel: ExcelEntry, places: readonly Lost[]): Promise<unknown[]> =>
+  excel.run(async (context) => {
+    const cells = cellsOf(context, places);
+    for (const cell of cells) cell.load("formulas");
+    await context.sync();
+    return cells.map(formulaIn);
+  });
+
+/** Enters a formula into each of some cells in one go, and calculates. */
 const enter = (
   excel: ExcelEntry,
   lost: readonly Lost[],
   written: (formula: string) => string,
-): Promise<number> =>
+): Promise<Entered> =>
   excel.run(async (context) => {
-    const { worksheets, application } = context.workbook;
+    const { application } = context.workbook;
     application.suspendScreenUpdatingUntilNextSync();
-    const cells = lost.map(({ sheetId, row, column, formula }) => {
-      const cell = worksheets.getItem(sheetId).getRangeByIndexes(row, column, 1, 1);
-      cell.formulas = [[written(formula)]];
-      return cell;
+    const cells = cellsOf(context, lost);
+    cells.forEach((cell, index) => {
+      cell.formulas = [[written(lost[index]?.formula ?? "")]];
     });
     application.calculate("Full");
-    for (const cell of cells) cell.load("values");
+    for (const cell of cells) cell.load("formulas,values");
     await context.sync();
-    return cells.filter(({ values }) => values[0]?.[0] === UNKNOWN_NAME).length;
+    return {
+      formulas: cells.map(formulaIn),
+      stillUnknown: cells.filter(({ values }) => values[0]?.[0] === UNKNOWN_NAME).length,
+    };
   });
 
-/** Enters again every formula of ours that shows #NAME?, calculates, and says what came of it. */
-export const repair = async (
+/** Every formula of ours that shows #NAME?, and the sheets whose can't be entered. */
+const lookThrough = async (
   excel: ExcelEntry,
-  { onProgress, signal }: LongRun = UNWATCHED,
-): Promise<Repaired> => {
+  { onProgress, signal }: LongRun,
+): Promise<{ found: Lost[]; protectedSheets: string[] }> => {
   const sheets = await readUsed(excel);
   const slices = sheets.flatMap((sheet) => sheet.slices.map((slice) => ({ sheet, slice })));
-  const open: Lost[] = [];
+  const found: Lost[] = [];
   const protectedSheets = new Set<string>();
   for (const [index, { sheet, slice }] of slices.entries()) {
     signal.throwIfAborted();
-    const found = await lostIn(excel, sheet.sheetId, slice);
-    if (!sheet.isProtected) open.push(...found);
-    else if (found.length > 0) protectedSheets.add(sheet.name);
+    const lost = await lostIn(excel, sheet.sheetId, slice);
+    if (!sheet.isProtected) found.push(...lost);
+    else if (lost.length > 0) protectedSheets.add(sheet.name);
     onProgress((index + 1) / slices.length);
   }
   signal.throwIfAborted();
+  return { found, protectedSheets: [...protectedSheets] };
+};
+
+/** Enters again every formula of ours that shows #NAME?, calculates, and says what came of it. */
+export const repair = async (excel: ExcelEntry, run: LongRun = UNWATCHED): Promise<Repaired> => {
+  const { found, protectedSheets } = await lookThrough(excel, run);
+  // A person may have typed meanwhile.
+  const now = await formulasNow(excel, found);
+  const lost = found.filter(({ formula }, index) => formula === now[index]);
+  if (lost.length === 0) return { entered: 0, stillUnknown: 0, protectedSheets };
   const back = async (): Promise<void> => {
-    await enter(excel, open, (formula) => formula);
+    await enter(excel, lost, (formula) => formula);
   };
-  const stillUnknown =
-    open.length === 0
-      ? 0
-      : await allOrNothing(
-          () => enter(excel, open, (formula) => formula.replace(AS_SAVED, `${NAMESPACE}.`)),
-          back,
-        );
+  const { formulas, stillUnknown } = await allOrNothing(
+    () => enter(excel, lost, (formula) => formula.replace(AS_SAVED, `${NAMESPACE}.`)),
+    back,
+  );
   return {
-    entered: open.length,
+    entered: lost.length,
     stillUnknown,
-    protectedSheets: [...protectedSheets],
-    ...(open.length > 0 && { undo: back }),
+    protectedSheets,
+    undo: async () => {
+      const standing = await formulasNow(excel, lost);
+      refuseChanged(lost.filter((_, index) => standing[index] !== formulas[index]));
+      await back();
+    },
   };
 };

@@ -1,7 +1,7 @@
 import { compareItems } from "./comparisons";
 import { keepEmptyTexts } from "./emptyTexts";
+import { noteRangesOnce } from "./notedRanges";
 import { keepParsedFormulas } from "./parsedFormulas";
-import { keepReadRanges } from "./readRanges";
 import { keepTableTitles } from "./tableTitles";
 import { keepTextLiterals } from "./textLiterals";
 
@@ -12,5 +12,5 @@ export const mendEngine = (): void => {
   keepEmptyTexts();
   keepTableTitles();
   keepParsedFormulas();
-  keepReadRanges();
+  noteRangesOnce();
 };

@@ -105,7 +105,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
           onWrite={(plan) => void write(plan)}
         />
       )}
-      {working && <Progress words={working.words} share={working.share} onCancel={working.cancel} />}
+      {working && <Progress {...working} />}
       {/* The button that wrote is gone with the proposal. */}
       <OutcomeLine outcome={outcome} onUndo={undo} takesFocus />
     </section>

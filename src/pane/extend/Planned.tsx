@@ -1,8 +1,7 @@
 import { Button } from "@fluentui/react-button";
-import { areaInWords } from "../../sheets/address";
+import { areaInWords, columnLetters } from "../../sheets/address";
 import { roomFor } from "../../sheets/extend/proposal";
 import type { Survey } from "../../sheets/extend/survey";
-import { columnLetters } from "../../sheets/address";
 import type { CellPatch } from "../../sheets/patch";
 
 interface Props {

@@ -140,7 +140,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
           {isBusy ? "Working…" : handOut.action}
         </Button>
       </form>
-      {working && <Progress words={working.words} share={working.share} onCancel={working.cancel} />}
+      {working && <Progress {...working} />}
       <OutcomeLine outcome={outcome} />
     </section>
   );

@@ -83,7 +83,7 @@ export const MarkingCard = ({ host, form }: Props) => {
           Check the page in front
         </Button>
       </form>
-      {working && <Progress words={working.words} share={working.share} onCancel={working.cancel} />}
+      {working && <Progress {...working} />}
       <OutcomeLine outcome={outcome} onUndo={undo} />
     </section>
   );

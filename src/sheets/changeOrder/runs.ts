@@ -7,6 +7,7 @@ import { labelsOfSpots, type Known, type Scope } from "./scope";
 
 /** The take-off's own words for a run and what follows it: a trim is worked out from the runs of its own edge alone. */
 export const [EDGE, LENGTH, FOLLOWS] = ["Edge", "Length", "Follows"];
+
 /** The edge that a trim follows; undefined for what is no trim. */
 export const followedBy = (
   { base, now }: Pick<Scope, "base" | "now">,

@@ -239,6 +239,19 @@ describe("repair, on a stand-in", () => {
     expect(sheet.cells.get("F3")?.formula).toBe("=1+_xldudf_GABLE_COURSES(20,12)");
   });
 
+  it("leaves alone what a person types into a lost cell, meanwhile or afterwards", async () => {
+    const { workbook, sheet } = bid();
+    for (const row of [2, 3]) sheet.cells.set(`F${row}`, lost("=1+_xldudf_GABLE_COURSES(20,12)"));
+    const typed = { formula: 14 };
+    const onProgress = (): void => void sheet.cells.set("F2", typed);
+    const repaired = await hostOf(workbook).repair?.({ onProgress, signal: new AbortController().signal });
+    expect(repaired?.entered).toBe(1);
+    expect(sheet.cells.get("F2")).toEqual(typed);
+    sheet.cells.set("F3", typed);
+    await expect(repaired?.undo?.()).rejects.toThrow("F3 has changed since; nothing was undone.");
+    expect(sheet.cells.get("F3")).toEqual(typed);
+  });
+
   it("looks through a long sheet step by step, and enters nothing where that is cancelled", async () => {
     const { workbook, sheet } = bid();
     sheet.cells.set("F2", lost("=GABLE.COURSES(20,12)"));

@@ -37,7 +37,7 @@ let isMended = false;
  * by 0.2 MB an edit on the worked example, and each search took longer. A formula that reads what it read isn't noted again; one
  * that reads something else is forgotten first. Lasts for the life of the page or process; a second call changes nothing.
  */
-export const keepReadRanges = (): void => {
+export const noteRangesOnce = (): void => {
   if (isMended) return;
   isMended = true;
   const keeper = DependencyManagerService.prototype as unknown as Keeper;
