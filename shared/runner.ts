@@ -1,8 +1,7 @@
 import { CellError, isBlank, isMatrix, type Answer, type Argument, type Cell, type Matrix } from "./cell";
 import { counted } from "./describe";
 import { InputError } from "./inputError";
-import type { Filled } from "./kinds/kind";
-import { parameterLabel } from "./parameterLabel";
+import { readAs, type Filled } from "./kinds/kind";
 import type { FunctionSpec, Parameter } from "./spec";
 
 /**
@@ -11,40 +10,37 @@ import type { FunctionSpec, Parameter } from "./spec";
  * It never throws, and it is the only way in which a host calls a function.
  */
 export const runFunction = (spec: FunctionSpec, args: readonly Argument[]): Answer => {
-  if (args.length > spec.parameters.length)
+  const { parameters } = spec;
+  if (args.length > parameters.length)
     return new CellError(
       "#VALUE!",
-      `${spec.id} takes at most ${counted(spec.parameters.length, "value")}, got ${args.length}`,
+      `${spec.id} takes at most ${counted(parameters.length, "value")}, got ${args.length}`,
     );
-  const inputs = spec.parameters.map((parameter, index) => toInput(parameter, args[index]));
-  if (spec.columns) {
-    for (const { parameter, block } of inputs)
-      if (block && parameter.kind.shape === "cell") return toError(spec, tooManyCells(parameter, block));
-    return calculateAt(spec, inputs, 0, 0);
-  }
-  return broadcast(spec, inputs);
+  // A sheet of many rows calls with single cells, as they come.
+  if (!args.some(isMatrix)) return calculateAt(spec, args);
+  const given = args.map(unwrapped);
+  const spread = parameters.find((parameter, index) => isSpread(parameter, given[index]));
+  if (!spread) return calculateAt(spec, given);
+  if (!spec.columns) return broadcast(spec, given);
+  return toError(spec, tooManyCells(spread, given[parameters.indexOf(spread)] as Matrix));
 };
 
-/** A parameter with what came for it. */
-interface Input {
-  readonly parameter: Parameter<unknown>;
-  /** What came, where it is one cell or none; a block of one cell counts as that cell. */
-  readonly cell: Cell;
-  /** What came, where it is more. */
-  readonly block: Matrix | undefined;
-}
-
-const toInput = (parameter: Parameter<unknown>, argument: Argument): Input => {
-  if (!isMatrix(argument)) return { parameter, cell: argument ?? null, block: undefined };
+/** A block of one cell counts as that cell, and one of none as a blank. */
+const unwrapped = (argument: Argument): Argument => {
+  if (!isMatrix(argument)) return argument;
   const [first = []] = argument;
   const isBlock = first.length > 1 || (argument.length > 1 && first.length > 0);
-  return { parameter, cell: isBlock ? null : (first[0] ?? null), block: isBlock ? argument : undefined };
+  return isBlock ? argument : first[0];
 };
 
-const tooManyCells = ({ name }: Parameter<unknown>, block: Matrix): InputError => {
+/** Whether a block came where one cell is expected. */
+const isSpread = ({ kind }: Parameter<unknown>, given: Argument): given is Matrix =>
+  kind.shape === "cell" && isMatrix(given);
+
+const tooManyCells = ({ label }: Parameter<unknown>, block: Matrix): InputError => {
   const [rows, columns] = [block.length, block[0]?.length ?? 0];
   return new InputError(
-    `${parameterLabel(name)} takes one value here, got ${counted(rows, "row")} by ${counted(columns, "column")}`,
+    `${label} takes one value here, got ${counted(rows, "row")} by ${counted(columns, "column")}`,
   );
 };
 
@@ -54,14 +50,20 @@ const PAST_THE_SHORTER = new CellError(
 );
 
 /** One answer for each cell of the largest block given where one value is expected, as native functions do. */
-const broadcast = (spec: FunctionSpec, inputs: readonly Input[]): Answer => {
+const broadcast = (spec: FunctionSpec, given: readonly Argument[]): Answer => {
   let [rows, columns] = [0, 0];
-  for (const { parameter, block } of inputs)
-    if (block && parameter.kind.shape === "cell")
+  spec.parameters.forEach((parameter, index) => {
+    const block = given[index];
+    if (isSpread(parameter, block))
       [rows, columns] = [Math.max(rows, block.length), Math.max(columns, block[0]?.length ?? 0)];
-  if (rows === 0) return calculateAt(spec, inputs, 0, 0);
+  });
+  const givenAt = (row: number, column: number): Argument[] =>
+    spec.parameters.map((parameter, index) => {
+      const here = given[index];
+      return isSpread(parameter, here) ? cellAt(here, row, column) : here;
+    });
   return Array.from({ length: rows }, (_, row) =>
-    Array.from({ length: columns }, (_, column) => calculateAt(spec, inputs, row, column) as Cell),
+    Array.from({ length: columns }, (_, column) => calculateAt(spec, givenAt(row, column)) as Cell),
   );
 };
 
@@ -72,74 +74,44 @@ const cellAt = (block: Matrix, row: number, column: number): Cell => {
   return found === undefined ? PAST_THE_SHORTER : found;
 };
 
-/** What one calculation is given for a parameter: a cell, or the block that came for a range. */
-const inputAt = (input: Input, row: number, column: number): Input =>
-  input.block && input.parameter.kind.shape === "cell"
-    ? { parameter: input.parameter, cell: cellAt(input.block, row, column), block: undefined }
-    : input;
-
-const calculateAt = (spec: FunctionSpec, inputs: readonly Input[], row: number, column: number): Answer => {
-  const given = inputs.map((input) => inputAt(input, row, column));
+const calculateAt = (spec: FunctionSpec, given: readonly Argument[]): Answer => {
   const error = firstError(given);
   if (error) return error;
-  if (isUnfilled(given)) return "";
+  if (isUnfilled(spec, given)) return "";
   try {
-    const values = given.map(readValue);
+    const values = spec.parameters.map((parameter, index) => readValue(parameter, given[index]));
     return allFinite(spec, spec.calculate(...(values as never[])));
   } catch (thrown) {
     return toError(spec, thrown);
   }
 };
 
-const firstError = (given: readonly Input[]): CellError | undefined => {
-  for (const { cell, block } of given) {
-    if (cell instanceof CellError) return cell;
-    if (!block) continue;
-    for (const line of block) for (const each of line) if (each instanceof CellError) return each;
+const firstError = (given: readonly Argument[]): CellError | undefined => {
+  for (const each of given) {
+    if (each instanceof CellError) return each;
+    if (!isMatrix(each)) continue;
+    for (const line of each) for (const cell of line) if (cell instanceof CellError) return cell;
   }
   return undefined;
 };
 
-const isBlankInput = ({ cell, block }: Input): boolean =>
-  block ? block.every((line) => line.every(isBlank)) : isBlank(cell);
+const isBlankArgument = (given: Argument): boolean =>
+  isMatrix(given) ? given.every((line) => line.every(isBlank)) : isBlank(given);
 
 /** Whether nothing came for any parameter that must be given; a function without such is never unfilled. */
-const isUnfilled = (given: readonly Input[]): boolean => {
-  let isAnyRequired = false;
-  for (const input of given) {
-    if (input.parameter.optional) continue;
-    if (!isBlankInput(input)) return false;
-    isAnyRequired = true;
-  }
-  return isAnyRequired;
+const isUnfilled = ({ parameters }: FunctionSpec, given: readonly Argument[]): boolean =>
+  parameters.every(({ optional }, index) => optional || isBlankArgument(given[index])) &&
+  parameters.some(({ optional }) => !optional);
+
+const readValue = ({ kind, label, optional, standard }: Parameter<unknown>, given: Argument): unknown => {
+  if (!isBlankArgument(given)) return readAs(kind, given as Filled | Matrix, label);
+  if (optional) return standard;
+  throw new InputError(`${label} is missing: it takes ${kind.takes}`);
 };
 
-const readCells = ({ name, kind }: Parameter<unknown>, cell: Cell, block?: Matrix): unknown => {
-  const label = parameterLabel(name);
-  return kind.shape === "cell" ? kind.read(cell as Filled, label) : kind.read(block ?? [[cell]], label);
-};
-
-const standards = new WeakMap<Parameter<unknown>, { readonly value: unknown }>();
-
-/** What holds where nothing came: read once for each parameter, since a sheet leaves the same out in every row. */
-const standardOf = (parameter: Parameter<unknown>): unknown => {
-  if (parameter.default === null) return undefined;
-  const known = standards.get(parameter);
-  if (known) return known.value;
-  const value = readCells(parameter, parameter.default);
-  standards.set(parameter, { value });
-  return value;
-};
-
-const readValue = (input: Input): unknown => {
-  const { parameter, cell, block } = input;
-  if (!isBlankInput(input)) return readCells(parameter, cell, block);
-  if (parameter.optional) return standardOf(parameter);
-  throw new InputError(`${parameterLabel(parameter.name)} is missing: it takes ${parameter.kind.takes}`);
-};
+const isFit = (cell: Cell): boolean => typeof cell !== "number" || Number.isFinite(cell);
 
 const allFinite = (spec: FunctionSpec, answer: Answer): Answer => {
-  const isFit = (cell: Cell): boolean => typeof cell !== "number" || Number.isFinite(cell);
   if (isMatrix(answer) ? answer.every((line) => line.every(isFit)) : isFit(answer)) return answer;
   throw new InputError(`${spec.id} has no finite answer for these values`);
 };

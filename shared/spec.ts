@@ -1,6 +1,6 @@
 import type { Argument, Answer, Cell } from "./cell";
 import { flag } from "./kinds/flag";
-import type { Kind } from "./kinds/kind";
+import { NAME_ENDINGS, readAs, type Filled, type Kind } from "./kinds/kind";
 import type { ResultKind } from "./result";
 
 /** The folders of `functions/`, in the order in which a person would look for them. */
@@ -24,20 +24,34 @@ type Concept = (typeof CONCEPTS)[number];
 export interface Parameter<T> {
   /** Ends in the unit of a bare number: `slopeLengthFt`, `exposureIn`. */
   readonly name: string;
+  /** The name as a sentence says it: without its unit. */
+  readonly label: string;
   readonly kind: Kind<T>;
   readonly summary: string;
   readonly optional: boolean;
   /** What a person would type for what holds when it is left out; null: nothing, the function copes. */
   readonly default: Cell;
+  /** The default as it is read: once, since a sheet leaves the same out in every row. */
+  readonly standard: T | undefined;
 }
+
+const UNIT_ENDING = new RegExp(`(?:${NAME_ENDINGS.join("|")})$`);
 
 /** A parameter that must be given. */
 export const required = <T>(name: string, kind: Kind<T>, summary: string): Parameter<T> => ({
   name,
+  label: name.replace(UNIT_ENDING, ""),
   kind,
   summary,
   optional: false,
   default: null,
+  standard: undefined,
+});
+
+/** A parameter that may be left out and then is undefined. */
+export const omittable = <T>(name: string, kind: Kind<T>, summary: string): Parameter<T | undefined> => ({
+  ...required<T | undefined>(name, kind, summary),
+  optional: true,
 });
 
 /** A parameter with a default, written as a person would type it. */
@@ -45,22 +59,12 @@ export const optional = <T>(
   name: string,
   kind: Kind<T>,
   summary: string,
-  standard: Exclude<Cell, null>,
+  standard: Filled,
 ): Parameter<T> => ({
-  name,
-  kind,
-  summary,
+  ...required(name, kind, summary),
   optional: true,
   default: standard,
-});
-
-/** A parameter that may be left out and then is undefined. */
-export const omittable = <T>(name: string, kind: Kind<T>, summary: string): Parameter<T | undefined> => ({
-  name,
-  kind,
-  summary,
-  optional: true,
-  default: null,
+  standard: readAs(kind, standard, name),
 });
 
 /** A worked example: shown in help, and run as a test. */

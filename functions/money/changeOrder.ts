@@ -1,12 +1,12 @@
 import type { Cell } from "../../shared/cell";
 import { itemKey, orderLines, type OrderLine } from "../../shared/kinds/orderLines";
-import { exact, sumOfCents, toCent } from "../../shared/money";
+import { exact, productToCent, sumOfCents } from "../../shared/money";
 import { countOf, MONEY_RESULT, TEXT_RESULT } from "../../shared/result";
 import { defineTable, required } from "../../shared/spec";
 
 /** What a line comes to, to the cent. */
 const extended = (line: OrderLine | undefined): number =>
-  line ? toCent(exact(line.quantity).times(exact(line.price))) : 0;
+  line ? productToCent(line.quantity, line.price) : 0;
 
 const inWords = (before: OrderLine | undefined, after: OrderLine | undefined): string => {
   if (!before) return "added";

@@ -1,5 +1,5 @@
 import { fraction, money } from "../../shared/kinds/number";
-import { exact, toCent } from "../../shared/money";
+import { exact, toNearestCent } from "../../shared/money";
 import { MONEY_RESULT } from "../../shared/result";
 import { defineFunction, required } from "../../shared/spec";
 import { CREDIT_OR_CHARGE } from "./amounts";
@@ -8,7 +8,8 @@ import { CREDIT_OR_CHARGE } from "./amounts";
 const HIGHEST_RATE = 10;
 
 /** The price with a share of the cost on top. */
-export const markup = (cost: number, rate: number): number => toCent(exact(cost).times(exact(rate).plus(1)));
+export const markup = (cost: number, rate: number): number =>
+  toNearestCent(cost * (1 + rate), () => exact(cost).times(exact(rate).plus(1)));
 
 export const markupSpec = defineFunction({
   id: "MARKUP",

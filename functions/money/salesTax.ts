@@ -1,11 +1,11 @@
 import { fraction, money } from "../../shared/kinds/number";
-import { exact, toCent } from "../../shared/money";
+import { productToCent } from "../../shared/money";
 import { MONEY_RESULT } from "../../shared/result";
 import { defineFunction, required } from "../../shared/spec";
 import { CREDIT_OR_CHARGE } from "./amounts";
 
 /** Tax on an amount, or on a credit. */
-export const salesTax = (amount: number, rate: number): number => toCent(exact(amount).times(exact(rate)));
+export const salesTax = (amount: number, rate: number): number => productToCent(amount, rate);
 
 export const salesTaxSpec = defineFunction({
   id: "SALESTAX",

@@ -1,12 +1,15 @@
 import { fraction, money } from "../../shared/kinds/number";
-import { exact, toCent } from "../../shared/money";
+import { exact, toNearestCent } from "../../shared/money";
 import { MONEY_RESULT } from "../../shared/result";
 import { defineFunction, required } from "../../shared/spec";
 import { CREDIT_OR_CHARGE } from "./amounts";
 
 /** The price of which the margin is a share: not the same as a markup, which is a share of the cost. */
-export const sellPrice = (cost: number, margin: number): number =>
-  toCent(exact(cost).div(exact(1).minus(exact(margin))));
+export const sellPrice = (cost: number, margin: number): number => {
+  // Near 1, what a binary fraction lacks to 1 loses its digits.
+  const nearly = margin > 0.999 ? NaN : cost / (1 - margin);
+  return toNearestCent(nearly, () => exact(cost).div(exact(1).minus(exact(margin))));
+};
 
 export const sellPriceSpec = defineFunction({
   id: "SELLPRICE",

@@ -20,7 +20,7 @@ export const alongEavePerRun = (rise: number, otherRise: number): number => {
  * sqrt(1 + (p/q)² + p²) with p, q as rise over run; sqrt(2 + p²) where they are equal.
  */
 export const hipFactor = (rise: number, otherRise = rise): number =>
-  Math.hypot(1, alongEavePerRun(rise, otherRise), rise / PITCH_RUN);
+  Math.sqrt(1 + alongEavePerRun(rise, otherRise) ** 2 + (rise / PITCH_RUN) ** 2);
 
 export const hipFactorSpec = defineFunction({
   id: "HIPFACTOR",

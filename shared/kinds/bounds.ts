@@ -18,18 +18,23 @@ export const withinBounds = (
   unit: string,
   came: Cell,
 ): number => {
-  const { atLeast, moreThan, atMost, lessThan } = bounds;
-  const refuse = (limit: string, of: number): never => {
-    const withUnit = unit === "" ? String(of) : `${of} ${unit}`;
-    throw new InputError(`${label} must be ${limit} ${withUnit}, got ${describeCell(came)}`);
-  };
-  if (!Number.isFinite(value))
-    throw new InputError(`${label} must be a finite number, got ${describeCell(came)}`);
-  if (atLeast !== undefined && !(value >= atLeast)) return refuse("at least", atLeast);
-  if (moreThan !== undefined && !(value > moreThan)) return refuse("more than", moreThan);
-  if (atMost !== undefined && !(value <= atMost)) return refuse("at most", atMost);
-  if (lessThan !== undefined && !(value < lessThan)) return refuse("less than", lessThan);
+  const broken = brokenLimit(value, bounds, unit);
+  if (broken !== undefined) throw new InputError(`${label} must be ${broken}, got ${describeCell(came)}`);
   return value;
+};
+
+const brokenLimit = (
+  value: number,
+  { atLeast, moreThan, atMost, lessThan }: Bounds,
+  unit: string,
+): string | undefined => {
+  const withUnit = (limit: number): string => (unit === "" ? String(limit) : `${limit} ${unit}`);
+  if (!Number.isFinite(value)) return "a finite number";
+  if (atLeast !== undefined && !(value >= atLeast)) return `at least ${withUnit(atLeast)}`;
+  if (moreThan !== undefined && !(value > moreThan)) return `more than ${withUnit(moreThan)}`;
+  if (atMost !== undefined && !(value <= atMost)) return `at most ${withUnit(atMost)}`;
+  if (lessThan !== undefined && !(value < lessThan)) return `less than ${withUnit(lessThan)}`;
+  return undefined;
 };
 
 /** The sentence for what could not be understood at all. */

@@ -9,7 +9,8 @@ export const choice = <const W extends string>(words: readonly W[]): CellKind<W>
     shape: "cell",
     takes,
     read: (cell, label) => {
-      const word = typeof cell === "string" ? words.find((each) => each === tidyText(cell)) : undefined;
+      const typed = typeof cell === "string" ? tidyText(cell) : undefined;
+      const word = words.find((each) => each === typed);
       if (word === undefined) throw notTaken(label, takes, cell);
       return word;
     },

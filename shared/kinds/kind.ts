@@ -1,4 +1,4 @@
-import type { Cell, Matrix } from "../cell";
+import { isMatrix, type Cell, type Matrix } from "../cell";
 
 /** A cell that holds something, and no error: the runner has dealt with those before a kind reads. */
 export type Filled = Exclude<Cell, null>;
@@ -26,3 +26,9 @@ export interface RangeKind<T> {
 }
 
 export type Kind<T> = CellKind<T> | RangeKind<T>;
+
+/** Reads what came; a single cell is a block of one to a kind that takes blocks. */
+export const readAs = <T>(kind: Kind<T>, given: Filled | Matrix, label: string): T =>
+  kind.shape === "cell"
+    ? kind.read(given as Filled, label)
+    : kind.read(isMatrix(given) ? given : [[given]], label);

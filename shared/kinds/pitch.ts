@@ -43,15 +43,18 @@ const riseOfNumber = (value: number, label: string): number => {
 };
 
 /** A pitch as its rise on a run of 12. */
-export const pitch = (bounds: Bounds = { atLeast: 0 }): CellKind<number> => ({
-  shape: "cell",
-  takes: TAKES,
-  read: (cell, label) => {
-    const rise = typeof cell === "string" ? readPitchText(cell) : cell;
-    if (typeof rise !== "number") throw notTaken(label, TAKES, cell);
-    const value = typeof cell === "number" ? riseOfNumber(cell, label) : rise;
-    // A person doesn't recognise the number of a date or time: the sentence shows the rise that was read.
-    const came = typeof cell === "number" ? value : cell;
-    return withinBounds(value, { atMost: STEEPEST_PITCH, ...bounds }, label, "in 12", came);
-  },
-});
+export const pitch = (bounds: Bounds = { atLeast: 0 }): CellKind<number> => {
+  const limits: Bounds = { atMost: STEEPEST_PITCH, ...bounds };
+  return {
+    shape: "cell",
+    takes: TAKES,
+    read: (cell, label) => {
+      const rise = typeof cell === "string" ? readPitchText(cell) : cell;
+      if (typeof rise !== "number") throw notTaken(label, TAKES, cell);
+      const value = typeof cell === "number" ? riseOfNumber(cell, label) : rise;
+      // A person doesn't recognise the number of a date or time: the sentence shows the rise that was read.
+      const came = typeof cell === "number" ? value : cell;
+      return withinBounds(value, limits, label, "in 12", came);
+    },
+  };
+};

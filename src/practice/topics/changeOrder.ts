@@ -1,6 +1,6 @@
 import { changeOrderSpec } from "../../../functions/money/changeOrder";
 import { salesTax, salesTaxSpec } from "../../../functions/money/salesTax";
-import { exact, sumOfCents, toCent } from "../../../shared/money";
+import { exact, productToCent, sumOfCents } from "../../../shared/money";
 import { call } from "../../sheets/formula";
 import { distanceToWhole, mistakesOf, moneyAnswer, type Slips } from "../answers";
 import type { Topic } from "../problem";
@@ -25,7 +25,7 @@ const CENTS = 100;
 /** Tax turns at half a cent. */
 const HALF = 0.5;
 
-const extended = (quantity: number, price: number): number => toCent(exact(quantity).times(exact(price)));
+const extended = (quantity: number, price: number): number => productToCent(quantity, price);
 
 const partsOf = (facts: ChangeOrderFacts) => ({
   panels: extended(facts.panelsAfter - facts.panelsBefore, facts.panelPrice),

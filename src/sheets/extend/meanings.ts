@@ -1,7 +1,6 @@
 import { catalogue } from "../../../functions/index";
 import { outlineSpec } from "../../../functions/layout/outline";
 import { flag } from "../../../shared/kinds/flag";
-import { parameterLabel } from "../../../shared/parameterLabel";
 import type { Parameter } from "../../../shared/spec";
 import { unitOf, type UnitName } from "./unit";
 
@@ -11,10 +10,7 @@ export type Meaning = string;
 /** Parameters that mean the same to a person who fills in a column. */
 const SAME: Readonly<Record<string, Meaning>> = { lengths: "length", count: "quantity" };
 
-export const meaningOf = ({ name }: Parameter<unknown>): Meaning => {
-  const label = parameterLabel(name);
-  return SAME[label] ?? label;
-};
+export const meaningOf = ({ label }: Parameter<unknown>): Meaning => SAME[label] ?? label;
 
 /** A table's parameters are its own business, but a plane's outline is made of columns (see `derived.ts`). */
 const specs = [...catalogue.filter(({ columns, concept }) => !columns && concept !== "panel"), outlineSpec];

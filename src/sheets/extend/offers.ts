@@ -1,7 +1,6 @@
 import { catalogue } from "../../../functions/index";
 import { InputError } from "../../../shared/inputError";
 import { PANEL_FIELDS } from "../../../shared/panel";
-import { parameterLabel } from "../../../shared/parameterLabel";
 import type { FunctionSpec, Parameter } from "../../../shared/spec";
 import { inWords, meaningOf, type Meaning } from "./meanings";
 import { suppliedOperand, type MeantColumn, type Supplies } from "./operands";
@@ -30,7 +29,7 @@ const fieldOf = (spec: FunctionSpec, parameter: Parameter<unknown>): Field => {
   const unit = unitOf(parameter);
   const { label } = UNITS[unit];
   const panelField = panelFieldOf(spec, parameter);
-  const name = panelField ? PANEL_FIELDS[panelField].label : inWords(parameterLabel(parameter.name));
+  const name = panelField ? PANEL_FIELDS[panelField].label : inWords(parameter.label);
   return {
     key: typedKey(spec, parameter),
     label: unit === "plain" || unit === "fraction" ? name : `${name} (${label})`,

@@ -1,6 +1,5 @@
 import type { Filled } from "../../../shared/kinds/kind";
 import { InputError } from "../../../shared/inputError";
-import { parameterLabel } from "../../../shared/parameterLabel";
 import type { FunctionSpec, Parameter } from "../../../shared/spec";
 import { inWords } from "./meanings";
 import { panelFieldOf } from "./panelNames";
@@ -26,7 +25,7 @@ export const typedArgument = (
   typed: string,
 ): string | undefined => {
   const text = typed.trim();
-  const label = inWords(parameterLabel(parameter.name));
+  const label = inWords(parameter.label);
   if (text === "") {
     if (parameter.optional) return undefined;
     throw new InputError(`${label} is missing: it takes ${parameter.kind.takes}`);

@@ -9,7 +9,6 @@ import {
   roofOf,
 } from "../../../functions/roof/roofParameters";
 import type { Roof } from "../../../functions/roof/roofParts";
-import { parameterLabel } from "../../../shared/parameterLabel";
 import type { Parameter } from "../../../shared/spec";
 import { cellInView, type SheetInView } from "../inView";
 import { isAllBlank, withoutErrors, type Named } from "../named";
@@ -42,9 +41,9 @@ export const roofArguments = (named: Named): { readonly before: Argument[]; read
 });
 
 /** A block as the functions of the roof read it. */
-const readBlock = <T>({ name, kind }: Parameter<T>, cells: Matrix): T => {
-  if (kind.shape !== "range") throw new Error(`${name} doesn't take a range`);
-  return kind.read(cells, parameterLabel(name));
+const readBlock = <T>({ label, kind }: Parameter<T>, cells: Matrix): T => {
+  if (kind.shape !== "range") throw new Error(`${label} doesn't take a range`);
+  return kind.read(cells, label);
 };
 
 /** The roof that the workbook's footprint and pitch describe. Throws an InputError with what is missing or wrong. */

@@ -1,6 +1,6 @@
 import { sealSpec } from "../../../functions/money/seal";
 import { isBlank, type Cell } from "../../../shared/cell";
-import { exact, sumOfCents, toCent } from "../../../shared/money";
+import { productToCent, sumOfCents } from "../../../shared/money";
 import { sealOf } from "../../../shared/seal";
 import { VERSION } from "../../../shared/version";
 import { a1, a1Range } from "../address";
@@ -71,7 +71,7 @@ const typed = (cell: Cell): Typed => {
 
 /** What a line comes to, as a change order reckons it; null where it has no price. */
 const extendedOf = ({ toOrder, price }: ReadLine): number | null =>
-  toOrder === null || price === null ? null : toCent(exact(toOrder).times(exact(price)));
+  toOrder === null || price === null ? null : productToCent(toOrder, price);
 
 const isUnpriced = ({ toOrder, price }: ReadLine): boolean => (toOrder ?? 0) > 0 && price === null;
 

@@ -47,7 +47,44 @@ describe("tax and retainage", () => {
   });
 });
 
+/** Half away from zero of a quotient, in whole numbers of any length. */
+const roundedQuotient = (dividend: bigint, divisor: bigint): number => {
+  const [size, sign] = dividend < 0n ? [-dividend, -1] : [dividend, 1];
+  return sign * Number((2n * size + divisor) / (2n * divisor));
+};
+
 describe("markup and margin", () => {
+  const MILLION = 1_000_000n;
+  const millionths = fc.oneof(fc.nat(999_999), fc.integer({ min: 999_000, max: 999_999 }));
+
+  it("MARKUP is exact to the cent, as whole numbers have it", () => {
+    fc.assert(
+      fc.property(cents, millionths, (cost, rate) => {
+        const expected = inDollars(roundedQuotient(BigInt(cost) * (MILLION + BigInt(rate)), MILLION)) + 0;
+        expect(callForNumber("MARKUP", inDollars(cost), rate / 1_000_000)).toBe(expected);
+      }),
+    );
+  });
+
+  it("SELLPRICE is exact to the cent, as whole numbers have it, also where hardly anything is left of a price", () => {
+    fc.assert(
+      fc.property(cents, millionths, (cost, margin) => {
+        const expected = inDollars(roundedQuotient(BigInt(cost) * MILLION, MILLION - BigInt(margin))) + 0;
+        expect(callForNumber("SELLPRICE", inDollars(cost), margin / 1_000_000)).toBe(expected);
+      }),
+    );
+  });
+
+  it.each([
+    ["MARKUP", 0.2, 0.025, 0.21],
+    ["MARKUP", 1.1, 0.05, 1.16],
+    ["SELLPRICE", 0.25, 0.6, 0.63],
+    ["SELLPRICE", 1.01, 0.2, 1.26],
+    ["SELLPRICE", -0.25, 0.6, -0.63],
+  ])("half a cent goes away from zero: %s of %d and %d is %d", (id, cost, rate, price) => {
+    expect(callForNumber(id, cost, rate)).toBe(price);
+  });
+
   it("a margin is a markup on the same price, within the cent to which both are rounded", () => {
     const margins = fc.integer({ min: 0, max: 90 });
     fc.assert(
