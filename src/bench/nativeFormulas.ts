@@ -118,16 +118,16 @@ export const NATIVE: Readonly<Record<string, Native>> = {
     ],
   },
   CLIPCOUNT: {
-    formula: "ROUNDUP(ROUND(a*12/b;9);0)-1+2",
+    formula: "SIGN(a)*(ROUNDUP(ROUND(a*12/b;9);0)-1+2)",
     ranges: [
-      [1, 120],
+      [0, 120],
       [6, 24],
     ],
   },
   NAILCOUNT: {
-    formula: "c*(ROUNDUP(ROUND(a*12/b;9);0)+1)",
+    formula: "SIGN(a)*c*(ROUNDUP(ROUND(a*12/b;9);0)+1)",
     ranges: [
-      [1, 120],
+      [0, 120],
       [6, 24],
       [1, 3],
     ],
