@@ -53,6 +53,24 @@ describe("hip roof over a rectangle", () => {
     }
   });
 
+  it("bends at a corner of any angle by acos((mn cos turn + 1) / (√(1 + m²) √(1 + n²)))", () => {
+    const ring: Pairs = [[0, 0], [40, 0], [48, 21], [17, 33], [-6, 18]]; // prettier-ignore
+    const pitches = [3, 5, 8, 12, 20];
+    const planes = roofFrom(ring, { pitch: pitches }).planes;
+    const bearings = ring.map(([x, y], index) => {
+      const [nextX, nextY] = ring[(index + 1) % ring.length] ?? [NaN, NaN];
+      return Math.atan2(nextY - y, nextX - x);
+    });
+    planes.forEach((plane, one) => {
+      planes.forEach((other, two) => {
+        const [m, n] = [one, two].map((index) => (pitches[index] ?? NaN) / 12) as [number, number];
+        const turn = (bearings[two] ?? NaN) - (bearings[one] ?? NaN);
+        const cosine = (m * n * Math.cos(turn) + 1) / (Math.hypot(1, m) * Math.hypot(1, n));
+        expectNumbers([bendDegrees(plane, other)], [degrees(Math.acos(Math.min(1, cosine)))], 1e-5);
+      });
+    });
+  });
+
   it("with an overhang all round is the hip roof over the grown rectangle", () => {
     const roof = roofFrom(rectangle(40, 24), { pitch: 6, overhangFt: 1.5 });
     expectNumbers(lengthsOf(roof, "ridge"), [16]);

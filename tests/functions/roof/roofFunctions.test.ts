@@ -16,6 +16,9 @@ const L: Matrix = [
   [0, 44],
 ];
 
+/** A court that opens upward, its left wall hooked over towards the right one: 2 ft are left between sides 4 and 8. */
+const HOOK: Matrix = [[0, 0], [40, 0], [40, 30], [26, 30], [26, 10], [10, 10], [10, 20], [24, 20], [24, 30], [0, 30]]; // prettier-ignore
+
 describe("what a footprint may look like", () => {
   const hips = callForNumber("EDGEFEET", RECTANGLE, 6, "hip");
   const same: Readonly<Record<string, Matrix>> = {
@@ -172,6 +175,8 @@ describe("what is refused, in a sentence", () => {
     ["#VALUE! pitch takes one value, or one for each of the 4 sides, got 3", "ROOFPLANES", [RECTANGLE, [[6], [6], [6]]]],
     ["#VALUE! pitch takes one value, or one for each of the 4 sides, got 5", "ROOFPLANES", [RECTANGLE, [[6], [6], [6], [6], [6]]]],
     ["#VALUE! pitch takes one value, or one for each of the 4 sides, got 6", "ROOFPLANES", [RECTANGLE, [[6], [6], [6], [6], [null], [6]]]],
+    ["#VALUE! pitch takes one value, or one for each of the 4 sides, got 5", "ROOFPLANES", [RECTANGLE, [[6], [6], [6], [6], [6], [null]]]],
+    ["#VALUE! pitch takes one value, or one for each of the 4 sides, got 3", "ROOFPLANES", [RECTANGLE, [[6], [6], [null]]]],
     ["#VALUE! overhang takes one value, or one for each of the 4 sides, got 2", "ROOFPLANES", [RECTANGLE, 6, null, [[1], [1]]]],
     ["#VALUE! overhang of side 2 is missing", "ROOFPLANES", [RECTANGLE, 6, "2, 4", [[1], [null], [1], [1]]]],
     ["#VALUE! rakeOverhang takes one value, or one for each of the 4 sides, got 2", "ROOFPLANES", [RECTANGLE, 6, "2, 4", 1, [[1], [1]]]],
@@ -190,7 +195,12 @@ describe("what is refused, in a sentence", () => {
     ["#N/A sides 1 and 2 stand in line, one a gable and one not: the roof can't close between them", "ROOFPLANES", [[[0, 0], [20, 0], [40, 0], [40, 24], [0, 24]], 6, 2]],
     ["#N/A sides 1 and 2 are gables in line, so they take the same rake overhang", "ROOFPLANES", [[[0, 0], [20, 0], [40, 0], [40, 24], [0, 24]], 6, "1, 2", [[1], [2], [1], [1], [1]]]],
     ["#N/A the overhangs at the two ends of side 5 run into each other", "ROOFPLANES", [[[0, 0], [60, 0], [60, 40], [31, 40], [31, 20], [29, 20], [29, 40], [0, 40]], 6, null, 1.5]],
+    ["#N/A the overhangs of sides 3 and 8 run into each other", "ROOFPLANES", [HOOK, 6, null, 1.5]],
   ]; // prettier-ignore
+
+  it("a narrow gap between walls bears the overhangs for which it is wide enough", () => {
+    expect((call("ROOFPLANES", HOOK, 6, null, 0.9) as Matrix).length).toBeGreaterThan(1);
+  });
 
   it.each(cases)("%s", (sentence, id, args) => {
     expect(callForSentence(id, ...args)).toContain(sentence);
