@@ -1,8 +1,8 @@
-import { twiceSignedArea, type Outline } from "../../shared/outline";
+import { twiceSignedArea, type Outline, type Point } from "../../shared/outline";
 import { toDegrees } from "../../shared/units";
 import { rafterFactor } from "../slope/rafterFactor";
 import type { RoofEdge, RoofPlane } from "./roofParts";
-import { distance, dot } from "./skeleton/plan";
+import { along, cross, distance, dot } from "./skeleton/plan";
 import { insideFt, type RoofSide } from "./skeleton/roofSide";
 
 export const planLengthFt = ({ from, to }: RoofEdge): number => distance(from, to);
@@ -40,16 +40,11 @@ export const faceOutline = (plane: RoofPlane): Outline => {
 /** Up the slope from the plane's lowest corner to its highest. */
 export const slopeLengthFt = (plane: RoofPlane): number => Math.max(...laidFlat(plane).map(({ y }) => y));
 
-/** The direction square to a plane, not of unit length: level part downhill, upright part 1. */
-const normal = ({ inward, runPerRise }: RoofSide) => ({
-  x: -inward.x / runPerRise,
-  y: -inward.y / runPerRise,
-  z: 1,
-});
+/** The level way up a plane, as long as it rises for each foot of run. */
+const climb = ({ inward, runPerRise }: RoofSide): Point => along({ x: 0, y: 0 }, inward, 1 / runPerRise);
 
-/** The angle between the two planes' normals: what a brake puts into a flat strip that fits the joint. */
+/** The angle between the two planes' normals, (−a, 1) and (−b, 1): what a brake puts into a flat strip that fits the joint. */
 export const bendDegrees = (plane: RoofPlane, otherPlane: RoofPlane): number => {
-  const [a, b] = [normal(plane.side), normal(otherPlane.side)];
-  const across = Math.hypot(a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x);
-  return toDegrees(Math.atan2(across, a.x * b.x + a.y * b.y + a.z * b.z));
+  const [a, b] = [climb(plane.side), climb(otherPlane.side)];
+  return toDegrees(Math.atan2(Math.hypot(distance(a, b), cross(a, b)), dot(a, b) + 1));
 };
