@@ -2,6 +2,7 @@ import { trueLengthFt } from "../../functions/roof/measures";
 import { roofOver } from "../../functions/roof/roof";
 import type { EdgeKind, Roof, RoofEdge } from "../../functions/roof/roofParts";
 import type { SideBuild } from "../../functions/roof/roofSides";
+import type { RoofSide } from "../../functions/roof/skeleton/roofSide";
 import type { Outline } from "../../shared/outline";
 
 export type Pairs = readonly (readonly [number, number])[];
@@ -59,3 +60,16 @@ export const expectNumbers = (
     expect(Math.abs(value - (expected[index] ?? NaN))).toBeLessThanOrEqual(tolerance);
   });
 };
+
+/** A side for tests in which only its number counts. */
+export const numberedSide = (number: number): RoofSide => ({
+  number,
+  from: { x: 0, y: 0 },
+  to: { x: 1, y: 0 },
+  direction: { x: 1, y: 0 },
+  inward: { x: 0, y: 1 },
+  lineFt: 0,
+  pitch: 6,
+  runPerRise: 2,
+  eaveHeightFt: 0,
+});

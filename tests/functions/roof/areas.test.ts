@@ -1,20 +1,10 @@
 import { openAreas } from "../../../functions/roof/skeleton/areas";
 import type { Front, Loop } from "../../../functions/roof/skeleton/front";
-import type { RoofSide } from "../../../functions/roof/skeleton/roofSide";
 import type { Point } from "../../../shared/outline";
+import { numberedSide } from "../../support/roofs";
 
 /** Rings are sorted by their corners alone: whichever side stands there. */
-const SIDE: RoofSide = {
-  number: 1,
-  from: { x: 0, y: 0 },
-  to: { x: 1, y: 0 },
-  direction: { x: 1, y: 0 },
-  inward: { x: 0, y: 1 },
-  lineFt: 0,
-  pitch: 6,
-  runPerRise: 2,
-  eaveHeightFt: 0,
-};
+const SIDE = numberedSide(1);
 
 /** A ring whose corners move by `move` for each foot of height. */
 const ring = (corners: readonly Point[], move: Point = { x: 0, y: 0 }): Loop =>

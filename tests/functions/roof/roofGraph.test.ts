@@ -3,19 +3,9 @@ import type { GraphEdge } from "../../../functions/roof/roofGraph";
 import type { Spot } from "../../../functions/roof/skeleton/plan";
 import type { RoofSide } from "../../../functions/roof/skeleton/roofSide";
 import { straighten } from "../../../functions/roof/straighten";
+import { numberedSide } from "../../support/roofs";
 
-const side = (number: number): RoofSide => ({
-  number,
-  from: { x: 0, y: 0 },
-  to: { x: 1, y: 0 },
-  direction: { x: 1, y: 0 },
-  inward: { x: 0, y: 1 },
-  lineFt: 0,
-  pitch: 6,
-  runPerRise: 2,
-  eaveHeightFt: 0,
-});
-const [ONE, TWO, THREE] = [side(1), side(2), side(3)];
+const [ONE, TWO, THREE] = [numberedSide(1), numberedSide(2), numberedSide(3)];
 
 const spot = (x: number, y: number): Spot => ({ x, y, z: 0 });
 
