@@ -83,6 +83,27 @@ describe("warnings of a course", () => {
     expect(warnings(hip, { "no-bend bands": "1-23" }).at(-1)).toBe("");
   });
 
+  it("beside an opening a panel is cut, not bent, and at a gable without a fold too", () => {
+    const chimney: Matrix = [
+      [2.5, 0],
+      [3.5, 0],
+      [3.5, 1],
+      [2.5, 1],
+    ];
+    const folded = { "gable fold": 2.5, "lock flange gain": 2.5, "no-bend bands": "5-7" };
+    expect(warnings(face(6, 1), folded, "left", chimney)[0]).toBe(
+      "piece 2 is cut 6 in from its left lock, in the no-bend band 5-7 in",
+    );
+    // Half a panel starts at the gable: without setback and fold it is cut 12 in from its left lock.
+    expect(warnings(face(5, 2), { "no-bend bands": "11-13" })[1]).toBe(
+      "piece 1 is cut 12 in from its left lock, in the no-bend band 11-13 in",
+    );
+  });
+
+  it("a course of full height isn't thin, however long the shortest piece", () => {
+    expect(warnings(face(6, 2), { "shortest piece": 20, "stagger pattern": "1" })).toEqual(["", "", ""]);
+  });
+
   it("a blank that no panel gives: the slant allowance past a panel's width", () => {
     const hip: Matrix = [
       [0, 0],
