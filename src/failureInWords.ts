@@ -1,3 +1,10 @@
+/** What the bundler calls a script that didn't come; its own message is for programmers. */
+const SCRIPT_MISSING = "ChunkLoadError";
+
 /** What went wrong, as a sentence. */
-export const failureInWords = (failure: unknown): string =>
-  failure instanceof Error ? failure.message : String(failure);
+export const failureInWords = (failure: unknown): string => {
+  if (!(failure instanceof Error)) return String(failure);
+  return failure.name === SCRIPT_MISSING
+    ? "It didn't come over the network: look at the connection, and try again."
+    : failure.message;
+};

@@ -159,31 +159,64 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await page.close();
   });
 
-  it("shows how far a long write and its Undo are; cancelled, they leave the sheet as it was", async () => {
-    const { page, complaints } = await visit(browser, server.address);
-    await page
+  /** Reads the long sheet, and begins to write two columns beside it. */
+  const beginLongWrite = async (page: Page): Promise<void> => {
+    await goTo(page, "A2");
+    await page.getByRole("button", { name: "Read the selection" }).click();
+    for (const result of [/^Area/, /^Squares/]) await page.getByRole("checkbox", { name: result }).check();
+    await page.getByText(`To be written: C1:D${LAST_ROW} on "Bid".`).waitFor();
+    await page.getByRole("button", { name: "Write", exact: true }).click();
+  };
+
+  const openLong = async () => {
+    const opened = await visit(browser, server.address);
+    await opened.page
       .getByLabel("Open .xlsx")
       .setInputFiles({ name: "long.xlsx", mimeType: "application/octet-stream", buffer: await longBid() });
-    await page.getByText("Bid", { exact: true }).waitFor();
-    await showPlace(page, "Extend");
-    const read = async (): Promise<void> => {
-      await goTo(page, "A2");
-      await page.getByRole("button", { name: "Read the selection" }).click();
-      for (const result of [/^Area/, /^Squares/]) await page.getByRole("checkbox", { name: result }).check();
-      await page.getByText(`To be written: C1:D${LAST_ROW} on "Bid".`).waitFor();
-      await page.getByRole("button", { name: "Write", exact: true }).click();
-    };
+    await opened.page.getByText("Bid", { exact: true }).waitFor();
+    await showPlace(opened.page, "Extend");
+    return opened;
+  };
+
+  it("leaves the keyboard to somebody who types on the sheet while a long write ends", async () => {
+    const { page } = await openLong();
+    await beginLongWrite(page);
+    await page.getByRole("progressbar", { name: "Cells written" }).waitFor();
+    await goTo(page, "H5");
+    await status(page, `C1:D${LAST_ROW} on "Bid".`).waitFor();
+    await page.keyboard.type("7");
+    await page.keyboard.press("Enter");
+    await page.locator(".cell dt", { hasText: ", H6" }).waitFor();
+    expect(await shownAt(page, "H5")).toBe("7");
+    expect(await shownAt(page, `D${LAST_ROW}`)).toBe("4.2");
+    await page.close();
+  });
+
+  it("goes on with the keyboard where it says that a write was cancelled", async () => {
+    const { page } = await openLong();
+    await beginLongWrite(page);
+    await page.getByRole("button", { name: "Cancel" }).focus();
+    await page.keyboard.press("Enter");
+    await status(page, "Cancelled: nothing was written.").waitFor();
+    await page.waitForFunction(
+      () => document.activeElement?.textContent === "Cancelled: nothing was written.",
+    );
+    await page.close();
+  });
+
+  it("shows how far a long write and its Undo are; cancelled, they leave the sheet as it was", async () => {
+    const { page, complaints } = await openLong();
     // Without waiting for the button to be at rest: by then the work may be over.
     const cancel = (): Promise<void> => page.getByRole("button", { name: "Cancel" }).dispatchEvent("click");
 
-    await read();
+    await beginLongWrite(page);
     await page.getByRole("progressbar", { name: "Cells written" }).waitFor();
     await cancel();
     await status(page, "Cancelled: nothing was written.").waitFor();
     expect(await shownAt(page, "C2")).toBe("blank");
     expect(await shownAt(page, `C${LAST_ROW}`)).toBe("blank");
 
-    await read();
+    await beginLongWrite(page);
     await status(page, `C1:D${LAST_ROW} on "Bid".`).waitFor();
     expect(await shownAt(page, `D${LAST_ROW}`)).toBe("4.2");
     const undo = page.locator("#place-extend").getByRole("button", { name: "Undo" });

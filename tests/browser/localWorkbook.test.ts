@@ -356,6 +356,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await tabTo(page, 'Insert into O29 on "Take-off"');
     await page.keyboard.press("Enter");
     await page.getByRole("status").filter({ hasText: 'Wrote the formula into O29 on "Take-off".' }).waitFor();
+    await page.keyboard.press("Tab");
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Undo");
     await page.keyboard.press("Enter");
     await page.getByRole("status").filter({ hasText: "Undone: the cell is as it was." }).waitFor();

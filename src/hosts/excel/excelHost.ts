@@ -4,6 +4,7 @@ import type { PlannedCell, SheetPlan, WorkbookPlan } from "../../sheets/plan";
 import { PAGES } from "../../sheets/pages";
 import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
 import type { Host } from "../host";
+import { refuseOnlySheets } from "../refuseOnlySheets";
 import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
 import { readContents } from "./contents";
@@ -157,7 +158,9 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({
       return typed;
     }, takeAway);
     return async () => {
-      refuseGoneOn(plan, built, await readTyped(excel));
+      const now = await readTyped(excel);
+      refuseGoneOn(plan, built, now);
+      refuseOnlySheets(plan, now.keys());
       await takeAway();
     };
   },

@@ -1,11 +1,18 @@
 import { InputError } from "../../../shared/inputError";
-import { areaInWords, readArea, type Area } from "../../sheets/address";
-import { patchArea, refuseChanged, refuseOccupied, type CellPatch, type Undo } from "../../sheets/patch";
+import { areaInWords, placesOf, readArea, type Area, type Place } from "../../sheets/address";
+import {
+  patchArea,
+  refuseChanged,
+  refuseOccupied,
+  type CellPatch,
+  type Occupied,
+  type Undo,
+} from "../../sheets/patch";
 import { UNWATCHED, type LongRun } from "../longRun";
 import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
 import type { ExcelEntry } from "./excelHost";
-import { rangeOf, slicesOf, splitAddress } from "./ranges";
+import { areaOf, PLACE_AND_SIZE, rangeOf, slicesOf, splitAddress } from "./ranges";
 import { toCell } from "./readSheet";
 
 /** What stood in the cells, as far as a write changes it. */
@@ -17,9 +24,33 @@ interface Before {
   readonly isUnformatted: boolean;
 }
 
+/** A slice that was begun, with its formulas as Excel keeps them once it has carried them out. */
+interface Begun {
+  readonly slice: Area;
+  formulas?: unknown[][];
+}
+
 const refuse = (sentence: string): never => {
   throw new InputError(`${sentence}. Nothing was written.`);
 };
+
+/** What a matrix of a block holds for a place of the sheet. */
+const at = (lines: unknown[][] | undefined, { from }: Area, { row, column }: Place): unknown =>
+  lines?.[row - from.row]?.[column - from.column];
+
+/** The part of a block's matrix that lies in an area of it. */
+const blockIn = (lines: unknown[][], whole: Area, { from, to }: Area): unknown[][] =>
+  linesIn(lines, whole, { from, to }).map((line) =>
+    line.slice(from.column - whole.from.column, to.column - whole.from.column + 1),
+  );
+
+/** The cells of a block that hold something; a formula may show nothing. */
+const occupiedIn = ({ values, formulas }: Excel.Range, area: Area): Occupied[] =>
+  placesOf(area).flatMap((place) => {
+    const value = at(values, area, place);
+    const holds = value === "" ? at(formulas, area, place) : value;
+    return holds === "" ? [] : [{ ...place, holds: toCell(holds) }];
+  });
 
 const readBefore = (excel: ExcelEntry, patch: CellPatch, area: Area): Promise<Before> =>
   excel.run(async (context) => {
@@ -44,21 +75,10 @@ const readBefore = (excel: ExcelEntry, patch: CellPatch, area: Area): Promise<Be
           .join(", ")} is merged`,
       );
     if (tables.items[0]) refuse(`${areaInWords(area)} is in the table ${tables.items[0].name}`);
-    const formulas = target.formulas as unknown[][];
-    refuseOccupied(
-      (target.values as unknown[][]).flatMap((line, row) =>
-        line.flatMap((value, column) => {
-          // A formula may show nothing.
-          const holds = value === "" ? formulas[row]?.[column] : value;
-          return holds === ""
-            ? []
-            : [{ row: area.from.row + row, column: area.from.column + column, holds: toCell(holds) }];
-        }),
-      ),
-    );
+    refuseOccupied(occupiedIn(target, area));
     return {
       sheetId: sheet.id,
-      formulas,
+      formulas: target.formulas as unknown[][],
       numberFormats: target.numberFormat as unknown[][],
       isUnformatted: formatted.isNullObject,
     };
@@ -72,24 +92,33 @@ const valuesOf = (cells: CellLines): unknown[][] =>
 const numberFormatsOf = (cells: CellLines): unknown[][] =>
   cells.map((line) => line.map((cell) => cell?.numberFormat ?? null));
 
-const linesIn = ({ cells, at }: CellPatch, { from, to }: Area): CellLines =>
-  cells.slice(from.row - at.row, to.row - at.row + 1);
+/** The lines of a block that lie in a slice of it. */
+const linesIn = <Line>(lines: readonly Line[], whole: Area, { from, to }: Area): Line[] =>
+  lines.slice(from.row - whole.from.row, to.row - whole.from.row + 1);
 
-/** Writes a step for each slice, and gives back the formulas as Excel keeps them. */
+const grownTable = ({ from, to }: Area, area: Area): Area => ({
+  from,
+  to: { row: to.row, column: area.to.column },
+});
+
+/** Writes a step for each slice, and notes which were begun. `look` sees a slice just before its turn. */
 const write = (
   excel: ExcelEntry,
   patch: CellPatch,
-  area: Area,
   before: Before,
+  begun: Begun[],
   { onProgress, signal }: LongRun = UNWATCHED,
-): Promise<unknown[][]> =>
+  look: (range: Excel.Range, slice: Area) => void = () => undefined,
+): Promise<void> =>
   excel.run(async (context) => {
     const { workbook } = context;
     const sheet = workbook.worksheets.getItem(before.sheetId);
-    const kept: unknown[][] = [];
+    const area = patchArea(patch);
     const slices = slicesOf(area);
     for (const [index, slice] of slices.entries()) {
       workbook.application.suspendScreenUpdatingUntilNextSync();
+      const step: Begun = { slice };
+      begun.push(step);
       const target = rangeOf(sheet, slice);
       // Formats come first: a formula that is written into a cell of text format stays text. A table formats its own cells.
       if (patch.lookLike !== undefined && before.isUnformatted && !patch.table) {
@@ -99,79 +128,110 @@ const write = (
           "Formats",
         );
       }
-      const lines = linesIn(patch, slice);
+      const lines = linesIn(patch.cells, area, slice);
       target.numberFormat = numberFormatsOf(lines);
       target.formulas = valuesOf(lines);
-      if (patch.table && slice === slices.at(-1)) {
-        const { name, area: old } = patch.table;
-        workbook.tables
-          .getItem(name)
-          .resize(rangeOf(sheet, { from: old.from, to: { row: old.to.row, column: area.to.column } }));
-      }
+      if (patch.table && slice === slices.at(-1))
+        workbook.tables.getItem(patch.table.name).resize(rangeOf(sheet, grownTable(patch.table.area, area)));
       target.load("formulas");
+      const next = slices[index + 1];
+      const ahead = next && rangeOf(sheet, next);
+      ahead?.load("values,formulas");
       await context.sync();
+      step.formulas = target.formulas as unknown[][];
       signal.throwIfAborted();
-      kept.push(...(target.formulas as unknown[][]));
+      if (ahead) look(ahead, next);
       onProgress((index + 1) / slices.length);
     }
-    return kept;
   });
 
-const putBack = (excel: ExcelEntry, patch: CellPatch, area: Area, before: Before): Promise<void> =>
+/** Takes away what was written, but for cells that hold something else by now: a person has typed there meanwhile. */
+const putBack = (
+  excel: ExcelEntry,
+  patch: CellPatch,
+  before: Before,
+  begun: readonly Begun[],
+): Promise<void> =>
   excel.run(async (context) => {
     const { workbook } = context;
-    workbook.application.suspendScreenUpdatingUntilNextSync();
+    const area = patchArea(patch);
     const sheet = workbook.worksheets.getItem(before.sheetId);
-    const target = rangeOf(sheet, area);
-    if (patch.table) workbook.tables.getItem(patch.table.name).resize(rangeOf(sheet, patch.table.area));
-    target.formulas = before.formulas;
-    if (before.isUnformatted) target.clear("Formats");
-    else target.numberFormat = before.numberFormats;
+    const standing = begun.map(({ slice }) => rangeOf(sheet, slice));
+    for (const range of standing) range.load("formulas");
+    await context.sync();
+
+    workbook.application.suspendScreenUpdatingUntilNextSync();
+    if (patch.table && begun.at(-1)?.slice.to.row === area.to.row)
+      workbook.tables.getItem(patch.table.name).resize(rangeOf(sheet, patch.table.area));
+    for (const [index, { slice, formulas }] of begun.entries()) {
+      const isOurs = (place: Place): boolean =>
+        formulas === undefined || at(standing[index]?.formulas, slice, place) === at(formulas, slice, place);
+      const ours = placesOf(slice).filter(isOurs);
+      const areas =
+        ours.length === placesOf(slice).length ? [slice] : ours.map((place) => ({ from: place, to: place }));
+      for (const each of areas) {
+        const target = rangeOf(sheet, each);
+        target.formulas = blockIn(before.formulas, area, each);
+        if (before.isUnformatted) target.clear("Formats");
+        else target.numberFormat = blockIn(before.numberFormats, area, each);
+      }
+    }
     await context.sync();
   });
 
-const readFormulas = (excel: ExcelEntry, area: Area, { sheetId }: Before): Promise<unknown[][]> =>
+/** A formula stands as it was written, whatever it shows; so a difference is somebody's edit. */
+const refuseEdits = (
+  excel: ExcelEntry,
+  patch: CellPatch,
+  { sheetId }: Before,
+  begun: readonly Begun[],
+  { onProgress, signal }: LongRun,
+): Promise<void> =>
   excel.run(async (context) => {
     const sheet = context.workbook.worksheets.getItem(sheetId);
-    const formulas: unknown[][] = [];
-    for (const slice of slicesOf(area)) {
+    const changed: Place[] = [];
+    for (const [index, { slice, formulas }] of begun.entries()) {
       const target = rangeOf(sheet, slice);
       target.load("formulas");
       await context.sync();
-      formulas.push(...(target.formulas as unknown[][]));
+      signal.throwIfAborted();
+      changed.push(
+        ...placesOf(slice).filter(
+          (place) => at(target.formulas, slice, place) !== at(formulas, slice, place),
+        ),
+      );
+      onProgress((index + 1) / begun.length);
     }
-    return formulas;
+    refuseChanged(changed);
+    if (!patch.table) return;
+    const table = context.workbook.tables.getItem(patch.table.name).getRange();
+    table.load(PLACE_AND_SIZE);
+    await context.sync();
+    // Rows that a person has added to it since would be cut off.
+    if (areaInWords(areaOf(table)) !== areaInWords(grownTable(patch.table.area, patchArea(patch))))
+      throw new InputError(`The table ${patch.table.name} has changed since; nothing was undone.`);
   });
-
-/** A formula stands as it was written, whatever it shows; so a difference is somebody's edit. */
-const refuseEdits = async (
-  excel: ExcelEntry,
-  area: Area,
-  before: Before,
-  written: unknown[][],
-): Promise<void> => {
-  const now = await readFormulas(excel, area, before);
-  refuseChanged(
-    now.flatMap((line, row) =>
-      line.flatMap((formula, column) =>
-        formula === written[row]?.[column]
-          ? []
-          : [{ row: area.from.row + row, column: area.from.column + column }],
-      ),
-    ),
-  );
-};
 
 /** Writes into blank cells of a sheet, all or nothing. */
 export const putCells = async (excel: ExcelEntry, patch: CellPatch, run?: LongRun): Promise<Undo> => {
   const area = patchArea(patch);
   const before = await readBefore(excel, patch, area);
-  const back = (): Promise<void> => putBack(excel, patch, area, before);
-  const written = await allOrNothing(() => write(excel, patch, area, before, run), back);
-  return async () => {
-    await refuseEdits(excel, area, before, written);
+  let begun: Begun[] = [];
+  const back = (): Promise<void> => putBack(excel, patch, before, begun);
+  /** What a person has typed meanwhile into a cell whose turn hasn't come stays. */
+  const refuseTyped = (range: Excel.Range, slice: Area): void => {
+    refuseOccupied(
+      occupiedIn(range, slice).filter(
+        ({ row, column }) => patch.cells[row - area.from.row]?.[column - area.from.column],
+      ),
+    );
+  };
+  await allOrNothing(() => write(excel, patch, before, begun, run, refuseTyped), back);
+  return async (undoRun = UNWATCHED) => {
+    await refuseEdits(excel, patch, before, begun, undoRun);
     await allOrNothing(back, async () => {
-      await write(excel, patch, area, before);
+      begun = [];
+      await write(excel, patch, before, begun);
     });
   };
 };

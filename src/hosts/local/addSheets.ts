@@ -17,6 +17,7 @@ import { AddDataValidationMutation } from "@univerjs/data-validation";
 import { refuseGoneOn } from "../../sheets/builtSheets";
 import type { Undo } from "../../sheets/patch";
 import type { WorkbookPlan } from "../../sheets/plan";
+import { refuseOnlySheets } from "../refuseOnlySheets";
 import { dropDownRules } from "./dropDowns";
 import { nameTarget, sheetData } from "./snapshot";
 import { typedIn } from "./typed";
@@ -87,7 +88,9 @@ export const addSheets = async (
 
   const built = typedIn(workbook);
   return async () => {
-    refuseGoneOn(plan, built, typedIn(workbook));
+    const now = typedIn(workbook);
+    refuseGoneOn(plan, built, now);
+    refuseOnlySheets(plan, now.keys());
     // Taking away is one step for Undo too.
     const undoing = injector.get(IUndoRedoService).__tempBatchingUndoRedo(unitId);
     try {

@@ -34,6 +34,7 @@ import { cellDataAt, fromCellData, type Content } from "./cells";
 import { readContents } from "./contents";
 import { errorOrigin } from "./errorOrigin";
 import { finishEditing } from "./finishEditing";
+import { keepWrites } from "./keepWrites";
 import { readPictures, type Pictures } from "./pictures";
 import { passOverGoneSheets } from "./goneSheets";
 import { putCells } from "./putCells";
@@ -101,8 +102,6 @@ export interface PageWorkbook {
 /** The engine begins a tenth of a second after an edit; where it hasn't by then, nothing is to be calculated. */
 const LONGEST_BEFORE_CALCULATION_MS = 250;
 
-const nothing = (): void => undefined;
-
 export const openWorkbook = (
   injector: Injector,
   workbook: Workbook,
@@ -122,13 +121,7 @@ export const openWorkbook = (
   const calculated = calculations.waitForLatestApplied();
   const settled = (): Promise<void> =>
     calculations.waitForLatestApplied(undefined, LONGEST_BEFORE_CALCULATION_MS);
-  /** A half-written workbook is neither read nor saved. */
-  let writing: Promise<void> = Promise.resolve();
-  /** What is written, or taken back, is waited for before anything is saved. */
-  const waitedFor = <Result>(work: Promise<Result>): Promise<Result> => {
-    writing = work.then(nothing, nothing);
-    return work;
-  };
+  const writes = keepWrites();
   let steps = 0;
   injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos }) => {
     steps = undos;
@@ -211,15 +204,12 @@ export const openWorkbook = (
     inView: () => readInView(injector, workbook, read),
     contents: () => readContents(injector, workbook, read),
     named: (name) => readNamed(injector, workbook, read, name),
-    putPicture: (picture) => addPicture(injector, workbook, picture),
-    write: (plan) => addSheets(injector, workbook, plan),
+    putPicture: (picture) => writes.keep(addPicture(injector, workbook, picture)),
+    write: (plan) => writes.keep(addSheets(injector, workbook, plan)),
     survey: () => survey(injector, workbook, read),
-    put: async (patch, run) => {
-      const undo = await waitedFor(putCells(injector, workbook, patch, { run, rest: settled, tell }));
-      return (undoRun) => waitedFor(undo(undoRun));
-    },
+    put: (patch, run) => writes.keep(putCells(injector, workbook, patch, { run, rest: settled, tell })),
     finishEditing: async () => {
-      await writing;
+      await writes.done();
       await finishEditing(injector, unitId);
     },
     settled,
@@ -239,7 +229,10 @@ export const openWorkbook = (
     },
     pictures: () => readPictures(injector, workbook),
     steps: () => steps,
-    close,
+    close: () => {
+      writes.close();
+      close();
+    },
     calculated,
     onSelection,
     onChange,

@@ -106,8 +106,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
         />
       )}
       {working && <Progress {...working} />}
-      {/* The button that wrote is gone with the proposal. */}
-      <OutcomeLine outcome={outcome} onUndo={undo} takesFocus />
+      <OutcomeLine outcome={outcome} onUndo={undo} />
     </section>
   );
 };

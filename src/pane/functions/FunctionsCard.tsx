@@ -84,7 +84,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
       ) : (
         <p class="hint">No function's help has all of these words.</p>
       )}
-      <OutcomeLine outcome={outcome} onUndo={undo} takesFocus />
+      <OutcomeLine outcome={outcome} onUndo={undo} />
     </section>
   );
 };

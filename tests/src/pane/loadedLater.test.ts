@@ -27,4 +27,18 @@ describe("a part of the pane that is loaded later", () => {
     await seen(pane, "here it is");
     expect(tries).toBe(2);
   });
+
+  it("whose script doesn't come says so in plain words", async () => {
+    const missing = Object.assign(new Error("Loading chunk 7 failed. (error: 7.js)"), {
+      name: "ChunkLoadError",
+    });
+    const pane = show(
+      h(
+        loadedLater(() => Promise.reject(missing)),
+        {},
+      ),
+    );
+    await seen(pane, "couldn't be loaded. It didn't come over the network: look at the connection");
+    expect(pane.textContent).not.toContain("chunk");
+  });
 });

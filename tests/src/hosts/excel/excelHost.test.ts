@@ -150,6 +150,15 @@ describe("what the Excel host reads", () => {
       expect(workbook.sheets.map(({ name }) => name)).toEqual(NAMES);
     });
 
+    it("nor where they are all that the workbook has", async () => {
+      const workbook = fakeWorkbook("Bid");
+      const { undo } = await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+      workbook.sheets.shift();
+      const before = stateOf(workbook);
+      await expect(undo()).rejects.toThrow("it must keep one. Nothing was undone.");
+      expect(stateOf(workbook)).toBe(before);
+    });
+
     it.each(["='Take-off'!K11", "=Take-off!K11*2", "=ExposedHeight/12"])(
       "nor where %s stands on another sheet",
       async (formula) => {

@@ -123,6 +123,17 @@ describe("columns beside a block in Excel, on a stand-in", () => {
     expect(failures).toBeGreaterThan(2);
   });
 
+  it("stay in a table to which somebody has added a row since", async () => {
+    const { workbook, sheet } = bid();
+    const table = { name: "Planes", address: "A1:D4" };
+    sheet.tables.push(table);
+    const undo = await hostOf(workbook).put(await patchOf(workbook));
+    table.address = "A1:G5";
+    const before = stateOf(workbook);
+    await expect(undo()).rejects.toThrow("The table Planes has changed since; nothing was undone.");
+    expect(stateOf(workbook)).toBe(before);
+  });
+
   it("grow a table, and shrink it again", async () => {
     const { workbook, sheet } = bid();
     sheet.tables.push({ name: "Planes", address: "A1:D4" });
@@ -130,6 +141,55 @@ describe("columns beside a block in Excel, on a stand-in", () => {
     const undo = await hostOf(workbook).put(await patchOf(workbook));
     expect(sheet.tables[0]?.address).toBe("A1:G4");
     await undo();
+    expect(stateOf(workbook)).toBe(before);
+  });
+});
+
+describe("a long write in Excel, on a stand-in", () => {
+  const ROWS = 12_000;
+  const patch: CellPatch = {
+    sheet: "Bid",
+    at: { row: 0, column: 5 },
+    cells: Array.from({ length: ROWS }, (_, row) => [{ content: number(row), numberFormat: "0.0" }]),
+  };
+  const watched = (onProgress: (stop: AbortController) => void) => {
+    const stop = new AbortController();
+    return { onProgress: () => onProgress(stop), signal: stop.signal };
+  };
+
+  it("leaves alone what a person types meanwhile where it hasn't come to yet, and writes nothing", async () => {
+    const { workbook, sheet } = bid();
+    const typed = { formula: "mine", numberFormat: "@" };
+    const before = new Map(sheet.cells);
+    workbook.onSync = () => void (workbook.syncs === 2 && sheet.cells.set("F11000", typed));
+    await expect(hostOf(workbook).put(patch)).rejects.toThrow('F11000 holds "mine". Nothing was written.');
+    expect(sheet.cells).toEqual(new Map([...before, ["F11000", typed]]));
+  });
+
+  it("leaves what a person types meanwhile where it is cancelled", async () => {
+    const { workbook, sheet } = bid();
+    const typed = { formula: "mine" };
+    const before = new Map(sheet.cells);
+    const run = watched((stop) => {
+      sheet.cells.set("F10", typed);
+      sheet.cells.set("F11000", typed);
+      stop.abort(new Error("Cancelled: nothing was written."));
+    });
+    await expect(hostOf(workbook).put(patch, run)).rejects.toThrow("Cancelled");
+    expect(sheet.cells).toEqual(new Map([...before, ["F10", typed], ["F11000", typed]]));
+  });
+
+  it("says how far its Undo is, which stops where that is cancelled", async () => {
+    const { workbook } = bid();
+    const before = stateOf(workbook);
+    const undo = await hostOf(workbook).put(patch);
+    const written = stateOf(workbook);
+    const run = watched((stop) => stop.abort(new Error("Cancelled: what was written stays.")));
+    await expect(undo(run)).rejects.toThrow("what was written stays");
+    expect(stateOf(workbook)).toBe(written);
+    const shares: number[] = [];
+    await undo({ onProgress: (share) => shares.push(share), signal: new AbortController().signal });
+    expect(shares.map((share) => Math.round(share * 100))).toEqual([33, 67, 100]);
     expect(stateOf(workbook)).toBe(before);
   });
 });
