@@ -14,11 +14,18 @@ const firstDifference = (
 ): string | undefined =>
   [...new Set([...then.keys(), ...now.keys()])].find((address) => then.get(address) !== now.get(address));
 
+/** Whether a word stands in a formula otherwise than as a part of a longer one. */
+const standsIn = (formula: string, word: string, partBefore: RegExp, partAfter?: RegExp): boolean => {
+  for (let at = formula.indexOf(word); at >= 0; at = formula.indexOf(word, at + 1))
+    if (!partBefore.test(formula.charAt(at - 1)) && !partAfter?.test(formula.charAt(at + word.length)))
+      return true;
+  return false;
+};
+
 /** Whether a formula calls on a sheet or a name of the plan. */
 const callsOn = (formula: string, { sheets, names }: WorkbookPlan): boolean =>
-  sheets.some(
-    ({ name }) => formula.includes(sheetPrefix(name)) || new RegExp(`(?<![\\w'])${name}!`).test(formula),
-  ) || names.some(({ name }) => new RegExp(`(?<![\\w.])${name}(?![\\w.(])`, "i").test(formula));
+  sheets.some(({ name }) => formula.includes(sheetPrefix(name)) || standsIn(formula, `${name}!`, /[\w']/)) ||
+  names.some(({ name }) => standsIn(formula.toLowerCase(), name.toLowerCase(), /[\w.]/, /[\w.(]/));
 
 /**
  * Sheets that were built may be taken away only as long as nobody has gone on with them: a cell on them that differs from

@@ -1,0 +1,70 @@
+import { refuseGoneOn, type Typed } from "../../../src/sheets/builtSheets";
+import type { SheetPlan, WorkbookPlan } from "../../../src/sheets/plan";
+
+const sheet = (name: string): SheetPlan => ({
+  name,
+  cells: [],
+  columnWidths: [],
+  rowHeights: {},
+  frozenRows: 0,
+});
+
+const typed = (sheets: Readonly<Record<string, Readonly<Record<string, string | number>>>>): Typed =>
+  new Map(Object.entries(sheets).map(([name, cells]) => [name, new Map(Object.entries(cells))]));
+
+const plan = (...sheets: readonly string[]): WorkbookPlan => ({
+  sheets: sheets.map(sheet),
+  names: [{ name: "HeadLap", sheet: sheets[0] ?? "", range: "$A$1" }],
+});
+
+/** What is said when the sheets that were built are to be taken away and a formula elsewhere stands there. */
+const refusal = (built: string, formula: string): string | undefined => {
+  const then = typed({ [built]: { A1: "Roof" } });
+  try {
+    refuseGoneOn(plan(built), then, typed({ [built]: { A1: "Roof" }, Bid: { B4: formula } }));
+  } catch (error) {
+    return (error as Error).message;
+  }
+  return undefined;
+};
+
+const CALLS = 'B4 on "Bid" calls on what was built. Nothing was undone.';
+
+describe("sheets that were built are taken away", () => {
+  it.each([
+    ["Panel", "=Panel!A1"],
+    ["Panel", "=2*'Panel'!A1"],
+    ["Take-off", "='Take-off'!A1"],
+    ["Take-off", "=Take-off!A1"],
+    ["Porch (N", "='Porch (N'!A1"],
+    ["Bob's shed", "='Bob''s shed'!A1"],
+    ["Panel", "=headlap+1"],
+    ["Panel", "=SUM(HeadLap)"],
+  ])("not where a formula calls on them: %s, %s", (built, formula) => {
+    expect(refusal(built, formula)).toBe(CALLS);
+  });
+
+  it.each([
+    ["Panel", "=OldPanel!A1"],
+    ["Panel", "='Old Panel'!A1"],
+    ["Porch (N", "=SUM(A1:A3)"],
+    ["A.B", "=AxB!A1"],
+    ["Panel", "=HeadLaps+MyHeadLap+HEADLAP(1)"],
+    ["Panel", "Panel!A1"],
+  ])("though another formula reads alike: %s, %s", (built, formula) => {
+    expect(refusal(built, formula)).toBeUndefined();
+  });
+
+  it("not where a person has typed on them, or has taken one away", () => {
+    const then = typed({ Panel: { A1: "Roof" } });
+    expect(() => {
+      refuseGoneOn(plan("Panel"), then, typed({ Panel: { A1: "Roof", C9: 3 } }));
+    }).toThrow('C9 on "Panel" has changed since it was built. Nothing was undone.');
+    expect(() => {
+      refuseGoneOn(plan("Panel"), then, typed({ Panel: {} }));
+    }).toThrow('A1 on "Panel" has changed since it was built. Nothing was undone.');
+    expect(() => {
+      refuseGoneOn(plan("Panel"), then, typed({ Bid: {} }));
+    }).toThrow('There is no sheet "Panel" any more. Nothing was undone.');
+  });
+});
