@@ -67,6 +67,7 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
   const now = given.map((each) => refreshed(each, survey));
   const at = survey.selected.from;
   const { formula, sentence } = formulaOrSentence(spec, now, survey.sheet);
+  const isUntouched = now.every((each) => each.kind === "typed" && each.typed === "");
   const answer = runFunction(spec, argumentsOf(now));
   const place = placeInWords(survey.sheet, at);
 
@@ -94,7 +95,13 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
         />
       ))}
       <div class="planned" aria-live="polite">
-        {sentence !== undefined && <p class="hint">{sentence}</p>}
+        {sentence !== undefined && (
+          <p class="hint">
+            {isUntouched
+              ? "Type a value, or select cells and press Use selection. Then select a blank cell for the formula."
+              : sentence}
+          </p>
+        )}
         {formula !== undefined && (
           <>
             <p class="cell-formula">{formula}</p>

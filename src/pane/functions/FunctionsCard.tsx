@@ -33,6 +33,14 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
       };
     });
 
+  /** What fits a search best is shown at once, not what was chosen before and fits too. */
+  const searchFor = (words: string): void => {
+    setSearch(words);
+    const [best] = words.trim() === "" ? [] : findFunctions(catalogue, words);
+    if (best) setId(best.id);
+    forget();
+  };
+
   return (
     <section class="card" aria-labelledby="functions-title">
       <h2 id="functions-title">Find a function</h2>
@@ -47,7 +55,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
           type="search"
           name="function-search"
           value={search}
-          onValue={setSearch}
+          onValue={searchFor}
         />
         <ChoiceField
           label={`Function (${found.length} found)`}

@@ -49,7 +49,10 @@ const offerOf = (spec: FunctionSpec, supplies: Supplies): Offer | undefined => {
     spec,
     heading: resultHeading(spec),
     from: [...new Set(operands.flatMap((operand) => operand?.columns ?? []))],
-    fields: toType.filter(canBeTyped).map((parameter) => fieldOf(spec, parameter)),
+    fields: [
+      ...operands.flatMap((operand) => operand?.asks ?? []),
+      ...toType.filter(canBeTyped).map((parameter) => ({ spec, parameter })),
+    ].map((asked) => fieldOf(asked.spec, asked.parameter)),
   };
 };
 

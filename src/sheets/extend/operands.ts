@@ -28,16 +28,24 @@ export interface Supplies {
   readonly typed: Readonly<Record<string, string>>;
 }
 
-/** An argument as it stands in a row's formula, and the columns that it reads. */
+/** A value that a person may type for a function. */
+interface Asked {
+  readonly spec: FunctionSpec;
+  readonly parameter: Parameter<unknown>;
+}
+
+/** An argument as it stands in a row's formula, the columns that it reads, and what may be typed for it. */
 export interface Operand {
   readonly columns: readonly MeantColumn[];
+  readonly asks: readonly Asked[];
   readonly inRow: (row: number) => string;
 }
 
-const everywhere = (text: string): Operand => ({ columns: [], inRow: () => text });
+const everywhere = (text: string): Operand => ({ columns: [], asks: [], inRow: () => text });
 
 const columnOperand = (column: MeantColumn, parameter: Parameter<unknown>): Operand => ({
   columns: [column],
+  asks: [],
   inRow: (row) => converted(a1({ row, column: column.column }), column.unit, unitOf(parameter)),
 });
 
@@ -46,25 +54,50 @@ const callOperand = (spec: FunctionSpec, args: readonly (Operand | undefined)[])
   const given = args.slice(0, args.findLastIndex((each) => each !== undefined) + 1);
   return {
     columns: [...new Set(given.flatMap((each) => each?.columns ?? []))],
+    asks: given.flatMap((each) => each?.asks ?? []),
     inRow: (row) => call(spec, ...given.map((each) => each?.inRow(row) ?? "")),
   };
 };
 
+const typedFor = (spec: FunctionSpec, parameter: Parameter<unknown>, { typed }: Supplies): string =>
+  typed[typedKey(spec, parameter)] ?? "";
+
+/** What was typed is read only as the formula is written: a wrong word takes no result off the list. */
+const typedLater = (
+  spec: FunctionSpec,
+  parameter: Parameter<unknown>,
+  supplies: Supplies,
+): Operand | undefined => {
+  const typed = typedFor(spec, parameter, supplies);
+  if (typed.trim() === "") return undefined;
+  return { columns: [], asks: [], inRow: () => typedArgument(spec, parameter, typed) ?? "" };
+};
+
 type Source = (supplies: Supplies) => Operand | undefined;
 
-/** A function of columns that are there: only where every required parameter of it comes from one. */
+/**
+ * A function of columns that are there: only where every required parameter of it comes from one. Its optional values are
+ * asked for as if the function itself had been picked, so an overhang counts in every result or in none; but not where a
+ * standard is given for it, which leaves nothing else open.
+ */
 const fromColumns =
   (spec: FunctionSpec, given: Readonly<Record<string, string>> = {}): Source =>
   (supplies) => {
+    const asks: Asked[] = [];
     const args = spec.parameters.map((parameter) => {
       const column = supplies.columns.find(({ meaning }) => meaning === meaningOf(parameter));
       if (column) return columnOperand(column, parameter);
       const standard = given[parameter.name];
       if (standard !== undefined) return everywhere(standard);
-      return parameter.optional ? undefined : derivedFor(parameter, supplies);
+      if (!parameter.optional) return derivedFor(parameter, supplies);
+      if (Object.keys(given).length > 0) return undefined;
+      asks.push({ spec, parameter });
+      return typedLater(spec, parameter, supplies);
     });
     const isComplete = args.every((arg, index) => arg !== undefined || spec.parameters[index]?.optional);
-    return isComplete ? callOperand(spec, args) : undefined;
+    if (!isComplete) return undefined;
+    const operand = callOperand(spec, args);
+    return { ...operand, asks: [...operand.asks, ...asks] };
   };
 
 /**
@@ -130,7 +163,7 @@ export const resultOperand = (spec: FunctionSpec, supplies: Supplies): Operand =
     spec.parameters.map((parameter) => {
       const supplied = suppliedOperand(spec, parameter, supplies);
       if (supplied) return supplied;
-      const argument = typedArgument(spec, parameter, supplies.typed[typedKey(spec, parameter)] ?? "");
+      const argument = typedArgument(spec, parameter, typedFor(spec, parameter, supplies));
       return argument === undefined ? undefined : everywhere(argument);
     }),
   );

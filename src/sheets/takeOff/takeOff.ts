@@ -51,7 +51,7 @@ const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
     row: 1,
     column: 0,
     content: text(
-      "Type in the shaded cells: feet, or a tape's 18' 6 1/2\"; a pitch as 6 or 6 in 12. Everything else is worked out.",
+      "Type in the shaded cells: feet, or a tape's 18' 6 1/2\"; a pitch as 6 or 6 in 12. Courses and panels need the shingle's measures on the panel sheet. Everything else is worked out.",
     ),
     style: "note",
   },

@@ -14,6 +14,11 @@ describe("a search for a function", () => {
     expect(found("whole packs")).toContain("PACKS");
   });
 
+  it("doesn't ask for the little words of a phrase", () => {
+    expect(found("length of the slope from run and pitch")).toEqual(found("length slope run pitch"));
+    expect(found("the length of a slope")[0]).toBe("RAFTERLENGTH");
+  });
+
   it("asks for every word, and without one shows the whole catalogue in its order", () => {
     expect(found("attic zebra")).toEqual([]);
     expect(found("  ")).toEqual(catalogue.map(({ id }) => id));

@@ -73,6 +73,20 @@ describe("columns beside a block", () => {
     ).toThrow("start takes");
   });
 
+  it("count a typed overhang in every result that comes from run and pitch", () => {
+    const rows = [
+      ["Run (ft)", "Pitch", "Eave (ft)", "Exposure (in)"],
+      [12, 6, 30, 12],
+    ];
+    const results = ["RAFTERLENGTH", "COURSES", "OUTLINEAREA", "SQUARES"];
+    const written = contents(extended(surveyOf(rows), results, { overhangFt: "16 in" }))[1];
+    expect(written).toHaveLength(results.length);
+    for (const formula of written ?? [])
+      expect(formula).toContain("GABLE.RAFTERLENGTH(A2,B2,1.3333333333333333)");
+    expect(() => extended(surveyOf(rows), ["COURSES"], { overhangFt: "a bit" })).toThrow("overhang takes");
+    expect(contents(extended(surveyOf(rows), ["COURSES"]))[1]?.[0]).toContain("GABLE.RAFTERLENGTH(A2,B2)");
+  });
+
   it("pass on what a column gives to optional values, and what is between them is left out", () => {
     const rows = [
       ["Run (ft)", "Pitch", "Overhang (in)"],
