@@ -21,11 +21,18 @@ const FunctionsCard = loadedLater(() =>
 const ExtendCard = loadedLater(() => import("./extend/ExtendCard").then((part) => part.ExtendCard));
 const PictureCard = loadedLater(() => import("./picture/PictureCard").then((part) => part.PictureCard));
 
+/** The second click of a double click isn't meant: what is done once would be done again, or refused, and its Undo gone. */
+const dropSecondClick = (event: MouseEvent): void => {
+  if (event.detail < 2 || !(event.target instanceof Element) || !event.target.closest("button")) return;
+  event.preventDefault();
+  event.stopPropagation();
+};
+
 /** The whole task pane, whichever workbook it stands beside. */
 export const Pane = ({ host }: { host: PaneHost }) => {
   const { handOut } = host;
   return (
-    <main class="pane" aria-label="Gablewright" tabIndex={-1}>
+    <main class="pane" aria-label="Gablewright" tabIndex={-1} onClickCapture={dropSecondClick}>
       <header class="pane-head">
         <h1>Gablewright</h1>
         <p>Roof quantities for interlocking metal shingles, beside {host.title}.</p>
