@@ -1,0 +1,80 @@
+import { Budget } from "../../../functions/trim/cutting/budget";
+import { pack } from "../../../functions/trim/cutting/pack";
+import { costOf, type Problem, type Stock } from "../../../functions/trim/cutting/problem";
+import { randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
+
+const STEPS = 2_000_000;
+const SETS = 30;
+
+const problemOf = (pieces: readonly number[], stocks: readonly Stock[]): Problem => {
+  const sizes = [...new Set(pieces)].sort((a, b) => b - a);
+  return { sizes, counts: sizes.map((size) => pieces.filter((piece) => piece === size).length), stocks };
+};
+
+const endless = (capacity: number, cost = 1): Stock => ({ capacity, cost, limit: Infinity });
+
+/** A 120 in length in sixteenths, with a kerf of an eighth. */
+const CAPACITY = 1922;
+
+/** Remainders of runs: anything up to a stock length. */
+const roof = (random: Random): Problem =>
+  problemOf(
+    Array.from({ length: 70 }, () => wholeBetween(random, 98, CAPACITY)),
+    [endless(CAPACITY)],
+  );
+
+const TRIPLES = 16;
+
+/** Pieces that fill every length to the last sixteenth, three by three: the hardest to prove by looking alone. */
+const triples = (random: Random): Problem =>
+  problemOf(
+    Array.from({ length: TRIPLES }, () => {
+      const first = wholeBetween(random, 490, 930);
+      const second = wholeBetween(random, 490, Math.min(930, CAPACITY - first - 450));
+      return [first, second, CAPACITY - first - second];
+    }).flat(),
+    [endless(CAPACITY)],
+  );
+
+/** Two priced lengths, the longer one cheaper by the foot; few sizes, many of each. */
+const priced = (random: Random): Problem =>
+  problemOf(
+    Array.from({ length: 60 }, () => 20 * wholeBetween(random, 8, 60)),
+    [endless(1280, 15), endless(CAPACITY, 20)],
+  );
+
+/** Offcuts of which there are few, to be used before new lengths. */
+const limited = (random: Random): Problem =>
+  problemOf(
+    Array.from({ length: 14 }, () => wholeBetween(random, 98, 900)),
+    [{ capacity: 1000, cost: 6, limit: 5 }, { capacity: 1400, cost: 9, limit: 3 }, endless(CAPACITY, 13)],
+  );
+
+/** With the most steps that a set of each may take on average: a fiftieth more than it took when this was written. */
+const FAMILIES = [
+  ["remainders of runs", roof, 630],
+  ["triples that leave nothing over", triples, 21_700],
+  ["two priced lengths", priced, 31_600],
+  ["offcuts of which there are few", limited, 2_670],
+] as const;
+
+describe("the cheapest cuts are proved, and with little work", () => {
+  it.each(FAMILIES)("%s", (_, draw, mostSteps) => {
+    let steps = 0;
+    for (let seed = 1; seed <= SETS; seed++) {
+      const problem = draw(randomFrom(seed));
+      const budget = new Budget(STEPS);
+      const packing = pack(problem, budget);
+      if (!packing) throw new Error(`no packing for seed ${seed}`);
+      expect(costOf(problem, packing.bins)).toBe(packing.cost);
+      expect(packing.bound).toBe(packing.cost);
+      steps += STEPS - budget.left;
+    }
+    expect(steps / SETS).toBeLessThanOrEqual(mostSteps);
+  });
+
+  it("triples that leave nothing over take as many lengths as there are triples", () => {
+    for (let seed = 1; seed <= SETS; seed++)
+      expect(pack(triples(randomFrom(seed)), new Budget(STEPS))?.cost).toBe(TRIPLES);
+  });
+});
