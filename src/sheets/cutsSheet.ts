@@ -105,6 +105,7 @@ export const cutsSheet = (sheetName: string, takeOffSheet: string, layout: TakeO
   return {
     name: sheetName,
     frozenRows: HEADING_ROW + 1,
+    print: "one page wide, portrait",
     columnWidths: [70, 130, 330, 90, 30, 60, 160, 90],
     rowHeights: rowHeightsOf(cells),
     cells,

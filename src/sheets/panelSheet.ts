@@ -87,6 +87,7 @@ export const panelSheet = (
     sheet: {
       name: sheetName,
       frozenRows: FIRST_ROW,
+      print: "one page wide, portrait",
       columnWidths: [170, 150, 130, 70, 330],
       rowHeights: rowHeightsOf(cells),
       cells,

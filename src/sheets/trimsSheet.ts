@@ -128,6 +128,7 @@ export const trimsSheet = (
     sheet: {
       name: sheetName,
       frozenRows: FIRST_ROW,
+      print: "one page wide, landscape",
       columnWidths: [130, 150, 80, 70, 80, 90, 80, 90, 90, 80, 70, 80, 420],
       rowHeights: rowHeightsOf(cells),
       cells,

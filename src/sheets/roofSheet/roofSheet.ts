@@ -190,6 +190,7 @@ export const roofSheet = (sheetName: string, roof: RoofInput): { sheet: SheetPla
     names: namesOn(sheetName, layout),
     sheet: {
       name: sheetName,
+      print: "one page wide, landscape",
       columnWidths: COLUMN_WIDTHS,
       rowHeights: rowHeightsOf(cells),
       frozenRows: 1,

@@ -83,6 +83,7 @@ export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNam
   ];
   const takeOff = {
     name: sheetNames.takeOff,
+    print: "one page wide, landscape" as const,
     frozenRows: 1,
     columnWidths: COLUMN_WIDTHS,
     rowHeights: rowHeightsOf(cells),
