@@ -49,9 +49,9 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
     <section class="card" aria-labelledby="class-title">
       <h2 id="class-title">Class</h2>
       <p>
-        Practice sheets: a workbook for each version, a page a problem, and the key in a file of its own. Seed
-        and choices are printed on every sheet: with them whoever has Gablewright can make the class again,
-        and its key.
+        Practice sheets: a workbook for each version, a page a problem, and the key in a file of its own.
+        Seed, topics, number of problems, level and units are printed on every sheet: whoever types them all
+        here makes the same class again, and its key.
       </p>
       <form
         onSubmit={(event) => {
@@ -126,9 +126,6 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
             change({ seed });
           }}
         />
-        <p class="hint">
-          A class comes out the same only with the same topics, number of problems, level and units as well.
-        </p>
         <Button
           onClick={() => {
             change({ seed: newSeed() });

@@ -87,7 +87,7 @@ const rowInWords = (
   const what = !isRowOf(base)
     ? `${called} is new: ${values(([, , after]) => after)}`
     : !isRowOf(now)
-      ? `${called} is gone: it had ${values(([, before]) => before)}`
+      ? `${called} is gone (${values(([, before]) => before)})`
       : `${called} ${pairs.map(([key, before, after]) => moveInWords(key, before, after)).join(", ")}`;
   const ofSheet = own.filter((key) => key.sheet === sheet);
   const ofRow = ofSheet.filter((key) => key.row === row);
@@ -149,13 +149,21 @@ const goneInputs = (scope: Scope, item: string, reached: readonly MeasureKey[]):
     follows !== undefined && edgeOf(key) !== undefined && edgeOf(key) !== follows;
   const columns = new Set(reached.map(({ sheet, heading }) => `${sheet}\n${heading}`));
   const rows = new Set(reached.map(({ sheet, row }) => `${sheet}\n${row}`));
+  // Where a column has a row of the item's own, as that of a trim, its other rows are other items.
+  const ofItem = new Set(
+    reached.flatMap(({ sheet, row, heading }) =>
+      itemKey(row) === itemKey(item) ? [`${sheet}\n${heading}`] : [],
+    ),
+  );
+  const isOfColumn = ({ sheet, heading }: MeasureKey): boolean =>
+    columns.has(`${sheet}\n${heading}`) && !ofItem.has(`${sheet}\n${heading}`);
   return [...base.values()].filter(
     (measure) =>
       isInput(measure) &&
       measure.heading !== "" &&
       // A line of the order is an item of its own.
       measure.sheet !== order &&
-      (isRunOfItem(measure) || columns.has(`${measure.sheet}\n${measure.heading}`)) &&
+      (isRunOfItem(measure) || isOfColumn(measure)) &&
       !isRunOfOther(measure) &&
       !rows.has(`${measure.sheet}\n${measure.row}`) &&
       !now.has(measureKey(measure)),
@@ -231,6 +239,21 @@ const whyPrice = (scope: Scope, live: ReadOrder, row: number): string[] => {
   return byRow(changedAmong(scope, reached)).map((keys) => rowInWords(scope, keys, [], "").what);
 };
 
+/** Why an item isn't on the order any more: it was taken off the sheet that lists it, or its line was. */
+const goneInWords = ({ order, base, now }: Scope, item: string): string[] => {
+  const listing = (known: Known): Set<string> =>
+    new Set(
+      [...known.values()].flatMap((measure) =>
+        isInput(measure) && measure.sheet !== order && itemKey(measure.row) === itemKey(item)
+          ? [measure.sheet]
+          : [],
+      ),
+    );
+  const listedNow = listing(now);
+  const left = [...listing(base)].filter((sheet) => !listedNow.has(sheet));
+  return (left.length === 0 ? [order] : left).map((sheet) => `${item} is gone from "${sheet}"`);
+};
+
 const unitNamed = ({ unit }: ReadLine): string => (unit.trim() === "" ? "no unit" : unit);
 
 /** That an item is measured in another unit, where both sides need some: their numbers aren't to be compared. */
@@ -273,7 +296,7 @@ export const whyItMoved = (contents: Contents, live: LiveOrder, base: Side, now:
       return [
         {
           item: line.item,
-          sentences: [`"${order.sheet}" has no such line now, so that its inputs can't be followed`],
+          sentences: goneInWords(scope, line.item),
         },
       ];
     const sentences = [

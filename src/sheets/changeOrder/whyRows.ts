@@ -8,21 +8,17 @@ export interface WhyRow {
 
 interface Group {
   readonly items: readonly string[];
-  readonly sentences: string[];
+  readonly sentences: readonly string[];
 }
 
-/** Each sentence once, with all items that it is said of; those that are said of the same items together. */
+/** Items that moved for all the same reasons stand together. Reasons shared in part are said of each: what came of them differs. */
 const groupsOf = (whys: readonly Why[]): Group[] => {
-  const itemsOf = new Map<string, string[]>();
-  for (const { item, sentences } of whys)
-    for (const sentence of sentences) itemsOf.set(sentence, [...(itemsOf.get(sentence) ?? []), item]);
-  const groups: Group[] = [];
-  for (const [sentence, items] of itemsOf) {
-    const last = groups.at(-1);
-    if (last?.items.join("\n") === items.join("\n")) last.sentences.push(sentence);
-    else groups.push({ items, sentences: [sentence] });
+  const groups = new Map<string, Group>();
+  for (const { item, sentences } of whys) {
+    const reasons = sentences.join("\n");
+    groups.set(reasons, { items: [...(groups.get(reasons)?.items ?? []), item], sentences });
   }
-  return groups;
+  return [...groups.values()];
 };
 
 /** A row a sentence, its item before the first; the names of several items have a row of their own, for want of room. */

@@ -9,13 +9,23 @@ describe("the list of whys", () => {
     expect(rowsOf(why("panels", "a", "b"), why("hip", "c"))).toEqual(["panels|a", "|b", "hip|c"]);
   });
 
-  it("says once what is so for several items, below their names, and what is one's own apart", () => {
-    expect(rowsOf(why("clips", "a", "b", "16 more"), why("nails", "a", "b", "10 more"))).toEqual([
+  it("says once what is all that is so of several items, below their names", () => {
+    expect(rowsOf(why("clips", "a", "b"), why("panels", "c"), why("nails", "a", "b"))).toEqual([
       "each of clips, nails|",
       "|a",
       "|b",
-      "clips|16 more",
-      "nails|10 more",
+      "panels|c",
+    ]);
+  });
+
+  it("says of each item all that moved it, before what came of that, where they share only a part", () => {
+    expect(rowsOf(why("clips", "a", "b", "16 more"), why("nails", "a", "b", "10 more"))).toEqual([
+      "clips|a",
+      "|b",
+      "|16 more",
+      "nails|a",
+      "|b",
+      "|10 more",
     ]);
   });
 
