@@ -40,7 +40,7 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
   it("opens each version and the key", async () => {
     const { host, handOut, opened } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
-    await seen(card, "the same only with the same topics, number of problems, level and units");
+    await seen(card, "Seed, topics, number of problems, level and units are printed on every sheet");
     await type(card, "class-seed", "7");
     await type(card, "class-problems", "3");
     press(card, "Build and open");
