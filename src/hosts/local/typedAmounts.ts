@@ -7,8 +7,11 @@ const AS_TYPED = "@";
 
 const PERCENT = /^\s*([-+]?(?:\d+\.?\d*|\.\d+))\s*%\s*$/;
 
-/** The number that a spreadsheet makes of a share or an ISO date, and the format in which it shows it. */
-const amountOf = (typed: string): { readonly value: number; readonly format: string } | undefined => {
+/** Money or a large number as people write it: `24,500.00`, `$24,500`, `-$9.50`. */
+const GROUPED = /^\s*([-+]?)\s*(\$?)\s*(\d{1,3}(?:,\d{3})+|\d+)(\.\d*)?\s*$/;
+
+/** The number that a spreadsheet makes of a share, an ISO date, or an amount with commas, and the format in which it shows it. */
+export const amountOf = (typed: string): { readonly value: number; readonly format: string } | undefined => {
   const [, share] = PERCENT.exec(typed) ?? [];
   if (share !== undefined)
     return {
@@ -16,11 +19,17 @@ const amountOf = (typed: string): { readonly value: number; readonly format: str
       value: Number(`${share}e-2`),
       format: share.includes(".") ? "0.00%" : "0%",
     };
+  const [, sign = "", dollar = "", whole, decimals = ""] = GROUPED.exec(typed) ?? [];
+  if (whole !== undefined && (dollar !== "" || whole.includes(",")))
+    return {
+      value: Number(`${sign}${whole.replaceAll(",", "")}${decimals}`),
+      format: `${dollar}#,##0${decimals === "" ? "" : ".00"}`,
+    };
   const serial = serialOfIsoDate(typed.trim());
   return serial === undefined ? undefined : { value: serial, format: "yyyy-mm-dd" };
 };
 
-/** The engine alone keeps `10%` and `2026-06-01` as text; in a spreadsheet they are numbers. */
+/** The engine alone keeps `10%`, `2026-06-01` and `24,500.00` as text; in a spreadsheet they are numbers. */
 export const readTypedAmounts = (injector: Injector, workbook: Workbook): void => {
   injector.get(SheetInterceptorService).writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
     handler: (cell, { row, col, worksheet }, next) => {
