@@ -221,7 +221,7 @@ describeInBrowser("change orders in the local workbook", () => {
       taxRate: "7.25%",
       retainageRate: "10%",
       days: "2",
-      contract: "25000",
+      contract: "25,000.00",
     });
     await type(page, changeCell(FIRST_LINE_ROW, "laborEach"), "21.5");
     await expectAmounts(FIRST_AMOUNTS);
