@@ -205,9 +205,7 @@ const summaries = (
       label: "Weight on the deck (lb per sq ft)",
       content: `=IF(${area}=0,"",${weight}/${area})`,
       numberFormat: "0.00",
-      note: text(
-        "spread evenly; whether the deck carries it, and packs set down in one place, is for a licensed professional",
-      ),
+      note: text("spread evenly, not stacked; whether the deck carries it is for a licensed professional"),
     },
     {
       label: "Pallets of panels",
