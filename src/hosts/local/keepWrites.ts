@@ -15,7 +15,8 @@ export const keepWrites = (): Writes => {
   let isClosed = false;
   let going: Promise<unknown> = Promise.resolve();
   const waitedFor = <Result>(work: Promise<Result>): Promise<Result> => {
-    going = Promise.allSettled([going, work]);
+    // What it comes to is let go: an Undo holds the cells that it would bring back.
+    going = Promise.allSettled([going, work]).then(() => undefined);
     return work;
   };
   return {
