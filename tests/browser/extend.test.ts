@@ -173,7 +173,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await opened.page
       .getByLabel("Open .xlsx")
       .setInputFiles({ name: "long.xlsx", mimeType: "application/octet-stream", buffer: await longBid() });
-    await opened.page.getByText("Bid", { exact: true }).waitFor();
+    await status(opened.page, "Opened long.xlsx").waitFor();
     await showPlace(opened.page, "Extend");
     return opened;
   };
