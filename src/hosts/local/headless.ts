@@ -31,6 +31,7 @@ import { toCellData, type Content } from "./cells";
 import { dropDownRules } from "./dropDowns";
 import { evaluateFormula, type Evaluation } from "./evaluateFormula";
 import { functionClasses } from "./functions";
+import { dropLateResults } from "./lateResults";
 import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
@@ -113,6 +114,7 @@ export const createHeadlessEngine = (
   const snapshot = "styles" in plan ? bookSnapshot(id, plan) : workbookData(id, plan);
   knowTables(injector, snapshot);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
+  dropLateResults(injector);
   let everythingIsDirty = true;
   let dirty: IUnitRange[] = [];
 

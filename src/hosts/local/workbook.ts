@@ -34,6 +34,7 @@ import { cellDataAt, fromCellData, type Content } from "./cells";
 import { readContents } from "./contents";
 import { errorOrigin } from "./errorOrigin";
 import { finishEditing } from "./finishEditing";
+import { dropLateResults } from "./lateResults";
 import { keepWrites } from "./keepWrites";
 import { readPictures, type Pictures } from "./pictures";
 import { passOverGoneSheets } from "./goneSheets";
@@ -112,6 +113,7 @@ export const openWorkbook = (
   const unitId = workbook.getUnitId();
 
   passOverGoneSheets(injector);
+  dropLateResults(injector);
   const movedSheetIds = watchMoves(commands);
   const tell = (content: string): void => {
     injector.get(IMessageService).show({ content, type: MessageType.Warning });
