@@ -1,11 +1,16 @@
 import { CellError, isMatrix, type Answer as AnswerValue, type Cell } from "../../shared/cell";
 
-/** Digits beyond these are floating point, not measure. */
-const SHOWN_DIGITS = 12;
+/** What a person can use of a number: four decimals, or four digits where it is smaller. The cell holds all of it. */
+const readable = new Intl.NumberFormat("en-US", {
+  useGrouping: false,
+  maximumFractionDigits: 4,
+  maximumSignificantDigits: 4,
+  roundingPriority: "morePrecision",
+});
 
 const shown = (cell: Cell): string => {
   if (cell === null || cell === "") return "(empty text)";
-  if (typeof cell === "number") return String(Number(cell.toPrecision(SHOWN_DIGITS)));
+  if (typeof cell === "number") return readable.format(cell);
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
   return typeof cell === "string" ? cell : cell.code;
 };

@@ -75,7 +75,7 @@ export const panelSheet = (
       row: 1,
       column: 0,
       content: value(
-        "The shingle in use, from its maker's guide. Type under Value: a bare number is in the unit shown, or text such as 2 ft. Labels are looked up: keep their wording.",
+        "The shingle of every take-off here, from its maker's guide. Type under Value, in the unit shown or as 2 ft. Keep the labels' wording.",
       ),
       style: "note",
     },

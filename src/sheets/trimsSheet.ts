@@ -107,7 +107,7 @@ export const trimsSheet = (
       row: 2,
       column: 0,
       content: text(
-        "The values are what is usual: the maker's guide and the local code govern. Trims of your own go into the blank rows; a row that is inserted isn't read.",
+        "Every take-off here reads these trims; one whose name is cleared isn't ordered. The values are usual ones: the maker's guide and the local code govern. Your own go into the blank rows; an inserted row isn't read.",
       ),
       style: "note",
     },

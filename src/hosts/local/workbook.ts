@@ -88,7 +88,7 @@ export interface PageWorkbook {
   /** How many steps Undo could go back. */
   steps(): number;
   close(): void;
-  /** The active cell, whenever the selection comes to rest. */
+  /** The active cell, now and whenever the selection comes to rest. */
   onSelection(listener: (cell: ShownCell) => void): Stop;
   /** After a change of cells, by an edit or by a calculation. */
   onChange(listener: () => void): Stop;
@@ -162,6 +162,7 @@ export const openWorkbook = (
       const active = selections.getCurrentSelections().at(-1)?.primary;
       listener(shown(workbook.getActiveSheet(), active?.actualRow ?? 0, active?.actualColumn ?? 0));
     };
+    tell();
     const subscription = selections.selectionChanged$.subscribe(tell);
     // A sheet that comes to the front brings its own selection, which then hasn't changed.
     const activation = commands.onCommandExecuted(({ id }) => {

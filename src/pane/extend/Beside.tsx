@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
-import type { Block } from "../../sheets/extend/block";
+import { blockInWords, type Block } from "../../sheets/extend/block";
 import { extendPlan } from "../../sheets/extend/extendPlan";
 import { offersFor } from "../../sheets/extend/offers";
 import { guessBlock, meantColumns, notesOn } from "../../sheets/extend/proposal";
@@ -49,6 +49,7 @@ export const Beside = ({ survey, block, onWrite }: Props) => {
         onWrite(patch);
       }}
     >
+      <p>Read {blockInWords(block)}.</p>
       <ColumnChoices block={block} columns={guesses} onChange={setGuesses} />
       <fieldset>
         <legend>Results to add</legend>

@@ -13,7 +13,9 @@ interface Props {
 const NOT_USED = "";
 const MEANING_CHOICES = [
   { value: NOT_USED, label: "not used" },
-  ...MEANINGS.map((meaning) => ({ value: meaning, label: inWords(meaning) })),
+  ...MEANINGS.map((meaning) => ({ value: meaning, label: inWords(meaning) })).sort((a, b) =>
+    a.label.localeCompare(b.label),
+  ),
 ];
 
 /** What each heading of the block is taken for, to be confirmed or corrected. */

@@ -1,5 +1,6 @@
 import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
+import { isBlank } from "../../../shared/cell";
 import { runFunction } from "../../../shared/runner";
 import type { FunctionSpec } from "../../../shared/spec";
 import { Answer } from "../../help/Answer";
@@ -70,6 +71,7 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
   const isUntouched = now.every((each) => each.kind === "typed" && each.typed === "");
   const answer = runFunction(spec, argumentsOf(now));
   const place = placeInWords(survey.sheet, at);
+  const held = survey.cells[at.row]?.[at.column];
 
   return (
     <form
@@ -108,6 +110,9 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
             <p>
               Gives: <Answer answer={answer} unit={spec.result.unit} />
             </p>
+            {!isBlank(held) && (
+              <p class="hint">{`${place} holds something: select a blank cell for the formula.`}</p>
+            )}
           </>
         )}
       </div>

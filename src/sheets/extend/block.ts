@@ -66,6 +66,18 @@ const refuseSubtotals = (survey: Survey, area: Area, firstRow: number, lastRow: 
       );
 };
 
+/** What was read: `A3:H5 on "Bid": 2 rows below the headings`. */
+export const blockInWords = (block: Block): string => {
+  const rows = block.lastRow - block.firstRow + 1;
+  const area: Area = {
+    from: { row: block.headingRow, column: block.firstColumn },
+    to: { row: block.total?.row ?? block.lastRow, column: block.lastColumn },
+  };
+  return `${areaInWords(area)} on "${block.sheet}": ${rows} row${rows === 1 ? "" : "s"} below the headings${
+    block.total ? ", and a row of totals" : ""
+  }`;
+};
+
 /** Finds the block that a person has selected, or that the selected cell is in. */
 export const readBlock = (survey: Survey): Block => {
   const area = survey.table?.area ?? regionAround(survey);

@@ -9,6 +9,11 @@ describe("a search for a function", () => {
     expect(found("courses")[0]).toBe("COURSES");
   });
 
+  it("puts first what bears most of the words in its name", () => {
+    expect(found("rafter length")[0]).toBe("RAFTERLENGTH");
+    expect(found("rafter")[0]).toBe("RAFTERFACTOR");
+  });
+
   it("finds it by what it does", () => {
     expect(found("attic vents")).toEqual(["VENTAREA"]);
     expect(found("whole packs")).toContain("PACKS");
@@ -17,6 +22,24 @@ describe("a search for a function", () => {
   it("doesn't ask for the little words of a phrase", () => {
     expect(found("length of the slope from run and pitch")).toEqual(found("length slope run pitch"));
     expect(found("the length of a slope")[0]).toBe("RAFTERLENGTH");
+  });
+
+  it.each([
+    ["felt", "UNDERLAYMENT"],
+    ["bundles", "PACKS"],
+    ["boxes", "PACKS"],
+    ["how many shingles do I need", "PANELCOUNT"],
+    ["screws", "NAILCOUNT"],
+    ["flashing around a chimney", "CHIMNEYTRIM"],
+    ["ice shield", "ICEBARRIER"],
+    ["valleys", "HIPLENGTH"],
+  ])("knows what people say: %s", (search, id) => {
+    expect(found(search)).toContain(id);
+  });
+
+  it("goes by how words begin: a price is no ice", () => {
+    expect(found("ice barrier")).toEqual(["ICEBARRIER"]);
+    expect(found("ice")).not.toContain("MARKUP");
   });
 
   it("asks for every word, and without one shows the whole catalogue in its order", () => {

@@ -1,4 +1,4 @@
-import { readBlock } from "../../../../src/sheets/extend/block";
+import { blockInWords, readBlock } from "../../../../src/sheets/extend/block";
 import { readArea } from "../../../../src/sheets/address";
 import { surveyOf } from "../../../support/surveyOf";
 
@@ -13,6 +13,20 @@ const BID = [
   [null, null, null, null],
   ["foot", null, null, null],
 ];
+
+describe("a block in words", () => {
+  it("says where it is and how many rows of data it has, the totals apart", () => {
+    expect(blockInWords(readBlock(surveyOf(BID, "C4")))).toBe('B3:D5 on "Bid": 2 rows below the headings');
+    const rows = [
+      ["Plane", "Eave"],
+      ["North", 30],
+      ["Total", sum("B2:B2")],
+    ];
+    expect(blockInWords(readBlock(surveyOf(rows, "A1")))).toBe(
+      'A1:B3 on "Bid": 1 row below the headings, and a row of totals',
+    );
+  });
+});
 
 describe("reading a block", () => {
   it("finds the block around one cell", () => {
