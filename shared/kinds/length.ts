@@ -2,7 +2,7 @@ import { dateInWords, isDateSerial } from "../sheetDate";
 import { InputError } from "../inputError";
 import { readLengthText } from "../lengthText";
 import { inchesToFeet } from "../units";
-import { notTaken, withinBounds, type Bounds } from "./bounds";
+import { limitsOf, notTaken, withinLimits, type Bounds } from "./bounds";
 import type { CellKind, NameEnding } from "./kind";
 
 /** Nothing on a roof is longer in feet, nor anything of metal in inches; and above it lie the numbers of dates. */
@@ -40,7 +40,7 @@ const refuseDate = (cell: number, label: string): void => {
 
 const lengthIn = (unit: LengthUnit, bounds: Bounds, mayBeDate = true): CellKind<number> => {
   const takes = `a length in ${unit.plural} such as ${unit.example}, or text with its unit such as 18' 6 1/2", 18-6 1/2 or 5.64 m`;
-  const limits: Bounds = { atMost: LONGEST, ...bounds };
+  const limits = limitsOf({ atMost: LONGEST, ...bounds });
 
   const toUnit = (text: string): number | undefined => {
     const reading = readLengthText(text);
@@ -56,7 +56,7 @@ const lengthIn = (unit: LengthUnit, bounds: Bounds, mayBeDate = true): CellKind<
       const value = typeof cell === "string" ? toUnit(cell) : cell;
       if (typeof value !== "number") throw notTaken(label, takes, cell);
       if (typeof cell === "number" && mayBeDate) refuseDate(cell, label);
-      return withinBounds(value, limits, label, unit.name, cell);
+      return withinLimits(value, limits, label, unit.name, cell);
     },
   };
 };

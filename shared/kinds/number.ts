@@ -1,7 +1,7 @@
 import { readDecimal, readSignedAmount, signed, splitSign, tidyText } from "../amountText";
 import { InputError } from "../inputError";
 import { describeCell } from "../describe";
-import { notTaken, withinBounds, type Bounds } from "./bounds";
+import { limitsOf, notTaken, withinLimits, type Bounds } from "./bounds";
 import type { CellKind, NameEnding } from "./kind";
 
 const numberKind = (
@@ -9,15 +9,18 @@ const numberKind = (
   unit: string,
   bounds: Bounds,
   readText: (text: string) => number | undefined,
-): CellKind<number> => ({
-  shape: "cell",
-  takes,
-  read: (cell, label) => {
-    const value = typeof cell === "string" ? readText(cell) : cell;
-    if (typeof value !== "number") throw notTaken(label, takes, cell);
-    return withinBounds(value, bounds, label, unit, cell);
-  },
-});
+): CellKind<number> => {
+  const limits = limitsOf(bounds);
+  return {
+    shape: "cell",
+    takes,
+    read: (cell, label) => {
+      const value = typeof cell === "string" ? readText(cell) : cell;
+      if (typeof value !== "number") throw notTaken(label, takes, cell);
+      return withinLimits(value, limits, label, unit, cell);
+    },
+  };
+};
 
 /** Far above any job, far below where whole numbers stop being exact. */
 const LARGEST_QUANTITY = 1e9;

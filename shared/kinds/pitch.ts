@@ -3,7 +3,7 @@ import { InputError } from "../inputError";
 import { isSame } from "../rounding";
 import { readPitchText } from "../pitchText";
 import { PITCH_RUN } from "../units";
-import { notTaken, withinBounds, type Bounds } from "./bounds";
+import { limitsOf, notTaken, withinLimits, type Bounds } from "./bounds";
 import type { CellKind } from "./kind";
 
 /** Steeper than this a roof is a wall. */
@@ -44,7 +44,7 @@ const riseOfNumber = (value: number, label: string): number => {
 
 /** A pitch as its rise on a run of 12. */
 export const pitch = (bounds: Bounds = { atLeast: 0 }): CellKind<number> => {
-  const limits: Bounds = { atMost: STEEPEST_PITCH, ...bounds };
+  const limits = limitsOf({ atMost: STEEPEST_PITCH, ...bounds });
   return {
     shape: "cell",
     takes: TAKES,
@@ -54,7 +54,7 @@ export const pitch = (bounds: Bounds = { atLeast: 0 }): CellKind<number> => {
       const value = typeof cell === "number" ? riseOfNumber(cell, label) : rise;
       // A person doesn't recognise the number of a date or time: the sentence shows the rise that was read.
       const came = typeof cell === "number" ? value : cell;
-      return withinBounds(value, limits, label, "in 12", came);
+      return withinLimits(value, limits, label, "in 12", came);
     },
   };
 };
