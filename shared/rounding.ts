@@ -13,6 +13,9 @@ export const isSame = (one: number, other: number): boolean => {
   return Math.abs(one - other) <= Math.min(GREATEST_TOLERANCE, RELATIVE_TOLERANCE * scale);
 };
 
+/** Whether a person may have typed a number as it stands: few have more than four decimals. */
+export const isShortDecimal = (value: number): boolean => Number(value.toFixed(4)) === value;
+
 /**
  * The whole number of things that `quantity` needs: rounded up, but never because of floating point.
  * Every count in the catalogue goes through here.

@@ -1,6 +1,6 @@
 import { dateInWords, dayAndMonth, isDateSerial, timeOfDay, type TimeOfDay } from "../sheetDate";
 import { InputError } from "../inputError";
-import { isSame } from "../rounding";
+import { isSame, isShortDecimal } from "../rounding";
 import { readPitchText } from "../pitchText";
 import { PITCH_RUN } from "../units";
 import { limitsOf, notTaken, withinLimits, type Bounds } from "./bounds";
@@ -11,9 +11,6 @@ export const STEEPEST_PITCH = 24;
 
 const TAKES = "a pitch such as 6 (rise on 12), 6:12, 6/12, 6 in 12, 26.57° or 50%";
 const HOW_TO_TYPE = "type the rise alone, as 6, or the pitch as 6 in 12";
-
-/** A rise that a person types has few decimals; a time of day in minutes mostly hasn't. */
-const isShortDecimal = (value: number): boolean => Number(value.toFixed(4)) === value;
 
 /** The rise in a date that a spreadsheet made of `6/12`. */
 const riseOfDate = (serial: number, label: string): number => {
@@ -38,6 +35,7 @@ const riseOfNumber = (value: number, label: string): number => {
   if (isDateSerial(value)) return riseOfDate(value, label);
   const time = timeOfDay(value);
   if (time?.minutes === PITCH_RUN && time.hours <= STEEPEST_PITCH) return time.hours;
+  // A rise that a person types has few decimals; a time of day in minutes mostly hasn't.
   if (time && value < 1 && !isShortDecimal(value)) return refuseTime(value, time, label);
   return value;
 };

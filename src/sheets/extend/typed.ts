@@ -1,5 +1,6 @@
 import type { Filled } from "../../../shared/kinds/kind";
 import { InputError } from "../../../shared/inputError";
+import { isShortDecimal } from "../../../shared/rounding";
 import type { FunctionSpec, Parameter } from "../../../shared/spec";
 import { inWords } from "./meanings";
 import { panelFieldOf } from "./panelNames";
@@ -15,8 +16,7 @@ const read = ({ kind }: Parameter<unknown>, typed: Filled, label: string): unkno
   kind.shape === "cell" ? kind.read(typed, label) : kind.read([[typed]], label);
 
 /**
- * What a person typed for a parameter, as it goes into a formula: a number in the parameter's unit, TRUE or FALSE, else the
- * text in quotes. It is read by the function's own kind, so a decimal comma or a wrong word is refused here, with the same
+ * What a person typed for a parameter, as it goes into a formula: a number in the parameter's unit, TRUE or FALSE, else the text in quotes. It is read by the function's own kind, so a decimal comma or a wrong word is refused here, with the same
  * sentence. undefined: left out, and the function's default holds.
  */
 export const typedArgument = (
@@ -31,7 +31,8 @@ export const typedArgument = (
     throw new InputError(`${label} is missing: it takes ${parameter.kind.takes}`);
   }
   const value = read(parameter, text, label);
-  if (typeof value === "number") return String(value);
+  // 18' 6" is 18.5; but 16 in stays "16 in": nobody would know 1.3333333333333333 again.
+  if (typeof value === "number" && (isShortDecimal(value) || value === Number(text))) return String(value);
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   return quoted(text);
 };
