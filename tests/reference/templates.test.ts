@@ -4,6 +4,7 @@ import { NATIVE, nativeFormula } from "../../src/bench/nativeFormulas";
 import type { Book } from "../../src/hosts/xlsx/book";
 import { openXlsx, saveXlsx } from "../../src/hosts/xlsx/xlsxFile";
 import { NAMESPACE, qualifiedName } from "../../src/namespace";
+import { quoted } from "../../src/sheets/extend/typed";
 import {
   formula,
   number,
@@ -60,11 +61,12 @@ const inNativeWords = (text: string): string =>
     }, written);
   }, text);
 
-const contentOf = (value: Cell | string): Content => {
-  if (typeof value === "number") return number(value);
-  // A cell of empty text isn't blank: a reference to it is no 0.
-  return value === "" ? formula('=""') : text(String(value));
-};
+const contentOf = (value: Cell | string): Content =>
+  typeof value === "number" ? number(value) : text(String(value));
+
+/** A formula that comes to a value: the sheet counts what is typed over its formulas; and empty text isn't blank. */
+const formulaFor = (value: Cell | string): Content =>
+  formula(`=${typeof value === "number" ? String(value) : quoted(String(value))}`);
 
 /** Whatever can be said in native formulas is; of the rest, what our functions come to. */
 const inNativeFormulas = ({ sheets, names }: WorkbookPlan, ours: Values): WorkbookPlan => ({
@@ -74,14 +76,23 @@ const inNativeFormulas = ({ sheets, names }: WorkbookPlan, ours: Values): Workbo
       const written = inNativeWords(cell.content.formula);
       return NOT_IN_LIBREOFFICE.test(written) ? [] : [{ ...cell, content: formula(written) }];
     });
-    const places = new Set(native.map(({ row, column }) => `${sheet.name} ${row},${column}`));
+    const placesOf = (cells: readonly PlannedCell[]): Set<string> =>
+      new Set(cells.map(({ row, column }) => `${sheet.name} ${row},${column}`));
+    const places = placesOf(native);
+    const formulas = placesOf(sheet.cells.filter(({ content }) => content?.kind === "formula"));
     const others = [...ours].flatMap(([place, value]): PlannedCell[] => {
       const [, row, column] = /^(.*) (\d+),(\d+)$/.exec(place)?.slice(1).map(Number) ?? [];
       return place.startsWith(`${sheet.name} `) &&
         !places.has(place) &&
         row !== undefined &&
         column !== undefined
-        ? [{ row, column, content: contentOf(value) }]
+        ? [
+            {
+              row,
+              column,
+              content: formulas.has(place) || value === "" ? formulaFor(value) : contentOf(value),
+            },
+          ]
         : [];
     });
     return { ...sheet, cells: [...native, ...others] };

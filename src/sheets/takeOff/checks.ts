@@ -1,5 +1,6 @@
 import { TRIM_EDGES, type TrimEdge } from "../../../shared/trimKinds";
-import { a1 } from "../address";
+import { a1, areaInWords } from "../address";
+import { blocksOf } from "../blocks";
 import { panelFieldName } from "../panelSheet";
 import { formula, type PlannedCell } from "../plan";
 import { TRIM_ROWS, TRIMS_NAME } from "../trimsSheet";
@@ -71,13 +72,24 @@ const clips = panelFieldName("clipsPerPanel");
 const noClips = (layout: TakeOffLayout): string =>
   `IF(AND(COUNT(${planeColumn(layout, "area")})>0,${clips}=0),"the panel sheet gives no clips per panel: none are ordered","")`;
 
-const checksOf = (layout: TakeOffLayout): readonly string[] => [
+/** A number that is typed where the sheet works one out follows the roof no longer. */
+const typedOver = (sections: readonly PlannedCell[]): string => {
+  const worked = blocksOf(sections.filter(({ content }) => content?.kind === "formula"));
+  const count = worked.map((block) => `SUMPRODUCT(1-ISFORMULA(${areaInWords(block)}))`).join("+");
+  return warn(
+    `(${count})`,
+    `"cells that are worked out, and were typed over: "&(${count})&"; they follow no change"`,
+  );
+};
+
+const checksOf = (layout: TakeOffLayout, sections: readonly PlannedCell[]): readonly string[] => [
   runsWithoutTrim(layout),
   noRidge(layout),
   neitherChimneyNorPipe(layout),
   trimsWithoutEdge(layout),
   trimRowsUnread,
   noClips(layout),
+  typedOver(sections),
 ];
 
 /** The cells that say what may have been forgotten. */
@@ -85,8 +97,8 @@ export const checkCells = (layout: TakeOffLayout): readonly string[] =>
   rowsFrom(layout.checks, CHECK_ROWS).map((row) => a1({ row, column: 0 }));
 
 /** What may have been forgotten: quiet where nothing was. */
-export const checkSection = (layout: TakeOffLayout): PlannedCell[] =>
-  checksOf(layout).map((check, index) => ({
+export const checkSection = (layout: TakeOffLayout, sections: readonly PlannedCell[]): PlannedCell[] =>
+  checksOf(layout, sections).map((check, index) => ({
     row: layout.checks + index,
     column: 0,
     content: formula(`=${check}`),

@@ -42,7 +42,7 @@ export interface TakeOffLayout {
 }
 
 /** Lines of checks; a test sees to it that the parts of the sheet stay apart. */
-export const CHECK_ROWS = 6;
+export const CHECK_ROWS = 7;
 /** Rows of section title and headings above a section's first row. */
 const HEAD_ROWS = 2;
 const GAP = 1;

@@ -69,18 +69,18 @@ export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNam
   const panel = sheetNames.panel === undefined ? undefined : panelSheet(sheetNames.panel, options.panel);
   const trims = sheetNames.trims === undefined ? undefined : trimsSheet(sheetNames.trims, options.trims);
   const front = options.roof && roofSheet(sheetNames.roof, options.roof);
-  const cells: PlannedCell[] = [
+  const sections: PlannedCell[] = [
     ...head(options),
     ...planeSection(layout, options.planes),
     ...courseSection(layout),
     ...penetrationSection(layout, options.penetrations),
     ...runSection(layout, options.runs),
     ...trimSection(layout),
-    ...checkSection(layout),
     ...deckSection(layout, options.deck),
     ...starterSection(layout, options.planes),
     ...cautionCells(layout.cautions),
   ];
+  const cells = [...sections, ...checkSection(layout, sections)];
   const takeOff = {
     name: sheetNames.takeOff,
     print: "one page wide, landscape" as const,

@@ -64,6 +64,15 @@ describe("what may be forgotten is said on the order", () => {
     expect(warned()).toBe("the panel sheet gives no clips per panel: none are ordered");
   });
 
+  it("numbers that were typed over what is worked out, until the formulas are back", async () => {
+    const northCourses = `B${rowOf("North", rowOf("2  Courses, starters and panels"))}`;
+    await edit(northCourses, 15);
+    await edit("L7", 9);
+    expect(warned()).toBe("cells that are worked out, and were typed over: 2; they follow no change");
+    await edit("L7", "=K7/100");
+    expect(warned()).toBe("cells that are worked out, and were typed over: 1; they follow no change");
+  });
+
   it("a weight or a price below zero, by the item's name", async () => {
     await edit(`I${orderRow("foam backers")}`, -2, "Order");
     await edit(`K${orderRow("underlayment")}`, -0.01, "Order");
