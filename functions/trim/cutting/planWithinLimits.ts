@@ -10,7 +10,7 @@ import { MOST_PIECES } from "./objective";
 import type { TrimJob } from "./trimJob";
 
 /** The longest runs first, runs of the same length together. */
-const runChoices = (job: TrimJob, { kerf }: Material, leastIn: number): RunChoices[] => {
+export const runChoices = (job: TrimJob, { kerf }: Material, leastIn: number): RunChoices[] => {
   const known = new Map<number, Divisions>();
   return [...job.runs]
     .sort((a, b) => b.lengthFt - a.lengthFt || a.number - b.number)

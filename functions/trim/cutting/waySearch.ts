@@ -78,8 +78,11 @@ export class WaySearch {
   /** Every way; runs that are alike stand together and take their choices in order, as any other order is the same. */
   searchAll(madeUp: readonly MadeUp[] = [], rest = this.runs, from = 0): void {
     if (this.isDone) return;
-    if (!this.budget.take(STEPS_A_RUN * this.runs.length)) this.isWhole = false;
-    if (!this.isWhole || this.bounds.leastWith(madeUp, rest) >= this.cost) return;
+    if (!this.budget.take(STEPS_A_RUN * this.runs.length)) {
+      this.isWhole = false;
+      return;
+    }
+    if (this.bounds.leastWith(madeUp, rest) >= this.cost) return;
     const [next, ...others] = rest;
     if (!next) {
       const plan = this.try(madeUp);

@@ -1,0 +1,150 @@
+import { Budget } from "../../../functions/trim/cutting/budget";
+import { planFor, type ChosenPlan, type MadeUp } from "../../../functions/trim/cutting/chosenPlan";
+import type { RunChoices } from "../../../functions/trim/cutting/choiceBound";
+import { materialOf, type Material } from "../../../functions/trim/cutting/material";
+import { planWithinLimits, runChoices } from "../../../functions/trim/cutting/planWithinLimits";
+import type { TrimJob } from "../../../functions/trim/cutting/trimJob";
+import { WaySearch } from "../../../functions/trim/cutting/waySearch";
+import { randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
+
+/** Runs in whole inches, that stock of several lengths can make up in several ways. */
+const jobOf = (random: Random, runs: number, stocks: TrimJob["stocks"]): TrimJob => ({
+  runs: Array.from({ length: runs }, (_, index) => ({
+    number: index + 1,
+    lengthFt: wholeBetween(random, 40, 420) / 12,
+  })),
+  stocks,
+  lapIn: 2,
+  kerfIn: 1 / 8,
+  shortestIn: 6,
+});
+
+const endless = (lengthIn: number, price?: number) => ({
+  lengthIn,
+  limit: Infinity,
+  ...(price !== undefined && { price }),
+});
+
+const FAMILIES = [
+  ["stock of three lengths", [endless(96), endless(120), endless(144)]],
+  ["stock of three prices", [endless(96, 7.4), endless(120, 9.1), endless(144, 11.9)]],
+  [
+    "offcuts of which there are few",
+    [{ lengthIn: 150, limit: 3 }, { lengthIn: 130, limit: 4 }, endless(120)],
+  ],
+] as const;
+const SEEDS = Array.from({ length: 20 }, (_, seed) => seed + 1);
+
+interface Case {
+  readonly material: Material;
+  readonly runs: readonly RunChoices[];
+}
+
+/** Few enough runs that every way can be tried. */
+const caseOf = (stocks: TrimJob["stocks"], seed: number): Case => {
+  const job = jobOf(randomFrom(seed), 4, stocks);
+  const material = materialOf(job);
+  return { material, runs: runChoices(job, material, Math.max(...stocks.map(({ lengthIn }) => lengthIn))) };
+};
+
+const everyWay = ([first, ...others]: readonly RunChoices[]): MadeUp[][] =>
+  first
+    ? everyWay(others).flatMap((rest) =>
+        first.choices.map((division) => [{ run: first.run, division }, ...rest]),
+      )
+    : [[]];
+
+const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+
+const PLENTY = 10_000_000;
+
+const costOfWay = ({ material }: Case, way: readonly MadeUp[]): number =>
+  planFor(material, way, new Budget(PLENTY))?.cost ?? Infinity;
+
+const leastOfAll = (of: Case): number => Math.min(...everyWay(of.runs).map((way) => costOfWay(of, way)));
+
+/** The last way of each run, which is seldom a good one. */
+const lastWay = ({ runs }: Case): MadeUp[] =>
+  runs.flatMap(({ run, choices }) => choices.slice(-1).map((division) => ({ run, division })));
+
+describe.each(FAMILIES)("the ways to make up runs of %s", (_, stocks) => {
+  const cases = SEEDS.map((seed) => caseOf(stocks, seed));
+  const least = cases.map(leastOfAll);
+
+  const searched = (of: Case): ChosenPlan | undefined => {
+    const search = new WaySearch(of.material, of.runs, new Budget(PLENTY));
+    search.searchAll();
+    return search.found;
+  };
+
+  it("are searched to the cheapest of all, also past one that can't be cut", () => {
+    expect(cases.map((of) => searched(of)?.cost)).toEqual(least);
+  });
+
+  it.each([300, 1_000, 3_000, 10_000])("are bounded truly where the search ends after %d steps", (steps) => {
+    cases.forEach((of, index) => {
+      const search = new WaySearch(of.material, of.runs, new Budget(steps));
+      search.try(lastWay(of));
+      search.learnWorths();
+      search.searchAll();
+      const { found } = search;
+      expect(found?.cost ?? Infinity).toBeGreaterThanOrEqual(least[index] ?? NaN);
+      expect(found?.bound ?? 0).toBeLessThanOrEqual(least[index] ?? NaN);
+    });
+  });
+
+  it("are improved until no change of one run is cheaper", () => {
+    for (const of of cases) {
+      const search = new WaySearch(of.material, of.runs, new Budget(PLENTY));
+      search.try(lastWay(of));
+      search.improve();
+      const { best } = search;
+      if (!best) continue;
+      const changed = of.runs.flatMap(({ run, choices }) =>
+        choices.map((division) => best.madeUp.map((each) => (each.run === run ? { run, division } : each))),
+      );
+      expect(best.cost).toBeLessThanOrEqual(Math.min(...changed.map((way) => costOfWay(of, way))));
+    }
+  });
+});
+
+/** With the most steps that a search over all ways may take on average: a fiftieth more than it took when this was written. */
+const ENDLESS = [
+  [...FAMILIES[0], 10_960],
+  [...FAMILIES[1], 19_120],
+] as const;
+
+it.each(ENDLESS)(
+  "the cheapest way with %s is proved to be so, and with little work",
+  (_, stocks, mostSteps) => {
+    let steps = 0;
+    for (const seed of SEEDS) {
+      const { material, runs } = caseOf(stocks, seed);
+      const budget = new Budget(PLENTY);
+      const search = new WaySearch(material, runs, budget);
+      search.searchAll();
+      expect(search.found?.bound).toBe(search.found?.cost);
+      steps += PLENTY - budget.left;
+    }
+    expect(steps / SEEDS.length).toBeLessThanOrEqual(mostSteps);
+  },
+);
+
+/** What twenty jobs of eight runs come to, and are bounded by, together: as good as when this was written, or better. */
+const LARGER = [
+  [...FAMILIES[0], 1_296_542_526, 1_296_529_708],
+  [...FAMILIES[1], 28_331, 26_912],
+  [...FAMILIES[2], 1_416_653_814, 1_391_622_410],
+] as const;
+
+it.each(LARGER)(
+  "more runs of %s than can be searched come out as well as ever",
+  (_, stocks, mostCost, leastBound) => {
+    const plans = SEEDS.map((seed) => {
+      const job = jobOf(randomFrom(seed), 8, stocks);
+      return planWithinLimits(job, materialOf(job));
+    });
+    expect(sumOf(plans.map((plan) => plan?.cost ?? Infinity))).toBeLessThanOrEqual(mostCost);
+    expect(sumOf(plans.map((plan) => plan?.bound ?? 0))).toBeGreaterThanOrEqual(leastBound);
+  },
+);
