@@ -28,6 +28,8 @@ export interface FakeSheet {
   /** Shapes and pictures that lie on it. */
   shapes: string[];
   tables: { name: string; address: string; isFiltered?: boolean; showTotals?: boolean }[];
+  /** Names that only this sheet knows, with their formulas. */
+  names: Record<string, string>;
 }
 
 const newSheet = (id: string, name: string): FakeSheet => ({
@@ -42,6 +44,7 @@ const newSheet = (id: string, name: string): FakeSheet => ({
   isFiltered: false,
   shapes: [],
   tables: [],
+  names: {},
 });
 
 /** A workbook's state, and what makes it fail. */
@@ -256,6 +259,9 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
             later(() => (sheet().isProtected = true));
           },
         },
+      ),
+      names: loadable(() =>
+        Object.entries(sheet().names).map(([each, formula]) => ({ name: each, formula })),
       ),
       shapes: loadable(() =>
         sheet().shapes.map((id) => ({

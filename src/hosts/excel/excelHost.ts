@@ -13,8 +13,8 @@ import { putCells } from "./putCells";
 import { putPicture, type InsertSvg } from "./putPicture";
 import { readInView, readNamed, watchWorkbook } from "./readSheet";
 import { repair } from "./repair";
+import { readStanding } from "./standing";
 import { survey } from "./survey";
-import { readTyped } from "./typed";
 
 /** The one entry of Office.js that we use; a test passes a stand-in and touches no global. */
 export type ExcelEntry = Pick<typeof Excel, "run">;
@@ -153,14 +153,14 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({
     const takeAway = (): Promise<void> => takeBack(excel, plan, before);
     const built = await allOrNothing(async () => {
       await writePlan(excel, plan);
-      const typed = await readTyped(excel);
+      const standing = await readStanding(excel);
       await activate(excel, plan);
-      return typed;
+      return standing;
     }, takeAway);
     return async () => {
-      const now = await readTyped(excel);
+      const now = await readStanding(excel);
       refuseGoneOn(plan, built, now);
-      refuseOnlySheets(plan, now.keys());
+      refuseOnlySheets(plan, now.sheets.keys());
       await takeAway();
     };
   },

@@ -171,6 +171,30 @@ describe("what the Excel host reads", () => {
     );
   });
 
+  it("keeps built sheets that a name of somebody's own stands for", async () => {
+    const workbook = fakeWorkbook("Bid");
+    const { undo } = await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+    const before = stateOf(workbook);
+    const refusedWith = async (): Promise<string> => {
+      const state = stateOf(workbook);
+      const sentence = await undo().then(String, ({ message }: Error) => message);
+      expect(stateOf(workbook)).toBe(state);
+      return sentence;
+    };
+    workbook.names.set("RoofArea", "Take-off!$K$11");
+    expect(await refusedWith()).toBe('The name "RoofArea" calls on what was built. Nothing was undone.');
+    workbook.names.delete("RoofArea");
+    const [bid] = workbook.sheets as [FakeSheet];
+    bid.names = { RoofArea: "='Take-off'!$K$11" };
+    expect(await refusedWith()).toBe(
+      "The name \"'Bid'!RoofArea\" calls on what was built. Nothing was undone.",
+    );
+    bid.names = {};
+    expect(stateOf(workbook)).toBe(before);
+    await undo();
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid"]);
+  });
+
   it("leaves alone a workbook whose own Trims are no table of ours", async () => {
     const workbook = fakeWorkbook("Bid");
     workbook.names.set("Trims", "Bid!$A$1:$B$4");
