@@ -14,6 +14,25 @@ export interface FakeCell {
   fill?: string;
 }
 
+/** A shape or picture: how large it is, and where it lies, in points. */
+export interface FakeShape {
+  readonly id: string;
+  width: number;
+  height: number;
+  left: number;
+  top: number;
+}
+
+export const fakeShape = (
+  id: string,
+  size: { width: number; height: number } = { width: 60, height: 40 },
+) => ({
+  id,
+  ...size,
+  left: 0,
+  top: 0,
+});
+
 export interface FakeSheet {
   readonly id: string;
   readonly name: string;
@@ -26,7 +45,7 @@ export interface FakeSheet {
   isProtected: boolean;
   isFiltered: boolean;
   /** Shapes and pictures that lie on it. */
-  shapes: string[];
+  shapes: FakeShape[];
   tables: { name: string; address: string; isFiltered?: boolean; showTotals?: boolean }[];
   /** Names that only this sheet knows, with their formulas. */
   names: Record<string, string>;
@@ -237,7 +256,34 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       );
     };
 
+    const shapeProxy = (sheet: () => FakeSheet, id: () => string): unknown => {
+      const found = (): FakeShape => {
+        const shape = sheet().shapes.find((each) => each.id === id());
+        if (!shape) throw new Error(`ItemNotFound: ${id()}`);
+        return shape;
+      };
+      return withMembers(
+        loadedOnSync(["id"], () => ({ id: id() })),
+        {
+          set left(points: number) {
+            later(() => (found().left = points));
+          },
+          set top(points: number) {
+            later(() => (found().top = points));
+          },
+          copyTo: (destination: { sheet(): FakeSheet }) => {
+            const copyId = `copied-${ids++}`;
+            later(() => {
+              destination.sheet().shapes.push({ ...found(), id: copyId });
+            });
+            return shapeProxy(destination.sheet, () => copyId);
+          },
+        },
+      );
+    };
+
     const sheetProxy = (sheet: () => FakeSheet): unknown => ({
+      sheet,
       get id() {
         return sheet().id;
       },
@@ -263,15 +309,20 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       names: loadable(() =>
         Object.entries(sheet().names).map(([each, formula]) => ({ name: each, formula })),
       ),
-      shapes: loadable(() =>
-        sheet().shapes.map((id) => ({
-          id,
-          delete: () => {
-            later(() => {
-              sheet().shapes = sheet().shapes.filter((each) => each !== id);
-            });
-          },
-        })),
+      shapes: withMembers(
+        loadable(() =>
+          sheet().shapes.map((shape) => ({
+            id: shape.id,
+            width: shape.width,
+            height: shape.height,
+            delete: () => {
+              later(() => {
+                sheet().shapes = sheet().shapes.filter(({ id }) => id !== shape.id);
+              });
+            },
+          })),
+        ),
+        { getItem: (id: string) => shapeProxy(sheet, () => id) },
       ),
       autoFilter: loadedOnSync(["isDataFiltered"], () => ({ isDataFiltered: sheet().isFiltered })),
       get pageLayout() {
@@ -317,6 +368,15 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
           return sheetProxy(() => sheetNamed(name));
         },
         getItem: (name: string) => sheetProxy(() => sheetNamed(name)),
+        getItemOrNullObject: (name: string) => {
+          const isThere = (): boolean =>
+            workbook.sheets.some((sheet) => sheet.name === name || sheet.id === name);
+          return withMembers(sheetProxy(() => sheetNamed(name)) as object, {
+            get isNullObject() {
+              return !isThere();
+            },
+          });
+        },
         getActiveWorksheet: () => sheetProxy(() => sheetNamed(workbook.active)),
       },
     );
