@@ -47,6 +47,9 @@ export const readArea = (address: string): Area => {
   return { from: readPlace(from), to: readPlace(to) };
 };
 
+export const cellCount = ({ from, to }: Area): number =>
+  (to.row - from.row + 1) * (to.column - from.column + 1);
+
 export const overlap = (a: Area, b: Area): boolean =>
   a.from.row <= b.to.row &&
   b.from.row <= a.to.row &&

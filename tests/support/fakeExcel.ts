@@ -1,4 +1,4 @@
-import { a1, readArea, sheetPrefix } from "../../src/sheets/address";
+import { a1, readArea, sheetPrefix, type Area } from "../../src/sheets/address";
 import type { ExcelEntry } from "../../src/hosts/excel/excelHost";
 import { fakeBlock, fakeTable } from "./fakeBlock";
 import { placeOf } from "./place";
@@ -79,6 +79,8 @@ export interface FakeWorkbook {
   calculations: string[];
   /** How often the stand-in was asked to sync. */
   syncs: number;
+  /** The most cells whose contents one sync has read. */
+  mostCellsRead: number;
   /** Called while Excel is away carrying out what was queued. */
   onSync?: () => void;
   /** How many operations a run carries out before it fails; undefined: none fails. */
@@ -93,6 +95,7 @@ export const fakeWorkbook = (...sheetNames: string[]): FakeWorkbook => ({
   failAfter: undefined,
   calculations: [],
   syncs: 0,
+  mostCellsRead: 0,
 });
 
 /** Adds members to an object and leaves its accessors as they are. */
@@ -107,6 +110,11 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
   let ids = 0;
   const run = async (batch: (context: unknown) => Promise<unknown>): Promise<unknown> => {
     let queue: (() => void)[] = [];
+    let cellsRead = 0;
+    const noteRead = (cells: number): void => {
+      cellsRead += cells;
+      workbook.mostCellsRead = Math.max(workbook.mostCellsRead, cellsRead);
+    };
     const later = (operation: () => void): void => {
       queue.push(operation);
     };
@@ -119,6 +127,7 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       }
       const operations = queue;
       queue = [];
+      cellsRead = 0;
       for (const operation of operations) {
         if (workbook.failAfter === 0) {
           workbook.failAfter = undefined;
@@ -147,14 +156,14 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
     /** Properties that may be read only after `load` and `sync`. */
     const loadedOnSync = <T extends object>(
       names: readonly (keyof T & string)[],
-      read: () => T | undefined,
+      read: (asked: string) => T | undefined,
     ) => {
       let values: T | undefined;
       let isNullObject: boolean | undefined;
       const target = {
-        load: () => {
+        load: (asked = "") => {
           later(() => {
-            values = read();
+            values = read(asked);
             isNullObject = values === undefined;
           });
         },
@@ -166,45 +175,23 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
         Object.defineProperty(target, name, {
           enumerable: true,
           get: () => {
-            if (!values) throw new Error(`${name} was read before load and sync`);
+            if (values?.[name] === undefined) throw new Error(`${name} was read before load and sync`);
             return values[name];
           },
         });
       return target;
     };
 
+    const waiting = { later, loadedOnSync, noteRead };
     /** The block of a sheet that is used, by what was written into it. */
-    const usedBlock = (sheet: FakeSheet) => {
-      const places = [...sheet.cells.keys()].map((address) => ({ address, ...placeOf(address) }));
+    const usedArea = (sheet: FakeSheet): Area | undefined => {
+      const places = [...sheet.cells.keys()].map(placeOf);
       if (places.length === 0) return undefined;
-      const [rowIndex, columnIndex] = [
-        Math.min(...places.map(({ row }) => row)),
-        Math.min(...places.map(({ column }) => column)),
-      ];
-      const rows = Math.max(...places.map(({ row }) => row)) - rowIndex + 1;
-      const columns = Math.max(...places.map(({ column }) => column)) - columnIndex + 1;
-      const values: unknown[][] = Array.from({ length: rows }, () =>
-        Array.from({ length: columns }, () => ""),
-      );
-      for (const { address, row, column } of places) {
-        const line = values[row - rowIndex];
-        if (line) line[column - columnIndex] = sheet.cells.get(address)?.formula ?? "";
-      }
-      return { values, rowIndex, columnIndex };
-    };
-
-    const waiting = { later, loadedOnSync };
-    const usedArea = (sheet: FakeSheet) => {
-      const used = usedBlock(sheet);
-      return (
-        used && {
-          from: { row: used.rowIndex, column: used.columnIndex },
-          to: {
-            row: used.rowIndex + used.values.length - 1,
-            column: used.columnIndex + (used.values[0]?.length ?? 1) - 1,
-          },
-        }
-      );
+      const [rows, columns] = [places.map(({ row }) => row), places.map(({ column }) => column)];
+      return {
+        from: { row: Math.min(...rows), column: Math.min(...columns) },
+        to: { row: Math.max(...rows), column: Math.max(...columns) },
+      };
     };
 
     const rangeOf = (sheet: () => FakeSheet, address: string): unknown => {
@@ -398,21 +385,15 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
           get isNullObject() {
             return !workbook.names.has(name);
           },
-          getRangeOrNullObject: () =>
-            loadedOnSync(["values"], () => {
-              const [sheetName = "", range = ""] = (workbook.names.get(name) ?? "").split("!");
-              const [from, to] = range.replaceAll("$", "").split(":").map(placeOf);
-              const sheet = workbook.sheets.find((each) => each.name === sheetName);
-              if (!sheet || !from || !to) return undefined;
-              const at = (row: number, column: number): unknown =>
-                sheet.cells.get(a1({ row, column }))?.formula ?? "";
-              const values = Array.from({ length: to.row - from.row + 1 }, (_, row) =>
-                Array.from({ length: to.column - from.column + 1 }, (_each, column) =>
-                  at(from.row + row, from.column + column),
-                ),
-              );
-              return { values };
-            }),
+          getRangeOrNullObject: () => {
+            const [sheetName = "", range = ""] = (workbook.names.get(name) ?? "").split("!");
+            const sheet = (): FakeSheet => sheetNamed(sheetName);
+            const isThere = workbook.sheets.some((each) => each.name === sheetName);
+            return withMembers(
+              fakeBlock(waiting, sheet, () => (isThere ? readArea(range.replaceAll("$", "")) : undefined)),
+              { worksheet: sheetProxy(sheet) },
+            );
+          },
         }),
         add: (name: string, range: { address: string; sheetName(): string }) => {
           later(() => {

@@ -159,7 +159,7 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => {
       const takeAway = (): Promise<void> => takeBack(excel, plan, before);
       const built = await allOrNothing(async () => {
         await writePlan(excel, plan);
-        const standing = await readStanding(excel);
+        const standing = await readStanding(excel, (sheet) => plan.sheets.some(({ name }) => name === sheet));
         await activate(excel, plan);
         return standing;
       }, takeAway);

@@ -235,6 +235,65 @@ describe("what the Excel host reads", () => {
   });
 });
 
+describe("a sheet of many cells", () => {
+  const ROWS = 6_000;
+  /** As many as Excel is asked for at once. */
+  const AT_ONCE = 5_000;
+  const long = () => {
+    const workbook = fakeWorkbook("Bid", "Blank", "Other");
+    const [bid, , other] = workbook.sheets as [FakeSheet, FakeSheet, FakeSheet];
+    for (let row = 2; row <= ROWS; row++) {
+      bid.cells.set(`B${row}`, { formula: row });
+      bid.cells.set(`C${row}`, { formula: `=B${row}*2`, shows: row * 2 });
+    }
+    bid.hiddenRows = [4_999];
+    other.cells.set("A1", { formula: "Eave" });
+    workbook.names.set("Slopes", `Bid!$B$2:$B$${ROWS}`);
+    return { workbook, bid, other, host: hostOf(workbook) };
+  };
+
+  it("is read in pieces, whole", async () => {
+    const { workbook, host } = long();
+    const { sheets } = await host.contents();
+    expect([...sheets.keys()]).toEqual(["Bid", "Blank", "Other"]);
+    const bid = sheets.get("Bid");
+    expect(bid?.cells).toHaveLength(ROWS);
+    expect(bid?.cells.at(-1)).toEqual([null, ROWS, ROWS * 2]);
+    expect(bid?.formulas.at(-1)).toEqual(["", "", `=B${ROWS}*2`]);
+    expect(sheets.get("Other")?.cells).toEqual([["Eave"]]);
+    expect((await host.inView()).cells).toEqual(bid?.cells);
+    expect((await host.named("Slopes"))?.flat()).toEqual(
+      Array.from({ length: ROWS - 1 }, (_, row) => row + 2),
+    );
+    const survey = await host.survey();
+    expect(survey).toMatchObject({ cells: bid?.cells, formulas: bid?.formulas, hiddenRows: [4_999] });
+    expect(workbook.mostCellsRead).toBeGreaterThan(AT_ONCE / 2);
+    expect(workbook.mostCellsRead).toBeLessThanOrEqual(AT_ONCE);
+  });
+
+  it("is looked through in pieces where built sheets are to go", async () => {
+    const { workbook, bid, host } = long();
+    const { undo } = await addTakeOff(host, DEMO_TAKE_OFF);
+    bid.cells.set(`C${ROWS}`, { formula: "='Take-off'!K11" });
+    await expect(undo()).rejects.toThrow(`C${ROWS} on "Bid" calls on what was built.`);
+    bid.cells.delete(`C${ROWS}`);
+    await undo();
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid", "Blank", "Other"]);
+    expect(workbook.mostCellsRead).toBeLessThanOrEqual(AT_ONCE);
+  });
+
+  it("isn't begun where a cell far off makes it vast", async () => {
+    const { other, host } = long();
+    other.cells.set("XFD1048576", { formula: 1 });
+    await expect(host.contents()).rejects.toThrow(
+      '"Other" is in use as far as XFD1048576, and that is too much',
+    );
+    expect((await host.inView()).sheet).toBe("Bid");
+    const { undo } = await addTakeOff(host, DEMO_TAKE_OFF);
+    await expect(undo()).rejects.toThrow('"Other" is in use as far as XFD1048576');
+  });
+});
+
 describe("a picture put on one of Excel's sheets", () => {
   const PICTURE = { sheet: "Bid", at: { row: 2, column: 9 }, svg: "<svg/>", widthPx: 400, heightPx: 200 };
   const IN_POINTS = { width: 300, height: 150 };
