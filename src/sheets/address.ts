@@ -4,6 +4,11 @@ export interface Place {
   readonly column: number;
 }
 
+/** A cell's place in a workbook; the sheet goes by its name. */
+export interface SheetPlace extends Place {
+  readonly sheet: string;
+}
+
 /** `A`, `Z`, `AA`: the letters of a column counted from 0. */
 export const columnLetters = (column: number): string => {
   const last = String.fromCharCode(65 + (column % 26));

@@ -1,5 +1,12 @@
 import { InputError } from "../../../shared/inputError";
-import { areaInWords, placesOf, readArea, type Area, type Place } from "../../sheets/address";
+import {
+  areaInWords,
+  placesOf,
+  readArea,
+  type Area,
+  type Place,
+  type SheetPlace,
+} from "../../sheets/address";
 import {
   patchArea,
   refuseChanged,
@@ -215,16 +222,17 @@ const refuseEdits = (
 ): Promise<void> =>
   excel.run(async (context) => {
     const sheet = context.workbook.worksheets.getItem(sheetId);
-    const changed: Place[] = [];
+    sheet.load("name");
+    const changed: SheetPlace[] = [];
     for (const [index, { slice, formulas }] of begun.entries()) {
       const target = rangeOf(sheet, slice);
       target.load("formulas");
       await context.sync();
       signal.throwIfAborted();
       changed.push(
-        ...placesOf(slice).filter(
-          (place) => at(target.formulas, slice, place) !== at(formulas, slice, place),
-        ),
+        ...placesOf(slice)
+          .filter((place) => at(target.formulas, slice, place) !== at(formulas, slice, place))
+          .map((place) => ({ ...place, sheet: sheet.name })),
       );
       onProgress((index + 1) / begun.length);
     }

@@ -12,7 +12,7 @@ export interface Block {
 /** One cell far off has Excel count everything before it as used: nobody would wait for so much. */
 const MOST_CELLS = 2_000_000;
 
-const refuseVast = ({ name, area }: Block): void => {
+export const refuseVast = ({ name, area }: Block): void => {
   if (cellCount(area) > MOST_CELLS)
     throw new InputError(
       `"${name}" is in use as far as ${a1(area.to)}, and that is too much to read. Delete what stands far off from the rest.`,
