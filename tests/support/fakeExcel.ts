@@ -79,6 +79,8 @@ export interface FakeWorkbook {
   calculations: string[];
   /** How often the stand-in was asked to sync. */
   syncs: number;
+  /** What is told of changes; a test tells. */
+  readonly handlers: Set<() => unknown>;
   /** The most cells whose contents one sync has read. */
   mostCellsRead: number;
   /** Called while Excel is away carrying out what was queued. */
@@ -96,6 +98,7 @@ export const fakeWorkbook = (...sheetNames: string[]): FakeWorkbook => ({
   calculations: [],
   syncs: 0,
   mostCellsRead: 0,
+  handlers: new Set(),
 });
 
 /** Adds members to an object and leaves its accessors as they are. */
@@ -108,7 +111,10 @@ const withMembers = <A extends object, B extends object>(target: A, members: B):
  */
 export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
   let ids = 0;
-  const run = async (batch: (context: unknown) => Promise<unknown>): Promise<unknown> => {
+  type Batch = (context: unknown) => Promise<unknown>;
+  const run = async (...given: [Batch] | [context: unknown, Batch]): Promise<unknown> => {
+    if (given.length === 2) return given[1](given[0]);
+    const [batch] = given;
     let queue: (() => void)[] = [];
     let cellsRead = 0;
     const noteRead = (cells: number): void => {
@@ -428,9 +434,29 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
         ),
     };
     const getActiveCell = () => loadedOnSync(["rowIndex", "columnIndex"], () => workbook.selected);
+    const event = {
+      add: (handler: () => unknown) => {
+        // As in Excel, each is added by itself, even where it is the same function.
+        const own = (): unknown => handler();
+        later(() => workbook.handlers.add(own));
+        return {
+          remove: () => {
+            later(() => workbook.handlers.delete(own));
+          },
+        };
+      },
+    };
     return batch({
       sync,
-      workbook: { worksheets, names, application, tables, getActiveCell, getSelectedRange },
+      workbook: {
+        worksheets: withMembers(worksheets, { onChanged: event, onCalculated: event, onActivated: event }),
+        names,
+        application,
+        tables,
+        getActiveCell,
+        getSelectedRange,
+        onSelectionChanged: event,
+      },
     });
   };
   return { run } as unknown as ExcelEntry;

@@ -12,10 +12,11 @@ import { inTurn } from "./inTurn";
 import { PIXELS_TO_POINTS } from "./points";
 import { putCells } from "./putCells";
 import { putPicture, type InsertSvg } from "./putPicture";
-import { readInView, readNamed, watchWorkbook } from "./readSheet";
+import { readInView, readNamed } from "./readSheet";
 import { repair } from "./repair";
 import { readStanding } from "./standing";
 import { survey } from "./survey";
+import { watchWorkbook } from "./watchWorkbook";
 
 /** The one entry of Office.js that we use; a test passes a stand-in and touches no global. */
 export type ExcelEntry = Pick<typeof Excel, "run">;

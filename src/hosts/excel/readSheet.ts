@@ -66,25 +66,3 @@ export const readNamed = (excel: ExcelEntry, name: string): Promise<Matrix | und
     );
     return lines.map((line) => line.map(toCell));
   });
-
-/** Calls back when the selection, a cell or a result changes. Excel's handlers last as long as the pane. */
-export const watchWorkbook = (excel: ExcelEntry, listener: () => void): (() => void) => {
-  let isListening = true;
-  const onEvent = (): Promise<void> => {
-    if (isListening) listener();
-    return Promise.resolve();
-  };
-  void excel
-    .run(async (context) => {
-      const { workbook } = context;
-      workbook.onSelectionChanged.add(onEvent);
-      workbook.worksheets.onChanged.add(onEvent);
-      workbook.worksheets.onCalculated.add(onEvent);
-      workbook.worksheets.onActivated.add(onEvent);
-      await context.sync();
-    })
-    .then(listener);
-  return () => {
-    isListening = false;
-  };
-};
