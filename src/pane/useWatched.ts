@@ -30,8 +30,8 @@ export const useWatched = <T>(
         if (!isStopped) setSeen(() => now);
       } finally {
         isLooking = false;
+        if (isBehind && !isStopped) void look();
       }
-      if (isBehind && !isStopped) await look();
     };
     const stop = host.watch(() => {
       clearTimeout(timer);
