@@ -1,58 +1,54 @@
 import { Button } from "@fluentui/react-button";
-import { useState } from "preact/hooks";
-import { failureInWords } from "../failureInWords";
+import { useRef, useState } from "preact/hooks";
 import { FilesField } from "./controls/FilesField";
+import { OutcomeLine } from "./OutcomeLine";
 import type { FileRun, FileStage, WorkbookFiles } from "./paneHost";
 import { Progress } from "./Progress";
-
-interface Outcome {
-  readonly kind: "written" | "failed";
-  readonly sentences: readonly string[];
-}
+import { useOutcome } from "./useOutcome";
 
 /** Opens an .xlsx workbook in the place of the one shown, and saves the one shown. */
 export const FileCard = ({ files }: { files: WorkbookFiles }) => {
-  const [isBusy, setIsBusy] = useState(false);
+  const { isBusy, outcome, attempt } = useOutcome();
   const [working, setWorking] = useState<FileStage & { readonly cancel: () => void }>();
   const [waiting, setWaiting] = useState<File>();
-  const [outcome, setOutcome] = useState<Outcome>();
+  const field = useRef<HTMLInputElement>(null);
 
-  const run = async (action: () => Promise<readonly string[]>): Promise<void> => {
-    if (isBusy) return;
-    setIsBusy(true);
-    setWaiting(undefined);
-    setOutcome(undefined);
-    try {
-      setOutcome({ kind: "written", sentences: await action() });
-    } catch (failure) {
-      setOutcome({
-        kind: "failed",
-        sentences: [failureInWords(failure)],
-      });
-    } finally {
-      setIsBusy(false);
-      setWorking(undefined);
-    }
-  };
+  /** What is said, or undefined where a question comes first. A question that stood there is done with. */
+  const run = (act: () => Promise<readonly string[] | undefined>): Promise<void> =>
+    attempt(async () => {
+      setWaiting(undefined);
+      const sentences = await act();
+      return sentences && { message: sentences.join("\n") };
+    });
 
   /** Lets a long work show what it does, and be cancelled. */
-  const runLong = (
+  const watched = async (
     whenCancelled: string,
-    action: (run: FileRun) => Promise<readonly string[]>,
-  ): Promise<void> => {
+    work: (run: FileRun) => Promise<readonly string[]>,
+  ): Promise<readonly string[]> => {
     const stop = new AbortController();
     const cancel = (): void => stop.abort(new Error(whenCancelled));
     const onStage = (stage: FileStage): void => setWorking({ ...stage, cancel });
-    return run(() => action({ onStage, signal: stop.signal }));
+    try {
+      return await work({ onStage, signal: stop.signal });
+    } finally {
+      setWorking(undefined);
+    }
   };
-  const open = (file: File): Promise<void> =>
-    runLong("Cancelled: the workbook is as it was.", (run) => files.open(file, run));
-  const save = (): Promise<void> => runLong("Cancelled: nothing was saved.", (run) => files.save(run));
+  const open = (file: File): Promise<readonly string[]> =>
+    watched("Cancelled: the workbook is as it was.", (each) => files.open(file, each));
+  const save = (): Promise<readonly string[]> =>
+    watched("Cancelled: nothing was saved.", (each) => files.save(each));
 
-  const choose = async ([file]: readonly File[]): Promise<void> => {
-    if (!file) return;
-    if (await files.hasUnsaved()) setWaiting(file);
-    else await open(file);
+  const choose = async (file: File): Promise<readonly string[] | undefined> => {
+    if (!(await files.hasUnsaved())) return open(file);
+    setWaiting(file);
+    return undefined;
+  };
+  /** The buttons of the question go with it; the keyboard goes back to where the question came from. */
+  const answer = (act: () => void): void => {
+    field.current?.focus();
+    act();
   };
 
   return (
@@ -67,20 +63,21 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
           name="workbook-file"
           accept=".xlsx,.xlsm"
           disabled={isBusy}
-          onFiles={(chosen) => void choose(chosen)}
+          inputRef={field}
+          onFiles={([file]) => file && void run(() => choose(file))}
         />
         {waiting && (
           <>
             <p role="alert">
               The workbook shown has changes that aren't saved. Opening {waiting.name} drops them.
             </p>
-            <Button appearance="primary" onClick={() => void open(waiting)}>
+            <Button appearance="primary" onClick={() => answer(() => void run(() => open(waiting)))}>
               Open, drop the changes
             </Button>
-            <Button onClick={() => setWaiting(undefined)}>Keep the workbook shown</Button>
+            <Button onClick={() => answer(() => setWaiting(undefined))}>Keep the workbook shown</Button>
           </>
         )}
-        <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void save()}>
+        <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void run(save)}>
           {isBusy ? "Working…" : "Save .xlsx"}
         </Button>
         <Button disabledFocusable={isBusy} onClick={() => void run(() => files.saveCsv())}>
@@ -94,11 +91,7 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
           onCancel={working.canCancel ? working.cancel : undefined}
         />
       )}
-      <div role="status" class={outcome ? `outcome ${outcome.kind}` : "outcome"}>
-        {outcome?.sentences.map((sentence) => (
-          <p key={sentence}>{sentence}</p>
-        ))}
-      </div>
+      <OutcomeLine outcome={outcome} />
     </section>
   );
 };

@@ -23,7 +23,11 @@ export const Fold = ({ title, summary, children }: Props) => {
       <summary>
         <strong>{title}</strong> <span class="hint">{summary}</span>
       </summary>
-      {wasOpened && <div class="place">{children(isOpen)}</div>}
+      {wasOpened && (
+        <div class="place" tabIndex={-1}>
+          {children(isOpen)}
+        </div>
+      )}
     </details>
   );
 };

@@ -64,6 +64,7 @@ export const Places = ({ tabs }: { tabs: readonly PaneTab[] }) => {
           id={`place-${id}`}
           aria-labelledby={`tab-${id}`}
           hidden={index !== shown}
+          tabIndex={-1}
         >
           {seen.has(index) && content(index === shown)}
         </div>

@@ -16,7 +16,7 @@ export const Progress = ({ words, areWordsShown = false, share, onCancel }: Prop
   <div class="search">
     {areWordsShown && <p>{words}</p>}
     <ProgressBar value={share} aria-label={words} thickness="large" />
-    <Button disabled={!onCancel} onClick={onCancel}>
+    <Button disabledFocusable={!onCancel} onClick={onCancel}>
       Cancel
     </Button>
   </div>

@@ -25,7 +25,11 @@ export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) 
 
   const run = (): Promise<void> =>
     attempt(async () => {
-      const repaired = await watched("Cells looked through", "Cancelled: nothing was entered.", repair);
+      const repaired = await watched(
+        "Formulas looked for and entered",
+        "Cancelled: nothing was entered.",
+        repair,
+      );
       return {
         message: inWords(repaired),
         takeBack: repaired.undo && { run: repaired.undo, said: "Undone: the formulas are as they were." },

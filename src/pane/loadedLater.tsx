@@ -28,7 +28,17 @@ export const loadedLater = <Props,>(
         <p role="status" class={failure === undefined ? "outcome" : "outcome failed"}>
           {failure === undefined ? "Loading…" : `This part of the pane couldn't be loaded. ${failure}`}
         </p>
-        {failure !== undefined && <Button onClick={begin}>Load it again</Button>}
+        {failure !== undefined && (
+          <Button
+            onClick={({ currentTarget }) => {
+              // The button goes, and its place stays: the keyboard goes on from there.
+              currentTarget.closest<HTMLElement>(".place")?.focus();
+              begin();
+            }}
+          >
+            Load it again
+          </Button>
+        )}
       </>
     );
   };

@@ -20,8 +20,8 @@ export type Done = Omit<Outcome, "kind">;
 interface Attempts {
   readonly isBusy: boolean;
   readonly outcome: Outcome | undefined;
-  /** What fails is said. */
-  attempt(act: () => Promise<Done>): Promise<void>;
+  /** What fails is said; what comes of nothing yet says nothing. */
+  attempt(act: () => Promise<Done | undefined>): Promise<void>;
   /** Takes back what was done; where that fails, it can be tried again. */
   undo(): Promise<void>;
   /** For another action than the one that the outcome is about. */
@@ -33,12 +33,13 @@ export const useOutcome = (): Attempts => {
   const [isBusy, setIsBusy] = useState(false);
   const [outcome, setOutcome] = useState<Outcome>();
 
-  const go = async (act: () => Promise<Done>, still: Partial<Outcome>): Promise<void> => {
+  const go = async (act: () => Promise<Done | undefined>, still: Partial<Outcome>): Promise<void> => {
     // The button that was pressed isn't disabled meanwhile, so that it keeps the keyboard.
     if (isBusy) return;
     setIsBusy(true);
     try {
-      setOutcome({ ...(await act()), kind: "written" });
+      const done = await act();
+      setOutcome(done && { ...done, kind: "written" });
     } catch (failure) {
       setOutcome({ ...still, kind: "failed", message: failureInWords(failure) });
     } finally {

@@ -17,20 +17,29 @@ export const useWatched = <T>(
   useEffect(() => {
     if (!isShown) return undefined;
     let timer: ReturnType<typeof setTimeout> | undefined;
-    // A look that was begun earlier may end later: only the latest one counts.
-    let latest = 0;
+    // One look at a time: what changes while a long sheet is read is seen by another look, after it.
+    let isLooking = false;
+    let isBehind = false;
+    let isStopped = false;
+    const look = async (): Promise<void> => {
+      isBehind = isLooking;
+      if (isLooking) return;
+      isLooking = true;
+      try {
+        const now = await read(host);
+        if (!isStopped) setSeen(() => now);
+      } finally {
+        isLooking = false;
+        if (isBehind && !isStopped) void look();
+      }
+    };
     const stop = host.watch(() => {
       clearTimeout(timer);
-      timer = setTimeout(() => {
-        const mine = ++latest;
-        void read(host).then((now) => {
-          if (mine === latest) setSeen(() => now);
-        });
-      }, SETTLE_MS);
+      timer = setTimeout(() => void look(), SETTLE_MS);
     });
     return () => {
       clearTimeout(timer);
-      latest = -1;
+      isStopped = true;
       stop();
     };
   }, [host, isShown, read]);

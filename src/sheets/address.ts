@@ -4,6 +4,11 @@ export interface Place {
   readonly column: number;
 }
 
+/** A cell's place in a workbook; the sheet goes by its name. */
+export interface SheetPlace extends Place {
+  readonly sheet: string;
+}
+
 /** `A`, `Z`, `AA`: the letters of a column counted from 0. */
 export const columnLetters = (column: number): string => {
   const last = String.fromCharCode(65 + (column % 26));
@@ -46,6 +51,9 @@ export const readArea = (address: string): Area => {
   const [from = "", to = from] = address.slice(address.lastIndexOf("!") + 1).split(":");
   return { from: readPlace(from), to: readPlace(to) };
 };
+
+export const cellCount = ({ from, to }: Area): number =>
+  (to.row - from.row + 1) * (to.column - from.column + 1);
 
 export const overlap = (a: Area, b: Area): boolean =>
   a.from.row <= b.to.row &&

@@ -2,8 +2,20 @@ import { InputError } from "../../shared/inputError";
 import { sheetPrefix } from "./address";
 import type { WorkbookPlan } from "./plan";
 
-/** What stands in cells as it was typed: formulas, and values where there is none; by sheet, then by address. */
-export type Typed = ReadonlyMap<string, ReadonlyMap<string, string | number | boolean>>;
+/** A formula, or a value where there is none. */
+export type Content = string | number | boolean;
+
+/** What stands in a workbook as it was typed. */
+export interface Standing {
+  /** By sheet, then by address. */
+  readonly sheets: ReadonlyMap<string, ReadonlyMap<string, Content>>;
+  /** What each name stands for. */
+  readonly names: ReadonlyMap<string, string>;
+}
+
+/** A name that only one sheet knows goes by that sheet, too. */
+export const nameKey = (name: string, sheet?: string): string =>
+  sheet === undefined ? name : `${sheetPrefix(sheet)}${name}`;
 
 const NOTHING_UNDONE = "Nothing was undone.";
 
@@ -27,20 +39,29 @@ const callsOn = (formula: string, { sheets, names }: WorkbookPlan): boolean =>
   sheets.some(({ name }) => formula.includes(sheetPrefix(name)) || standsIn(formula, `${name}!`, /[\w']/)) ||
   names.some(({ name }) => standsIn(formula.toLowerCase(), name.toLowerCase(), /[\w.]/, /[\w.(]/));
 
-/**
- * Sheets that were built may be taken away only as long as nobody has gone on with them: a cell on them that differs from
- * what stood there when they were built, or a formula elsewhere that calls on them, would be lost.
- */
-export const refuseGoneOn = (plan: WorkbookPlan, then: Typed, now: Typed): void => {
-  const ours = new Set(plan.sheets.map(({ name }) => name));
-  for (const name of ours) {
-    const standing = now.get(name);
-    if (!standing) throw new InputError(`There is no sheet "${name}" any more. ${NOTHING_UNDONE}`);
-    const changed = firstDifference(then.get(name) ?? new Map(), standing);
-    if (changed !== undefined)
-      throw new InputError(`${changed} on "${name}" has changed since it was built. ${NOTHING_UNDONE}`);
+const refuse = (sentence: string): never => {
+  throw new InputError(`${sentence}. ${NOTHING_UNDONE}`);
+};
+
+/** Refuses where the sheets themselves, or the names that came with them, aren't as they were built. */
+const refuseEdits = (plan: WorkbookPlan, then: Standing, now: Standing): void => {
+  for (const { name } of plan.sheets) {
+    const standing = now.sheets.get(name);
+    if (!standing) return refuse(`There is no sheet "${name}" any more`);
+    const changed = firstDifference(then.sheets.get(name) ?? new Map(), standing);
+    if (changed !== undefined) refuse(`${changed} on "${name}" has changed since it was built`);
   }
-  for (const [sheet, cells] of now)
+  for (const { name } of plan.names) {
+    const target = now.names.get(name);
+    if (target !== undefined && target !== then.names.get(name))
+      refuse(`The name "${name}" has changed since it was built`);
+  }
+};
+
+/** Refuses where a formula on another sheet, or a name of somebody's own, calls on what was built. */
+const refuseCalls = (plan: WorkbookPlan, then: Standing, now: Standing): void => {
+  const ours = new Set(plan.sheets.map(({ name }) => name));
+  for (const [sheet, cells] of now.sheets)
     for (const [address, content] of cells)
       if (
         !ours.has(sheet) &&
@@ -48,5 +69,17 @@ export const refuseGoneOn = (plan: WorkbookPlan, then: Typed, now: Typed): void 
         content.startsWith("=") &&
         callsOn(content, plan)
       )
-        throw new InputError(`${address} on "${sheet}" calls on what was built. ${NOTHING_UNDONE}`);
+        refuse(`${address} on "${sheet}" calls on what was built`);
+  for (const [name, target] of now.names)
+    if (then.names.get(name) !== target && (callsOn(name, plan) || callsOn(target, plan)))
+      refuse(`The name "${name}" calls on what was built`);
+};
+
+/**
+ * Sheets that were built may be taken away only as long as nobody has gone on with them: a cell on them that differs from
+ * what stood there when they were built, or a formula or a name elsewhere that calls on them, would be lost.
+ */
+export const refuseGoneOn = (plan: WorkbookPlan, then: Standing, now: Standing): void => {
+  refuseEdits(plan, then, now);
+  refuseCalls(plan, then, now);
 };

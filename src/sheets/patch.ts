@@ -2,7 +2,7 @@ import type { Cell } from "../../shared/cell";
 import { counted, describeCell } from "../../shared/describe";
 import { InputError } from "../../shared/inputError";
 import type { LongRun } from "../hosts/longRun";
-import { a1, areaInWords, type Area, type Place } from "./address";
+import { a1, areaInWords, type Area, type Place, type SheetPlace } from "./address";
 import type { SpreadsheetTable } from "./extend/survey";
 import type { Content } from "./plan";
 
@@ -53,11 +53,11 @@ export const refuseOccupied = (occupied: readonly Occupied[]): void => {
 };
 
 /** What a host says when a cell no longer holds what was written to it. */
-export const refuseChanged = (changed: readonly Place[]): void => {
+export const refuseChanged = (changed: readonly SheetPlace[]): void => {
   const [first] = changed;
   if (!first) return;
   const others = changed.length > 1 ? ` and ${changed.length - 1} more cells have` : " has";
-  throw new InputError(`${a1(first)}${others} changed since; nothing was undone.`);
+  throw new InputError(`${a1(first)} on "${first.sheet}"${others} changed since; nothing was undone.`);
 };
 
 /** `3 columns, 24 cells, F4:H27 on "Bid"`. */

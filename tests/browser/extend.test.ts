@@ -128,7 +128,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await status(page, "Wrote 1 column").waitFor();
     await typeRows(page, "U", 4, [["15"]]);
     await page.getByRole("button", { name: "Undo", exact: true }).last().click();
-    await status(page, "U4 has changed since; nothing was undone.").waitFor();
+    await status(page, 'U4 on "Take-off" has changed since; nothing was undone.').waitFor();
     expect(await shownAt(page, "U4")).toBe("15");
     await page.close();
   });

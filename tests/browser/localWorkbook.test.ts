@@ -238,7 +238,7 @@ describeInBrowser("the local workbook in a browser", () => {
     );
     await page.getByRole("button", { name: "Find the best start" }).click();
     await page.getByRole("button", { name: "Cancel" }).click();
-    await page.getByRole("button", { name: "Find the best start" }).waitFor();
+    await page.getByRole("button", { name: "Cancel" }).waitFor({ state: "detached" });
     expect(await page.getByRole("status").filter({ hasText: "weighed" }).count()).toBe(0);
     await page.close();
   });

@@ -1,4 +1,4 @@
-import { a1, areaInWords, overlap, placesOf, readArea, type Area } from "../../src/sheets/address";
+import { a1, areaInWords, cellCount, overlap, placesOf, readArea, type Area } from "../../src/sheets/address";
 import type { FakeCell, FakeSheet } from "./fakeExcel";
 
 /** How a stand-in waits: operations run at `sync`, and a property may be read only after `load` and `sync`. */
@@ -6,8 +6,10 @@ export interface Waiting {
   readonly later: (operation: () => void) => void;
   readonly loadedOnSync: <T extends object>(
     names: readonly (keyof T & string)[],
-    read: () => T | undefined,
+    read: (asked: string) => T | undefined,
   ) => object;
+  /** Takes note that the contents of so many cells are read. */
+  readonly noteRead: (cells: number) => void;
 }
 
 /** What a cell has of its own: what every blank cell has isn't kept. */
@@ -54,7 +56,13 @@ const PROPERTIES = [
   "columnCount",
 ] as const;
 
-const readBlock = (sheet: FakeSheet, area: Area) => {
+interface Contents {
+  readonly values: unknown[][];
+  readonly formulas: unknown[][];
+  readonly numberFormat: string[][];
+}
+
+const contentsOf = (sheet: FakeSheet, area: Area): Contents => {
   const addresses = rowsOf(area);
   return {
     values: addresses.map((line) => line.map((address) => valueOf(sheet, address))),
@@ -62,14 +70,18 @@ const readBlock = (sheet: FakeSheet, area: Area) => {
     numberFormat: addresses.map((line) =>
       line.map((address) => sheet.cells.get(address)?.numberFormat ?? "General"),
     ),
-    rowIndex: area.from.row,
-    columnIndex: area.from.column,
-    rowCount: addresses.length,
-    columnCount: addresses[0]?.length ?? 0,
   };
 };
 
-type Loaded = ReturnType<typeof readBlock> & { load(): void; readonly isNullObject: boolean };
+const placeAndSize = ({ from, to }: Area) => ({
+  rowIndex: from.row,
+  columnIndex: from.column,
+  rowCount: to.row - from.row + 1,
+  columnCount: to.column - from.column + 1,
+});
+
+type Loaded = Contents &
+  ReturnType<typeof placeAndSize> & { load(asked: string): void; readonly isNullObject: boolean };
 
 /** Merged areas are given by their whole address, and a filter's or table's area likewise. */
 const mergedIn = (sheet: FakeSheet, area: Area): { address: string } | undefined => {
@@ -80,11 +92,8 @@ const mergedIn = (sheet: FakeSheet, area: Area): { address: string } | undefined
 };
 
 /** A range of several cells. `area` is asked at `sync`: a used range isn't known before. */
-export const fakeBlock = (
-  { later, loadedOnSync }: Waiting,
-  sheet: () => FakeSheet,
-  area: () => Area | undefined,
-): object => {
+export const fakeBlock = (waiting: Waiting, sheet: () => FakeSheet, area: () => Area | undefined): object => {
+  const { later, loadedOnSync, noteRead } = waiting;
   const writable = (): Area => {
     const found = area();
     if (!found) throw new Error("ItemNotFound: the range is empty");
@@ -103,9 +112,11 @@ export const fakeBlock = (
     });
   };
 
-  const loaded = loadedOnSync(PROPERTIES, () => {
+  const loaded = loadedOnSync<Partial<Loaded>>(PROPERTIES, (asked) => {
     const found = area();
-    return found && readBlock(sheet(), found);
+    if (!found || !/values|formulas|numberFormat/.test(asked)) return found && placeAndSize(found);
+    noteRead(cellCount(found));
+    return { ...placeAndSize(found), ...contentsOf(sheet(), found) };
   }) as Loaded;
   return {
     get formulas() {
@@ -114,8 +125,8 @@ export const fakeBlock = (
     get numberFormat() {
       return loaded.numberFormat;
     },
-    load: () => {
-      loaded.load();
+    load: (asked: string) => {
+      loaded.load(asked);
     },
     get isNullObject() {
       return loaded.isNullObject;
@@ -171,7 +182,7 @@ export const fakeBlock = (
       });
     },
     getCell: (row: number, column: number) =>
-      fakeBlock({ later, loadedOnSync }, sheet, () => {
+      fakeBlock(waiting, sheet, () => {
         const { from } = writable();
         const place = { row: from.row + row, column: from.column + column };
         return { from: place, to: place };
@@ -215,7 +226,7 @@ export const fakeBlock = (
         return {
           items: sheet()
             .tables.filter((table) => overlap(readArea(table.address), found))
-            .map((table) => fakeTable({ later, loadedOnSync }, sheet, table.name)),
+            .map((table) => fakeTable(waiting, sheet, table.name)),
         };
       }),
   };

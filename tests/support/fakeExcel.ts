@@ -1,4 +1,4 @@
-import { a1, readArea, sheetPrefix } from "../../src/sheets/address";
+import { a1, readArea, sheetPrefix, type Area } from "../../src/sheets/address";
 import type { ExcelEntry } from "../../src/hosts/excel/excelHost";
 import { fakeBlock, fakeTable } from "./fakeBlock";
 import { placeOf } from "./place";
@@ -14,6 +14,25 @@ export interface FakeCell {
   fill?: string;
 }
 
+/** A shape or picture: how large it is, and where it lies, in points. */
+export interface FakeShape {
+  readonly id: string;
+  width: number;
+  height: number;
+  left: number;
+  top: number;
+}
+
+export const fakeShape = (
+  id: string,
+  size: { width: number; height: number } = { width: 60, height: 40 },
+) => ({
+  id,
+  ...size,
+  left: 0,
+  top: 0,
+});
+
 export interface FakeSheet {
   readonly id: string;
   readonly name: string;
@@ -26,8 +45,10 @@ export interface FakeSheet {
   isProtected: boolean;
   isFiltered: boolean;
   /** Shapes and pictures that lie on it. */
-  shapes: string[];
+  shapes: FakeShape[];
   tables: { name: string; address: string; isFiltered?: boolean; showTotals?: boolean }[];
+  /** Names that only this sheet knows, with their formulas. */
+  names: Record<string, string>;
 }
 
 const newSheet = (id: string, name: string): FakeSheet => ({
@@ -42,6 +63,7 @@ const newSheet = (id: string, name: string): FakeSheet => ({
   isFiltered: false,
   shapes: [],
   tables: [],
+  names: {},
 });
 
 /** A workbook's state, and what makes it fail. */
@@ -57,6 +79,10 @@ export interface FakeWorkbook {
   calculations: string[];
   /** How often the stand-in was asked to sync. */
   syncs: number;
+  /** What is told of changes; a test tells. */
+  readonly handlers: Set<() => unknown>;
+  /** The most cells whose contents one sync has read. */
+  mostCellsRead: number;
   /** Called while Excel is away carrying out what was queued. */
   onSync?: () => void;
   /** How many operations a run carries out before it fails; undefined: none fails. */
@@ -71,6 +97,8 @@ export const fakeWorkbook = (...sheetNames: string[]): FakeWorkbook => ({
   failAfter: undefined,
   calculations: [],
   syncs: 0,
+  mostCellsRead: 0,
+  handlers: new Set(),
 });
 
 /** Adds members to an object and leaves its accessors as they are. */
@@ -83,8 +111,16 @@ const withMembers = <A extends object, B extends object>(target: A, members: B):
  */
 export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
   let ids = 0;
-  const run = async (batch: (context: unknown) => Promise<unknown>): Promise<unknown> => {
+  type Batch = (context: unknown) => Promise<unknown>;
+  const run = async (...given: [Batch] | [context: unknown, Batch]): Promise<unknown> => {
+    if (given.length === 2) return given[1](given[0]);
+    const [batch] = given;
     let queue: (() => void)[] = [];
+    let cellsRead = 0;
+    const noteRead = (cells: number): void => {
+      cellsRead += cells;
+      workbook.mostCellsRead = Math.max(workbook.mostCellsRead, cellsRead);
+    };
     const later = (operation: () => void): void => {
       queue.push(operation);
     };
@@ -97,6 +133,7 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       }
       const operations = queue;
       queue = [];
+      cellsRead = 0;
       for (const operation of operations) {
         if (workbook.failAfter === 0) {
           workbook.failAfter = undefined;
@@ -125,14 +162,14 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
     /** Properties that may be read only after `load` and `sync`. */
     const loadedOnSync = <T extends object>(
       names: readonly (keyof T & string)[],
-      read: () => T | undefined,
+      read: (asked: string) => T | undefined,
     ) => {
       let values: T | undefined;
       let isNullObject: boolean | undefined;
       const target = {
-        load: () => {
+        load: (asked = "") => {
           later(() => {
-            values = read();
+            values = read(asked);
             isNullObject = values === undefined;
           });
         },
@@ -144,45 +181,23 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
         Object.defineProperty(target, name, {
           enumerable: true,
           get: () => {
-            if (!values) throw new Error(`${name} was read before load and sync`);
+            if (values?.[name] === undefined) throw new Error(`${name} was read before load and sync`);
             return values[name];
           },
         });
       return target;
     };
 
+    const waiting = { later, loadedOnSync, noteRead };
     /** The block of a sheet that is used, by what was written into it. */
-    const usedBlock = (sheet: FakeSheet) => {
-      const places = [...sheet.cells.keys()].map((address) => ({ address, ...placeOf(address) }));
+    const usedArea = (sheet: FakeSheet): Area | undefined => {
+      const places = [...sheet.cells.keys()].map(placeOf);
       if (places.length === 0) return undefined;
-      const [rowIndex, columnIndex] = [
-        Math.min(...places.map(({ row }) => row)),
-        Math.min(...places.map(({ column }) => column)),
-      ];
-      const rows = Math.max(...places.map(({ row }) => row)) - rowIndex + 1;
-      const columns = Math.max(...places.map(({ column }) => column)) - columnIndex + 1;
-      const values: unknown[][] = Array.from({ length: rows }, () =>
-        Array.from({ length: columns }, () => ""),
-      );
-      for (const { address, row, column } of places) {
-        const line = values[row - rowIndex];
-        if (line) line[column - columnIndex] = sheet.cells.get(address)?.formula ?? "";
-      }
-      return { values, rowIndex, columnIndex };
-    };
-
-    const waiting = { later, loadedOnSync };
-    const usedArea = (sheet: FakeSheet) => {
-      const used = usedBlock(sheet);
-      return (
-        used && {
-          from: { row: used.rowIndex, column: used.columnIndex },
-          to: {
-            row: used.rowIndex + used.values.length - 1,
-            column: used.columnIndex + (used.values[0]?.length ?? 1) - 1,
-          },
-        }
-      );
+      const [rows, columns] = [places.map(({ row }) => row), places.map(({ column }) => column)];
+      return {
+        from: { row: Math.min(...rows), column: Math.min(...columns) },
+        to: { row: Math.max(...rows), column: Math.max(...columns) },
+      };
     };
 
     const rangeOf = (sheet: () => FakeSheet, address: string): unknown => {
@@ -234,7 +249,34 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       );
     };
 
+    const shapeProxy = (sheet: () => FakeSheet, id: () => string): unknown => {
+      const found = (): FakeShape => {
+        const shape = sheet().shapes.find((each) => each.id === id());
+        if (!shape) throw new Error(`ItemNotFound: ${id()}`);
+        return shape;
+      };
+      return withMembers(
+        loadedOnSync(["id"], () => ({ id: id() })),
+        {
+          set left(points: number) {
+            later(() => (found().left = points));
+          },
+          set top(points: number) {
+            later(() => (found().top = points));
+          },
+          copyTo: (destination: { sheet(): FakeSheet }) => {
+            const copyId = `copied-${ids++}`;
+            later(() => {
+              destination.sheet().shapes.push({ ...found(), id: copyId });
+            });
+            return shapeProxy(destination.sheet, () => copyId);
+          },
+        },
+      );
+    };
+
     const sheetProxy = (sheet: () => FakeSheet): unknown => ({
+      sheet,
       get id() {
         return sheet().id;
       },
@@ -257,15 +299,23 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
           },
         },
       ),
-      shapes: loadable(() =>
-        sheet().shapes.map((id) => ({
-          id,
-          delete: () => {
-            later(() => {
-              sheet().shapes = sheet().shapes.filter((each) => each !== id);
-            });
-          },
-        })),
+      names: loadable(() =>
+        Object.entries(sheet().names).map(([each, formula]) => ({ name: each, formula })),
+      ),
+      shapes: withMembers(
+        loadable(() =>
+          sheet().shapes.map((shape) => ({
+            id: shape.id,
+            width: shape.width,
+            height: shape.height,
+            delete: () => {
+              later(() => {
+                sheet().shapes = sheet().shapes.filter(({ id }) => id !== shape.id);
+              });
+            },
+          })),
+        ),
+        { getItem: (id: string) => shapeProxy(sheet, () => id) },
       ),
       autoFilter: loadedOnSync(["isDataFiltered"], () => ({ isDataFiltered: sheet().isFiltered })),
       get pageLayout() {
@@ -311,6 +361,15 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
           return sheetProxy(() => sheetNamed(name));
         },
         getItem: (name: string) => sheetProxy(() => sheetNamed(name)),
+        getItemOrNullObject: (name: string) => {
+          const isThere = (): boolean =>
+            workbook.sheets.some((sheet) => sheet.name === name || sheet.id === name);
+          return withMembers(sheetProxy(() => sheetNamed(name)) as object, {
+            get isNullObject() {
+              return !isThere();
+            },
+          });
+        },
         getActiveWorksheet: () => sheetProxy(() => sheetNamed(workbook.active)),
       },
     );
@@ -332,21 +391,15 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
           get isNullObject() {
             return !workbook.names.has(name);
           },
-          getRangeOrNullObject: () =>
-            loadedOnSync(["values"], () => {
-              const [sheetName = "", range = ""] = (workbook.names.get(name) ?? "").split("!");
-              const [from, to] = range.replaceAll("$", "").split(":").map(placeOf);
-              const sheet = workbook.sheets.find((each) => each.name === sheetName);
-              if (!sheet || !from || !to) return undefined;
-              const at = (row: number, column: number): unknown =>
-                sheet.cells.get(a1({ row, column }))?.formula ?? "";
-              const values = Array.from({ length: to.row - from.row + 1 }, (_, row) =>
-                Array.from({ length: to.column - from.column + 1 }, (_each, column) =>
-                  at(from.row + row, from.column + column),
-                ),
-              );
-              return { values };
-            }),
+          getRangeOrNullObject: () => {
+            const [sheetName = "", range = ""] = (workbook.names.get(name) ?? "").split("!");
+            const sheet = (): FakeSheet => sheetNamed(sheetName);
+            const isThere = workbook.sheets.some((each) => each.name === sheetName);
+            return withMembers(
+              fakeBlock(waiting, sheet, () => (isThere ? readArea(range.replaceAll("$", "")) : undefined)),
+              { worksheet: sheetProxy(sheet) },
+            );
+          },
         }),
         add: (name: string, range: { address: string; sheetName(): string }) => {
           later(() => {
@@ -381,9 +434,29 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
         ),
     };
     const getActiveCell = () => loadedOnSync(["rowIndex", "columnIndex"], () => workbook.selected);
+    const event = {
+      add: (handler: () => unknown) => {
+        // As in Excel, each is added by itself, even where it is the same function.
+        const own = (): unknown => handler();
+        later(() => workbook.handlers.add(own));
+        return {
+          remove: () => {
+            later(() => workbook.handlers.delete(own));
+          },
+        };
+      },
+    };
     return batch({
       sync,
-      workbook: { worksheets, names, application, tables, getActiveCell, getSelectedRange },
+      workbook: {
+        worksheets: withMembers(worksheets, { onChanged: event, onCalculated: event, onActivated: event }),
+        names,
+        application,
+        tables,
+        getActiveCell,
+        getSelectedRange,
+        onSelectionChanged: event,
+      },
     });
   };
   return { run } as unknown as ExcelEntry;

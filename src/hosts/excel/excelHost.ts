@@ -8,13 +8,15 @@ import { refuseOnlySheets } from "../refuseOnlySheets";
 import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
 import { readContents } from "./contents";
+import { inTurn } from "./inTurn";
 import { PIXELS_TO_POINTS } from "./points";
 import { putCells } from "./putCells";
 import { putPicture, type InsertSvg } from "./putPicture";
-import { readInView, readNamed, watchWorkbook } from "./readSheet";
+import { readInView, readNamed } from "./readSheet";
 import { repair } from "./repair";
+import { readStanding } from "./standing";
 import { survey } from "./survey";
-import { readTyped } from "./typed";
+import { watchWorkbook } from "./watchWorkbook";
 
 /** The one entry of Office.js that we use; a test passes a stand-in and touches no global. */
 export type ExcelEntry = Pick<typeof Excel, "run">;
@@ -130,38 +132,44 @@ const activate = (excel: ExcelEntry, { sheets: [first] }: WorkbookPlan): Promise
   });
 
 /** Excel, through Office.js. (Tried on a stand-in only, never in Excel itself.) */
-export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => ({
-  title: "Excel",
-  existing: () =>
-    excel.run(async (context) => {
-      const { worksheets, names } = context.workbook;
-      worksheets.load("items/name");
-      names.load("items/name");
-      await context.sync();
-      return { sheets: worksheets.items.map(({ name }) => name), names: names.items.map(({ name }) => name) };
-    }),
-  survey: () => survey(excel),
-  put: (patch, run) => putCells(excel, patch, run),
-  repair: (run) => repair(excel, run),
-  inView: () => readInView(excel),
-  named: (name) => readNamed(excel, name),
-  contents: () => readContents(excel),
-  watch: (listener) => watchWorkbook(excel, listener),
-  putPicture: (picture) => putPicture(excel, insertSvg, picture),
-  write: async (plan) => {
-    const before = await readBefore(excel);
-    const takeAway = (): Promise<void> => takeBack(excel, plan, before);
-    const built = await allOrNothing(async () => {
-      await writePlan(excel, plan);
-      const typed = await readTyped(excel);
-      await activate(excel, plan);
-      return typed;
-    }, takeAway);
-    return async () => {
-      const now = await readTyped(excel);
-      refuseGoneOn(plan, built, now);
-      refuseOnlySheets(plan, now.keys());
-      await takeAway();
-    };
-  },
-});
+export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => {
+  const pictureInTurn = inTurn();
+  return {
+    title: "Excel",
+    existing: () =>
+      excel.run(async (context) => {
+        const { worksheets, names } = context.workbook;
+        worksheets.load("items/name");
+        names.load("items/name");
+        await context.sync();
+        return {
+          sheets: worksheets.items.map(({ name }) => name),
+          names: names.items.map(({ name }) => name),
+        };
+      }),
+    survey: () => survey(excel),
+    put: (patch, run) => putCells(excel, patch, run),
+    repair: (run) => repair(excel, run),
+    inView: () => readInView(excel),
+    named: (name) => readNamed(excel, name),
+    contents: () => readContents(excel),
+    watch: (listener) => watchWorkbook(excel, listener),
+    putPicture: (picture) => pictureInTurn(() => putPicture(excel, insertSvg, picture)),
+    write: async (plan) => {
+      const before = await readBefore(excel);
+      const takeAway = (): Promise<void> => takeBack(excel, plan, before);
+      const built = await allOrNothing(async () => {
+        await writePlan(excel, plan);
+        const standing = await readStanding(excel, (sheet) => plan.sheets.some(({ name }) => name === sheet));
+        await activate(excel, plan);
+        return standing;
+      }, takeAway);
+      return async () => {
+        const now = await readStanding(excel);
+        refuseGoneOn(plan, built, now);
+        refuseOnlySheets(plan, now.sheets.keys());
+        await takeAway();
+      };
+    },
+  };
+};

@@ -1,5 +1,12 @@
 import { InputError } from "../../../shared/inputError";
-import { areaInWords, placesOf, readArea, type Area, type Place } from "../../sheets/address";
+import {
+  areaInWords,
+  placesOf,
+  readArea,
+  type Area,
+  type Place,
+  type SheetPlace,
+} from "../../sheets/address";
 import {
   patchArea,
   refuseChanged,
@@ -13,6 +20,7 @@ import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
 import type { ExcelEntry } from "./excelHost";
 import { areaOf, PLACE_AND_SIZE, rangeOf, slicesOf, splitAddress } from "./ranges";
+import { readInPieces } from "./readInPieces";
 import { toCell } from "./readSheet";
 
 /** What stood in the cells, as far as a write changes it. */
@@ -45,7 +53,10 @@ const blockIn = (lines: unknown[][], whole: Area, { from, to }: Area): unknown[]
   );
 
 /** The cells of a block that hold something; a formula may show nothing. */
-const occupiedIn = ({ values, formulas }: Excel.Range, area: Area): Occupied[] =>
+const occupiedIn = (
+  { values, formulas }: { readonly values: unknown[][]; readonly formulas: unknown[][] },
+  area: Area,
+): Occupied[] =>
   placesOf(area).flatMap((place) => {
     const value = at(values, area, place);
     const holds = value === "" ? at(formulas, area, place) : value;
@@ -61,7 +72,6 @@ const readBefore = (excel: ExcelEntry, patch: CellPatch, area: Area): Promise<Be
     const tables = target.getTables(false);
     sheet.load("id");
     sheet.protection.load("protected");
-    target.load("values,formulas,numberFormat");
     merged.load("address");
     formatted.load("address");
     tables.load("items/name");
@@ -75,11 +85,26 @@ const readBefore = (excel: ExcelEntry, patch: CellPatch, area: Area): Promise<Be
           .join(", ")} is merged`,
       );
     if (tables.items[0]) refuse(`${areaInWords(area)} is in the table ${tables.items[0].name}`);
-    refuseOccupied(occupiedIn(target, area));
+    const [lines = []] = await readInPieces(
+      context,
+      [{ sheet, name: patch.sheet, area }],
+      (range) => {
+        range.load("values,formulas,numberFormat");
+        return range;
+      },
+      ({ values, formulas, numberFormat }) =>
+        values.map((line: unknown[], row) => ({
+          values: line,
+          formulas: (formulas[row] ?? []) as unknown[],
+          numberFormats: (numberFormat[row] ?? []) as unknown[],
+        })),
+    );
+    const formulas = lines.map((line) => line.formulas);
+    refuseOccupied(occupiedIn({ values: lines.map(({ values }) => values), formulas }, area));
     return {
       sheetId: sheet.id,
-      formulas: target.formulas as unknown[][],
-      numberFormats: target.numberFormat as unknown[][],
+      formulas,
+      numberFormats: lines.map(({ numberFormats }) => numberFormats),
       isUnformatted: formatted.isNullObject,
     };
   });
@@ -115,6 +140,16 @@ const write = (
     const sheet = workbook.worksheets.getItem(before.sheetId);
     const area = patchArea(patch);
     const slices = slicesOf(area);
+    const askFor = (slice: Area | undefined): (() => void) => {
+      if (!slice) return () => undefined;
+      const range = rangeOf(sheet, slice);
+      range.load("values,formulas");
+      return () => look(range, slice);
+    };
+    // By now it is a while ago that its cells were read, where they are many.
+    const lookAtFirst = askFor(slices[0]);
+    await context.sync();
+    lookAtFirst();
     for (const [index, slice] of slices.entries()) {
       workbook.application.suspendScreenUpdatingUntilNextSync();
       const step: Begun = { slice };
@@ -134,13 +169,11 @@ const write = (
       if (patch.table && slice === slices.at(-1))
         workbook.tables.getItem(patch.table.name).resize(rangeOf(sheet, grownTable(patch.table.area, area)));
       target.load("formulas");
-      const next = slices[index + 1];
-      const ahead = next && rangeOf(sheet, next);
-      ahead?.load("values,formulas");
+      const lookAhead = askFor(slices[index + 1]);
       await context.sync();
       step.formulas = target.formulas as unknown[][];
       signal.throwIfAborted();
-      if (ahead) look(ahead, next);
+      lookAhead();
       onProgress((index + 1) / slices.length);
     }
   });
@@ -156,16 +189,16 @@ const putBack = (
     const { workbook } = context;
     const area = patchArea(patch);
     const sheet = workbook.worksheets.getItem(before.sheetId);
-    const standing = begun.map(({ slice }) => rangeOf(sheet, slice));
-    for (const range of standing) range.load("formulas");
-    await context.sync();
-
-    workbook.application.suspendScreenUpdatingUntilNextSync();
     if (patch.table && begun.at(-1)?.slice.to.row === area.to.row)
       workbook.tables.getItem(patch.table.name).resize(rangeOf(sheet, patch.table.area));
-    for (const [index, { slice, formulas }] of begun.entries()) {
+    for (const { slice, formulas } of begun) {
+      const standing = rangeOf(sheet, slice);
+      standing.load("formulas");
+      workbook.application.suspendScreenUpdatingUntilNextSync();
+      // What was put back of the slice before goes with it.
+      await context.sync();
       const isOurs = (place: Place): boolean =>
-        formulas === undefined || at(standing[index]?.formulas, slice, place) === at(formulas, slice, place);
+        formulas === undefined || at(standing.formulas, slice, place) === at(formulas, slice, place);
       const ours = placesOf(slice).filter(isOurs);
       const areas =
         ours.length === placesOf(slice).length ? [slice] : ours.map((place) => ({ from: place, to: place }));
@@ -189,16 +222,17 @@ const refuseEdits = (
 ): Promise<void> =>
   excel.run(async (context) => {
     const sheet = context.workbook.worksheets.getItem(sheetId);
-    const changed: Place[] = [];
+    sheet.load("name");
+    const changed: SheetPlace[] = [];
     for (const [index, { slice, formulas }] of begun.entries()) {
       const target = rangeOf(sheet, slice);
       target.load("formulas");
       await context.sync();
       signal.throwIfAborted();
       changed.push(
-        ...placesOf(slice).filter(
-          (place) => at(target.formulas, slice, place) !== at(formulas, slice, place),
-        ),
+        ...placesOf(slice)
+          .filter((place) => at(target.formulas, slice, place) !== at(formulas, slice, place))
+          .map((place) => ({ ...place, sheet: sheet.name })),
       );
       onProgress((index + 1) / begun.length);
     }

@@ -5,72 +5,137 @@ import { allOrNothing } from "./allOrNothing";
 import type { ExcelEntry } from "./excelHost";
 import { PIXELS_TO_POINTS } from "./points";
 
-/** In points, from the sheet's upper left corner. */
-export interface PictureBox {
-  readonly left: number;
-  readonly top: number;
+/** In points. */
+export interface PictureSize {
   readonly width: number;
   readonly height: number;
 }
 
 /** Excel takes an SVG through the document only, at the selection; a test passes a stand-in. */
-export type InsertSvg = (svg: string, box: PictureBox) => Promise<void>;
+export type InsertSvg = (svg: string, size: PictureSize) => Promise<void>;
 
-/** The sheet, which may be renamed meanwhile, with what lies on it. */
-interface Lying {
+/** A shape or picture that lies on a sheet, which may be renamed meanwhile. */
+interface Lying extends PictureSize {
   readonly sheetId: string;
-  readonly shapeIds: ReadonlySet<string>;
+  readonly shapeId: string;
 }
 
-const readLying = (excel: ExcelEntry, sheet: string): Promise<Lying> =>
+/** Excel may round a size to whole dots. */
+const NEARLY_POINTS = 2;
+
+const WHICH_IS_OURS =
+  "Another shape came at the same moment, and Excel doesn't say which is the picture: it lies where the selection was.";
+
+const isSame = (a: Lying, b: Lying): boolean => a.sheetId === b.sheetId && a.shapeId === b.shapeId;
+
+const isNearly = (a: PictureSize, b: PictureSize): boolean =>
+  Math.abs(a.width - b.width) < NEARLY_POINTS && Math.abs(a.height - b.height) < NEARLY_POINTS;
+
+/** What lies on all the sheets: another may have come to the front before Excel took the picture. */
+const readLying = (excel: ExcelEntry): Promise<Lying[]> =>
   excel.run(async (context) => {
-    const worksheet = context.workbook.worksheets.getItem(sheet);
-    worksheet.load("id");
-    worksheet.shapes.load("items/id");
+    const { worksheets } = context.workbook;
+    worksheets.load("items/id");
     await context.sync();
-    return { sheetId: worksheet.id, shapeIds: new Set(worksheet.shapes.items.map(({ id }) => id)) };
+    const sheets = worksheets.items;
+    for (const { shapes } of sheets) shapes.load("items/id,items/width,items/height");
+    await context.sync();
+    return sheets.flatMap(({ id: sheetId, shapes }) =>
+      shapes.items.map(({ id: shapeId, width, height }) => ({ sheetId, shapeId, width, height })),
+    );
   });
 
-const selectCorner = (
-  excel: ExcelEntry,
-  { sheet, at }: SheetPicture,
-): Promise<{ left: number; top: number }> =>
+/** The corner of a cell, in points from that of its sheet. */
+interface Corner {
+  readonly sheetId: string;
+  readonly left: number;
+  readonly top: number;
+}
+
+const selectCorner = (excel: ExcelEntry, { sheet: name, at }: SheetPicture): Promise<Corner> =>
   excel.run(async (context) => {
-    const range = context.workbook.worksheets.getItem(sheet).getRange(a1(at));
+    const sheet = context.workbook.worksheets.getItem(name);
+    const range = sheet.getRange(a1(at));
     range.select();
+    sheet.load("id");
     range.load("left,top");
     await context.sync();
-    return { left: range.left, top: range.top };
+    return { sheetId: sheet.id, left: range.left, top: range.top };
   });
 
-const takeAway = (excel: ExcelEntry, sheetId: string, isOurs: (shapeId: string) => boolean): Promise<void> =>
+const takeAway = (excel: ExcelEntry, gone: readonly Lying[]): Promise<void> =>
   excel.run(async (context) => {
-    const { shapes } = context.workbook.worksheets.getItem(sheetId);
-    shapes.load("items/id");
+    const sheets = [...new Set(gone.map(({ sheetId }) => sheetId))].map((sheetId) => ({
+      sheetId,
+      sheet: context.workbook.worksheets.getItemOrNullObject(sheetId),
+    }));
+    for (const { sheet } of sheets) sheet.load("id");
     await context.sync();
-    for (const shape of shapes.items) if (isOurs(shape.id)) shape.delete();
+    const standing = sheets.filter(({ sheet }) => !sheet.isNullObject);
+    for (const { sheet } of standing) sheet.shapes.load("items/id");
+    await context.sync();
+    for (const { sheetId, sheet } of standing)
+      for (const shape of sheet.shapes.items)
+        if (gone.some((each) => each.sheetId === sheetId && each.shapeId === shape.id)) shape.delete();
     await context.sync();
   });
 
-/** Puts a picture over a sheet's cells. Excel doesn't say which one came of it, so what lay there before tells. */
+const copyTo = (excel: ExcelEntry, { sheetId, shapeId, ...size }: Lying, toSheetId: string): Promise<Lying> =>
+  excel.run(async (context) => {
+    const { worksheets } = context.workbook;
+    const copy = worksheets.getItem(sheetId).shapes.getItem(shapeId).copyTo(worksheets.getItem(toSheetId));
+    copy.load("id");
+    await context.sync();
+    return { sheetId: toSheetId, shapeId: copy.id, ...size };
+  });
+
+/** The selection, at which Excel puts it, may have moved: so it goes to its corner once it is there. */
+const place = (excel: ExcelEntry, { sheetId, shapeId }: Lying, { left, top }: Corner): Promise<void> =>
+  excel.run(async (context) => {
+    const shape = context.workbook.worksheets.getItem(sheetId).shapes.getItem(shapeId);
+    shape.left = left;
+    shape.top = top;
+    await context.sync();
+  });
+
+/**
+ * Puts a picture over a sheet's cells. Excel doesn't say which one came of it, so what lay there before tells, and its size:
+ * one at a time, then.
+ */
 export const putPicture = async (
   excel: ExcelEntry,
   insertSvg: InsertSvg,
   picture: SheetPicture,
 ): Promise<Undo> => {
-  const before = await readLying(excel, picture.sheet);
+  const size = {
+    width: picture.widthPx * PIXELS_TO_POINTS,
+    height: picture.heightPx * PIXELS_TO_POINTS,
+  };
+  const before = await readLying(excel);
   const corner = await selectCorner(excel, picture);
-  const isNew = (shapeId: string): boolean => !before.shapeIds.has(shapeId);
-  const { shapeIds } = await allOrNothing(
+  let most = 1;
+  /** What may be the picture; with its copy, where there is one. */
+  const findOurs = async (): Promise<Lying[]> => {
+    const came = (await readLying(excel)).filter((each) => !before.some((other) => isSame(each, other)));
+    return came.length === 1 ? came : came.filter((each) => isNearly(each, size));
+  };
+  const put = await allOrNothing(
     async () => {
-      await insertSvg(picture.svg, {
-        ...corner,
-        width: picture.widthPx * PIXELS_TO_POINTS,
-        height: picture.heightPx * PIXELS_TO_POINTS,
-      });
-      return readLying(excel, before.sheetId);
+      await insertSvg(picture.svg, size);
+      const [came, other] = await findOurs();
+      if (!came) throw new Error("Excel took no picture.");
+      if (other) throw new Error(WHICH_IS_OURS);
+      const isElsewhere = came.sheetId !== corner.sheetId;
+      if (isElsewhere) most = 2;
+      const ours = isElsewhere ? await copyTo(excel, came, corner.sheetId) : came;
+      await place(excel, ours, corner);
+      if (isElsewhere) await takeAway(excel, [came]);
+      return ours;
     },
-    () => takeAway(excel, before.sheetId, isNew),
+    async () => {
+      const ours = await findOurs();
+      if (ours.length <= most) await takeAway(excel, ours);
+    },
   );
-  return () => takeAway(excel, before.sheetId, (id) => isNew(id) && shapeIds.has(id));
+  return () => takeAway(excel, [put]);
 };

@@ -10,6 +10,22 @@ const CELLS_AT_ONCE = 5_000;
 /** A block cut across into blocks that Excel takes at once. */
 export const slicesOf = (area: Area): Area[] => cutAcross(area, CELLS_AT_ONCE);
 
+/** Things in their order, in groups of no more cells than Excel takes at once. */
+export const grouped = <T>(things: readonly T[], cellsOf: (thing: T) => number): T[][] => {
+  const groups: T[][] = [];
+  let room = 0;
+  for (const thing of things) {
+    const cells = cellsOf(thing);
+    if (cells > room) {
+      groups.push([]);
+      room = CELLS_AT_ONCE;
+    }
+    groups.at(-1)?.push(thing);
+    room -= cells;
+  }
+  return groups;
+};
+
 /** The block of a range whose place and size are loaded. */
 export const areaOf = ({ rowIndex, columnIndex, rowCount, columnCount }: Excel.Range): Area => ({
   from: { row: rowIndex, column: columnIndex },

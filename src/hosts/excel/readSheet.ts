@@ -1,6 +1,13 @@
 import { CellError, type Cell, type Matrix } from "../../../shared/cell";
 import type { SheetInView } from "../../sheets/inView";
+import type { Place } from "../../sheets/address";
 import type { ExcelEntry } from "./excelHost";
+import { areaOf, PLACE_AND_SIZE } from "./ranges";
+import { readLines } from "./readInPieces";
+import { usedBlocks } from "./usedBlocks";
+
+/** A blank sheet's. */
+const FIRST: Place = { row: 0, column: 0 };
 
 /** Excel gives an error's code as the cell's value, without the sentence. */
 export const toCell = (value: unknown): Cell => {
@@ -15,8 +22,7 @@ export const toFormula = (formula: unknown): string =>
 
 /** Values from the sheet's first cell on: Excel leaves out the rows and columns before the range that is used. */
 export const paddedBy = <T>(
-  rows: number,
-  columns: number,
+  { row: rows, column: columns }: Place,
   values: readonly (readonly unknown[])[],
   read: (value: unknown) => T,
   blank: T,
@@ -29,19 +35,15 @@ export const paddedBy = <T>(
 export const readInView = (excel: ExcelEntry): Promise<SheetInView> =>
   excel.run(async (context) => {
     const sheet = context.workbook.worksheets.getActiveWorksheet();
-    const used = sheet.getUsedRangeOrNullObject(true);
     const active = context.workbook.getActiveCell();
-    sheet.load("name");
-    used.load("values,rowIndex,columnIndex");
+    sheet.load("id,name");
     active.load("rowIndex,columnIndex");
     await context.sync();
-    return {
-      sheet: sheet.name,
-      selected: { row: active.rowIndex, column: active.columnIndex },
-      cells: used.isNullObject
-        ? []
-        : paddedBy(used.rowIndex, used.columnIndex, used.values as unknown[][], toCell, null),
-    };
+    const view = { sheet: sheet.name, selected: { row: active.rowIndex, column: active.columnIndex } };
+    // By its id: the sheet in front may be another by the next step.
+    const blocks = await usedBlocks(context, [context.workbook.worksheets.getItem(sheet.id)]);
+    const [lines = []] = await readLines(context, blocks, "values");
+    return { ...view, cells: paddedBy(blocks[0]?.area.from ?? FIRST, lines, toCell, null) };
   });
 
 /** The cells that a name stands for; undefined where there is no such name. */
@@ -51,29 +53,16 @@ export const readNamed = (excel: ExcelEntry, name: string): Promise<Matrix | und
     await context.sync();
     if (item.isNullObject) return undefined;
     const range = item.getRangeOrNullObject();
-    range.load("values");
+    range.load(PLACE_AND_SIZE);
     await context.sync();
-    return range.isNullObject ? undefined : (range.values as unknown[][]).map((row) => row.map(toCell));
+    if (range.isNullObject) return undefined;
+    const sheet = range.worksheet;
+    sheet.load("name");
+    await context.sync();
+    const [lines = []] = await readLines(
+      context,
+      [{ sheet, name: sheet.name, area: areaOf(range) }],
+      "values",
+    );
+    return lines.map((line) => line.map(toCell));
   });
-
-/** Calls back when the selection, a cell or a result changes. Excel's handlers last as long as the pane. */
-export const watchWorkbook = (excel: ExcelEntry, listener: () => void): (() => void) => {
-  let isListening = true;
-  const onEvent = (): Promise<void> => {
-    if (isListening) listener();
-    return Promise.resolve();
-  };
-  void excel
-    .run(async (context) => {
-      const { workbook } = context;
-      workbook.onSelectionChanged.add(onEvent);
-      workbook.worksheets.onChanged.add(onEvent);
-      workbook.worksheets.onCalculated.add(onEvent);
-      workbook.worksheets.onActivated.add(onEvent);
-      await context.sync();
-    })
-    .then(listener);
-  return () => {
-    isListening = false;
-  };
-};

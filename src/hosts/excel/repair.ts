@@ -1,11 +1,13 @@
 import { NAMESPACE } from "../../namespace";
-import type { Area, Place } from "../../sheets/address";
+import type { Area, Place, SheetPlace } from "../../sheets/address";
 import { refuseChanged } from "../../sheets/patch";
 import type { Repaired } from "../host";
 import { UNWATCHED, type LongRun } from "../longRun";
 import { allOrNothing } from "./allOrNothing";
 import type { ExcelEntry } from "./excelHost";
-import { areaOf, PLACE_AND_SIZE, rangeOf, slicesOf } from "./ranges";
+import { grouped, rangeOf, slicesOf } from "./ranges";
+import { refuseVast } from "./readInPieces";
+import { usedBlocks } from "./usedBlocks";
 
 const UNKNOWN_NAME = "#NAME?";
 
@@ -19,90 +21,45 @@ interface Lost extends Place {
   readonly formula: string;
 }
 
-/** A sheet's used cells, in blocks that Excel takes at once. */
-interface Used {
+/** A used block that Excel takes at once. */
+interface Slice {
   readonly sheetId: string;
   readonly name: string;
   readonly isProtected: boolean;
-  readonly slices: readonly Area[];
+  readonly area: Area;
 }
 
-const readUsed = (excel: ExcelEntry): Promise<Used[]> =>
+const readSlices = (excel: ExcelEntry): Promise<Slice[]> =>
   excel.run(async (context) => {
     const { worksheets } = context.workbook;
     worksheets.load("items/id,items/name");
     await context.sync();
-    const sheets = worksheets.items.map((sheet) => ({ sheet, used: sheet.getUsedRangeOrNullObject(true) }));
-    for (const { sheet, used } of sheets) {
-      sheet.protection.load("protected");
-      used.load(PLACE_AND_SIZE);
-    }
-    await context.sync();
-    return sheets.map(({ sheet, used }) => ({
-      sheetId: sheet.id,
-      name: sheet.name,
-      isProtected: sheet.protection.protected,
-      slices: used.isNullObject ? [] : slicesOf(areaOf(used)),
-    }));
+    for (const sheet of worksheets.items) sheet.protection.load("protected");
+    const blocks = await usedBlocks(context, worksheets.items);
+    blocks.forEach(refuseVast);
+    return blocks.flatMap(({ sheet, name, area }) =>
+      slicesOf(area).map((slice) => ({
+        sheetId: sheet.id,
+        name,
+        isProtected: sheet.protection.protected,
+        area: slice,
+      })),
+    );
   });
 
-const lostIn = (excel: ExcelEntry, sheetId: string, slice: Area): Promise<Lost[]> =>
+const lostIn = (excel: ExcelEntry, { sheetId, area }: Slice): Promise<Lost[]> =>
   excel.run(async (context) => {
-    const range = rangeOf(context.workbook.worksheets.getItem(sheetId), slice);
+    const range = rangeOf(context.workbook.worksheets.getItem(sheetId), area);
     range.load("values,formulas");
     await context.sync();
     return (range.values as unknown[][]).flatMap((line, row) =>
       line.flatMap((value, column): Lost[] => {
         const formula = (range.formulas as unknown[][])[row]?.[column];
         return value === UNKNOWN_NAME && typeof formula === "string" && OURS.test(formula)
-          ? [{ sheetId, row: slice.from.row + row, column: slice.from.column + column, formula }]
+          ? [{ sheetId, row: area.from.row + row, column: area.from.column + column, formula }]
           : [];
       }),
     );
-  });
-
-/** Formulas for cells, in their order, and how many of those show #NAME? even so. */
-interface Entered {
-  /** As Excel keeps them. */
-  readonly formulas: readonly unknown[];
-  readonly stillUnknown: number;
-}
-
-const cellsOf = ({ workbook }: Excel.RequestContext, places: readonly Lost[]): Excel.Range[] =>
-  places.map(({ sheetId, row, column }) =>
-    workbook.worksheets.getItem(sheetId).getRangeByIndexes(row, column, 1, 1),
-  );
-
-const formulaIn = ({ formulas }: Excel.Range): unknown => (formulas as unknown[][])[0]?.[0];
-
-const formulasNow = (excel: ExcelEntry, places: readonly Lost[]): Promise<unknown[]> =>
-  excel.run(async (context) => {
-    const cells = cellsOf(context, places);
-    for (const cell of cells) cell.load("formulas");
-    await context.sync();
-    return cells.map(formulaIn);
-  });
-
-/** Enters a formula into each of some cells in one go, and calculates. */
-const enter = (
-  excel: ExcelEntry,
-  lost: readonly Lost[],
-  written: (formula: string) => string,
-): Promise<Entered> =>
-  excel.run(async (context) => {
-    const { application } = context.workbook;
-    application.suspendScreenUpdatingUntilNextSync();
-    const cells = cellsOf(context, lost);
-    cells.forEach((cell, index) => {
-      cell.formulas = [[written(lost[index]?.formula ?? "")]];
-    });
-    application.calculate("Full");
-    for (const cell of cells) cell.load("formulas,values");
-    await context.sync();
-    return {
-      formulas: cells.map(formulaIn),
-      stillUnknown: cells.filter(({ values }) => values[0]?.[0] === UNKNOWN_NAME).length,
-    };
   });
 
 /** Every formula of ours that shows #NAME?, and the sheets whose can't be entered. */
@@ -110,42 +67,143 @@ const lookThrough = async (
   excel: ExcelEntry,
   { onProgress, signal }: LongRun,
 ): Promise<{ found: Lost[]; protectedSheets: string[] }> => {
-  const sheets = await readUsed(excel);
-  const slices = sheets.flatMap((sheet) => sheet.slices.map((slice) => ({ sheet, slice })));
+  const slices = await readSlices(excel);
   const found: Lost[] = [];
   const protectedSheets = new Set<string>();
-  for (const [index, { sheet, slice }] of slices.entries()) {
+  for (const [index, slice] of slices.entries()) {
     signal.throwIfAborted();
-    const lost = await lostIn(excel, sheet.sheetId, slice);
-    if (!sheet.isProtected) found.push(...lost);
-    else if (lost.length > 0) protectedSheets.add(sheet.name);
+    const lost = await lostIn(excel, slice);
+    if (!slice.isProtected) found.push(...lost);
+    else if (lost.length > 0) protectedSheets.add(slice.name);
     onProgress((index + 1) / slices.length);
   }
-  signal.throwIfAborted();
   return { found, protectedSheets: [...protectedSheets] };
 };
 
+/** To ask for a cell by itself costs as much as for so many of a block. */
+const ALONE = 5;
+
+const groupsOf = <Each extends Lost>(cells: readonly Each[]): Each[][] => grouped(cells, () => ALONE);
+
+const rangesOf = ({ workbook }: Excel.RequestContext, cells: readonly Lost[]): Excel.Range[] =>
+  cells.map(({ sheetId, row, column }) =>
+    workbook.worksheets.getItem(sheetId).getRangeByIndexes(row, column, 1, 1),
+  );
+
+const formulaIn = ({ formulas }: Excel.Range): unknown => (formulas as unknown[][])[0]?.[0];
+
+/** A cell whose formula was entered, with the formula as Excel keeps it; undefined until Excel has answered. */
+interface Entered extends Lost {
+  now?: unknown;
+}
+
+/** Enters the formulas of cells again, but of those that a person has typed into meanwhile; notes each before its turn. */
+const enter = (
+  excel: ExcelEntry,
+  found: readonly Lost[],
+  entered: Entered[],
+  { onProgress, signal }: LongRun,
+): Promise<void> =>
+  excel.run(async (context) => {
+    const { application } = context.workbook;
+    const groups = groupsOf(found);
+    for (const [index, group] of groups.entries()) {
+      const standing = rangesOf(context, group);
+      for (const range of standing) range.load("formulas");
+      await context.sync();
+      signal.throwIfAborted();
+      const turns = group.flatMap((lost, at): { cell: Entered; range: Excel.Range }[] => {
+        const range = standing[at];
+        return range && formulaIn(range) === lost.formula ? [{ cell: { ...lost }, range }] : [];
+      });
+      application.suspendScreenUpdatingUntilNextSync();
+      for (const { cell, range } of turns) {
+        entered.push(cell);
+        range.formulas = [[cell.formula.replace(AS_SAVED, `${NAMESPACE}.`)]];
+        range.load("formulas");
+      }
+      await context.sync();
+      for (const { cell, range } of turns) cell.now = formulaIn(range);
+      signal.throwIfAborted();
+      onProgress((index + 1) / groups.length);
+    }
+  });
+
+/** Calculates, and counts those among some cells that show #NAME? even so. */
+const countUnknown = (excel: ExcelEntry, cells: readonly Lost[], { signal }: LongRun): Promise<number> =>
+  excel.run(async (context) => {
+    context.workbook.application.calculate("Full");
+    let count = 0;
+    for (const group of groupsOf(cells)) {
+      const ranges = rangesOf(context, group);
+      for (const range of ranges) range.load("values");
+      await context.sync();
+      signal.throwIfAborted();
+      count += ranges.filter(({ values }) => values[0]?.[0] === UNKNOWN_NAME).length;
+    }
+    return count;
+  });
+
+/** Brings formulas back as they were, but where a person has typed since. */
+const putBack = (excel: ExcelEntry, entered: readonly Entered[]): Promise<void> =>
+  excel.run(async (context) => {
+    for (const group of groupsOf(entered)) {
+      const ranges = rangesOf(context, group);
+      for (const range of ranges) range.load("formulas");
+      context.workbook.application.suspendScreenUpdatingUntilNextSync();
+      // What was brought back of the group before goes with it.
+      await context.sync();
+      for (const [at, range] of ranges.entries()) {
+        const { now, formula } = group[at] as Entered;
+        if (now === undefined || formulaIn(range) === now) range.formulas = [[formula]];
+      }
+    }
+    await context.sync();
+  });
+
+/** A person has typed there: it is neither as it was entered nor as it was before, as after an Undo that failed on its way. */
+const refuseEdits = (excel: ExcelEntry, entered: readonly Entered[]): Promise<void> =>
+  excel.run(async (context) => {
+    const { worksheets } = context.workbook;
+    worksheets.load("items/id,items/name");
+    const changed: SheetPlace[] = [];
+    for (const group of groupsOf(entered)) {
+      const ranges = rangesOf(context, group);
+      for (const range of ranges) range.load("formulas");
+      await context.sync();
+      for (const [at, range] of ranges.entries()) {
+        const { sheetId, row, column, formula, now } = group[at] as Entered;
+        const sheet = worksheets.items.find(({ id }) => id === sheetId)?.name ?? "";
+        if (![now, formula].includes(formulaIn(range))) changed.push({ sheet, row, column });
+      }
+    }
+    refuseChanged(changed);
+  });
+
+/** The share of a work that is one half of another. */
+const halfOf = (run: LongRun, done: number): LongRun => ({
+  ...run,
+  onProgress: (share) => {
+    run.onProgress((done + share) / 2);
+  },
+});
+
 /** Enters again every formula of ours that shows #NAME?, calculates, and says what came of it. */
 export const repair = async (excel: ExcelEntry, run: LongRun = UNWATCHED): Promise<Repaired> => {
-  const { found, protectedSheets } = await lookThrough(excel, run);
-  // A person may have typed meanwhile.
-  const now = await formulasNow(excel, found);
-  const lost = found.filter(({ formula }, index) => formula === now[index]);
-  if (lost.length === 0) return { entered: 0, stillUnknown: 0, protectedSheets };
-  const back = async (): Promise<void> => {
-    await enter(excel, lost, (formula) => formula);
-  };
-  const { formulas, stillUnknown } = await allOrNothing(
-    () => enter(excel, lost, (formula) => formula.replace(AS_SAVED, `${NAMESPACE}.`)),
-    back,
-  );
+  const { found, protectedSheets } = await lookThrough(excel, halfOf(run, 0));
+  const entered: Entered[] = [];
+  const back = (): Promise<void> => putBack(excel, entered);
+  const stillUnknown = await allOrNothing(async () => {
+    await enter(excel, found, entered, halfOf(run, 1));
+    return entered.length === 0 ? 0 : countUnknown(excel, entered, run);
+  }, back);
+  if (entered.length === 0) return { entered: 0, stillUnknown, protectedSheets };
   return {
-    entered: lost.length,
+    entered: entered.length,
     stillUnknown,
     protectedSheets,
     undo: async () => {
-      const standing = await formulasNow(excel, lost);
-      refuseChanged(lost.filter((_, index) => standing[index] !== formulas[index]));
+      await refuseEdits(excel, entered);
       await back();
     },
   };

@@ -2,12 +2,19 @@ import { readArea } from "../../sheets/address";
 import type { Survey } from "../../sheets/extend/survey";
 import type { ExcelEntry } from "./excelHost";
 import { areaOf, PLACE_AND_SIZE, splitAddress } from "./ranges";
+import { readInPieces } from "./readInPieces";
 import { paddedBy, toCell, toFormula } from "./readSheet";
 
 /** The last cell of every sheet of Excel's. */
 const END = { row: 1_048_575, column: 16_383 };
 
-/** The sheet in front, as somebody must know it who wants to write into it. Two steps: what is there, then its details. */
+interface Line {
+  readonly values: readonly unknown[];
+  readonly formulas: readonly unknown[];
+  readonly isHidden: boolean;
+}
+
+/** The sheet in front, as somebody must know it who wants to write into it: what is there, then its details, then its cells. */
 export const survey = (excel: ExcelEntry): Promise<Survey> =>
   excel.run(async (context) => {
     const { workbook } = context;
@@ -15,11 +22,11 @@ export const survey = (excel: ExcelEntry): Promise<Survey> =>
     const selected = workbook.getSelectedRange();
     const used = sheet.getUsedRangeOrNullObject(true);
     const tables = selected.getTables(false);
-    sheet.load("name");
+    sheet.load("id,name");
     sheet.protection.load("protected");
     sheet.autoFilter.load("isDataFiltered");
     selected.load(PLACE_AND_SIZE);
-    used.load(`values,formulas,${PLACE_AND_SIZE}`);
+    used.load(PLACE_AND_SIZE);
     tables.load("items/name,items/showHeaders,items/showTotals");
     workbook.names.load("items/name");
     await context.sync();
@@ -40,14 +47,38 @@ export const survey = (excel: ExcelEntry): Promise<Survey> =>
     table?.autoFilter.load("isDataFiltered");
     const merged = used.getMergedAreasOrNullObject();
     merged.load("address");
-    const rows = used.getRowProperties({ rowHidden: true });
     await context.sync();
 
-    const { rowIndex, columnIndex } = used;
+    const area = areaOf(used);
+    const [lines = []] = await readInPieces(
+      context,
+      // By its id: the sheet in front may be another by the next step.
+      [{ sheet: workbook.worksheets.getItem(sheet.id), name: sheet.name, area }],
+      (range) => {
+        range.load("values,formulas");
+        return { range, rows: range.getRowProperties({ rowHidden: true }) };
+      },
+      ({ range, rows }): Line[] =>
+        range.values.map((values: unknown[], row) => ({
+          values,
+          formulas: (range.formulas[row] ?? []) as unknown[],
+          isHidden: rows.value[row]?.rowHidden ?? false,
+        })),
+    );
     return {
       ...found,
-      cells: paddedBy(rowIndex, columnIndex, used.values as unknown[][], toCell, null),
-      formulas: paddedBy(rowIndex, columnIndex, used.formulas as unknown[][], toFormula, ""),
+      cells: paddedBy(
+        area.from,
+        lines.map(({ values }) => values),
+        toCell,
+        null,
+      ),
+      formulas: paddedBy(
+        area.from,
+        lines.map(({ formulas }) => formulas),
+        toFormula,
+        "",
+      ),
       ...(table &&
         tableRange && {
           table: {
@@ -59,6 +90,6 @@ export const survey = (excel: ExcelEntry): Promise<Survey> =>
         }),
       merged: merged.isNullObject ? [] : splitAddress(merged.address).map(readArea),
       isFiltered: sheet.autoFilter.isDataFiltered || (table?.autoFilter.isDataFiltered ?? false),
-      hiddenRows: rows.value.flatMap(({ rowHidden }, index) => (rowHidden ? [rowIndex + index] : [])),
+      hiddenRows: lines.flatMap(({ isHidden }, row) => (isHidden ? [area.from.row + row] : [])),
     };
   });

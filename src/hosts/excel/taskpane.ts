@@ -13,7 +13,8 @@ void Office.onReady(({ host }) => {
     element.textContent = "This page is Gablewright's task pane: it opens inside Excel.";
     return;
   }
-  // Excel on the web has no theme to tell, and Office.js then none to give.
+  // Excel on the web has no theme to tell, and Office.js then none to give. It is read once: no event of Excel's tells of
+  // another theme (the one that Office.js has for it is Outlook's), so the pane takes it on when it is opened again.
   const theme = Office.context.officeTheme as HostTheme | undefined;
   document.documentElement.style.colorScheme = schemeOf(theme ?? {}) ?? "";
   const missing = missingRequirements((set, version) =>

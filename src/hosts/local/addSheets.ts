@@ -5,7 +5,6 @@ import {
   type Workbook,
   type IWorksheetData,
 } from "@univerjs/core";
-import { IDefinedNamesService } from "@univerjs/engine-formula";
 import {
   InsertDefinedNameCommand,
   InsertSheetCommand,
@@ -20,11 +19,7 @@ import type { WorkbookPlan } from "../../sheets/plan";
 import { refuseOnlySheets } from "../refuseOnlySheets";
 import { dropDownRules } from "./dropDowns";
 import { nameTarget, sheetData } from "./snapshot";
-import { typedIn } from "./typed";
-
-/** The names that a workbook has. */
-export const namesOf = (injector: Injector, unitId: string): string[] =>
-  Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(unitId) ?? {}).map(({ name }) => name);
+import { standingIn } from "./standing";
 
 /** Adds a plan's sheets and names to a workbook that is open: all of them, or none where one of them fails. */
 export const addSheets = async (
@@ -86,11 +81,11 @@ export const addSheets = async (
     batch.dispose();
   }
 
-  const built = typedIn(workbook);
+  const built = standingIn(injector, workbook);
   return async () => {
-    const now = typedIn(workbook);
+    const now = standingIn(injector, workbook);
     refuseGoneOn(plan, built, now);
-    refuseOnlySheets(plan, now.keys());
+    refuseOnlySheets(plan, now.sheets.keys());
     // Taking away is one step for Undo too.
     const undoing = injector.get(IUndoRedoService).__tempBatchingUndoRedo(unitId);
     try {

@@ -1,6 +1,6 @@
 import type { Injector, Workbook } from "@univerjs/core";
-import { IDefinedNamesService } from "@univerjs/engine-formula";
 import type { Contents } from "../../sheets/contents";
+import { namesIn } from "./names";
 import { readWhole, type ReadCell } from "./readSheet";
 import { formulaAt } from "./survey";
 
@@ -15,9 +15,5 @@ export const readContents = (injector: Injector, workbook: Workbook, read: ReadC
       return [sheet.getName(), { cells, formulas }] as const;
     }),
   ),
-  targets: new Map(
-    Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(workbook.getUnitId()) ?? {}).map(
-      ({ name, formulaOrRefString }) => [name, formulaOrRefString],
-    ),
-  ),
+  targets: new Map(namesIn(injector, workbook).map(({ name, target }) => [name, target])),
 });

@@ -49,6 +49,7 @@ const showBook = async (book: Book): Promise<PageWorkbook> => {
     import("./catalogue"),
     import("./bookSnapshot"),
   ]);
+  const { activeElement } = document;
   workbook.close();
   replace(
     showWorkbook(
@@ -58,6 +59,11 @@ const showBook = async (book: Book): Promise<PageWorkbook> => {
       dark.matches,
     ),
   );
+  // The grid takes the keyboard once it is drawn. Whoever opened the file in the pane has it there, and keeps it.
+  if (activeElement instanceof HTMLElement && elementOf("pane").contains(activeElement))
+    void workbook.painted.then(() => {
+      activeElement.focus();
+    });
   return workbook;
 };
 

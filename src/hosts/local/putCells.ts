@@ -186,7 +186,10 @@ export const putCells = async (
   const places = placesOf(area);
   const written = places.map((place) => formulaOrValue(injector, sheet, place));
   return async (run = UNWATCHED) => {
-    refuseChanged(places.filter((place, index) => formulaOrValue(injector, sheet, place) !== written[index]));
+    const changed = places.filter(
+      (place, index) => formulaOrValue(injector, sheet, place) !== written[index],
+    );
+    refuseChanged(changed.map((place) => ({ ...place, sheet: sheet.getName() })));
     await goThrough(turned(pieces), run);
   };
 };

@@ -9,19 +9,17 @@ import {
   type Workbook,
   type Worksheet,
 } from "@univerjs/core";
-import { FormulaDataModel, IDefinedNamesService } from "@univerjs/engine-formula";
+import { FormulaDataModel } from "@univerjs/engine-formula";
 import { PAGES } from "../../sheets/pages";
 import type { Print } from "../../sheets/plan";
-import type { Book, BookCell, BookLine, BookName, BookSheet, DropDown } from "../xlsx/book";
+import type { Book, BookCell, BookLine, BookSheet, DropDown } from "../xlsx/book";
 import { fileStyleIndex } from "../xlsx/book";
 import { rangeText } from "../xlsx/cellAddress";
 import { isOfFile } from "./dropDowns";
+import { namesIn } from "./names";
 import { hasProtection } from "./protection";
 import { readCell } from "./readSheet";
 import type { Sentences } from "./sentences";
-
-/** The engine's own way to say that a name is known everywhere. */
-const EVERYWHERE = "AllDefaultWorkbook";
 
 /** Styles that came from a file keep their key; others go by what they are. */
 const styleKeys =
@@ -131,14 +129,5 @@ export const readBook = (
   };
 
   const sheets = workbook.getSheets().map(readSheet);
-  const names = Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(unitId) ?? {}).map(
-    ({ name, formulaOrRefString, localSheetId }): BookName => {
-      const sheet =
-        localSheetId && localSheetId !== EVERYWHERE
-          ? workbook.getSheetBySheetId(localSheetId)?.getName()
-          : undefined;
-      return { name, target: formulaOrRefString, ...(sheet !== undefined && { sheet }) };
-    },
-  );
-  return { sheets, names, styles };
+  return { sheets, names: namesIn(injector, workbook), styles };
 };

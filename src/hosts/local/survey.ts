@@ -3,7 +3,7 @@ import { FormulaDataModel } from "@univerjs/engine-formula";
 import { SheetsSelectionsService, WorksheetProtectionRuleModel } from "@univerjs/sheets";
 import type { Area } from "../../sheets/address";
 import type { Survey } from "../../sheets/extend/survey";
-import { namesOf } from "./addSheets";
+import { namesIn } from "./names";
 import { ofFile } from "./ofFile";
 import { hasProtection } from "./protection";
 import { readInView, type ReadCell } from "./readSheet";
@@ -60,6 +60,6 @@ export const survey = (
     hiddenRows: hidden.flatMap(({ startRow, endRow }) =>
       Array.from({ length: endRow - startRow + 1 }, (_, index) => startRow + index),
     ),
-    names: namesOf(injector, workbook.getUnitId()),
+    names: namesIn(injector, workbook).map(({ name }) => name),
   };
 };

@@ -29,13 +29,14 @@ import type { Survey } from "../../sheets/extend/survey";
 import type { CellPatch, Undo } from "../../sheets/patch";
 import type { Book } from "../xlsx/book";
 import { addPicture } from "./addPicture";
-import { addSheets, namesOf } from "./addSheets";
+import { addSheets } from "./addSheets";
 import { cellDataAt, fromCellData, type Content } from "./cells";
 import { readContents } from "./contents";
 import { errorOrigin } from "./errorOrigin";
 import { finishEditing } from "./finishEditing";
 import { dropLateResults } from "./lateResults";
 import { keepWrites } from "./keepWrites";
+import { namesIn } from "./names";
 import { readPictures, type Pictures } from "./pictures";
 import { passOverGoneSheets } from "./goneSheets";
 import { putCells } from "./putCells";
@@ -202,7 +203,7 @@ export const openWorkbook = (
     getCell: ({ sheet, row, column }) => shown(sheetOf(sheet), row, column),
     existing: () => ({
       sheets: workbook.getSheets().map((sheet) => sheet.getName()),
-      names: namesOf(injector, unitId),
+      names: namesIn(injector, workbook).map(({ name }) => name),
     }),
     inView: () => readInView(injector, workbook, read),
     contents: () => readContents(injector, workbook, read),

@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-button";
-import { useEffect } from "preact/hooks";
+import { useEffect, useRef } from "preact/hooks";
 import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
 import { counted } from "../../../shared/describe";
 import type { PlaneInView } from "../../sheets/planeInView";
@@ -18,17 +18,30 @@ export const BestStartFinder = ({ plane, onFound }: Props) => {
   useEffect(() => {
     if (search.kind === "found") onFound(search.best.start);
   }, [search]);
-  if (search.kind === "searching")
-    return <Progress words="Starts weighed" share={search.weighed / search.choices} onCancel={giveUp} />;
+  const isSearching = search.kind === "searching";
+  const button = useRef<HTMLButtonElement>(null);
   return (
     <div class="search">
       <Button
+        ref={button}
+        disabledFocusable={isSearching}
         onClick={() => {
           begin(plane);
         }}
       >
         Find the best start
       </Button>
+      {isSearching && (
+        <Progress
+          words="Starts weighed"
+          share={search.weighed / search.choices}
+          onCancel={() => {
+            // The button that was pressed goes with the bar.
+            button.current?.focus();
+            giveUp();
+          }}
+        />
+      )}
       <p role="status">
         {search.kind === "failed" && search.sentence}
         {search.kind === "found" &&

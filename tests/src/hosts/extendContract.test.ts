@@ -133,7 +133,7 @@ describe.each([
     const undo = await tried.host.put(await patch());
     tried.type("G2", "mine");
     const before = await standing();
-    await expect(undo()).rejects.toThrow("G2 has changed since; nothing was undone.");
+    await expect(undo()).rejects.toThrow('G2 on "Bid" has changed since; nothing was undone.');
     expect(await standing()).toBe(before);
   });
 

@@ -1,4 +1,4 @@
-import { refuseGoneOn, type Typed } from "../../../src/sheets/builtSheets";
+import { refuseGoneOn, type Standing } from "../../../src/sheets/builtSheets";
 import type { SheetPlan, WorkbookPlan } from "../../../src/sheets/plan";
 
 const sheet = (name: string): SheetPlan => ({
@@ -9,8 +9,13 @@ const sheet = (name: string): SheetPlan => ({
   frozenRows: 0,
 });
 
-const typed = (sheets: Readonly<Record<string, Readonly<Record<string, string | number>>>>): Typed =>
-  new Map(Object.entries(sheets).map(([name, cells]) => [name, new Map(Object.entries(cells))]));
+const typed = (
+  sheets: Readonly<Record<string, Readonly<Record<string, string | number>>>>,
+  names: Readonly<Record<string, string>> = {},
+): Standing => ({
+  sheets: new Map(Object.entries(sheets).map(([name, cells]) => [name, new Map(Object.entries(cells))])),
+  names: new Map(Object.entries(names)),
+});
 
 const plan = (...sheets: readonly string[]): WorkbookPlan => ({
   sheets: sheets.map(sheet),
@@ -66,5 +71,38 @@ describe("sheets that were built are taken away", () => {
     expect(() => {
       refuseGoneOn(plan("Panel"), then, typed({ Bid: {} }));
     }).toThrow('There is no sheet "Panel" any more. Nothing was undone.');
+  });
+
+  describe("with names", () => {
+    const SHEETS = { Panel: { A1: "Roof" }, Bid: {} };
+    const OURS = { HeadLap: "='Panel'!$A$1" };
+    const refusedNames = (then: Record<string, string>, now: Record<string, string>): string | undefined => {
+      try {
+        refuseGoneOn(plan("Panel"), typed(SHEETS, then), typed(SHEETS, now));
+      } catch (error) {
+        return (error as Error).message;
+      }
+      return undefined;
+    };
+
+    it.each([
+      ["Eave", "=Panel!$A$1", 'The name "Eave" calls on what was built. Nothing was undone.'],
+      ["Lap", "=2*HeadLap", 'The name "Lap" calls on what was built. Nothing was undone.'],
+      ["'Bid'!Eave", "='Panel'!$A$1", "The name \"'Bid'!Eave\" calls on what was built. Nothing was undone."],
+      ["'Panel'!Rate", "=0.08", "The name \"'Panel'!Rate\" calls on what was built. Nothing was undone."],
+      ["HeadLap", "=Bid!$C$3", 'The name "HeadLap" has changed since it was built. Nothing was undone.'],
+    ])("not where a person has made one that would be lost or broken: %s, %s", (name, target, sentence) => {
+      expect(refusedNames(OURS, { ...OURS, [name]: target })).toBe(sentence);
+    });
+
+    it("where a person's own names mean something else, or one of ours is gone", () => {
+      expect(refusedNames(OURS, { ...OURS, Tax: "=Bid!$B$1", HeadLaps: "=OldPanel!$A$1" })).toBeUndefined();
+      expect(refusedNames(OURS, {})).toBeUndefined();
+    });
+
+    it("where a name waited for a sheet of that name already: it is as it was, then", () => {
+      const waiting = { Eave: "=Panel!$A$1" };
+      expect(refusedNames({ ...OURS, ...waiting }, { ...OURS, ...waiting })).toBeUndefined();
+    });
   });
 });

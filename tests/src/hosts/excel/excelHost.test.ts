@@ -8,7 +8,13 @@ import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeOff/options";
 import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
 import { a1 } from "../../../../src/sheets/address";
 import { text, type SheetPlan, type WorkbookPlan } from "../../../../src/sheets/plan";
-import { fakeExcel, fakeWorkbook, type FakeSheet, type FakeWorkbook } from "../../../support/fakeExcel";
+import {
+  fakeExcel,
+  fakeShape,
+  fakeWorkbook,
+  type FakeSheet,
+  type FakeWorkbook,
+} from "../../../support/fakeExcel";
 
 const hostOf = (workbook: FakeWorkbook): Host =>
   excelHost(fakeExcel(workbook), () => Promise.reject(new Error("no picture was to be inserted")));
@@ -171,6 +177,30 @@ describe("what the Excel host reads", () => {
     );
   });
 
+  it("keeps built sheets that a name of somebody's own stands for", async () => {
+    const workbook = fakeWorkbook("Bid");
+    const { undo } = await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+    const before = stateOf(workbook);
+    const refusedWith = async (): Promise<string> => {
+      const state = stateOf(workbook);
+      const sentence = await undo().then(String, ({ message }: Error) => message);
+      expect(stateOf(workbook)).toBe(state);
+      return sentence;
+    };
+    workbook.names.set("RoofArea", "Take-off!$K$11");
+    expect(await refusedWith()).toBe('The name "RoofArea" calls on what was built. Nothing was undone.');
+    workbook.names.delete("RoofArea");
+    const [bid] = workbook.sheets as [FakeSheet];
+    bid.names = { RoofArea: "='Take-off'!$K$11" };
+    expect(await refusedWith()).toBe(
+      "The name \"'Bid'!RoofArea\" calls on what was built. Nothing was undone.",
+    );
+    bid.names = {};
+    expect(stateOf(workbook)).toBe(before);
+    await undo();
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid"]);
+  });
+
   it("leaves alone a workbook whose own Trims are no table of ours", async () => {
     const workbook = fakeWorkbook("Bid");
     workbook.names.set("Trims", "Bid!$A$1:$B$4");
@@ -203,52 +233,185 @@ describe("what the Excel host reads", () => {
       zoom: { horizontalFitToPages: 1, verticalFitToPages: 1 },
     });
   });
+});
 
-  it("puts a picture at a cell's corner, in points, and takes that one away again", async () => {
-    const workbook = fakeWorkbook("Bid");
-    const sheet = workbook.sheets[0] as FakeSheet;
-    sheet.shapes = ["their chart"];
-    const inserted: unknown[] = [];
-    const host = excelHost(fakeExcel(workbook), (svg, box) => {
-      inserted.push([svg, box]);
-      sheet.shapes.push("our picture");
-      return Promise.resolve();
-    });
-    const undo = await host.putPicture({
-      sheet: "Bid",
-      at: { row: 2, column: 9 },
-      svg: "<svg/>",
-      widthPx: 400,
-      heightPx: 200,
-    });
-    expect(inserted).toEqual([["<svg/>", { left: 100, top: 50, width: 300, height: 150 }]]);
-    expect(sheet.shapes).toEqual(["their chart", "our picture"]);
-    sheet.shapes.push("their arrow");
+describe("a sheet of many cells", () => {
+  const ROWS = 6_000;
+  /** As many as Excel is asked for at once. */
+  const AT_ONCE = 5_000;
+  const long = () => {
+    const workbook = fakeWorkbook("Bid", "Blank", "Other");
+    const [bid, , other] = workbook.sheets as [FakeSheet, FakeSheet, FakeSheet];
+    for (let row = 2; row <= ROWS; row++) {
+      bid.cells.set(`B${row}`, { formula: row });
+      bid.cells.set(`C${row}`, { formula: `=B${row}*2`, shows: row * 2 });
+    }
+    bid.hiddenRows = [4_999];
+    other.cells.set("A1", { formula: "Eave" });
+    workbook.names.set("Slopes", `Bid!$B$2:$B$${ROWS}`);
+    return { workbook, bid, other, host: hostOf(workbook) };
+  };
+
+  it("is read in pieces, whole", async () => {
+    const { workbook, host } = long();
+    const { sheets } = await host.contents();
+    expect([...sheets.keys()]).toEqual(["Bid", "Blank", "Other"]);
+    const bid = sheets.get("Bid");
+    expect(bid?.cells).toHaveLength(ROWS);
+    expect(bid?.cells.at(-1)).toEqual([null, ROWS, ROWS * 2]);
+    expect(bid?.formulas.at(-1)).toEqual(["", "", `=B${ROWS}*2`]);
+    expect(sheets.get("Other")?.cells).toEqual([["Eave"]]);
+    expect((await host.inView()).cells).toEqual(bid?.cells);
+    expect((await host.named("Slopes"))?.flat()).toEqual(
+      Array.from({ length: ROWS - 1 }, (_, row) => row + 2),
+    );
+    const survey = await host.survey();
+    expect(survey).toMatchObject({ cells: bid?.cells, formulas: bid?.formulas, hiddenRows: [4_999] });
+    expect(workbook.mostCellsRead).toBeGreaterThan(AT_ONCE / 2);
+    expect(workbook.mostCellsRead).toBeLessThanOrEqual(AT_ONCE);
+  });
+
+  it("is looked through in pieces where built sheets are to go", async () => {
+    const { workbook, bid, host } = long();
+    const { undo } = await addTakeOff(host, DEMO_TAKE_OFF);
+    bid.cells.set(`C${ROWS}`, { formula: "='Take-off'!K11" });
+    await expect(undo()).rejects.toThrow(`C${ROWS} on "Bid" calls on what was built.`);
+    bid.cells.delete(`C${ROWS}`);
     await undo();
-    expect(sheet.shapes).toEqual(["their chart", "their arrow"]);
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid", "Blank", "Other"]);
+    expect(workbook.mostCellsRead).toBeLessThanOrEqual(AT_ONCE);
   });
 
-  it("leaves no picture where Excel fails on the way", async () => {
-    const workbook = fakeWorkbook("Bid");
-    const sheet = workbook.sheets[0] as FakeSheet;
-    sheet.shapes = ["their chart"];
-    const host = excelHost(fakeExcel(workbook), () => {
-      sheet.shapes.push("our picture");
-      return Promise.resolve();
-    });
-    const picture = { sheet: "Bid", at: { row: 2, column: 9 }, svg: "<svg/>", widthPx: 400, heightPx: 200 };
-    const putFailsAfter = async (operations: number): Promise<boolean> => {
-      workbook.failAfter = operations;
-      return host.putPicture(picture).then(
-        () => false,
-        () => true,
-      );
-    };
-    let operations = 0;
-    while (await putFailsAfter(operations++)) expect(sheet.shapes).toEqual(["their chart"]);
-    expect(operations).toBeGreaterThan(3);
-    expect(sheet.shapes).toEqual(["their chart", "our picture"]);
+  it("isn't begun where a cell far off makes it vast", async () => {
+    const { other, host } = long();
+    other.cells.set("XFD1048576", { formula: 1 });
+    await expect(host.contents()).rejects.toThrow(
+      '"Other" is in use as far as XFD1048576, and that is too much',
+    );
+    expect((await host.inView()).sheet).toBe("Bid");
+    const { undo } = await addTakeOff(host, DEMO_TAKE_OFF);
+    await expect(undo()).rejects.toThrow('"Other" is in use as far as XFD1048576');
   });
+});
+
+describe("a picture put on one of Excel's sheets", () => {
+  const PICTURE = { sheet: "Bid", at: { row: 2, column: 9 }, svg: "<svg/>", widthPx: 400, heightPx: 200 };
+  const IN_POINTS = { width: 300, height: 150 };
+  /** Where the stand-in has every cell. */
+  const CORNER = { left: 100, top: 50 };
+
+  /** A workbook with a chart on it, and a host whose pictures lie where the selection is, as Excel's do. */
+  const withChart = () => {
+    const workbook = fakeWorkbook("Bid", "Other");
+    const [bid, other] = workbook.sheets as [FakeSheet, FakeSheet];
+    bid.shapes = [fakeShape("their chart")];
+    /** What a person does just before Excel takes the picture. */
+    const meanwhile: (() => void)[] = [];
+    let pictures = 0;
+    const host = excelHost(fakeExcel(workbook), async (_svg, size) => {
+      meanwhile.shift()?.();
+      const id = `picture ${++pictures}`;
+      // Excel takes its time.
+      await new Promise((resolve) => setTimeout(resolve, 5));
+      workbook.sheets.find(({ name }) => name === workbook.active)?.shapes.push(fakeShape(id, size));
+    });
+    return { workbook, bid, other, meanwhile, host };
+  };
+  const idsOn = ({ shapes }: FakeSheet): string[] => shapes.map(({ id }) => id);
+
+  it("lies at a cell's corner, in points, and that one goes away again", async () => {
+    const { bid, host } = withChart();
+    const undo = await host.putPicture(PICTURE);
+    expect(bid.shapes).toEqual([fakeShape("their chart"), { id: "picture 1", ...IN_POINTS, ...CORNER }]);
+    bid.shapes.push(fakeShape("their arrow"));
+    await undo();
+    expect(idsOn(bid)).toEqual(["their chart", "their arrow"]);
+  });
+
+  it("goes away by itself where another was put right after it, whichever goes first", async () => {
+    for (const isFirst of [true, false]) {
+      const { bid, host } = withChart();
+      const [first, second] = await Promise.all([host.putPicture(PICTURE), host.putPicture(PICTURE)]);
+      expect(idsOn(bid)).toEqual(["their chart", "picture 1", "picture 2"]);
+      await (isFirst ? first : second)();
+      expect(idsOn(bid)).toEqual(["their chart", isFirst ? "picture 2" : "picture 1"]);
+      await (isFirst ? second : first)();
+      expect(idsOn(bid)).toEqual(["their chart"]);
+    }
+  });
+
+  it("is put though the one before it wasn't taken", async () => {
+    const { bid, meanwhile, host } = withChart();
+    meanwhile.push(() => {
+      throw new Error("Excel is busy.");
+    });
+    const [first, second] = await Promise.allSettled([host.putPicture(PICTURE), host.putPicture(PICTURE)]);
+    expect([first.status, second.status]).toEqual(["rejected", "fulfilled"]);
+    expect(idsOn(bid)).toEqual(["their chart", "picture 1"]);
+  });
+
+  it("comes to the sheet that it was asked for though another came to the front, and goes from there", async () => {
+    const { workbook, bid, other, meanwhile, host } = withChart();
+    meanwhile.push(() => (workbook.active = "Other"));
+    const undo = await host.putPicture(PICTURE);
+    expect(other.shapes).toEqual([]);
+    expect(bid.shapes).toEqual([
+      fakeShape("their chart"),
+      { id: expect.stringContaining("copied") as string, ...IN_POINTS, ...CORNER },
+    ]);
+    await undo();
+    expect(idsOn(bid)).toEqual(["their chart"]);
+  });
+
+  it("is told from what a person draws at the same moment", async () => {
+    const { bid, other, meanwhile, host } = withChart();
+    meanwhile.push(() => {
+      bid.shapes.push(fakeShape("their arrow"));
+      other.shapes.push(fakeShape("their box"));
+    });
+    const undo = await host.putPicture(PICTURE);
+    expect(idsOn(bid)).toEqual(["their chart", "their arrow", "picture 1"]);
+    await undo();
+    expect(idsOn(bid)).toEqual(["their chart", "their arrow"]);
+    expect(idsOn(other)).toEqual(["their box"]);
+  });
+
+  it("is left where it can't be told from another of its size", async () => {
+    const { bid, meanwhile, host } = withChart();
+    meanwhile.push(() => bid.shapes.push(fakeShape("their copy", IN_POINTS)));
+    await expect(host.putPicture(PICTURE)).rejects.toThrow(
+      /^Another shape .* doesn't say which is the picture: .* was\.$/,
+    );
+    expect(idsOn(bid)).toEqual(["their chart", "their copy", "picture 1"]);
+  });
+
+  it("is gone with its sheet", async () => {
+    const { workbook, host } = withChart();
+    const undo = await host.putPicture(PICTURE);
+    workbook.sheets.shift();
+    await undo();
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(["Other"]);
+  });
+
+  it.each(["Bid", "Other"])(
+    "leaves no trace where Excel fails on the way, with %s in front",
+    async (inFront) => {
+      const { workbook, bid, other, meanwhile, host } = withChart();
+      const putFailsAfter = async (operations: number): Promise<boolean> => {
+        meanwhile.splice(0, 1, () => (workbook.active = inFront));
+        workbook.failAfter = operations;
+        return host.putPicture(PICTURE).then(
+          () => false,
+          () => true,
+        );
+      };
+      let operations = 0;
+      while (await putFailsAfter(operations++))
+        expect([idsOn(bid), idsOn(other)]).toEqual([["their chart"], []]);
+      expect(operations).toBeGreaterThan(6);
+      expect([bid.shapes.length, other.shapes.length]).toEqual([2, 0]);
+    },
+  );
 });
 
 describe("names of new sheets", () => {

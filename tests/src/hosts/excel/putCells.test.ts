@@ -45,7 +45,8 @@ describe("columns beside a block in Excel, on a stand-in", () => {
     const patch = await patchOf(workbook);
     workbook.syncs = 0;
     await hostOf(workbook).put(patch);
-    expect(workbook.syncs).toBe(2);
+    // What the sheet is, what stands in the cells, whether it still does, and the write.
+    expect(workbook.syncs).toBe(4);
     expect(sheet.cells.get("E1")).toEqual({ formula: "Pitch (degrees)", fill: "#abcdef" });
     // The neighbour has text format, in which a formula would stay text.
     expect(sheet.cells.get("E2")).toEqual({
@@ -72,7 +73,7 @@ describe("columns beside a block in Excel, on a stand-in", () => {
     const undo = await hostOf(workbook).put(await patchOf(workbook));
     sheet.cells.set("F2", { formula: "mine" });
     const before = stateOf(workbook);
-    await expect(undo()).rejects.toThrow("F2 has changed since; nothing was undone.");
+    await expect(undo()).rejects.toThrow('F2 on "Bid" has changed since; nothing was undone.');
     expect(stateOf(workbook)).toBe(before);
   });
 
@@ -157,14 +158,22 @@ describe("a long write in Excel, on a stand-in", () => {
     return { onProgress: () => onProgress(stop), signal: stop.signal };
   };
 
-  it("leaves alone what a person types meanwhile where it hasn't come to yet, and writes nothing", async () => {
-    const { workbook, sheet } = bid();
-    const typed = { formula: "mine", numberFormat: "@" };
-    const before = new Map(sheet.cells);
-    workbook.onSync = () => void (workbook.syncs === 2 && sheet.cells.set("F11000", typed));
-    await expect(hostOf(workbook).put(patch)).rejects.toThrow('F11000 holds "mine". Nothing was written.');
-    expect(sheet.cells).toEqual(new Map([...before, ["F11000", typed]]));
-  });
+  it.each(["F3", "F11000"])(
+    "leaves alone what a person types into %s meanwhile, before it comes there, and writes nothing",
+    async (address) => {
+      const { workbook, sheet } = bid();
+      const typed = { formula: "mine", numberFormat: "@" };
+      const before = new Map(sheet.cells);
+      workbook.onSync = () => {
+        // All has been read, in three pieces, and nothing is written; or the first piece is.
+        if (workbook.syncs === (address === "F3" ? 5 : 6)) sheet.cells.set(address, typed);
+      };
+      await expect(hostOf(workbook).put(patch)).rejects.toThrow(
+        `${address} holds "mine". Nothing was written.`,
+      );
+      expect(sheet.cells).toEqual(new Map([...before, [address, typed]]));
+    },
+  );
 
   it("leaves what a person types meanwhile where it is cancelled", async () => {
     const { workbook, sheet } = bid();
@@ -191,6 +200,8 @@ describe("a long write in Excel, on a stand-in", () => {
     await undo({ onProgress: (share) => shares.push(share), signal: new AbortController().signal });
     expect(shares.map((share) => Math.round(share * 100))).toEqual([33, 67, 100]);
     expect(stateOf(workbook)).toBe(before);
+    // What was written, and what it is to be written over next.
+    expect(workbook.mostCellsRead).toBeLessThanOrEqual(2 * 5_000);
   });
 });
 
@@ -308,7 +319,7 @@ describe("repair, on a stand-in", () => {
     expect(repaired?.entered).toBe(1);
     expect(sheet.cells.get("F2")).toEqual(typed);
     sheet.cells.set("F3", typed);
-    await expect(repaired?.undo?.()).rejects.toThrow("F3 has changed since; nothing was undone.");
+    await expect(repaired?.undo?.()).rejects.toThrow('F3 on "Bid" has changed since; nothing was undone.');
     expect(sheet.cells.get("F3")).toEqual(typed);
   });
 
@@ -327,6 +338,97 @@ describe("repair, on a stand-in", () => {
     expect(shares.length).toBeGreaterThan(2);
     expect(JSON.stringify([...sheet.cells])).toBe(before);
     expect(await hostOf(workbook).repair?.()).toMatchObject({ entered: 2 });
+  });
+
+  describe("of many cells", () => {
+    const AS_SAVED = "=1+_xldudf_GABLE_COURSES(20,12)";
+    const AS_ENTERED = "=1+GABLE.COURSES(20,12)";
+    const COUNT = 3_000;
+    const many = () => {
+      const { workbook, sheet } = bid();
+      for (let row = 1; row <= COUNT; row++) sheet.cells.set(`F${row}`, lost(AS_SAVED));
+      return { workbook, sheet, before: JSON.stringify([...sheet.cells]) };
+    };
+    const formulaAt = (sheet: FakeSheet, address: string): unknown => sheet.cells.get(address)?.formula;
+
+    it("goes on in pieces, and calculates once", async () => {
+      const { workbook, sheet, before } = many();
+      const shares: number[] = [];
+      const repaired = await hostOf(workbook).repair?.({
+        onProgress: (share) => shares.push(share),
+        signal: new AbortController().signal,
+      });
+      expect(repaired).toMatchObject({ entered: COUNT, stillUnknown: COUNT });
+      expect(formulaAt(sheet, `F${COUNT}`)).toBe(AS_ENTERED);
+      expect(workbook.calculations).toEqual(["Full"]);
+      expect(workbook.mostCellsRead).toBeLessThanOrEqual(5_000);
+      const entering = shares.filter((share) => share > 0.5);
+      expect(entering.length).toBeGreaterThan(2);
+      expect(shares).toEqual([...shares].sort((a, b) => a - b));
+      expect(shares.at(-1)).toBe(1);
+      await repaired?.undo?.();
+      expect(JSON.stringify([...sheet.cells])).toBe(before);
+    });
+
+    it("brings back what it has entered where it is cancelled meanwhile, but for what a person has typed", async () => {
+      const { workbook, sheet } = many();
+      const stop = new AbortController();
+      const typed = { formula: 14 };
+      const onProgress = (share: number): void => {
+        if (share <= 0.5) return;
+        sheet.cells.set("F2", typed);
+        sheet.cells.set(`F${COUNT}`, typed);
+        stop.abort(new Error("Cancelled: nothing was entered."));
+      };
+      await expect(hostOf(workbook).repair?.({ onProgress, signal: stop.signal })).rejects.toThrow(
+        "Cancelled",
+      );
+      expect(workbook.calculations).toEqual([]);
+      expect(["F1", "F2", "F3", `F${COUNT}`].map((each) => formulaAt(sheet, each))).toEqual([
+        AS_SAVED,
+        14,
+        AS_SAVED,
+        14,
+      ]);
+    });
+
+    it("can be cancelled before anything is entered, and while Excel calculates", async () => {
+      // Once everything was looked through; once everything was entered.
+      for (const at of [0.5, 1]) {
+        const { workbook, sheet, before } = many();
+        const stop = new AbortController();
+        const onProgress = (share: number): void => {
+          if (share === at) stop.abort(new Error("Cancelled: nothing was entered."));
+        };
+        await expect(hostOf(workbook).repair?.({ onProgress, signal: stop.signal })).rejects.toThrow(
+          "Cancelled",
+        );
+        expect(JSON.stringify([...sheet.cells])).toBe(before);
+      }
+    });
+
+    it("can be undone again where that failed on its way", async () => {
+      const { workbook, sheet, before } = many();
+      const repaired = await hostOf(workbook).repair?.();
+      // Far enough to have brought back some, and not all.
+      workbook.failAfter = 2 * COUNT + 1_500;
+      await expect(repaired?.undo?.()).rejects.toThrow("failed as it was told");
+      expect([formulaAt(sheet, "F1"), formulaAt(sheet, `F${COUNT}`)]).toEqual([AS_SAVED, AS_ENTERED]);
+      await repaired?.undo?.();
+      expect(JSON.stringify([...sheet.cells])).toBe(before);
+    });
+
+    it("names the sheet of a cell that has changed since", async () => {
+      const { workbook, sheet } = many();
+      const other = workbook.sheets[1] as FakeSheet;
+      other.cells.set("B2", lost(AS_SAVED));
+      const repaired = await hostOf(workbook).repair?.();
+      other.cells.set("B2", { formula: 3 });
+      await expect(repaired?.undo?.()).rejects.toThrow(
+        'B2 on "Other" has changed since; nothing was undone.',
+      );
+      expect(formulaAt(sheet, "F1")).toBe(AS_ENTERED);
+    });
   });
 
   it("puts back what it entered where Excel fails on the way", async () => {

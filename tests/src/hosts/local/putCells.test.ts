@@ -156,7 +156,7 @@ describe("columns beside a block in the local workbook", () => {
     const undo = await engine.put(patchOf(["COURSES"]));
     engine.setCell({ sheet: "Bid", ...placeOf("E3") }, 15);
     await engine.calculated();
-    await expect(undo()).rejects.toThrow("E3 has changed since; nothing was undone.");
+    await expect(undo()).rejects.toThrow('E3 on "Bid" has changed since; nothing was undone.');
     expect(shown("E3")).toBe(15);
   });
 

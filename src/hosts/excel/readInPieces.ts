@@ -1,0 +1,56 @@
+import { InputError } from "../../../shared/inputError";
+import { a1, cellCount, type Area } from "../../sheets/address";
+import { grouped, rangeOf, slicesOf } from "./ranges";
+
+/** A block of a sheet, both in the context in which they are read. */
+export interface Block {
+  readonly sheet: Excel.Worksheet;
+  readonly name: string;
+  readonly area: Area;
+}
+
+/** One cell far off has Excel count everything before it as used: nobody would wait for so much. */
+const MOST_CELLS = 2_000_000;
+
+export const refuseVast = ({ name, area }: Block): void => {
+  if (cellCount(area) > MOST_CELLS)
+    throw new InputError(
+      `"${name}" is in use as far as ${a1(area.to)}, and that is too much to read. Delete what stands far off from the rest.`,
+    );
+};
+
+/** Reads the lines of blocks, as many cells at once as Excel gives. `load` asks for what is wanted of a range, `take` takes it. */
+export const readInPieces = async <Loaded, Line>(
+  context: Excel.RequestContext,
+  blocks: readonly Block[],
+  load: (range: Excel.Range) => Loaded,
+  take: (loaded: Loaded) => readonly Line[],
+): Promise<Line[][]> => {
+  blocks.forEach(refuseVast);
+  const lines = blocks.map((): Line[] => []);
+  const slices = blocks.flatMap(({ sheet, area }, index) =>
+    slicesOf(area).map((slice) => ({ sheet, slice, into: lines[index] })),
+  );
+  for (const group of grouped(slices, ({ slice }) => cellCount(slice))) {
+    const asked = group.map(({ sheet, slice, into }) => ({ into, loaded: load(rangeOf(sheet, slice)) }));
+    await context.sync();
+    for (const { into, loaded } of asked) into?.push(...take(loaded));
+  }
+  return lines;
+};
+
+/** What the cells of blocks show, or what was typed into them. */
+export const readLines = (
+  context: Excel.RequestContext,
+  blocks: readonly Block[],
+  what: "values" | "formulas",
+): Promise<unknown[][][]> =>
+  readInPieces(
+    context,
+    blocks,
+    (range) => {
+      range.load(what);
+      return range;
+    },
+    (range) => range[what] as unknown[][],
+  );

@@ -1,0 +1,22 @@
+import type { Injector, Workbook } from "@univerjs/core";
+import { a1 } from "../../sheets/address";
+import { nameKey, type Content, type Standing } from "../../sheets/builtSheets";
+import { fromCellData } from "./cells";
+import { namesIn } from "./names";
+
+/** What stands in a workbook as it was typed; cells that a formula spills into hold nothing of their own. */
+export const standingIn = (injector: Injector, workbook: Workbook): Standing => ({
+  sheets: new Map(
+    workbook.getSheets().map((sheet) => {
+      const cells = new Map<string, Content>();
+      sheet.getCellMatrix().forValue((row, column, cell) => {
+        const content = cell?.f || fromCellData(cell);
+        if (content !== null && content !== "") cells.set(a1({ row, column }), content);
+      });
+      return [sheet.getName(), cells] as const;
+    }),
+  ),
+  names: new Map(
+    namesIn(injector, workbook).map(({ name, sheet, target }) => [nameKey(name, sheet), target]),
+  ),
+});

@@ -1,0 +1,107 @@
+import type { Browser, Page } from "playwright-core";
+import { WEB } from "../../src/build/paths";
+import { saveXlsx } from "../../src/hosts/xlsx/xlsxFile";
+import { serve, type RunningServer } from "../../src/server/server";
+import { describeInBrowser, launch } from "../support/browser";
+import { bookOf } from "../src/hosts/xlsx/bookOf";
+import { goTo, showPlace, tabTo, visit } from "../support/localPage";
+
+jest.setTimeout(120_000);
+
+const BID = saveXlsx(undefined, bookOf({ A1: { value: "Eave" }, B1: { value: 40 } }));
+
+/** What has the keyboard, by its id, its name, or what it says; `BODY` where it is lost. */
+const focused = (page: Page): Promise<string | undefined> =>
+  page.evaluate(() => {
+    const element = document.activeElement;
+    return element?.getAttribute("name") ?? (element?.id || element?.textContent || element?.tagName);
+  });
+
+describeInBrowser("the keyboard, where the button that was pressed goes away", () => {
+  let browser: Browser;
+  let server: RunningServer;
+  let page: Page;
+
+  beforeAll(async () => {
+    server = await serve(WEB, 3200);
+    browser = await launch();
+  });
+  beforeEach(async () => {
+    ({ page } = await visit(browser, server.address));
+  });
+  afterEach(() => page.close());
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+  });
+
+  /** Chooses a file while the workbook has a change that isn't saved, and comes to an answer by keyboard. */
+  const comeToAnswer = async (answer: string): Promise<void> => {
+    await goTo(page, "O29");
+    await page.keyboard.type("7");
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("F6");
+    await tabTo(page, "workbook-file");
+    await page.getByLabel("Open .xlsx").setInputFiles({
+      name: "bid.xlsx",
+      mimeType: "application/octet-stream",
+      buffer: Buffer.from(BID),
+    });
+    await page.getByRole("alert").filter({ hasText: "Opening bid.xlsx drops them." }).waitFor();
+    expect(await focused(page)).toBe("workbook-file");
+    await tabTo(page, answer);
+    await page.keyboard.press("Enter");
+  };
+
+  it("stays on the file's field when the workbook shown is kept", async () => {
+    await comeToAnswer("Keep the workbook shown");
+    await page.getByRole("alert").waitFor({ state: "detached" });
+    expect(await focused(page)).toBe("workbook-file");
+  });
+
+  it("stays on the file's field when the changes are dropped", async () => {
+    await comeToAnswer("Open, drop the changes");
+    await page.getByRole("status").filter({ hasText: "Opened bid.xlsx: 1 sheet." }).waitFor();
+    await page.waitForFunction(() => document.activeElement?.getAttribute("name") === "workbook-file");
+    await page.keyboard.press("Tab");
+    expect(await focused(page)).toBe("Save .xlsx");
+  });
+
+  it("is in the place that was loaded again", async () => {
+    await page.route("**/*.js", (route) => route.abort());
+    await showPlace(page, "Functions");
+    await page.getByText("This part of the pane couldn't be loaded.").waitFor();
+    await page.unroute("**/*.js");
+    await tabTo(page, "Load it again");
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { name: "Find a function" }).waitFor();
+    expect(await focused(page)).toBe("place-functions");
+    await page.keyboard.press("Tab");
+    expect(await page.locator("#place-functions :focus").count()).toBe(1);
+  });
+
+  it("stays on the button that finds the best start, and comes back to it from Cancel", async () => {
+    await showPlace(page, "Picture");
+    await page.getByRole("button", { name: "Find the best start" }).waitFor();
+    await tabTo(page, "Find the best start");
+    await page.keyboard.press("Enter");
+    await page.getByRole("status").filter({ hasText: "starts weighed" }).waitFor();
+    expect(await focused(page)).toBe("Find the best start");
+
+    // Every course is laid for every start: with 20 times the courses there is time to press Cancel.
+    await goTo(page, "F7");
+    await page.keyboard.type("280");
+    await page.keyboard.press("Enter");
+    await goTo(page, "C7");
+    await page.waitForFunction(() =>
+      / in [23]\d\d courses/.test(document.querySelector(".picture desc")?.textContent ?? ""),
+    );
+    await page.keyboard.press("F6");
+    await tabTo(page, "Find the best start");
+    await page.keyboard.press("Enter");
+    await tabTo(page, "Cancel");
+    await page.keyboard.press("Enter");
+    await page.getByRole("button", { name: "Cancel" }).waitFor({ state: "detached" });
+    expect(await focused(page)).toBe("Find the best start");
+  });
+});

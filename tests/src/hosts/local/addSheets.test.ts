@@ -1,0 +1,71 @@
+import {
+  ICommandService,
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+  type IWorkbookData,
+  type Workbook,
+} from "@univerjs/core";
+import { UniverDataValidationPlugin } from "@univerjs/data-validation";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { InsertDefinedNameCommand, RemoveDefinedNameCommand, UniverSheetsPlugin } from "@univerjs/sheets";
+import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { addSheets } from "../../../../src/hosts/local/addSheets";
+import { namesIn } from "../../../../src/hosts/local/names";
+import { workbookData } from "../../../../src/hosts/local/snapshot";
+import { text, type SheetPlan, type WorkbookPlan } from "../../../../src/sheets/plan";
+
+const sheet = (name: string): SheetPlan => ({
+  name,
+  cells: [{ row: 0, column: 0, content: text("Roof") }],
+  columnWidths: [],
+  rowHeights: {},
+  frozenRows: 0,
+});
+
+const PANEL: WorkbookPlan = {
+  sheets: [sheet("Panel")],
+  names: [{ name: "HeadLap", sheet: "Panel", range: "$A$1" }],
+};
+
+const opened = () => {
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.SILENT,
+  });
+  univer.registerPlugins([
+    [UniverFormulaEnginePlugin],
+    [UniverSheetsPlugin],
+    [UniverSheetsFormulaPlugin],
+    [UniverDataValidationPlugin],
+  ]);
+  const workbook = univer.createUnit<IWorkbookData, Workbook>(
+    UniverInstanceType.UNIVER_SHEET,
+    workbookData("bid", { sheets: [sheet("Bid")], names: [] }),
+  );
+  return { univer, workbook, injector: univer.__getInjector() };
+};
+
+describe("sheets that were added to the local workbook", () => {
+  it("stay where a name of somebody's own stands for them, and go once it is gone", async () => {
+    const { univer, workbook, injector } = opened();
+    const sheets = (): string[] => workbook.getSheets().map((each) => each.getName());
+    const undo = await addSheets(injector, workbook, PANEL);
+    const theirs = { unitId: "bid", id: "theirs", name: "Eave", formulaOrRefString: "Panel!$A$1" };
+    const commands = injector.get(ICommandService);
+    await commands.executeCommand(InsertDefinedNameCommand.id, theirs);
+    const before = namesIn(injector, workbook);
+
+    await expect(undo()).rejects.toThrow('The name "Eave" calls on what was built. Nothing was undone.');
+    expect(sheets()).toEqual(["Bid", "Panel"]);
+    expect(namesIn(injector, workbook)).toEqual(before);
+
+    await commands.executeCommand(RemoveDefinedNameCommand.id, theirs);
+    await undo();
+    expect(sheets()).toEqual(["Bid"]);
+    expect(namesIn(injector, workbook)).toEqual([]);
+    univer.dispose();
+  });
+});
