@@ -23,6 +23,7 @@ export const followingWorkbook = (first: PageWorkbook): Following => {
       getCell: (address) => current.getCell(address),
       existing: () => current.existing(),
       inView: () => current.inView(),
+      inViewDated: () => current.inViewDated(),
       contents: () => current.contents(),
       named: (name) => current.named(name),
       putPicture: (picture) => current.putPicture(picture),

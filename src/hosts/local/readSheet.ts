@@ -1,4 +1,4 @@
-import { type Injector, type Workbook, type Worksheet } from "@univerjs/core";
+import { numfmt, type Injector, type Workbook, type Worksheet } from "@univerjs/core";
 import {
   deserializeRangeWithSheet,
   ERROR_TYPE_SET,
@@ -7,6 +7,7 @@ import {
 } from "@univerjs/engine-formula";
 import { SheetsSelectionsService } from "@univerjs/sheets";
 import { CellError, type Cell, type Matrix } from "../../../shared/cell";
+import { isDateSerial, isoDate } from "../../../shared/sheetDate";
 import type { SheetInView } from "../../sheets/inView";
 import { cellDataAt, fromCellData } from "./cells";
 import type { Sentences } from "./sentences";
@@ -45,6 +46,16 @@ const extentOf = (injector: Injector, sheet: Worksheet): { row: number; column: 
 };
 
 export type ReadCell = (sheet: Worksheet, row: number, column: number) => Cell;
+
+/** A date as its text (ISO 8601), in the place of the number that a spreadsheet keeps for it. */
+export const datesAsText =
+  (workbook: Workbook, read: ReadCell): ReadCell =>
+  (sheet, row, column) => {
+    const cell = read(sheet, row, column);
+    if (typeof cell !== "number" || !Number.isInteger(cell) || !isDateSerial(cell)) return cell;
+    const pattern = workbook.getStyles().getStyleByCell(sheet.getCellRaw(row, column))?.n?.pattern;
+    return pattern !== undefined && numfmt.isDateFormat(pattern) ? isoDate(cell) : cell;
+  };
 
 const readBlock = (read: ReadCell, sheet: Worksheet, from: [number, number], to: [number, number]): Matrix =>
   Array.from({ length: to[0] - from[0] + 1 }, (_, row) =>

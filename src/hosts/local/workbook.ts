@@ -43,7 +43,7 @@ import { putCells } from "./putCells";
 import { readBook } from "./readBook";
 import { watchMoves } from "./moves";
 import { protectSheets } from "./protectedSheets";
-import { readCell, readInView, readNamed } from "./readSheet";
+import { datesAsText, readCell, readInView, readNamed } from "./readSheet";
 import type { Sentences } from "./sentences";
 import { survey } from "./survey";
 
@@ -67,6 +67,8 @@ export interface PageWorkbook {
   getCell(address: CellAddress): ShownCell;
   existing(): Existing;
   inView(): SheetInView;
+  /** The sheet in front with its dates as text. */
+  inViewDated(): SheetInView;
   named(name: string): Matrix | undefined;
   contents(): Contents;
   putPicture(picture: SheetPicture): Promise<Undo>;
@@ -206,6 +208,7 @@ export const openWorkbook = (
       names: namesIn(injector, workbook).map(({ name }) => name),
     }),
     inView: () => readInView(injector, workbook, read),
+    inViewDated: () => readInView(injector, workbook, datesAsText(workbook, read)),
     contents: () => readContents(injector, workbook, read),
     named: (name) => readNamed(injector, workbook, read, name),
     putPicture: (picture) => writes.keep(addPicture(injector, workbook, picture)),

@@ -85,7 +85,7 @@ export const workbookFiles = (
     saveCsv: async () => {
       const [workbook, { toCsv }] = await Promise.all([ready, import("../csv")]);
       await workbook.finishEditing();
-      const { sheet, cells } = workbook.inView();
+      const { sheet, cells } = workbook.inViewDated();
       const name = `${sheet}.csv`;
       download(toCsv(cells), CSV, name);
       return [
