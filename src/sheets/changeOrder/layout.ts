@@ -38,7 +38,7 @@ export const CHANGE_HEADINGS: Readonly<Record<ChangeColumn, string>> = {
   priceBase: "Price, base",
   priceNow: "Price, now",
   material: "Material",
-  laborEach: "Labor, each",
+  laborEach: "Labor, each ordered",
   labor: "Labor",
   taxable: "Taxable",
   tax: "Tax",

@@ -84,7 +84,7 @@ const answersSheet = (name: string, students: readonly MarkedStudent[]): SheetPl
   return {
     name,
     cells: rows.cells,
-    columnWidths: [NAME_PX, 60, 66, 100, 220, 130, 130, 60, 330],
+    columnWidths: [NAME_PX, 60, 66, 100, 260, 130, 130, 60, 330],
     rowHeights: { 0: 26 },
     print: "one page wide, portrait",
     frozenRows: 1,

@@ -18,14 +18,14 @@ const agrees = (a: Cell, b: Cell): boolean => {
 export const lacksResult = (inFile: Cell): boolean =>
   inFile === null || (inFile instanceof CellError && inFile.code === "#NAME?");
 
-/** Cells whose formula gives another result here than the file has, such as `Bid, D4`; results that the file lacks don't count. */
+/** Cells whose formula gives another result here than the file has, such as `D4 on "Bid"`; results that the file lacks don't count. */
 export const doubtfulResults = (inFile: Book, calculated: Book): string[] =>
   inFile.sheets.flatMap((sheet, index) =>
     [...sheet.cells].flatMap(([row, cells]) =>
       [...cells].flatMap(([column, { formula, value }]) => {
         if (formula === undefined || lacksResult(value)) return [];
         const here = calculated.sheets[index]?.cells.get(row)?.get(column)?.value ?? null;
-        return agrees(value, here) ? [] : [`${sheet.name}, ${a1({ row, column })}`];
+        return agrees(value, here) ? [] : [`${a1({ row, column })} on "${sheet.name}"`];
       }),
     ),
   );

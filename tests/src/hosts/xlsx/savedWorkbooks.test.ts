@@ -126,7 +126,7 @@ it("keeps the file's error where the engine would have a number, and tells of it
   bid.getCell("C1").value = { formula: "GABLE.COURSES(1)", result: { error: "#NAME?" } };
   engine.dispose();
   await open(new Uint8Array(await workbook.xlsx.writeBuffer()));
-  expect(doubtfulResults(file.book, calculated)).toEqual(["Bid, B1"]);
+  expect(doubtfulResults(file.book, calculated)).toEqual(['B1 on "Bid"']);
   expect((await readBack(save())).getWorksheet("Bid")?.getCell("B1").result).toEqual({ error: "#VALUE!" });
 });
 
