@@ -33,6 +33,23 @@ describe("bins that some best plan has anyway", () => {
     expect(forcedSizes([45, 40, 14, 13, 13])[0]).toEqual([45, 14]);
   });
 
+  it("none beside a piece that leaves room for six of the smallest or more", () => {
+    expect(forcedSizes([41, 4])).toEqual([[41, 4]]);
+    expect(forcedSizes([42, 3])).toEqual([]);
+    // The smallest is gone with the piece that it fills the stock of.
+    expect(forcedSizes([57, 41, 10, 3])).toEqual([
+      [57, 3],
+      [41, 10],
+    ]);
+  });
+
+  it("are looked for again once others have left a piece one way only", () => {
+    expect(forcedSizes([40, 34, 15, 11, 8])).toEqual([
+      [34, 15, 11],
+      [40, 8],
+    ]);
+  });
+
   it("are none where stock may run out, or is of two kinds", () => {
     const problem = problemWith([45, 15]);
     const [stock] = problem.stocks;
