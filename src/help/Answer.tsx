@@ -3,6 +3,8 @@ import { CellError, isMatrix, type Answer as AnswerValue, type Cell } from "../.
 /** What a person can use of a number: four decimals, or four digits where it is smaller. The cell holds all of it. */
 const readable = new Intl.NumberFormat("en-US", {
   useGrouping: false,
+  // There is no -0 on a tape.
+  signDisplay: "negative",
   maximumFractionDigits: 4,
   maximumSignificantDigits: 4,
   roundingPriority: "morePrecision",

@@ -9,6 +9,7 @@ const MOST_BESIDE = 5;
 const forcedBeside = (problem: Problem, item: number, capacity: number, budget: Budget): Bin | undefined => {
   const { sizes, counts } = problem;
   const room = capacity - (sizes[item] ?? 0);
+  if (room < 0) return undefined;
   const exact = sizes.indexOf(room);
   if ((counts[exact] ?? 0) > 0) return { stock: 0, items: [item, exact] };
   const smallest = sizes.findLast((_, place) => (counts[place] ?? 0) > 0) ?? 0;

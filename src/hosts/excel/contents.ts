@@ -1,14 +1,8 @@
 import type { Contents, SheetContents } from "../../sheets/contents";
 import type { ExcelEntry } from "./excelHost";
 import { readInPieces } from "./readInPieces";
-import { paddedBy, toCell, toFormula } from "./readSheet";
+import { linesOf, sheetContents } from "./readSheet";
 import { usedBlocks } from "./usedBlocks";
-
-/** What the cells of a line show, and what was typed into them. */
-interface Line {
-  readonly values: readonly unknown[];
-  readonly formulas: readonly unknown[];
-}
 
 const BLANK: SheetContents = { cells: [], formulas: [] };
 
@@ -27,30 +21,11 @@ export const readContents = (excel: ExcelEntry): Promise<Contents> =>
         range.load("values,formulas");
         return range;
       },
-      ({ values, formulas }): Line[] =>
-        values.map((line: unknown[], row) => ({
-          values: line,
-          formulas: (formulas[row] ?? []) as unknown[],
-        })),
+      linesOf,
     );
     const sheets = new Map(worksheets.items.map(({ name }) => [name, BLANK]));
-    for (const [index, { name, area }] of blocks.entries()) {
-      const lines = read[index] ?? [];
-      sheets.set(name, {
-        cells: paddedBy(
-          area.from,
-          lines.map(({ values }) => values),
-          toCell,
-          null,
-        ),
-        formulas: paddedBy(
-          area.from,
-          lines.map(({ formulas }) => formulas),
-          toFormula,
-          "",
-        ),
-      });
-    }
+    for (const [index, { name, area }] of blocks.entries())
+      sheets.set(name, sheetContents(area.from, read[index] ?? []));
     return {
       sheets,
       targets: new Map(names.items.map(({ name, formula }) => [name, String(formula).replace(/^=/, "")])),

@@ -21,7 +21,7 @@ import { toCellValue } from "./content";
 import type { ExcelEntry } from "./excelHost";
 import { areaOf, PLACE_AND_SIZE, rangeOf, slicesOf, splitAddress } from "./ranges";
 import { readInPieces } from "./readInPieces";
-import { toCell } from "./readSheet";
+import { linesOf, toCell } from "./readSheet";
 
 /** What stood in the cells, as far as a write changes it. */
 interface Before {
@@ -92,11 +92,10 @@ const readBefore = (excel: ExcelEntry, patch: CellPatch, area: Area): Promise<Be
         range.load("values,formulas,numberFormat");
         return range;
       },
-      ({ values, formulas, numberFormat }) =>
-        values.map((line: unknown[], row) => ({
-          values: line,
-          formulas: (formulas[row] ?? []) as unknown[],
-          numberFormats: (numberFormat[row] ?? []) as unknown[],
+      (range) =>
+        linesOf(range).map((line, row) => ({
+          ...line,
+          numberFormats: (range.numberFormat[row] ?? []) as unknown[],
         })),
     );
     const formulas = lines.map((line) => line.formulas);

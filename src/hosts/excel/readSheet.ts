@@ -1,4 +1,5 @@
 import { CellError, type Cell, type Matrix } from "../../../shared/cell";
+import type { SheetContents } from "../../sheets/contents";
 import type { SheetInView } from "../../sheets/inView";
 import type { Place } from "../../sheets/address";
 import type { ExcelEntry } from "./excelHost";
@@ -17,11 +18,24 @@ export const toCell = (value: unknown): Cell => {
 };
 
 /** Excel gives a cell's value where it has no formula. */
-export const toFormula = (formula: unknown): string =>
+const toFormula = (formula: unknown): string =>
   typeof formula === "string" && formula.startsWith("=") ? formula : "";
 
+/** What the cells of a line show, and what was typed into them. */
+export interface Line {
+  readonly values: unknown[];
+  readonly formulas: unknown[];
+}
+
+/** The lines of a range whose values and formulas are loaded. */
+export const linesOf = ({ values, formulas }: Excel.Range): Line[] =>
+  values.map((line: unknown[], row) => ({
+    values: line,
+    formulas: (formulas[row] ?? []) as unknown[],
+  }));
+
 /** Values from the sheet's first cell on: Excel leaves out the rows and columns before the range that is used. */
-export const paddedBy = <T>(
+const paddedBy = <T>(
   { row: rows, column: columns }: Place,
   values: readonly (readonly unknown[])[],
   read: (value: unknown) => T,
@@ -30,6 +44,22 @@ export const paddedBy = <T>(
   ...Array.from({ length: rows }, () => [] as T[]),
   ...values.map((row) => [...Array.from({ length: columns }, () => blank), ...row.map(read)]),
 ];
+
+/** A sheet whose used cells begin at a place. */
+export const sheetContents = (from: Place, lines: readonly Line[]): SheetContents => ({
+  cells: paddedBy(
+    from,
+    lines.map(({ values }) => values),
+    toCell,
+    null,
+  ),
+  formulas: paddedBy(
+    from,
+    lines.map(({ formulas }) => formulas),
+    toFormula,
+    "",
+  ),
+});
 
 /** The sheet in front, as it shows. */
 export const readInView = (excel: ExcelEntry): Promise<SheetInView> =>

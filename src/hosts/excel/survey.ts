@@ -3,14 +3,12 @@ import type { Survey } from "../../sheets/extend/survey";
 import type { ExcelEntry } from "./excelHost";
 import { areaOf, PLACE_AND_SIZE, splitAddress } from "./ranges";
 import { readInPieces } from "./readInPieces";
-import { paddedBy, toCell, toFormula } from "./readSheet";
+import { linesOf, sheetContents, type Line } from "./readSheet";
 
 /** The last cell of every sheet of Excel's. */
 const END = { row: 1_048_575, column: 16_383 };
 
-interface Line {
-  readonly values: readonly unknown[];
-  readonly formulas: readonly unknown[];
+interface SurveyedLine extends Line {
   readonly isHidden: boolean;
 }
 
@@ -58,27 +56,15 @@ export const survey = (excel: ExcelEntry): Promise<Survey> =>
         range.load("values,formulas");
         return { range, rows: range.getRowProperties({ rowHidden: true }) };
       },
-      ({ range, rows }): Line[] =>
-        range.values.map((values: unknown[], row) => ({
-          values,
-          formulas: (range.formulas[row] ?? []) as unknown[],
+      ({ range, rows }) =>
+        linesOf(range).map((line, row): SurveyedLine => ({
+          ...line,
           isHidden: rows.value[row]?.rowHidden ?? false,
         })),
     );
     return {
       ...found,
-      cells: paddedBy(
-        area.from,
-        lines.map(({ values }) => values),
-        toCell,
-        null,
-      ),
-      formulas: paddedBy(
-        area.from,
-        lines.map(({ formulas }) => formulas),
-        toFormula,
-        "",
-      ),
+      ...sheetContents(area.from, lines),
       ...(table &&
         tableRange && {
           table: {

@@ -50,6 +50,12 @@ describe("bins that some best plan has anyway", () => {
     ]);
   });
 
+  it("are none of a piece that no stock holds, and it has no plan", () => {
+    expect(forcedSizes([CAPACITY + 1])).toEqual([]);
+    expect(pack(problemWith([CAPACITY + 1]), budget())).toBeUndefined();
+    expect(pack(problemWith([CAPACITY + 1, 30, 20]), budget())).toBeUndefined();
+  });
+
   it("are none where stock may run out, or is of two kinds", () => {
     const problem = problemWith([45, 15]);
     const [stock] = problem.stocks;

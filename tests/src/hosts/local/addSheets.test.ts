@@ -1,20 +1,9 @@
-import {
-  ICommandService,
-  LocaleType,
-  LogLevel,
-  Univer,
-  UniverInstanceType,
-  type IWorkbookData,
-  type Workbook,
-} from "@univerjs/core";
-import { UniverDataValidationPlugin } from "@univerjs/data-validation";
-import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
-import { InsertDefinedNameCommand, RemoveDefinedNameCommand, UniverSheetsPlugin } from "@univerjs/sheets";
-import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { ICommandService } from "@univerjs/core";
+import { InsertDefinedNameCommand, RemoveDefinedNameCommand } from "@univerjs/sheets";
 import { addSheets } from "../../../../src/hosts/local/addSheets";
 import { namesIn } from "../../../../src/hosts/local/names";
-import { workbookData } from "../../../../src/hosts/local/snapshot";
 import { text, type SheetPlan, type WorkbookPlan } from "../../../../src/sheets/plan";
+import { openedUniver } from "./openedUniver";
 
 const sheet = (name: string): SheetPlan => ({
   name,
@@ -29,28 +18,9 @@ const PANEL: WorkbookPlan = {
   names: [{ name: "HeadLap", sheet: "Panel", range: "$A$1" }],
 };
 
-const opened = () => {
-  const univer = new Univer({
-    locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: {} },
-    logLevel: LogLevel.SILENT,
-  });
-  univer.registerPlugins([
-    [UniverFormulaEnginePlugin],
-    [UniverSheetsPlugin],
-    [UniverSheetsFormulaPlugin],
-    [UniverDataValidationPlugin],
-  ]);
-  const workbook = univer.createUnit<IWorkbookData, Workbook>(
-    UniverInstanceType.UNIVER_SHEET,
-    workbookData("bid", { sheets: [sheet("Bid")], names: [] }),
-  );
-  return { univer, workbook, injector: univer.__getInjector() };
-};
-
 describe("sheets that were added to the local workbook", () => {
   it("stay where a name of somebody's own stands for them, and go once it is gone", async () => {
-    const { univer, workbook, injector } = opened();
+    const { univer, workbook, injector } = openedUniver([sheet("Bid")]);
     const sheets = (): string[] => workbook.getSheets().map((each) => each.getName());
     const undo = await addSheets(injector, workbook, PANEL);
     const theirs = { unitId: "bid", id: "theirs", name: "Eave", formulaOrRefString: "Panel!$A$1" };

@@ -1,0 +1,39 @@
+import {
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+  type IWorkbookData,
+  type Injector,
+  type Workbook,
+} from "@univerjs/core";
+import { UniverDataValidationPlugin } from "@univerjs/data-validation";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
+import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { workbookData } from "../../../../src/hosts/local/snapshot";
+import type { SheetPlan } from "../../../../src/sheets/plan";
+
+/** The page's engine without its screen, with a workbook "bid" of some sheets: drop-downs and names included. */
+export const openedUniver = (
+  sheets: readonly SheetPlan[],
+): { readonly univer: Univer; readonly workbook: Workbook; readonly injector: Injector } => {
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.SILENT,
+  });
+  univer.registerPlugins([
+    [UniverFormulaEnginePlugin],
+    [UniverSheetsPlugin],
+    [UniverSheetsFormulaPlugin],
+    [UniverDataValidationPlugin],
+    [UniverSheetsDataValidationPlugin],
+  ]);
+  const workbook = univer.createUnit<IWorkbookData, Workbook>(
+    UniverInstanceType.UNIVER_SHEET,
+    workbookData("bid", { sheets, names: [] }),
+  );
+  return { univer, workbook, injector: univer.__getInjector() };
+};
