@@ -33,9 +33,12 @@ export const typeRows = async (page: Page, column: string, row: number, rows: st
   for (const [down, line] of rows.entries())
     for (const [across, typed] of line.entries()) {
       if (typed === "") continue;
-      await goTo(page, `${String.fromCharCode(column.charCodeAt(0) + across)}${row + down}`);
+      const typedIn = String.fromCharCode(column.charCodeAt(0) + across);
+      await goTo(page, `${typedIn}${row + down}`);
       await page.keyboard.type(typed);
       await page.keyboard.press("Enter");
+      // The cell is open until Enter has been taken.
+      await page.locator(".cell dt", { hasText: new RegExp(`, ${typedIn}${row + down + 1}$`) }).waitFor();
     }
 };
 
