@@ -1,6 +1,6 @@
-import { dateInWords, dayAndMonth, isDateSerial, timeOfDay, type TimeOfDay } from "../sheetDate";
+import { dateInWords, dayAndMonth, isDateSerial, timeOfDay } from "../sheetDate";
 import { InputError } from "../inputError";
-import { isSame, isShortDecimal } from "../rounding";
+import { isSame } from "../rounding";
 import { readPitchText } from "../pitchText";
 import { PITCH_RUN } from "../units";
 import { limitsOf, notTaken, withinLimits, type Bounds } from "./bounds";
@@ -10,6 +10,7 @@ import type { CellKind } from "./kind";
 export const STEEPEST_PITCH = 24;
 
 const TAKES = "a pitch such as 6 (rise on 12), 6:12, 6/12, 6 in 12, 26.57° or 50%";
+const PERCENT = 100;
 const HOW_TO_TYPE = "type the rise alone, as 6, or the pitch as 6 in 12";
 
 /** The rise in a date that a spreadsheet made of `6/12`. */
@@ -22,21 +23,32 @@ const riseOfDate = (serial: number, label: string): number => {
   );
 };
 
-/** A number such as 0.3333, which may be a time of day that a person typed, or a fraction that a formula worked out. */
-const refuseTime = (value: number, { hours, minutes }: TimeOfDay, label: string): never => {
-  const time = `the time ${hours}:${String(minutes).padStart(2, "0")}`;
+/**
+ * A number below 1, which a cell holds that shows 50%, a time of day, or a rise over a run that a formula worked out. No
+ * shingle lies on half an inch in twelve, so none of them is taken for a rise on 12.
+ */
+const refuseFraction = (value: number, label: string): never => {
+  const time = timeOfDay(value);
   const rise = Math.round(value * PITCH_RUN);
-  const readings = isSame(value * PITCH_RUN, rise) ? `${time}, or ${rise}/${PITCH_RUN} worked out` : time;
-  throw new InputError(`${label} got ${Number(value.toFixed(4))}, which may be ${readings}: ${HOW_TO_TYPE}`);
+  const readings = [
+    `${Number((value * PERCENT).toFixed(2))}%`,
+    ...(time ? [`the time ${time.hours}:${String(time.minutes).padStart(2, "0")}`] : []),
+    ...(isSame(value * PITCH_RUN, rise) ? [`${rise}/${PITCH_RUN} worked out`] : []),
+  ];
+  throw new InputError(
+    `${label} got ${Number(value.toFixed(4))}, which may be ${readings.join(", or ")}: ${HOW_TO_TYPE}`,
+  );
 };
+
+/** Less than this is a rise of 0 that was worked out in binary, not half a minute past midnight. */
+const NOISE = 0.0003;
 
 /** The rise in a time that a spreadsheet made of `6:12`, a date that it made of `6/12`, or the number itself. */
 const riseOfNumber = (value: number, label: string): number => {
   if (isDateSerial(value)) return riseOfDate(value, label);
   const time = timeOfDay(value);
   if (time?.minutes === PITCH_RUN && time.hours <= STEEPEST_PITCH) return time.hours;
-  // A rise that a person types has few decimals; a time of day in minutes mostly hasn't.
-  if (time && value < 1 && !isShortDecimal(value)) return refuseTime(value, time, label);
+  if (value > NOISE && value < 1) return refuseFraction(value, label);
   return value;
 };
 

@@ -23,9 +23,9 @@ export const NATIVE: Readonly<Record<string, Native>> = {
   // Gere, Mechanics of Materials, 5th ed.: steel 12e-6 a degree Celsius, 490 lb per cu ft.
   THERMALMOVE: { formula: "a*12*(12E-6/1.8)*b", ranges: [[1, 40], [-100, 150], "galvanized steel"] },
   SHEETWEIGHT: { formula: "490*b/12", ranges: ["galvanized steel", [0.01, 0.1]] },
-  PITCHANGLE: { formula: "DEGREES(ATAN(a/12))", ranges: [[0, 24]] },
+  PITCHANGLE: { formula: "DEGREES(ATAN(a/12))", ranges: [[1, 24]] },
   ANGLEPITCH: { formula: "12*TAN(RADIANS(a))", ranges: [[0, 63]] },
-  RAFTERFACTOR: { formula: "SQRT(1+(a/12)^2)", ranges: [[0, 24]] },
+  RAFTERFACTOR: { formula: "SQRT(1+(a/12)^2)", ranges: [[1, 24]] },
   HIPFACTOR: {
     formula: "SQRT(1+(a/b)^2+(a/12)^2)",
     ranges: [
@@ -37,7 +37,7 @@ export const NATIVE: Readonly<Record<string, Native>> = {
     formula: "(a+c)/COS(ATAN(b/12))",
     ranges: [
       [1, 60],
-      [0, 24],
+      [1, 24],
       [0, 3],
     ],
   },
@@ -53,7 +53,7 @@ export const NATIVE: Readonly<Record<string, Native>> = {
     formula: "a/COS(ATAN(b/12))",
     ranges: [
       [1, 5000],
-      [0, 24],
+      [1, 24],
     ],
   },
   FACEANGLE: {

@@ -20,10 +20,9 @@ describe("pitch", () => {
     ["45°", 12],
     ["45 deg", 12],
     ["26.57 deg", 12 * Math.tan((26.57 * Math.PI) / 180)],
-    [0.25, 0.25],
-    [1 / 7, 1 / 7],
+    ["0.25 in 12", 0.25],
     [1.05, 1.05],
-    [0.5, 0.5],
+    [1, 1],
     [1e-12, 1e-12],
     [0, 0],
   ])("reads %j as a rise of %d", (cell, rise) => {
@@ -49,10 +48,13 @@ describe("pitch", () => {
     [serialOf(2026, 6, 13), "the date 13 Jun, which is no pitch on 12"],
     [serialOf(2026, 6, 12) + 0.5, "the date 12 Jun, which is no pitch on 12"],
     [serialOf(2026, 12, 25), "the date 25 Dec, which is no pitch on 12"],
-    [1 / 1440, "0.0007, which may be the time 0:01"],
-    [390 / 1440, "0.2708, which may be the time 6:30"],
-    [1 / 3, "0.3333, which may be the time 8:00, or 4/12 worked out"],
-    [5 / 12, "0.4167, which may be the time 10:00, or 5/12 worked out"],
+    [0.5, "0.5, which may be 50%, or the time 12:00, or 6/12 worked out"],
+    [0.45, "0.45, which may be 45%, or the time 10:48"],
+    [1 / 7, "0.1429, which may be 14.29%"],
+    [1 / 1440, "0.0007, which may be 0.07%, or the time 0:01"],
+    [390 / 1440, "0.2708, which may be 27.08%, or the time 6:30"],
+    [1 / 3, "0.3333, which may be 33.33%, or the time 8:00, or 4/12 worked out"],
+    [5 / 12, "0.4167, which may be 41.67%, or the time 10:00, or 5/12 worked out"],
   ])("says how to type what %d was meant to be", (cell, what) => {
     expect(() => read(cell)).toThrow(`pitch got ${what}: type the rise alone, as 6, or the pitch as 6 in 12`);
   });

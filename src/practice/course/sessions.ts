@@ -5,7 +5,7 @@ import { coursesTopic } from "../topics/courses";
 import { fastenersTopic } from "../topics/fasteners";
 import { gablesTopic } from "../topics/gables";
 import { hipsTopic } from "../topics/hips";
-import { orderTopic } from "../topics/order";
+import { orderTopic, packsOf } from "../topics/order";
 import { pitchTopic } from "../topics/pitch";
 import { rafterTopic } from "../topics/rafter";
 import { startersTopic } from "../topics/starters";
@@ -38,11 +38,12 @@ export const SESSIONS: readonly Session[] = [
     starts: "08:00",
     minutes: 40,
     together: "Hand round tapes; read marks aloud; measure the room, each pair, and compare.",
-    story: "The day's roof is measured first: half of the building's width, and then its length.",
+    story: "The day's roof is measured first: the building along its ridge, in two pieces.",
     problems: ({ halfWidthIn, buildingLengthIn }, setting) => [
       problemOf(
         tapeTopic,
-        { readingIn: halfWidthIn, otherIn: buildingLengthIn, markIn: tapeMarkIn(setting) },
+        // Where the tape is set down is no matter: as far along as the building is wide to its middle.
+        { readingIn: halfWidthIn, otherIn: buildingLengthIn - halfWidthIn, markIn: tapeMarkIn(setting) },
         setting,
       ),
     ],
@@ -75,7 +76,8 @@ export const SESSIONS: readonly Session[] = [
     starts: "10:40",
     minutes: 65,
     together: "Fold the roof of card; stand a stick along its hip.",
-    story: "The day's roof, all of it; and a hipped porch of the same pitch is to be built on.",
+    story:
+      "The day's roof by itself; and a hipped porch of the same pitch, which is built on later and is a problem of its own.",
     problems: ({ buildingLengthIn, buildingWidthIn, rise, overhangIn, porchRunIn }, setting) => [
       problemOf(
         gablesTopic,
@@ -138,14 +140,16 @@ export const SESSIONS: readonly Session[] = [
     starts: "15:20",
     minutes: 55,
     together: "Count packs, not panels; write before and after side by side.",
-    story: "The day's roof is ordered, and then the owner changes something.",
-    problems: ({ areaSqFt, exposedWidthIn, exposedHeightIn }, setting, random) => [
-      problemOf(
-        orderTopic,
-        { areaSqFt, exposedWidthIn, exposedHeightIn, wastePercent: WASTE_PERCENT, perPack: 10 },
-        setting,
-      ),
-      problemOf(changeOrderTopic, changeOrderTopic.draw(random, setting), setting),
-    ],
+    story: "The day's roof is ordered, and then the owner changes it, and the porch too.",
+    problems: ({ areaSqFt, exposedWidthIn, exposedHeightIn }, setting, random) => {
+      const order = { areaSqFt, exposedWidthIn, exposedHeightIn, wastePercent: WASTE_PERCENT, perPack: 10 };
+      const drawn = changeOrderTopic.draw(random, setting);
+      const packsBefore = packsOf(order);
+      const packsAfter = packsBefore + drawn.packsAfter - drawn.packsBefore;
+      return [
+        problemOf(orderTopic, order, setting),
+        problemOf(changeOrderTopic, { ...drawn, packsBefore, packsAfter }, setting),
+      ];
+    },
   },
 ];

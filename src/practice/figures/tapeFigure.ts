@@ -44,16 +44,20 @@ const MM_SCALE: Scale = {
   },
 };
 
-/** A piece of a tape around a reading, with a pointer at it. Numbers count from the last whole foot or metre, as on a tape. */
-export const tapeFigure = (readingIn: number, { units }: Measuring): Figure => {
+/**
+ * A piece of a tape around a reading, with a pointer at it. Numbers count from the last whole foot or metre, as on a tape.
+ * Only the marks that are read stand on it, `readTo` apart: what lies between two of them would be read too.
+ */
+export const tapeFigure = (readingIn: number, readToIn: number, { units }: Measuring): Figure => {
   const { markIn, marksAround, heightOf, numberAt } = units === "metric" ? MM_SCALE : INCH_SCALE;
+  const readTo = Math.round(readToIn / markIn);
   const reading = Math.round(readingIn / markIn);
   const pxPerMark = (FIGURE_WIDTH - 2 * MARGIN) / (2 * marksAround);
   // The reading stands off the middle, or the middle of the picture would be its place.
   const first = reading - marksAround - (reading % 7) + 3;
   const xOf = (mark: number): number => MARGIN + (mark - first) * pxPerMark;
   const marks = Array.from({ length: 2 * marksAround + 1 }, (_, index) => first + index)
-    .filter((mark) => mark >= 0)
+    .filter((mark) => mark >= 0 && mark % readTo === 0)
     .flatMap((mark): Mark[] => {
       const number = numberAt(mark);
       const x = xOf(mark);

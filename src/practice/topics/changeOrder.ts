@@ -6,11 +6,11 @@ import { distanceToWhole, mistakesOf, moneyAnswer, type Slips } from "../answers
 import type { Topic } from "../problem";
 import { quoted, step } from "../steps";
 
-/** Four lines of an order: shingles and ridge change, valley is taken off, hip is added. Prices for one, tax in percent. */
+/** Four lines of an order: packs of panels and ridge change, valley is taken off, hip is added. Prices for one, tax in percent. */
 export type ChangeOrderFacts = {
-  readonly panelsBefore: number;
-  readonly panelsAfter: number;
-  readonly panelPrice: number;
+  readonly packsBefore: number;
+  readonly packsAfter: number;
+  readonly packPrice: number;
   readonly ridgeBefore: number;
   readonly ridgeAfter: number;
   readonly ridgePrice: number;
@@ -28,7 +28,7 @@ const HALF = 0.5;
 const extended = (quantity: number, price: number): number => productToCent(quantity, price);
 
 const partsOf = (facts: ChangeOrderFacts) => ({
-  panels: extended(facts.panelsAfter - facts.panelsBefore, facts.panelPrice),
+  packs: extended(facts.packsAfter - facts.packsBefore, facts.packPrice),
   ridge: extended(facts.ridgeAfter - facts.ridgeBefore, facts.ridgePrice),
   valley: -extended(facts.valley, facts.valleyPrice),
   hip: extended(facts.hip, facts.hipPrice),
@@ -36,7 +36,7 @@ const partsOf = (facts: ChangeOrderFacts) => ({
 const changeOf = (facts: ChangeOrderFacts): number => sumOfCents(Object.values(partsOf(facts)));
 const orderAfter = (facts: ChangeOrderFacts): number =>
   sumOfCents([
-    extended(facts.panelsAfter, facts.panelPrice),
+    extended(facts.packsAfter, facts.packPrice),
     extended(facts.ridgeAfter, facts.ridgePrice),
     extended(facts.hip, facts.hipPrice),
   ]);
@@ -67,12 +67,12 @@ export const changeOrderTopic: Topic<ChangeOrderFacts> = {
     const cents = level === "first hour" ? CENTS : 5;
     const price = (least: number, most: number): number =>
       (random.whole((least * CENTS) / cents, (most * CENTS) / cents) * cents) / CENTS;
-    const panelsBefore = random.whole(60, 140);
+    const packsBefore = random.whole(60, 140);
     const ridgeBefore = random.whole(4, 9);
     return {
-      panelsBefore,
-      panelsAfter: panelsBefore + random.whole(3, 20),
-      panelPrice: price(20, 90),
+      packsBefore,
+      packsAfter: packsBefore + random.whole(3, 20),
+      packPrice: price(20, 90),
       ridgeBefore,
       ridgeAfter: ridgeBefore - random.whole(1, 3),
       ridgePrice: price(12, 30),
@@ -92,7 +92,7 @@ export const changeOrderTopic: Topic<ChangeOrderFacts> = {
         "An order was agreed, and has changed. Find what the change comes to before tax; a credit has a minus." +
         (level === "first hour" ? "" : " Find also the sales tax on the change, to the cent."),
       givens: [
-        { label: "Panels", text: line(facts.panelsBefore, facts.panelsAfter, facts.panelPrice) },
+        { label: "Packs of panels", text: line(facts.packsBefore, facts.packsAfter, facts.packPrice) },
         { label: "Ridge", text: line(facts.ridgeBefore, facts.ridgeAfter, facts.ridgePrice) },
         { label: "Valley", text: line(facts.valley, 0, facts.valleyPrice) },
         { label: "Hip", text: line(0, facts.hip, facts.hipPrice) },
@@ -109,12 +109,12 @@ export const changeOrderTopic: Topic<ChangeOrderFacts> = {
     const row = (item: string, quantity: number, price: number): string =>
       `${quoted(item)},${quantity},${price}`;
     const before = [
-      row("panels", facts.panelsBefore, facts.panelPrice),
+      row("packs", facts.packsBefore, facts.packPrice),
       row("ridge", facts.ridgeBefore, facts.ridgePrice),
       row("valley", facts.valley, facts.valleyPrice),
     ];
     const after = [
-      row("panels", facts.panelsAfter, facts.panelPrice),
+      row("packs", facts.packsAfter, facts.packPrice),
       row("ridge", facts.ridgeAfter, facts.ridgePrice),
       row("hip", facts.hip, facts.hipPrice),
     ];
@@ -129,7 +129,7 @@ export const changeOrderTopic: Topic<ChangeOrderFacts> = {
       ],
       steps: [
         step(
-          `${facts.panelsAfter - facts.panelsBefore} panels: ${money(parts.panels)}; ${facts.ridgeBefore - facts.ridgeAfter} ridge fewer: ${money(parts.ridge)}; valley off: ${money(parts.valley)}; hip on: ${money(parts.hip)}. Together ${money(change)}.`,
+          `${facts.packsAfter - facts.packsBefore} packs: ${money(parts.packs)}; ${facts.ridgeBefore - facts.ridgeAfter} ridge fewer: ${money(parts.ridge)}; valley off: ${money(parts.valley)}; hip on: ${money(parts.hip)}. Together ${money(change)}.`,
           // The last row of the table is the total, its last column the amount.
           `INDEX(${table},5,8)`,
           change,

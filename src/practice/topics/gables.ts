@@ -16,7 +16,7 @@ import { gablePlanFigure } from "../figures/planFigures";
 import { planeFigure } from "../figures/planeFigure";
 import type { Setting, Topic } from "../problem";
 import { lengthStep, quoted, step } from "../steps";
-import { factorAllowance } from "./rafter";
+import { factorAllowance, factorInWords } from "./rafter";
 
 /** Beginners are given eave and slope; the others building, pitch and overhang, and `rise` is 0 for beginners. */
 export type GableFacts = {
@@ -66,7 +66,7 @@ const ofFour = (runIn: number, setting: Setting): Allowance => {
   const one = factorAllowance(runIn, setting);
   return {
     tolerance: RAKES * one.tolerance,
-    why: `four times what one edge may be off by, ${setting.measuring.writeSmall(one.tolerance)}`,
+    why: `${setting.measuring.writeSmall(RAKES * one.tolerance)}: four edges, each of which may be off by ${setting.measuring.writeSmall(one.tolerance)}`,
   };
 };
 
@@ -168,7 +168,7 @@ export const gablesTopic: Topic<GableFacts> = {
           ? []
           : [
               lengthStep(
-                `(${write(widthIn)} ÷ 2 + ${writeSmall(overhangIn)}) × ${rafterFactor(rise).toFixed(3)} = ${write(slopeIn)}.`,
+                `${factorInWords(rise, setting)}. (${write(widthIn)} ÷ 2 + ${writeSmall(overhangIn)}) × ${rafterFactor(rise).toFixed(3)} = ${write(slopeIn)}.`,
                 slope,
                 slopeIn,
                 measuring,
@@ -176,7 +176,7 @@ export const gablesTopic: Topic<GableFacts> = {
             ]),
         step(
           `${rise === 0 ? "" : `Eave: ${write(lengthIn)} + 2 × ${writeSmall(overhangIn)} = ${write(eaveIn)}. `}2 × ${write(eaveIn)} × ${write(slopeIn)} = ${writeArea(area, measuring)}.`,
-          `${SIDES}*${eave}*${slope}*${toUnit}`,
+          `${SIDES}*${eave}*${slope}${toUnit === 1 ? "" : `*${toUnit}`}`,
           inAreaUnit(area, measuring),
         ),
         lengthStep(

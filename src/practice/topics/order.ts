@@ -36,6 +36,10 @@ const panelSqFt = (facts: OrderFacts): number => panelSqIn(facts) / SQ_INCHES_PE
 const panelsFor = (facts: OrderFacts, waste: number): number =>
   (facts.areaSqFt * (1 + waste)) / panelSqFt(facts);
 
+const quantityOfPacks = (facts: OrderFacts): number => panelsFor(facts, wasteOf(facts)) / facts.perPack;
+/** Whole packs for an order. */
+export const packsOf = (facts: OrderFacts): number => wholeCount(quantityOfPacks(facts));
+
 /** Of a panel's area: in m² they are all there are, in sq ft so many are written down. */
 const PANEL_DECIMALS = { "feet and inches": 3, metric: 4 } as const;
 
@@ -94,7 +98,7 @@ export const orderTopic: Topic<OrderFacts> = {
     const toOrderSqFt = areaSqFt * (1 + wasteOf(facts));
     const quantity = panelsFor(facts, wasteOf(facts));
     const panels = wholeCount(quantity);
-    const ofPacks = quantity / perPack;
+    const ofPacks = quantityOfPacks(facts);
     const waste = quoted(`${wastePercent}%`);
     const feet = (lengthIn: number): string => call(feetSpec, quoted(writeSmall(lengthIn)));
     const panel = `(${feet(exposedWidthIn)}*${feet(exposedHeightIn)})`;

@@ -52,7 +52,7 @@ const SUM: Slips<TapeFacts> = {
 
 const halfAMark = ({ markIn }: TapeFacts, { measuring }: Setting): Allowance => ({
   tolerance: markIn / 2,
-  why: `half of a mark: ${measuring.units === "metric" ? `${plain((markIn / 2) * MM_PER_INCH)} mm` : `${writeInches(markIn / 2, FINEST)} in`}`,
+  why: `${measuring.units === "metric" ? `${plain((markIn / 2) * MM_PER_INCH)} mm` : `${writeInches(markIn / 2, FINEST)}"`}: half of the way to the next mark`,
 });
 
 /** What a class of this level reads a tape to. */
@@ -69,13 +69,13 @@ export const tapeTopic: Topic<TapeFacts> = {
       random.whole(Math.round(SHORTEST_IN / mark), Math.round(LONGEST_IN / mark)) * mark;
     return { readingIn: reading(), otherIn: reading(), markIn: mark };
   },
-  ask: ({ readingIn, otherIn }, { measuring }) => ({
+  ask: ({ readingIn, otherIn, markIn }, { measuring }) => ({
     words:
       measuring.units === "metric"
-        ? "The pointer stands at a mark of the tape. The numbers are centimetres from the start of the tape. Read the length, and add the second piece."
-        : `The pointer stands at a mark of the tape. The tape passed ${feetOf(readingIn)} ft before this piece of it; the numbers are inches past a whole foot. Read the length, and add the second piece.`,
+        ? `The pointer stands at a mark of the tape; there is one every ${measuring.writeSmall(markIn)}. The numbers are centimetres from the start of the tape. Read the length, and add the second piece.`
+        : `The pointer stands at a mark of the tape; there is one every ${measuring.writeSmall(markIn)}. The tape passed ${feetOf(readingIn)} ft before this piece of it; the numbers are inches past a whole foot. Read the length, and add the second piece.`,
     givens: [{ label: "Second piece, put end to end with the first", text: measuring.write(otherIn) }],
-    figure: tapeFigure(readingIn, measuring),
+    figure: tapeFigure(readingIn, markIn, measuring),
   }),
   solve: (facts, setting) => {
     const { readingIn, otherIn } = facts;

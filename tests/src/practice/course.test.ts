@@ -59,6 +59,11 @@ describe("the day's course", () => {
       expect(given(underlayment, "Slope, eave to ridge")).toBe(slope);
       expect(given(starters, "Courses up the gable")).toBe(answerTo(courses, "Courses"));
       expect(given(trim, "Run")).toBe(given(ofTopic(problems, "fasteners"), "Run"));
+      expect(answerTo(ofTopic(problems, "tape"), "Both pieces end to end")).toBe(
+        given(gables, "Building, along the ridge"),
+      );
+      const packs = answerTo(ofTopic(problems, "order"), "Packs");
+      expect(given(ofTopic(problems, "change order"), "Packs of panels")).toContain(`before ${packs}, after `);
       expect(given(ofTopic(problems, "hips"), "Pitch of both slopes")).toBe(given(rafter, "Pitch"));
     }
   });

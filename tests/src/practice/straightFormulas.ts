@@ -22,10 +22,10 @@ type Measures = Readonly<
     | "lengthIn"
     | "otherIn"
     | "overhangIn"
-    | "panelPrice"
+    | "packPrice"
     | "panelWidthIn"
-    | "panelsAfter"
-    | "panelsBefore"
+    | "packsAfter"
+    | "packsBefore"
     | "perPack"
     | "readingIn"
     | "ridgeAfter"
@@ -141,7 +141,7 @@ const FORMULAS: Readonly<Record<string, Formula>> = {
   },
   "change order": (f) => {
     const change =
-      (f.panelsAfter - f.panelsBefore) * f.panelPrice +
+      (f.packsAfter - f.packsBefore) * f.packPrice +
       (f.ridgeAfter - f.ridgeBefore) * f.ridgePrice -
       f.valley * f.valleyPrice +
       f.hip * f.hipPrice;
