@@ -20,7 +20,11 @@ export const trimFeetSpec = defineFunction({
   concept: "trim",
   summary: "Lineal feet of trim for all the runs of a range, with a lap at every joint.",
   parameters: [
-    required("lengthsFt", lengthsInFeet, "The runs, one a cell."),
+    required(
+      "lengthsFt",
+      lengthsInFeet,
+      "The runs, one a cell: lengths of eave, gable edge, ridge, hip or valley.",
+    ),
     optional("lapIn", lengthInInches(), "Where two pieces meet.", 0),
     optional("stockIn", lengthInInches({ moreThan: 0 }), "Length of a piece as it is bought.", 120),
   ],

@@ -17,7 +17,7 @@ export const trimPiecesSpec = defineFunction({
   concept: "trim",
   summary: "Pieces of trim stock for one run, each lapped over the one before.",
   parameters: [
-    required("lengthFt", lengthInFeet(), "Length of the run."),
+    required("lengthFt", lengthInFeet(), "Length of the run: an eave, gable edge, ridge, hip or valley."),
     required("stockIn", lengthInInches({ moreThan: 0 }), "Length of a piece as it is bought."),
     optional("lapIn", lengthInInches(), "Where two pieces meet.", 0),
   ],

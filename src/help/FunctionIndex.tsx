@@ -1,11 +1,12 @@
 import { useState } from "preact/hooks";
+import { counted } from "../../shared/describe";
 import { CONCEPTS, type FunctionSpec } from "../../shared/spec";
 import { findFunctions } from "./findFunctions";
 
 /** Every function under its concept, or those that a search finds. */
 export const FunctionIndex = ({ catalogue }: { catalogue: readonly FunctionSpec[] }) => {
   const [search, setSearch] = useState("");
-  const found = findFunctions(catalogue, search);
+  const { functions: found, holdAll } = findFunctions(catalogue, search);
   const concepts = CONCEPTS.filter((concept) => found.some((spec) => spec.concept === concept));
   return (
     <>
@@ -22,10 +23,8 @@ export const FunctionIndex = ({ catalogue }: { catalogue: readonly FunctionSpec[
       </label>
       <p role="status">
         {found.length === 0
-          ? "No function's help has all of these words."
-          : found.length === 1
-            ? "1 function"
-            : `${found.length} functions`}
+          ? "No function's help has any of these words."
+          : `${counted(found.length, "function")}${holdAll ? "" : ", none with all of these words"}`}
       </p>
       {concepts.map((concept) => (
         <section key={concept} aria-labelledby={concept}>

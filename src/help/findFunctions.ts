@@ -1,36 +1,85 @@
+import { closest, distance } from "fastest-levenshtein";
 import type { FunctionSpec } from "../../shared/spec";
 import { wordsFor } from "./otherWords";
 
-/** The words of a function's help; `slopeLengthFt` is three. */
-const helpWords = ({ concept, summary, parameters }: FunctionSpec): string[] =>
-  [concept, summary, ...parameters.map(({ name, summary: help }) => `${name} ${help}`)]
-    .join(" ")
+const inWords = (text: string): string[] =>
+  text
     .replace(/([a-z])([A-Z])/g, "$1 $2")
     .toLowerCase()
-    .split(/[^a-z0-9°]+/);
+    .split(/[^a-z0-9°]+/)
+    .filter((word) => word !== "");
+
+/** What a function says of itself, and what it says of its parameters; `slopeLengthFt` is three words. */
+const helpOf = ({ concept, summary, parameters }: FunctionSpec) => ({
+  ofItself: inWords(`${concept} ${summary}`),
+  ofParameters: inWords(parameters.map(({ name, summary: help }) => `${name} ${help}`).join(" ")),
+});
 
 /** Words that say nothing about a function: a search asks for the others. */
 const LITTLE_WORDS = new Set(
-  "a an and at by do does for from how i in is it many much my need of on or the to what where with".split(
+  "a an and are at by do does for from go goes how i in is it many me much my need of on or the to what where with".split(
     " ",
   ),
 );
 
-/** The functions whose help holds every word of a search but the little ones, those first whose name holds most of them, else in the catalogue's order. */
-export const findFunctions = (catalogue: readonly FunctionSpec[], search: string): FunctionSpec[] => {
-  const words = search
+/** How well a function answers to a word: best by its name, then by what it does, then by what it takes; 0 is not at all. */
+const weightOf = (spec: FunctionSpec, ways: readonly string[]): number => {
+  const { ofItself, ofParameters } = helpOf(spec);
+  const holds = (words: readonly string[]): boolean =>
+    ways.some((way) => words.some((word) => word.startsWith(way)));
+  if (ways.some((way) => spec.id.toLowerCase().includes(way))) return 3;
+  if (holds(ofItself)) return 2;
+  return holds(ofParameters) ? 1 : 0;
+};
+
+/** A slip of the keyboard changes few letters; in a short word it may make another word. */
+const SHORTEST_MISSPELT = 5;
+const MOST_SLIPS = 2;
+
+/** The help's own word in the place of one that none of it knows. */
+const spelt = (catalogue: readonly FunctionSpec[], word: string): string => {
+  if (word.length < SHORTEST_MISSPELT) return word;
+  const known = catalogue.flatMap((spec) => {
+    const { ofItself, ofParameters } = helpOf(spec);
+    return [...ofItself, ...ofParameters];
+  });
+  const near = closest(word, known);
+  return distance(word, near) <= MOST_SLIPS ? near : word;
+};
+
+export interface Found {
+  /** Those that answer best first, else in the catalogue's order. */
+  readonly functions: readonly FunctionSpec[];
+  /** Whether each of them holds every word; where none does, they hold as many as any. */
+  readonly holdAll: boolean;
+}
+
+/** The functions whose help holds every word of a search but the little ones; where none does, those that hold most of them. */
+export const findFunctions = (catalogue: readonly FunctionSpec[], search: string): Found => {
+  const sought = search
     .toLowerCase()
     .split(/\s+/)
-    .filter((word) => word !== "" && !LITTLE_WORDS.has(word));
-  const sought = words.map(wordsFor);
-  const isNamed = ({ id }: FunctionSpec, word: string): boolean => id.toLowerCase().includes(word);
-  const found = catalogue.filter((spec) => {
-    const help = helpWords(spec);
-    return sought.every((ways) =>
-      ways.some((way) => isNamed(spec, way) || help.some((helpWord) => helpWord.startsWith(way))),
-    );
+    .filter((word) => word !== "" && !LITTLE_WORDS.has(word))
+    .map((word) => {
+      const ways = wordsFor(word);
+      const isKnown = catalogue.some((spec) => weightOf(spec, ways) > 0);
+      return isKnown ? ways : wordsFor(spelt(catalogue, word));
+    });
+  const rated = catalogue.map((spec) => {
+    const weights = sought.map((ways) => weightOf(spec, ways));
+    return {
+      spec,
+      held: weights.filter((weight) => weight > 0).length,
+      weight: weights.reduce((sum, weight) => sum + weight, 0),
+    };
   });
-  const namedBy = (spec: FunctionSpec): number =>
-    sought.filter((ways) => ways.some((way) => isNamed(spec, way))).length;
-  return found.sort((a, b) => namedBy(b) - namedBy(a));
+  const most = Math.max(...rated.map(({ held }) => held));
+  const holdAll = most === sought.length;
+  return {
+    functions: rated
+      .filter(({ held }) => held === most && (holdAll || most > 0))
+      .sort((a, b) => b.weight - a.weight)
+      .map(({ spec }) => spec),
+    holdAll,
+  };
 };

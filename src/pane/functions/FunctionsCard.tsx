@@ -21,7 +21,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
   const { outcome, attempt, undo, forget } = useOutcome();
   const survey = useSurvey(host, isShown);
 
-  const found = findFunctions(catalogue, search);
+  const { functions: found, holdAll } = findFunctions(catalogue, search);
   const spec = found.find((each) => each.id === id) ?? found[0];
 
   const insert = (patch: CellPatch, place: string): Promise<void> =>
@@ -36,7 +36,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
   /** What fits a search best is shown at once, not what was chosen before and fits too. */
   const searchFor = (words: string): void => {
     setSearch(words);
-    const [best] = words.trim() === "" ? [] : findFunctions(catalogue, words);
+    const [best] = words.trim() === "" ? [] : findFunctions(catalogue, words).functions;
     if (best) setId(best.id);
     forget();
   };
@@ -58,7 +58,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
           onValue={searchFor}
         />
         <ChoiceField
-          label={`Function (${found.length} found)`}
+          label={`Function (${found.length} found${holdAll ? "" : ", none with all of these words"})`}
           name="function"
           value={spec?.id}
           choices={found.map((each) => ({ value: each.id, label: qualifiedName(each) }))}
@@ -90,7 +90,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
           )}
         </>
       ) : (
-        <p class="hint">No function's help has all of these words.</p>
+        <p class="hint">No function's help has any of these words.</p>
       )}
       <OutcomeLine outcome={outcome} onUndo={undo} />
     </section>

@@ -1,7 +1,7 @@
 import { catalogue } from "../../../functions/index";
 import { findFunctions } from "../../../src/help/findFunctions";
 
-const found = (search: string): string[] => findFunctions(catalogue, search).map(({ id }) => id);
+const found = (search: string): string[] => findFunctions(catalogue, search).functions.map(({ id }) => id);
 
 describe("a search for a function", () => {
   it("finds it by its name, or a part of it, letter case aside", () => {
@@ -33,6 +33,9 @@ describe("a search for a function", () => {
     ["flashing around a chimney", "CHIMNEYTRIM"],
     ["ice shield", "ICEBARRIER"],
     ["valleys", "HIPLENGTH"],
+    ["drip edge", "TRIMPIECES"],
+    ["ridge cap", "TRIMFEET"],
+    ["tarpaper", "UNDERLAYMENT"],
   ])("knows what people say: %s", (search, id) => {
     expect(found(search)).toContain(id);
   });
@@ -42,8 +45,25 @@ describe("a search for a function", () => {
     expect(found("ice")).not.toContain("MARKUP");
   });
 
-  it("asks for every word, and without one shows the whole catalogue in its order", () => {
-    expect(found("attic zebra")).toEqual([]);
-    expect(found("  ")).toEqual(catalogue.map(({ id }) => id));
+  it.each([
+    ["how long is the rafter", "RAFTERLENGTH"],
+    ["rows of shingles", "COURSES"],
+    ["eave trim", "TRIMPIECES"],
+    ["corses", "COURSES"],
+    ["rafer lenght", "RAFTERLENGTH"],
+  ])("shows first what answers best, keyboard slips aside: %s", (search, id) => {
+    expect(found(search).slice(0, 3)).toContain(id);
+  });
+
+  it("shows what holds most of the words where nothing holds them all, and says so", () => {
+    expect(findFunctions(catalogue, "how many boxes of nails")).toMatchObject({ holdAll: false });
+    expect(found("how many boxes of nails")).toEqual(["NAILCOUNT", "NAILPOUNDS", "PACKS"]);
+    expect(found("attic zebra")).toEqual(["VENTAREA"]);
+    expect(findFunctions(catalogue, "attic vents").holdAll).toBe(true);
+  });
+
+  it("finds nothing by words that no help knows, and without one shows the whole catalogue in its order", () => {
+    expect(found("zebra")).toEqual([]);
+    expect(findFunctions(catalogue, "  ")).toEqual({ functions: catalogue, holdAll: true });
   });
 });
