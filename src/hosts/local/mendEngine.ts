@@ -1,4 +1,5 @@
 import { compareItems } from "./comparisons";
+import { keepDoubledQuotes } from "./doubledQuotes";
 import { keepEmptyTexts } from "./emptyTexts";
 import { noteRangesOnce } from "./notedRanges";
 import { keepParsedFormulas } from "./parsedFormulas";
@@ -9,6 +10,7 @@ import { keepTextLiterals } from "./textLiterals";
 export const mendEngine = (): void => {
   keepTextLiterals();
   compareItems();
+  keepDoubledQuotes();
   keepEmptyTexts();
   keepTableTitles();
   keepParsedFormulas();
