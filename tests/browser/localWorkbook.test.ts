@@ -86,6 +86,31 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
+  it("keeps every letter that is typed at once into a cell with a list, and every quote in a formula", async () => {
+    const { page, complaints } = await visit();
+    for (let tries = 0; tries < 3; tries++) {
+      await type(page, "B7", "triangle");
+      expect(await shownAt(page, "B7")).toBe("triangle");
+      await type(page, "B7", "rectangle");
+      expect(await shownAt(page, "B7")).toBe("rectangle");
+    }
+    await type(page, "R40", `=GABLE.COURSES("18' 6 1/2""",12)`);
+    expect(await shownAt(page, "R40")).toBe("19");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("says what the spreadsheet's own errors mean", async () => {
+    const { page } = await visit();
+    await type(page, "R40", "=GABLE.COURSE(20,12)");
+    await type(page, "R41", "=R40+1");
+    expect(await shownAt(page, "R41")).toBe("#NAME?");
+    expect(await page.locator(".cell-sentence").textContent()).toBe(
+      "Comes from R40: There is no function GABLE.COURSE: did you mean GABLE.COURSES?",
+    );
+    await page.close();
+  });
+
   it("prices the order, and moves it when a pitch moves", async () => {
     const { page, complaints } = await visit();
     await type(page, "G7", "12:12");

@@ -2,6 +2,7 @@ import type { Injector, Workbook, Worksheet } from "@univerjs/core";
 import {
   deserializeRangeWithSheet,
   IDefinedNamesService,
+  IFunctionService,
   LexerTreeBuilder,
   sequenceNodeType,
   type ISequenceNode,
@@ -9,6 +10,7 @@ import {
 import { CellError, type Cell } from "../../../shared/cell";
 import { a1 } from "../../sheets/address";
 import { cellDataAt } from "./cells";
+import { errorMeaning } from "./errorMeaning";
 
 type ReadCell = (sheet: Worksheet, row: number, column: number) => Cell;
 
@@ -50,21 +52,36 @@ const referencesOf = (injector: Injector, workbook: Workbook, { sheet, row, colu
   });
 };
 
+/** What the error in a cell means where its function says nothing: in the spreadsheet's own words. */
+const ownMeaning = (injector: Injector, { sheet, row, column }: Spot, { code }: CellError): string =>
+  errorMeaning(
+    code,
+    cellDataAt(injector, sheet, row, column)?.f ?? "",
+    Array.from(injector.get(IFunctionService).getExecutors().keys(), String),
+  );
+
 /**
  * What an error in a cell means where its own formula has no words for it: native functions pass an error on without its
- * sentence, so the first cell with one that the formula leads back to is asked. Empty text where none is found.
+ * sentence, so the cell that the formula leads back to is asked. Empty text where nothing is known of it.
  */
 export const errorOrigin = (injector: Injector, workbook: Workbook, read: ReadCell, start: Spot): string => {
+  const errorAt = ({ sheet, row, column }: Spot): CellError | undefined => {
+    const cell = read(sheet, row, column);
+    return cell instanceof CellError ? cell : undefined;
+  };
   let spot = start;
   for (let step = 0; step < MOST_STEPS; step++) {
-    const source = referencesOf(injector, workbook, spot).find(
-      (each) => read(each.sheet, each.row, each.column) instanceof CellError,
-    );
-    if (!source) return "";
-    const error = read(source.sheet, source.row, source.column);
-    const place = source.sheet === start.sheet ? a1(source) : `${source.sheet.getName()}, ${a1(source)}`;
-    if (error instanceof CellError && error.message !== "") return `Comes from ${place}: ${error.message}`;
-    spot = source;
+    const error = errorAt(spot);
+    if (!error) return "";
+    const source = error.message === "" ? referencesOf(injector, workbook, spot).find(errorAt) : undefined;
+    if (source) {
+      spot = source;
+      continue;
+    }
+    const meaning = error.message || ownMeaning(injector, spot, error);
+    if (spot === start || meaning === "") return meaning;
+    const place = spot.sheet === start.sheet ? a1(spot) : `${spot.sheet.getName()}, ${a1(spot)}`;
+    return `Comes from ${place}: ${meaning}`;
   }
   return "";
 };

@@ -101,7 +101,8 @@ export const showWorkbook = (
     [UniverSheetsFormulaUIPlugin],
     [UniverDataValidationPlugin],
     [UniverSheetsDataValidationPlugin],
-    [UniverSheetsDataValidationUIPlugin],
+    // Its search box would take the focus from a person who is typing into the cell already.
+    [UniverSheetsDataValidationUIPlugin, { showSearchOnDropdown: false }],
     [UniverDocsDrawingPlugin],
     [UniverDrawingPlugin],
     [UniverDrawingUIPlugin],

@@ -23,7 +23,12 @@ export const sendToWorker: SendJob = (job, signal) =>
     });
     worker.addEventListener("error", ({ message }) => {
       end();
-      reject(new Error(`The file couldn't be worked on: ${message || "the browser gave no reason"}.`));
+      // A worker that can't be loaded at all gives no reason: as a rule the server of this page was stopped meanwhile.
+      reject(
+        new Error(
+          `The file couldn't be worked on: ${message || "this page's server doesn't answer; start it again, without closing the page"}.`,
+        ),
+      );
     });
     worker.postMessage(job);
   });

@@ -33,7 +33,7 @@ export const sheetData = (id: string, plan: SheetPlan): Partial<IWorksheetData> 
     id,
     name: plan.name,
     cellData: rows,
-    rowCount: Math.max(...plan.cells.map(({ row }) => row + 1), 0) + SPARE_ROWS,
+    rowCount: plan.cells.reduce((rows, { row }) => Math.max(rows, row + 1), 0) + SPARE_ROWS,
     columnCount: Math.max(FEWEST_COLUMNS, plan.columnWidths.length),
     columnData: Object.fromEntries(plan.columnWidths.map((w, column) => [column, { w }])),
     rowData: Object.fromEntries(Object.entries(plan.rowHeights).map(([row, h]) => [row, { h }])),

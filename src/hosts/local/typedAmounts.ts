@@ -29,6 +29,20 @@ export const amountOf = (typed: string): { readonly value: number; readonly form
   return serial === undefined ? undefined : { value: serial, format: "yyyy-mm-dd" };
 };
 
+const HUNDRED = 100;
+/** As many as binary arithmetic keeps: 7.25 % is 0.0725. */
+const DIGITS = 15;
+
+const isNumber = (typed: unknown): typed is string | number =>
+  (typeof typed === "number" || (typeof typed === "string" && typed.trim() !== "")) &&
+  Number.isFinite(Number(typed));
+
+/** In a cell that shows percent a spreadsheet takes 8 for 8 %, and 0.08 for what it is. */
+export const shareOf = (typed: unknown, format: string | undefined): number | undefined =>
+  format?.includes("%") && isNumber(typed) && Math.abs(Number(typed)) >= 1
+    ? Number((Number(typed) / HUNDRED).toPrecision(DIGITS))
+    : undefined;
+
 /** The engine alone keeps `10%`, `2026-06-01` and `24,500.00` as text; in a spreadsheet they are numbers. */
 export const readTypedAmounts = (injector: Injector, workbook: Workbook): void => {
   injector.get(SheetInterceptorService).writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
@@ -36,6 +50,8 @@ export const readTypedAmounts = (injector: Injector, workbook: Workbook): void =
       const amount = typeof cell?.v === "string" && (cell.f ?? null) === null ? amountOf(cell.v) : undefined;
       const look = workbook.getStyles().get(worksheet.getCellRaw(row, col)?.s);
       const format = look?.n?.pattern;
+      const share = (cell?.f ?? null) === null ? shareOf(cell?.v, format) : undefined;
+      if (cell && share !== undefined) return next({ ...cell, v: share, t: CellValueType.NUMBER, p: null });
       if (!cell || !amount || format === AS_TYPED) return next(cell);
       const read: Nullable<ICellData> = { ...cell, v: amount.value, t: CellValueType.NUMBER, p: null };
       if (format === undefined) read.s = { ...look, n: { pattern: amount.format } };

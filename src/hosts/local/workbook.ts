@@ -145,9 +145,7 @@ export const openWorkbook = (
     const cell = cellDataAt(injector, sheet, row, column);
     const value = read(sheet, row, column);
     const sentence =
-      value instanceof CellError
-        ? value.message || errorOrigin(injector, workbook, read, { sheet, row, column })
-        : "";
+      value instanceof CellError ? errorOrigin(injector, workbook, read, { sheet, row, column }) : "";
     return {
       sheet: sheet.getName(),
       row,

@@ -48,6 +48,8 @@ const formulaOrSentence = (
 /** Fills a function's parameters, shows what it will answer, and puts it into the selected cell. */
 export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
   const [given, setGiven] = useState<readonly Given[]>(() => spec.parameters.map(() => NOTHING));
+  /** What was put where, last: the cell then holds that, which is nothing in the way. */
+  const [inserted, setInserted] = useState("");
   const give = (index: number, value: Given): void => {
     setGiven((before) => before.map((each, at) => (at === index ? value : each)));
   };
@@ -72,12 +74,15 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
   const answer = runFunction(spec, argumentsOf(now));
   const place = placeInWords(survey.sheet, at);
   const held = survey.cells[at.row]?.[at.column];
+  const entry = `${place}: ${formula ?? ""}`;
 
   return (
     <form
       onSubmit={(event) => {
         event.preventDefault();
-        if (formula !== undefined) onInsert(insertPlan(survey.sheet, at, spec, formula, answer), place);
+        if (formula === undefined) return;
+        setInserted(entry);
+        onInsert(insertPlan(survey.sheet, at, spec, formula, answer), place);
       }}
     >
       {spec.parameters.map((parameter, index) => (
@@ -110,7 +115,7 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
             <p>
               Gives: <Answer answer={answer} unit={spec.result.unit} />
             </p>
-            {!isBlank(held) && (
+            {!isBlank(held) && entry !== inserted && (
               <p class="hint">{`${place} holds something: select a blank cell for the formula.`}</p>
             )}
           </>

@@ -1,4 +1,4 @@
-import { amountOf } from "../../../../src/hosts/local/typedAmounts";
+import { amountOf, shareOf } from "../../../../src/hosts/local/typedAmounts";
 
 describe("what a person types is the number that a spreadsheet makes of it", () => {
   it.each([
@@ -29,5 +29,25 @@ describe("what a person types is the number that a spreadsheet makes of it", () 
     "1.234,50",
   ])("%s is left as it is", (typed) => {
     expect(amountOf(typed)).toBeUndefined();
+  });
+});
+
+describe("a number typed into a cell that shows percent", () => {
+  it.each([
+    ["8", 0.08],
+    [8, 0.08],
+    ["-7.25", -0.0725],
+    ["100", 1],
+  ])("%p is that many hundredths", (typed, share) => {
+    expect(shareOf(typed, "0.00%")).toBe(share);
+  });
+
+  it.each(["0.08", "8%", "eight", "", null, true])("%p is left as it is", (typed) => {
+    expect(shareOf(typed, "0%")).toBeUndefined();
+  });
+
+  it("is left as it is in any other cell", () => {
+    expect(shareOf("8", "0.00")).toBeUndefined();
+    expect(shareOf("8", undefined)).toBeUndefined();
   });
 });

@@ -1,0 +1,41 @@
+import { closest, distance } from "fastest-levenshtein";
+
+/** What a spreadsheet's own error means, where no function has words for it. Common practice, no published source. */
+const MEANINGS: Readonly<Record<string, string>> = {
+  "#SPILL!": "The answer needs more cells than are blank: clear what stands below or beside this one.",
+  "#REF!": "A cell that the formula read is gone.",
+  "#DIV/0!": "The formula divides by 0, or by a blank cell.",
+  "#N/A": "A value that the formula needs isn't there.",
+  "#NUM!": "A number is too large or too small for the formula, or there is no answer.",
+  "#VALUE!":
+    "A value is of another kind than the formula takes, such as a text where a number should be. GABLE.FEET makes a number of a length in words.",
+};
+
+const CALLED = /[A-Z_][A-Z0-9_.]*(?=\()/gi;
+const TEXT = /"(?:[^"]|"")*"/g;
+
+/** More different than this, a name is another name. */
+const MOST_SLIPS = 3;
+
+const lastPart = (name: string): string => name.slice(name.lastIndexOf(".") + 1);
+
+/** The function that a person may have meant: often only what stands before the point is missing. */
+const meant = (name: string, known: readonly string[]): string | undefined => {
+  const whole = known.find((each) => lastPart(each) === name);
+  if (whole !== undefined) return whole;
+  const near = closest(name, known);
+  return distance(name, near) <= MOST_SLIPS ? near : undefined;
+};
+
+const unknownName = (formula: string, known: readonly string[]): string => {
+  const called = formula.replace(TEXT, "").match(CALLED) ?? [];
+  const unknown = called.map((name) => name.toUpperCase()).find((name) => !known.includes(name));
+  if (unknown === undefined)
+    return "A name in the formula isn't known, a text stands in it without quotes, or a comma is missing.";
+  const instead = meant(unknown, known);
+  return `There is no function ${unknown}${instead === undefined ? "." : `: did you mean ${instead}?`}`;
+};
+
+/** In a sentence, what an error means that the spreadsheet itself gives to a formula; `known` are all functions by their whole names. */
+export const errorMeaning = (code: string, formula: string, known: readonly string[]): string =>
+  code === "#NAME?" ? unknownName(formula, known) : (MEANINGS[code] ?? "");

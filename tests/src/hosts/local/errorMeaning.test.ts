@@ -1,0 +1,31 @@
+import { errorMeaning } from "../../../../src/hosts/local/errorMeaning";
+
+const KNOWN = ["SUM", "SUMIF", "GABLE.COURSES", "GABLE.COURSELINE", "GABLE.FEET"];
+const meaning = (code: string, formula = ""): string => errorMeaning(code, formula, KNOWN);
+
+describe("an error that the spreadsheet itself gives", () => {
+  it.each([
+    ["=GABLE.COURSE(D10,12)", "There is no function GABLE.COURSE: did you mean GABLE.COURSES?"],
+    ["=courses(D10,12)", "There is no function COURSES: did you mean GABLE.COURSES?"],
+    ["=SUM(1)+SUMM(2)", "There is no function SUMM: did you mean SUM?"],
+    ["=SHEEP(A1)", "There is no function SHEEP."],
+  ])("names the function that %s calls in vain", (formula, sentence) => {
+    expect(meaning("#NAME?", formula)).toBe(sentence);
+  });
+
+  it("looks for no function in a text", () => {
+    expect(meaning("#NAME?", '=SUM("GABLE.COURSE(1)";2)')).toBe(
+      "A name in the formula isn't known, a text stands in it without quotes, or a comma is missing.",
+    );
+  });
+
+  it("says what is in the way of an answer of several cells", () => {
+    expect(meaning("#SPILL!")).toBe(
+      "The answer needs more cells than are blank: clear what stands below or beside this one.",
+    );
+  });
+
+  it("says nothing of what it doesn't know", () => {
+    expect(meaning("#CALC!")).toBe("");
+  });
+});
