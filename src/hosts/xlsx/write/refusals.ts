@@ -31,7 +31,9 @@ export const leftBehind = (name: string, sheet: XmlElement, paths: readonly stri
   const anchored = anchoredThings(sheet);
   const moved = `rows, columns or cells were moved on "${name}", and`;
   return [
-    ...(anchored.length > 0 ? [`${moved} these would stay behind: ${anchored.join(", ")}`] : []),
+    ...(anchored.length > 0
+      ? [`${moved} these would stay behind: ${anchored.join(", ")}; put them back (Ctrl+Z), then save`]
+      : []),
     ...(paths.some((path) => /^xl\/(?:charts|pivot|externalLinks)/i.test(path))
       ? [`${moved} charts or pivot tables of the file may refer to them`]
       : []),

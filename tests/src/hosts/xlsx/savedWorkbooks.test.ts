@@ -270,7 +270,7 @@ const fail = (): never => {
 describe("saving is refused, with the reason", () => {
   it("where rows were moved on a sheet that holds what we don't move", () => {
     expect(() => save({ movedSheets: new Set(["Bid"]) })).toThrow(
-      'The workbook wasn\'t saved: rows, columns or cells were moved on "Bid", and these would stay behind: conditional formats, comments or form controls.',
+      'The workbook wasn\'t saved: rows, columns or cells were moved on "Bid", and these would stay behind: conditional formats, comments or form controls; put them back (Ctrl+Z), then save.',
     );
   });
 
