@@ -4,6 +4,7 @@ import type { Undo } from "../patch";
 import { number } from "../plan";
 import { agreedChangeOrder, isChangeOrder } from "./earlier";
 import { issuedUnder, placeOfIssue, sealedFigures } from "./seals";
+import { refuseTypedOver } from "./typedOver";
 
 export interface Issued {
   readonly sheet: string;
@@ -23,6 +24,7 @@ export const issueInFront = async (host: Host): Promise<Issued> => {
   if (!at) throw new InputError(`"${sheet}" has no row for its seal: make it anew. Nothing was written.`);
   if (issuedUnder(change) !== undefined)
     throw new InputError(`"${sheet}" is issued already, under the seal ${seal}. Nothing was written.`);
+  refuseTypedOver(contents, change);
   const undo = await host.put({ sheet, at, cells: [[{ content: number(seal) }]] });
   return { sheet, seal, undo };
 };
