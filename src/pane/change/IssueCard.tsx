@@ -12,7 +12,7 @@ export const IssueCard = ({ host }: { host: Host }) => {
     attempt(async () => {
       const issued = await issueInFront(host);
       return {
-        message: `Issued "${issued.sheet}" under the seal ${issued.seal}.`,
+        message: [`Issued "${issued.sheet}" under the seal ${issued.seal}.`, ...issued.remarks].join(" "),
         takeBack: { run: issued.undo, said: "Undone: the seal is gone, and nothing else has changed." },
       };
     });

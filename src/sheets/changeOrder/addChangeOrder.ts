@@ -10,6 +10,7 @@ import { changeOrdersOf, refuseOffChain } from "./chain";
 import { changeOrderSheet } from "./changeOrder";
 import { livesOn, refuseOtherOrder, type Origin } from "./origin";
 import { itemsOf, type Side } from "./sides";
+import { refuseTypedOver } from "./typedOver";
 import { whyItMoved, type Why } from "./why";
 
 /** What stands for now: a signed sheet, or the live order, frozen with this change or left to move. */
@@ -107,6 +108,7 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   refuseOtherOrder(contents, base, { ...now, sheet: now.side.order.sheet });
   const earlier = changeOrdersOf(contents, base.from);
   refuseOffChain(earlier, choice.base);
+  for (const each of earlier) refuseTypedOver(contents, each);
   const sheet = changeOrderSheet({
     sheetName: nextNumbered(now.side.sealed ? CHANGE_ORDER : DRAFT, contents),
     job: now.job,

@@ -112,7 +112,7 @@ export const agreedChangeOrder = (workbook: Contents, name: string, to: "issue" 
   return change;
 };
 
-const termPlace = ({ contents }: Earlier, term: Term) => ({
+export const placeOfTerm = ({ contents }: Earlier, term: Term) => ({
   row: termRowOn(contents, term),
   column: TERM_COLUMNS.value,
 });
@@ -134,14 +134,14 @@ export const lineShown = ({ contents }: Earlier, item: string, column: ChangeCol
 
 /** A term's cell, as another sheet calls it. */
 export const earlierTerm = (earlier: Earlier, term: Term): string =>
-  `${sheetPrefix(earlier.sheet)}${absoluteA1(termPlace(earlier, term))}`;
+  `${sheetPrefix(earlier.sheet)}${absoluteA1(placeOfTerm(earlier, term))}`;
 
 /** An amount's cell, as another sheet calls it. */
 export const earlierAmount = (earlier: Earlier, amount: Amount): string =>
   `${sheetPrefix(earlier.sheet)}${absoluteA1(placeOfAmount(earlier, amount))}`;
 
 export const termShown = (earlier: Earlier, term: Term): Cell =>
-  shownAt(earlier.contents, termPlace(earlier, term));
+  shownAt(earlier.contents, placeOfTerm(earlier, term));
 
 export const amountShown = (earlier: Earlier, amount: Amount): Cell =>
   shownAt(earlier.contents, placeOfAmount(earlier, amount));

@@ -2,14 +2,24 @@ import { InputError } from "../../../shared/inputError";
 import type { Host } from "../../hosts/host";
 import type { Undo } from "../patch";
 import { number } from "../plan";
-import { agreedChangeOrder, isChangeOrder } from "./earlier";
+import { agreedChangeOrder, isChangeOrder, termShown, type Earlier } from "./earlier";
+import { TERMS } from "./layout";
 import { issuedUnder, placeOfIssue, sealedFigures } from "./seals";
+import { refuseTypedOver } from "./typedOver";
 
 export interface Issued {
   readonly sheet: string;
   readonly seal: number;
+  /** What a person may have forgotten, a sentence each. */
+  readonly remarks: readonly string[];
   readonly undo: Undo;
 }
+
+/** A shop may leave its contract sum out, but not by oversight. */
+const remarksOn = (change: Earlier): string[] =>
+  typeof termShown(change, "contract") === "number"
+    ? []
+    : [`It shows no contract sum: "${TERMS.contract}" was left blank.`];
 
 /** Issues the change order in front: writes the seal of its figures beside them, so that a later edit shows. */
 export const issueInFront = async (host: Host): Promise<Issued> => {
@@ -23,6 +33,7 @@ export const issueInFront = async (host: Host): Promise<Issued> => {
   if (!at) throw new InputError(`"${sheet}" has no row for its seal: make it anew. Nothing was written.`);
   if (issuedUnder(change) !== undefined)
     throw new InputError(`"${sheet}" is issued already, under the seal ${seal}. Nothing was written.`);
+  refuseTypedOver(contents, change);
   const undo = await host.put({ sheet, at, cells: [[{ content: number(seal) }]] });
-  return { sheet, seal, undo };
+  return { sheet, seal, remarks: remarksOn(change), undo };
 };

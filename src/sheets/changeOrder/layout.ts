@@ -46,6 +46,23 @@ export const CHANGE_HEADINGS: Readonly<Record<ChangeColumn, string>> = {
   initials: "Initials",
 };
 
+/** What a line works out by itself; nobody types there. */
+export const WORKED_OUT = [
+  "what",
+  "neededBase",
+  "neededNow",
+  "neededChange",
+  "orderBase",
+  "orderNow",
+  "orderChange",
+  "priceBase",
+  "priceNow",
+  "material",
+  "labor",
+  "tax",
+] as const satisfies readonly ChangeColumn[];
+export type WorkedOut = (typeof WORKED_OUT)[number];
+
 export const CHECK_ROW = 2;
 /** Below the check: whether an issued change order is as it was. */
 export const STATUS_ROW = 3;

@@ -10,6 +10,7 @@ import {
   UNLIKE_PACKS,
   UNLIKE_UNITS,
   type ChangeColumn,
+  type WorkedOut,
 } from "./layout";
 import { buysUnlike, lookUp, measuresUnlike, type Item, type Side } from "./sides";
 
@@ -62,14 +63,11 @@ const lineCells = (
   /** Packs that are unlike come to no money: what isn't known isn't shown. */
   const unlessUnlike = (money: string): Content => formula(`=IF(ISTEXT(${at("orderChange")}),"",${money})`);
   const lineTax = `IF(${at("taxable")}="yes",ROUND(${at("material")}*${termCell(lines, "taxRate")},2),0)`;
-  const results: Partial<Record<ChangeColumn, Content>> = {
-    item: text(item.item),
+  const worked: Record<WorkedOut, Content> = {
     what: formula(`=IF(${isSame},${sameOrder},IF(${before}=0,"added",IF(${after}=0,"removed","changed")))`),
-    unit: text(item.unit),
     neededBase: found(base, "needed", "0"),
     neededNow: found(now, "needed", "0"),
     neededChange: formula(`=IF(${isUnlikeNeed},"${UNLIKE_UNITS}",ROUND(${needNow}-${needThen},${DECIMALS}))`),
-    orderUnit: text(item.orderUnit),
     orderBase: found(base, "toOrder", "0"),
     orderNow: found(now, "toOrder", "0"),
     orderChange: formula(`=IF(${isUnlike},"${UNLIKE_PACKS}",ROUND(${after}-${before},${DECIMALS}))`),
@@ -81,6 +79,12 @@ const lineCells = (
     ),
     labor: unlessUnlike(`ROUND(${at("orderChange")}*${at("laborEach")},2)`),
     tax: unlessUnlike(`IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${lineTax},0)`),
+  };
+  const results: Partial<Record<ChangeColumn, Content>> = {
+    ...worked,
+    item: text(item.item),
+    unit: text(item.unit),
+    orderUnit: text(item.orderUnit),
   };
   return (Object.keys(CHANGE) as ChangeColumn[]).map((column): PlannedCell => {
     const numberFormat = FORMATS[column];

@@ -42,7 +42,8 @@ const contentOf = (term: Term, dateSerial: number, earlier: readonly Earlier[]):
     case "days":
       return number(0);
     case "contract": {
-      if (!last) return null;
+      // What was left blank before is typed here.
+      if (!last || typeof termShown(last, "contract") !== "number") return null;
       const cell = earlierTerm(last, "contract");
       return formula(`=IF(${isEmpty(cell)},"",${cell})`);
     }

@@ -3,6 +3,7 @@ import { InputError } from "../../../shared/inputError";
 import type { Added, Host } from "../../hosts/host";
 import { agreedChangeOrder } from "../changeOrder/earlier";
 import { sealedFigures } from "../changeOrder/seals";
+import { refuseTypedOver } from "../changeOrder/typedOver";
 import type { Contents } from "../contents";
 import { nextNumbered } from "../nextNumbered";
 import { referencesOf } from "../trace/references";
@@ -34,6 +35,7 @@ export const addLedger = async (host: Host, changeOrder: string, accounts: Accou
   const contents = await host.contents();
   const change = agreedChangeOrder(contents, changeOrder, "post");
   const sealed = sealedFigures(change);
+  refuseTypedOver(contents, change);
   const posted = postedOn(contents, changeOrder);
   if (posted !== undefined)
     throw new InputError(

@@ -83,6 +83,7 @@ describe("the cards of change orders, beside Excel's stand-in", () => {
     await says('Added "Change order 1" and "Signed 2". No other sheet was changed.');
     press("Issue the change order");
     await says('Issued "Change order 1" under the seal ');
+    await says('It shows no contract sum: "Contract sum as signed" was left blank.');
     press("Undo", "issue");
     await says("Undone: the seal is gone, and nothing else has changed.");
     press("Issue the change order");

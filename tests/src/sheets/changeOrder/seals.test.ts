@@ -251,6 +251,17 @@ describe("an issued change order", () => {
   });
 });
 
+describe("issuing a change order", () => {
+  it("says that it shows no contract sum where that was left blank, and nothing once it is typed", async () => {
+    const bid = await changed();
+    const { remarks, undo } = await issue(bid, "Change order 1");
+    expect(remarks).toEqual(['It shows no contract sum: "Contract sum as signed" was left blank.']);
+    await undo();
+    await type(bid, "Change order 1", "Contract sum as signed", 3, 5_000);
+    expect((await issue(bid, "Change order 1")).remarks).toEqual([]);
+  });
+});
+
 describe("what builds on a change order", () => {
   it("names it once it is edited, and has no total until that is taken back", async () => {
     const bid = await changed();

@@ -1,0 +1,59 @@
+import { InputError } from "../../../shared/inputError";
+import { areaInWords, placesOf, type Place } from "../address";
+import { blocksOf } from "../blocks";
+import { formulaAt, shownAt, type Contents } from "../contents";
+import { referencesOf } from "../trace/references";
+import {
+  agreedChangeOrdersIn,
+  listedOn,
+  placeOfAmount,
+  placeOfTerm,
+  termShown,
+  type Earlier,
+} from "./earlier";
+import { AMOUNTS, CHANGE, CHECK_ROW, WORKED_OUT, type Amount } from "./layout";
+import { issuedUnder } from "./seals";
+
+/** The cells of items; the check watches them, wherever rows were inserted. */
+const placesOfItems = (workbook: Contents, { sheet }: Earlier): Place[] => {
+  const watched = referencesOf(workbook, sheet, { row: CHECK_ROW, column: 0 }).find(
+    (reference) => reference.sheet === sheet && reference.area.from.column === CHANGE.item,
+  );
+  return watched ? placesOf(watched.area) : [];
+};
+
+/** What the lines work out. A row that a person put between them, for a remark, works nothing out. */
+const placesInLines = (workbook: Contents, change: Earlier): Place[] =>
+  placesOfItems(workbook, change).flatMap(({ row }) => {
+    const places = WORKED_OUT.map((column) => ({ row, column: CHANGE[column] }));
+    const isLine = places.some(
+      (place) =>
+        formulaAt(change.contents, place) !== "" || typeof shownAt(change.contents, place) === "number",
+    );
+    return isLine ? places : [];
+  });
+
+/** The contract sum goes on from the change order before, where that had one. */
+const placeOfContract = (workbook: Contents, change: Earlier): Place[] => {
+  const listed = listedOn(workbook, change);
+  const goesOn = agreedChangeOrdersIn(workbook).some(
+    (each) => listed.has(each.sheet) && typeof termShown(each, "contract") === "number",
+  );
+  return goesOn ? [placeOfTerm(change, "contract")] : [];
+};
+
+/** Refuses a change order that isn't issued yet and in which a cell that is worked out was typed over: it follows nothing any more. */
+export const refuseTypedOver = (workbook: Contents, change: Earlier): void => {
+  if (issuedUnder(change) !== undefined) return;
+  const typedOver = [
+    ...placesInLines(workbook, change),
+    ...(Object.keys(AMOUNTS) as Amount[]).map((amount) => placeOfAmount(change, amount)),
+    ...placeOfContract(workbook, change),
+  ].filter((place) => formulaAt(change.contents, place) === "");
+  if (typedOver.length === 0) return;
+  const where = new Intl.ListFormat("en").format(blocksOf(typedOver).map(areaInWords));
+  const [was, has] = typedOver.length === 1 ? ["was", "has"] : ["were", "have"];
+  throw new InputError(
+    `${where} on "${change.sheet}" ${was} worked out and ${has} been typed over: take that back, or make the change order anew. Nothing was written.`,
+  );
+};

@@ -1,0 +1,96 @@
+import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { issueInFront, type Issued } from "../../../../src/sheets/changeOrder/issue";
+import { addLedger } from "../../../../src/sheets/ledger/addLedger";
+import { readArea } from "../../../../src/sheets/address";
+import { formulaAt } from "../../../../src/sheets/contents";
+import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { addressBeside, typeBeside } from "../../../support/bid";
+import { PlanWorkbook } from "../../../support/planWorkbook";
+import { smallOrder } from "../../../support/smallOrder";
+
+jest.setTimeout(60_000);
+
+const DAY = 46_174;
+const ACCOUNTS = { receivable: "1200", retainage: "1250", revenue: "4000", tax: "2200" };
+
+const change = (bid: PlanWorkbook, base: string) =>
+  addChangeOrder(bid.host, { base, now: { kind: "frozen" }, dateSerial: DAY });
+
+/** 10 panels and 5 ridges, frozen, and a change order to 20 panels: they stand in its rows 6 and 7. */
+const changed = async (): Promise<PlanWorkbook> => {
+  const bid = new PlanWorkbook(smallOrder([["panels", 10, 10], ["ridge", 5, 20]])); // prettier-ignore
+  await freeze(bid.host, DAY);
+  bid.type("Order", "G3", 20);
+  await change(bid, "Signed 1");
+  return bid;
+};
+
+const issue = (bid: PlanWorkbook, sheet: string): Promise<Issued> => {
+  bid.goTo(sheet);
+  return issueInFront(bid.host);
+};
+
+describe("cells of a change order that are worked out and were typed over", () => {
+  it("are named, and nothing is issued, posted or gone on from", async () => {
+    const bid = await changed();
+    bid.type("Change order 1", "M6", 1);
+    const refusal =
+      'M6 on "Change order 1" was worked out and has been typed over: take that back, or make the change order anew. Nothing was written.';
+    await expect(issue(bid, "Change order 1")).rejects.toThrow(refusal);
+    await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(refusal);
+    await expect(change(bid, "Signed 2")).rejects.toThrow(refusal);
+  });
+
+  it("are named as blocks, the amounts too", async () => {
+    const bid = await changed();
+    for (const [address, typed] of [
+      ["J6", 3],
+      ["J7", 3],
+      ["B6", "as agreed"],
+    ] as const)
+      // prettier-ignore
+      bid.type("Change order 1", address, typed);
+    const profit = await addressBeside(bid, "Change order 1", "Profit, additions", 3);
+    bid.type("Change order 1", profit, 500);
+    await expect(issue(bid, "Change order 1")).rejects.toThrow(
+      `B6, J6:J7, and ${profit} on "Change order 1" were worked out and have been typed over`,
+    );
+  });
+
+  it("leave what is meant to be typed free, and a remark below the lines", async () => {
+    const bid = await changed();
+    await typeBeside(bid, "Change order 1", 3, { "Contract sum as signed": 5_000, "Overhead on cost": 0.1 });
+    for (const [address, typed] of [
+      ["N6", 2],
+      ["P7", "no"],
+      ["R6", "as agreed"],
+      ["A8", "a remark"],
+    ] as const)
+      // prettier-ignore
+      bid.type("Change order 1", address, typed);
+    expect((await issue(bid, "Change order 1")).sheet).toBe("Change order 1");
+  });
+
+  it("are the contract sum too where it goes on from the change order before", async () => {
+    const bid = await changed();
+    await typeBeside(bid, "Change order 1", 3, { "Contract sum as signed": 5_000 });
+    bid.type("Order", "G3", 25);
+    await change(bid, "Signed 2");
+    await typeBeside(bid, "Change order 2", 3, { "Contract sum as signed": 6_000 });
+    const contract = await addressBeside(bid, "Change order 2", "Contract sum as signed", 3);
+    await expect(issue(bid, "Change order 2")).rejects.toThrow(
+      `${contract} on "Change order 2" was worked out and has been typed over`,
+    );
+  });
+
+  it("but not where the one before had none: it is typed on the first that bears it", async () => {
+    const bid = await changed();
+    bid.type("Order", "G3", 25);
+    await change(bid, "Signed 2");
+    const contract = await addressBeside(bid, "Change order 2", "Contract sum as signed", 3);
+    const sheet = (await bid.host.contents()).sheets.get("Change order 2");
+    expect(sheet && formulaAt(sheet, readArea(contract).from)).toBe("");
+    await typeBeside(bid, "Change order 2", 3, { "Contract sum as signed": 6_000 });
+    expect((await issue(bid, "Change order 2")).sheet).toBe("Change order 2");
+  });
+});
