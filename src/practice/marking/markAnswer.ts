@@ -14,6 +14,9 @@ export interface Marked {
 
 const wrong: Marked = { verdict: "wrong" };
 
+/** What is begun is counted; with its decimals kept, it can't be taken for a slip that leads to another count. */
+const NOT_ROUNDED_UP = "did not round up to whole ones";
+
 /** Lengths right but for their unit, by the factor that they are off by. */
 const INCH_SLIPS: readonly (readonly [factor: number, slip: string])[] = [
   [INCHES_PER_FOOT, "took inches for feet"],
@@ -36,6 +39,7 @@ const markNumber = (given: number, value: number, { field, tolerance, mistakes }
   if (isNear(value, tolerance)) return { verdict: "right" };
   const mistake = mistakes.find((each) => isNear(each.value, tolerance));
   if (mistake) return { verdict: "near", slip: mistake.slip };
+  if (field.kind === "count" && Math.ceil(given) === value) return { verdict: "near", slip: NOT_ROUNDED_UP };
   const unit = unitSlips(field).find(([factor]) => isNear(value * factor, tolerance * factor));
   if (unit) return { verdict: "near", slip: unit[1] };
   return isNear(value, NEAR_TOLERANCES * tolerance) ? { verdict: "near", slip: "rounded too early" } : wrong;

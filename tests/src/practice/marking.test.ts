@@ -103,6 +103,19 @@ describe("an answer", () => {
     }
   });
 
+  it("that counts is near with decimals that were to be rounded up, and wrong with others", () => {
+    const counts = EVERY_ANSWER.filter(({ answer }) => answer.field.kind === "count");
+    expect(counts.length).toBeGreaterThan(100);
+    for (const { answer } of counts) {
+      const count = Number(answer.value);
+      const notRoundedUp = { verdict: "near", slip: "did not round up to whole ones" };
+      for (const short of [0.9, 0.75, 0.344, 0.1])
+        expect(markAnswer(answer, count - short)).toEqual(notRoundedUp);
+      expect(markAnswer(answer, `${count - 0.5} ${answer.field.unit}`)).toEqual(notRoundedUp);
+      for (const off of [-1.5, 0.25]) expect(markAnswer(answer, count + off)).toEqual({ verdict: "wrong" });
+    }
+  });
+
   it.each<[Cell, string]>([
     [null, "blank"],
     ["  ", "blank"],
