@@ -134,6 +134,23 @@ describe("an answer", () => {
       expect(markAnswer(answer, typed).verdict).toBe(verdict);
   });
 
+  it.each<[string, string, Cell, string]>([
+    ["courses", "Courses", "fifty-three", "can't be read as a count in digits"],
+    ["courses", "Courses", true, "can't be read as a count in digits"],
+    ["rafter", "Length", "no idea", "can't be read as a length"],
+    ["rafter", "Length", "6:12", "can't be read as a length"],
+    ["change order", "Change", "a lot", "can't be read as an amount of money"],
+  ])("of %s, %s, that says %p, is wrong because it %s", (topic, label, typed, slip) => {
+    const answers = answersOf(topic, label);
+    expect(answers.length).toBeGreaterThan(0);
+    for (const answer of answers) expect(markAnswer(answer, typed)).toEqual({ verdict: "wrong", slip });
+  });
+
+  it("that can be read, and is none of them, has no slip", () => {
+    for (const answer of answersOf("courses", "Courses"))
+      expect(markAnswer(answer, Number(answer.value) + 100)).toEqual({ verdict: "wrong" });
+  });
+
   it.each(["6:12", "6/12", "6 in 12", "6", "26.565°", "50%"])("takes a pitch as %s", (typed) => {
     const [answer] = answersOf("pitch", "Pitch");
     expect(markAnswer({ ...(answer as Answer), value: 6, mistakes: [] }, typed).verdict).toBe("right");
