@@ -37,6 +37,14 @@ const excel = () => {
 };
 
 describe("the card that makes a class, beside Excel's stand-in", () => {
+  it("numbers the topics as the line on every sheet does", () => {
+    const { host, handOut } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    const labels = [...card.querySelectorAll("fieldset label")].map(({ textContent }) => textContent);
+    expect(labels).toHaveLength(12);
+    expect([labels[3], labels[5]]).toEqual(["4. Courses", "6. Gables"]);
+  });
+
   it("opens each version and the key", async () => {
     const { host, handOut, opened } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
