@@ -2,7 +2,7 @@ import { Button } from "@fluentui/react-button";
 import { LEVELS } from "../../../functions/practice/level";
 import { UNITS } from "../../../functions/practice/measuring";
 import { InputError } from "../../../shared/inputError";
-import { checkClass, LIMITS } from "../../practice/classOptions";
+import { checkClass, fileTitle, LIMITS } from "../../practice/classOptions";
 import { ChoiceField, choicesOf, type Choice } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
 import type { HandOut } from "../paneHost";
@@ -42,7 +42,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
       const files = await watched("Files built", "Cancelled: nothing was made.", (built) =>
         buildClass(options, built),
       );
-      return { message: await handOut.deliver(`practice-${options.seed}`, files) };
+      return { message: await handOut.deliver(fileTitle(options), files) };
     });
 
   return (

@@ -45,6 +45,25 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     expect([labels[3], labels[5]]).toEqual(["4. Courses", "6. Gables"]);
   });
 
+  it("calls a course's files another name than those of topics with the same seed", async () => {
+    const { host } = excel();
+    const titles: string[] = [];
+    const handOut: HandOut = {
+      action: "Build and download",
+      deliver: (title) => {
+        titles.push(title);
+        return Promise.resolve("Saved.");
+      },
+    };
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "class-seed", "900");
+    await type(card, "class-set", "course");
+    await type(card, "class-versions", "1");
+    press(card, "Build and download");
+    await seen(card, "Saved.");
+    expect(titles).toEqual(["course-900"]);
+  });
+
   it("opens each version and the key", async () => {
     const { host, handOut, opened } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
