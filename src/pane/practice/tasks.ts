@@ -11,6 +11,7 @@ import { markStudent, type HandedIn } from "../../practice/marking/student";
 import { checkClass, type ClassOptions } from "../../practice/classOptions";
 import { freeName } from "../../sheets/freeName";
 import { markingInWords, markingSheets } from "../../sheets/practice/markingSheets";
+import { today } from "../today";
 
 /** Lets the page paint and take a click. */
 const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
@@ -47,7 +48,7 @@ const writeMarks = async (
   const { sheets } = await host.existing();
   const grid = freeName("Class", sheets);
   const answers = freeName("Class answers", [...sheets, grid]);
-  const undo = await host.write(markingSheets(students, { grid, answers }));
+  const undo = await host.write(markingSheets(students, { grid, answers }, today()));
   return { sheets: [grid, answers], undo, sentences: [markingInWords(students), ...unread] };
 };
 

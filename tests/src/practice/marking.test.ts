@@ -311,10 +311,14 @@ describe("the class", () => {
     const grid = classGrid(students);
     expect(grid.topics.map(({ id }) => id)).toEqual(ALL);
     expect(grid.toTeachAgain.map(({ id }) => id)).toEqual(["starters"]);
-    expect(grid.toTeachAgain[0]?.slips[0]).toEqual({ slip: "forgot the setback", times: 4 });
+    expect(grid.toTeachAgain[0]?.slips[0]).toEqual({ slip: "forgot the setback", students: 2 });
     const courses = grid.topics.find(({ id }) => id === "courses");
     expect(courses?.counts).toEqual({ right: 5, near: 1, wrong: 0, blank: 0 });
     expect(grid.rows[1]?.shares[3]).toBe(1);
+    const [ann] = students;
+    const rightOfAnn = ann?.answers.filter(({ verdict }) => verdict === "right").length ?? 0;
+    expect(grid.rows[0]?.shareRight).toBe(rightOfAnn / (ann?.answers.length ?? 0));
+    expect(grid.counts.right).toBe(grid.topics.reduce((sum, { counts }) => sum + counts.right, 0));
     expect(markingInWords(students)).toMatch(
       /^2 students, \d+ answers, 9\d % right\. To teach again: Stagger and starters\.$/,
     );
@@ -331,11 +335,27 @@ describe("the class", () => {
   });
 
   it("stands on two sheets, what students wrote as text", () => {
-    const { sheets } = markingSheets(students, { grid: "Class", answers: "Answers" });
+    const { sheets } = markingSheets(students, { grid: "Class", answers: "Answers" }, "2026-06-01");
     expect(sheets.map(({ name }) => name)).toEqual(["Class", "Answers"]);
     for (const { cells } of sheets)
       for (const { content } of cells) expect(content?.kind).not.toBe("formula");
     const names = sheets[0]?.cells.map(({ content }) => (content?.kind === "text" ? content.text : ""));
     expect(names).toContain("=HYPERLINK(1)");
+  });
+
+  it("says at its head which class it is and when it was marked, and names topics, students and slips in words", () => {
+    const { sheets } = markingSheets(students, { grid: "Class", answers: "Answers" }, "2026-06-01");
+    const [grid, answers] = sheets.map(({ cells }) =>
+      cells.map(({ content }) => (content?.kind === "text" ? content.text : "")),
+    );
+    expect(grid?.slice(0, 3)).toEqual([
+      "Class",
+      "Seed 4711 · half day · feet and inches · 12 problems · topics 1 2 3 4 5 6 7 8 9 10 11 12",
+      "Marked on 2026-06-01.",
+    ]);
+    expect(grid).toContain("All topics");
+    expect(grid).toContain("Slips: forgot the setback (2 students).");
+    expect(answers).toContain("Reading a tape");
+    expect(answers).not.toContain("tape");
   });
 });
