@@ -7,6 +7,7 @@ import { openXlsx } from "../../hosts/xlsx/xlsxFile";
 import { checkPage } from "../../practice/marking/checkPage";
 import { pastedAnswers } from "../../practice/marking/pastedAnswers";
 import { readStudentFile } from "../../practice/marking/readStudentFile";
+import { sameNames } from "../../practice/marking/sameNames";
 import { markStudent, type HandedIn } from "../../practice/marking/student";
 import { checkClass, type ClassOptions } from "../../practice/classOptions";
 import { freeName } from "../../sheets/freeName";
@@ -49,7 +50,11 @@ const writeMarks = async (
   const grid = freeName("Class", sheets);
   const answers = freeName("Class answers", [...sheets, grid]);
   const undo = await host.write(markingSheets(students, { grid, answers }, today()));
-  return { sheets: [grid, answers], undo, sentences: [markingInWords(students), ...unread] };
+  return {
+    sheets: [grid, answers],
+    undo,
+    sentences: [markingInWords(students), ...sameNames(handedIn), ...unread],
+  };
 };
 
 /** Marks students' files, and adds the class's sheets; a file that can't be read is named, and the others are marked. */

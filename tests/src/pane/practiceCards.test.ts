@@ -130,6 +130,14 @@ describe("the card that marks, beside Excel's stand-in", () => {
     expect(card.textContent).toContain("Added");
   });
 
+  it("says where two students are called alike", async () => {
+    const { host, handOut } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "marking-pasted", "Ann\tA\t1\nAnn\tB\t2");
+    press(card, "Mark what is pasted");
+    await seen(card, '2 students are called "Ann": see whether one handed in twice.');
+  });
+
   it("marks nothing where the class's own fields can't be right", async () => {
     const { host, handOut, workbook } = excel();
     const card = show(h(PracticeCards, { host, handOut }));

@@ -8,6 +8,7 @@ import { classGrid } from "../../../src/practice/marking/classGrid";
 import { markAnswer } from "../../../src/practice/marking/markAnswer";
 import { pastedAnswers } from "../../../src/practice/marking/pastedAnswers";
 import { readStudentFile } from "../../../src/practice/marking/readStudentFile";
+import { sameNames } from "../../../src/practice/marking/sameNames";
 import { markStudent } from "../../../src/practice/marking/student";
 import type { VersionOptions } from "../../../src/practice/classOptions";
 import { problemsOf } from "../../../src/practice/practiceClass";
@@ -357,5 +358,12 @@ describe("the class", () => {
     expect(grid).toContain("Slips: forgot the setback (2 students).");
     expect(answers).toContain("Reading a tape");
     expect(answers).not.toContain("tape");
+  });
+
+  it.each([
+    [["Ann", "Bob"], []],
+    [["Ann", "Bob", "ann", "Ann"], ['3 students are called "Ann": see whether one handed in twice.']],
+  ])("is told which of %j are called alike", (names, sentences) => {
+    expect(sameNames(names.map((name) => ({ name })))).toEqual(sentences);
   });
 });
