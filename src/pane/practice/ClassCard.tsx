@@ -26,10 +26,12 @@ interface Props {
 
 /** Makes practice sheets for a class: a file for each version, and the key. */
 export const ClassCard = ({ handOut, form, onForm }: Props) => {
-  const { isBusy, outcome, attempt } = useOutcome();
+  const { isBusy, outcome, attempt, forget } = useOutcome();
   const { working, watched } = useLongRun();
   const change = (changed: Partial<ClassForm>): void => {
     onForm({ ...form, ...changed });
+    // What the line says is about another class; and the browser alone says of a number that it is none.
+    forget();
   };
 
   const run = (): Promise<void> =>

@@ -11,6 +11,7 @@ import { sameNames } from "../../practice/marking/sameNames";
 import { markStudent, type HandedIn } from "../../practice/marking/student";
 import { checkClass, type ClassOptions } from "../../practice/classOptions";
 import { freeName } from "../../sheets/freeName";
+import type { SheetInView } from "../../sheets/inView";
 import { markingInWords, markingSheets } from "../../sheets/practice/markingSheets";
 import { today } from "../today";
 
@@ -87,8 +88,8 @@ export const markPasted = async (host: Host, pasted: string, options: ClassOptio
 };
 
 /** How the page in front stands, an answer a sentence, and none told. */
-export const checkInView = async (host: Host): Promise<readonly string[]> => {
-  const checked = checkPage(await host.inView());
+export const checkInWords = (view: SheetInView): readonly string[] => {
+  const checked = checkPage(view);
   const right = checked.filter(({ verdict }) => verdict === "right").length;
   return [
     ...checked.map(({ label, verdict }) => `${label}: ${verdict}.`),
