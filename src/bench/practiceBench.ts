@@ -27,7 +27,7 @@ const timed = <T>(run: () => T): { readonly ms: number; readonly result: T } => 
 
 const mark = (files: readonly NamedFile[]): void => {
   const students = files.map(({ name, bytes }) => markStudent(readStudentFile(openXlsx(bytes).book, name)));
-  markingSheets(students, { grid: "Class", answers: "Answers" });
+  markingSheets(students, { grid: "Class", answers: "Answers" }, "2026-06-01");
 };
 
 /** A whole class, once and cold, as a teacher waits for it: 30 students with 12 problems each. */

@@ -10,12 +10,13 @@ const shown = (cell: Cell): string | number => {
   return cell instanceof CellError ? cell.code : cell;
 };
 
-/** What such a text begins with, however many lines it has. */
-const BEGINS_A_FORMULA = /^[=+\-@\t\r\n]/;
+/** What such a text begins with, however many lines it has; a negative number comes to itself. */
+const BEGINS_A_FORMULA = /^(?!-\d+(?:\.\d+)?$)[=+\-@\t\r\n]/;
 
 /**
  * What a sheet shows as a .csv file (RFC 4180). Text that a spreadsheet would take for a formula when it opens the file, such
- * as one that begins with = + - @, a tab or a line end, gets an apostrophe before it.
+ * as one that begins with = + - @, a tab or a line end, gets an apostrophe before it; a
+ * text that is a negative number stays one.
  */
 export const toCsv = (cells: Matrix): string =>
   BYTE_ORDER_MARK +

@@ -54,6 +54,10 @@ export const checkClass = ({ seed, set, versions }: ClassOptions): void => {
   );
 };
 
+/** What a class's files are called: a course and problems by topic may have the same seed. */
+export const fileTitle = ({ seed, set }: Pick<ClassOptions, "seed" | "set">): string =>
+  `${set.kind === "course" ? "course" : "practice"}-${seed}`;
+
 export const versionLetters = (version: number): string => columnLetters(version);
 
 export const versionsOf = ({ versions, ...options }: ClassOptions): VersionOptions[] =>

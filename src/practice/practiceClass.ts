@@ -43,15 +43,24 @@ const COURSE = "full-day course";
 const numbersOf = (topics: readonly TopicId[]): string =>
   topics.map((id) => TOPIC_IDS.indexOf(id) + 1).join(" ");
 
-/** Everything that makes a version, as it is printed on each of its sheets. */
-export const classLine = ({ seed, version, level, units, set }: VersionOptions): string =>
+const lineOf = (
+  { seed, level, units, set }: Omit<VersionOptions, "version">,
+  ...version: readonly string[]
+): string =>
   [
     `Seed ${seed}`,
-    `version ${versionLetters(version)}`,
+    ...version,
     level,
     units,
     ...(set.kind === "course" ? [COURSE] : [`${set.problems} problems`, `topics ${numbersOf(set.topics)}`]),
   ].join(" · ");
+
+/** Everything that makes a version, as it is printed on each of its sheets. */
+export const classLine = ({ version, ...options }: VersionOptions): string =>
+  lineOf(options, `version ${versionLetters(version)}`);
+
+/** What all versions of a class have in common, in the same words. */
+export const sharedClassLine = (options: Omit<VersionOptions, "version">): string => lineOf(options);
 
 const LINE = new RegExp(
   `^Seed ([A-Za-z0-9-]{1,20}) · version ([A-Z]{1,2}) · (${LEVELS.join("|")}) · (${UNITS.join("|")}) · (?:${COURSE}|(\\d{1,2}) problems · topics ((?:\\d{1,2} ?)+))$`,

@@ -1,4 +1,10 @@
-import { checkClass, versionLetters, versionsOf, type ClassOptions } from "../../practice/classOptions";
+import {
+  checkClass,
+  fileTitle,
+  versionLetters,
+  versionsOf,
+  type ClassOptions,
+} from "../../practice/classOptions";
 import { classLine, problemsOf } from "../../practice/practiceClass";
 import { coursePlanSheet } from "../../sheets/practice/coursePlanSheet";
 import { keySheet } from "../../sheets/practice/keySheet";
@@ -23,17 +29,15 @@ export const fileCount = ({ versions }: ClassOptions): number => versions + 1;
 /** A class's files one after the other, the key last: who asks for them can say how far it is, and stop. */
 export function* practiceFiles(options: ClassOptions): Generator<NamedFile, void> {
   checkClass(options);
-  const { seed, set } = options;
+  const title = fileTitle(options);
   const keys: PaperSheet[] = [];
   for (const version of versionsOf(options)) {
     const problems = problemsOf(version);
     const questions = problems.map(({ question }) => question);
     keys.push(keySheet(problems, version));
-    yield fileOf(
-      `practice-${seed}-${versionLetters(version.version)}`,
-      sheetsOf(studentSheets(questions, version)),
-    );
-    if (version.version === 0 && set.kind === "course") keys.unshift(coursePlanSheet(classLine(version)));
+    yield fileOf(`${title}-${versionLetters(version.version)}`, sheetsOf(studentSheets(questions, version)));
+    if (version.version === 0 && options.set.kind === "course")
+      keys.unshift(coursePlanSheet(classLine(version)));
   }
-  yield fileOf(`practice-${seed}-key`, keys);
+  yield fileOf(`${title}-key`, keys);
 }

@@ -4,7 +4,8 @@ import type { Added, Host } from "../../hosts/host";
 import { addChangeOrder, type NowChoice } from "../../sheets/changeOrder/addChangeOrder";
 import { BuildCard } from "../BuildCard";
 import { ChoiceField, choicesOf } from "../controls/ChoiceField";
-import { DateField, serialOf, today } from "./DateField";
+import { today } from "../today";
+import { DateField, serialOf } from "./DateField";
 import type { SheetLists } from "./useSheetLists";
 
 /** No sheet can bear these names: a slash isn't taken in one. */

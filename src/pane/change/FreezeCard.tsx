@@ -2,7 +2,8 @@ import { useState } from "preact/hooks";
 import type { Host } from "../../hosts/host";
 import { freeze } from "../../sheets/signedBase/freeze";
 import { BuildCard } from "../BuildCard";
-import { DateField, serialOf, today } from "./DateField";
+import { today } from "../today";
+import { DateField, serialOf } from "./DateField";
 
 /** Freezes an order, so that no later calculation moves what was signed. */
 export const FreezeCard = ({ host }: { host: Host }) => {

@@ -2,7 +2,7 @@ import { Button } from "@fluentui/react-button";
 import { LEVELS } from "../../../functions/practice/level";
 import { UNITS } from "../../../functions/practice/measuring";
 import { InputError } from "../../../shared/inputError";
-import { checkClass, LIMITS } from "../../practice/classOptions";
+import { checkClass, fileTitle, LIMITS } from "../../practice/classOptions";
 import { ChoiceField, choicesOf, type Choice } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
 import type { HandOut } from "../paneHost";
@@ -26,10 +26,12 @@ interface Props {
 
 /** Makes practice sheets for a class: a file for each version, and the key. */
 export const ClassCard = ({ handOut, form, onForm }: Props) => {
-  const { isBusy, outcome, attempt } = useOutcome();
+  const { isBusy, outcome, attempt, forget } = useOutcome();
   const { working, watched } = useLongRun();
   const change = (changed: Partial<ClassForm>): void => {
     onForm({ ...form, ...changed });
+    // What the line says is about another class; and the browser alone says of a number that it is none.
+    forget();
   };
 
   const run = (): Promise<void> =>
@@ -42,7 +44,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
       const files = await watched("Files built", "Cancelled: nothing was made.", (built) =>
         buildClass(options, built),
       );
-      return { message: await handOut.deliver(`practice-${options.seed}`, files) };
+      return { message: await handOut.deliver(fileTitle(options), files) };
     });
 
   return (

@@ -1,6 +1,7 @@
 import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import type { Host } from "../../hosts/host";
+import type { SheetInView } from "../../sheets/inView";
 import { FilesField } from "../controls/FilesField";
 import { LinesField } from "../controls/LinesField";
 import { OutcomeLine } from "../OutcomeLine";
@@ -9,6 +10,7 @@ import { useLongRun } from "../useLongRun";
 import { listedSheets, sheetsAway, useOutcome } from "../useOutcome";
 import { classOptionsOf, type ClassForm } from "./classForm";
 import type * as Tasks from "./tasks";
+import { useViewLeft } from "./useViewLeft";
 
 interface Props {
   readonly host: Host;
@@ -19,11 +21,18 @@ interface Props {
 /** Marks what students hand in: files, a pasted table, or the page in front. */
 export const MarkingCard = ({ host, form }: Props) => {
   const [pasted, setPasted] = useState("");
-  const { isBusy, outcome, attempt, undo } = useOutcome();
+  /** The page that the outcome is about; undefined where it is about none. */
+  const [checked, setChecked] = useState<SheetInView>();
+  const { isBusy, outcome, attempt, undo, forget } = useOutcome();
   const { working, watched } = useLongRun();
+  useViewLeft(host, checked, () => {
+    setChecked(undefined);
+    forget();
+  });
 
   const mark = (act: (tasks: typeof Tasks) => Promise<Tasks.Marking>): Promise<void> =>
     attempt(async () => {
+      setChecked(undefined);
       const marking = await act(await import("./tasks"));
       return {
         message: `${marking.sentences.join(" ")} Added ${listedSheets(marking.sheets)}.`,
@@ -33,8 +42,10 @@ export const MarkingCard = ({ host, form }: Props) => {
 
   const check = (): Promise<void> =>
     attempt(async () => {
-      const { checkInView } = await import("./tasks");
-      return { message: (await checkInView(host)).join(" ") };
+      const view = await host.inView();
+      setChecked(view);
+      const { checkInWords } = await import("./tasks");
+      return { message: checkInWords(view).join(" ") };
     });
 
   return (

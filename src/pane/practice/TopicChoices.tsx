@@ -6,14 +6,14 @@ interface Props {
   readonly onPick: (topics: readonly TopicId[]) => void;
 }
 
-/** Which topics the problems go through, in the order of the list. */
+/** Which topics the problems go through, in the order of the list; the line on every sheet tells them by their numbers. */
 export const TopicChoices = ({ picked, onPick }: Props) => (
   <fieldset>
     <legend>Topics</legend>
-    {TOPIC_IDS.map((id) => (
+    {TOPIC_IDS.map((id, index) => (
       <Tick
         key={id}
-        label={TOPIC_TITLES[id]}
+        label={`${index + 1}. ${TOPIC_TITLES[id]}`}
         name={`topic-${id}`}
         isTicked={picked.includes(id)}
         onTick={(isTicked) => {

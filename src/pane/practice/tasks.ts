@@ -7,10 +7,13 @@ import { openXlsx } from "../../hosts/xlsx/xlsxFile";
 import { checkPage } from "../../practice/marking/checkPage";
 import { pastedAnswers } from "../../practice/marking/pastedAnswers";
 import { readStudentFile } from "../../practice/marking/readStudentFile";
+import { sameNames } from "../../practice/marking/sameNames";
 import { markStudent, type HandedIn } from "../../practice/marking/student";
 import { checkClass, type ClassOptions } from "../../practice/classOptions";
 import { freeName } from "../../sheets/freeName";
+import type { SheetInView } from "../../sheets/inView";
 import { markingInWords, markingSheets } from "../../sheets/practice/markingSheets";
+import { today } from "../today";
 
 /** Lets the page paint and take a click. */
 const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
@@ -47,8 +50,12 @@ const writeMarks = async (
   const { sheets } = await host.existing();
   const grid = freeName("Class", sheets);
   const answers = freeName("Class answers", [...sheets, grid]);
-  const undo = await host.write(markingSheets(students, { grid, answers }));
-  return { sheets: [grid, answers], undo, sentences: [markingInWords(students), ...unread] };
+  const undo = await host.write(markingSheets(students, { grid, answers }, today()));
+  return {
+    sheets: [grid, answers],
+    undo,
+    sentences: [markingInWords(students), ...sameNames(handedIn), ...unread],
+  };
 };
 
 /** Marks students' files, and adds the class's sheets; a file that can't be read is named, and the others are marked. */
@@ -81,8 +88,8 @@ export const markPasted = async (host: Host, pasted: string, options: ClassOptio
 };
 
 /** How the page in front stands, an answer a sentence, and none told. */
-export const checkInView = async (host: Host): Promise<readonly string[]> => {
-  const checked = checkPage(await host.inView());
+export const checkInWords = (view: SheetInView): readonly string[] => {
+  const checked = checkPage(view);
   const right = checked.filter(({ verdict }) => verdict === "right").length;
   return [
     ...checked.map(({ label, verdict }) => `${label}: ${verdict}.`),

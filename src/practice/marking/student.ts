@@ -1,5 +1,6 @@
 import { isBlank, type Cell } from "../../../shared/cell";
 import { versionLetters, type VersionOptions } from "../classOptions";
+import { sharedClassLine } from "../practiceClass";
 import type { Problem } from "../problem";
 import type { TopicId } from "../topicTitles";
 import { markAnswer, type Marked } from "./markAnswer";
@@ -25,6 +26,8 @@ export interface MarkedAnswer extends Marked {
 
 export interface MarkedStudent {
   readonly name: string;
+  /** Which class's problems they are, in words. */
+  readonly ofClass: string;
   readonly versionLetters: string;
   readonly answers: readonly MarkedAnswer[];
   readonly altered: readonly number[];
@@ -34,6 +37,7 @@ const inWords = (typed: Cell): string => (isBlank(typed) ? "" : String(typed));
 
 export const markStudent = ({ name, version, problems, typed, altered }: HandedIn): MarkedStudent => ({
   name,
+  ofClass: sharedClassLine(version),
   versionLetters: versionLetters(version.version),
   altered,
   answers: problems.flatMap(({ topic, solution }, index) =>

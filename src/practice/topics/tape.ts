@@ -73,7 +73,7 @@ export const tapeTopic: Topic<TapeFacts> = {
     words:
       measuring.units === "metric"
         ? `The pointer stands at a mark of the tape; there is one every ${measuring.writeSmall(markIn)}. The numbers are centimetres from the start of the tape. Read the length, and add the second piece.`
-        : `The pointer stands at a mark of the tape; there is one every ${measuring.writeSmall(markIn)}. The tape passed ${feetOf(readingIn)} ft before this piece of it; the numbers are inches past a whole foot. Read the length, and add the second piece.`,
+        : `The pointer stands at a mark of the tape; there is one every ${measuring.writeSmall(markIn)}. The last whole foot at or before the pointer is ${feetOf(readingIn)} ft; the numbers are inches past a whole foot. Read the length, and add the second piece.`,
     givens: [{ label: "Second piece, put end to end with the first", text: measuring.write(otherIn) }],
     figure: tapeFigure(readingIn, markIn, measuring),
   }),

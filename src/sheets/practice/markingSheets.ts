@@ -1,6 +1,7 @@
 import { counted } from "../../../shared/describe";
 import { classGrid, type ClassGrid, type TopicResult } from "../../practice/marking/classGrid";
 import type { MarkedStudent } from "../../practice/marking/student";
+import { TOPIC_TITLES } from "../../practice/topicTitles";
 import { number, text, type SheetPlan, type WorkbookPlan } from "../plan";
 import { rowHeightsOf } from "../rowHeights";
 import { PaperRows } from "./paperRows";
@@ -20,30 +21,39 @@ const putTeachAgain = (rows: PaperRows, { title, shareRight, slips, teachAgain }
   rows.put(2, text(teachAgain), "label");
   rows.skip();
   if (slips.length === 0) return;
-  const named = slips.slice(0, MOST_SLIPS).map(({ slip, times }) => `${slip} (${times})`);
+  const named = slips
+    .slice(0, MOST_SLIPS)
+    .map(({ slip, students }) => `${slip} (${counted(students, "student")})`);
   rows.put(2, text(`Slips: ${named.join("; ")}.`), "note");
   rows.skip();
 };
 
-const gridSheet = (name: string, { topics, rows: students, toTeachAgain }: ClassGrid): SheetPlan => {
+const gridSheet = (
+  name: string,
+  { classes, topics, rows: students, counts: allCounts, toTeachAgain }: ClassGrid,
+  markedOn: string,
+): SheetPlan => {
+  const columns = [...topics, { title: "All topics", counts: allCounts }];
   const rows = new PaperRows();
   rows.line("Class", "title");
+  for (const each of classes) rows.line(each, "note");
+  rows.line(`Marked on ${markedOn}.`, "note");
   rows.line(
     "The share of each student's answers that is right, by topic. Every answer is on the next sheet.",
     "note",
   );
   rows.skip();
   const headingRow = rows.row;
-  rows.headings("Student", "Version", ...topics.map(({ title }) => title));
-  for (const { student, shares } of students) {
+  rows.headings("Student", "Version", ...columns.map(({ title }) => title));
+  for (const { student, shares, shareRight } of students) {
     rows.put(0, text(student.name), "label");
     rows.put(1, text(student.versionLetters), "result");
-    shares.forEach((share, index) => {
+    [...shares, shareRight].forEach((share, index) => {
       rows.put(index + 2, share === undefined ? null : number(share), "result", { numberFormat: PERCENT });
     });
     if (student.altered.length > 0)
       rows.put(
-        topics.length + 2,
+        columns.length + 2,
         text(`Not marked, for the page isn't as it was given out: problem ${student.altered.join(", ")}`),
         "note",
       );
@@ -51,7 +61,7 @@ const gridSheet = (name: string, { topics, rows: students, toTeachAgain }: Class
   }
   for (const verdict of VERDICTS) {
     rows.put(0, text(`Answers ${verdict}`), "total");
-    topics.forEach(({ counts }, index) => rows.put(index + 2, number(counts[verdict]), "total"));
+    columns.forEach(({ counts }, index) => rows.put(index + 2, number(counts[verdict]), "total"));
     rows.skip();
   }
   rows.skip();
@@ -63,7 +73,7 @@ const gridSheet = (name: string, { topics, rows: students, toTeachAgain }: Class
   return {
     name,
     cells: rows.cells,
-    columnWidths: [NAME_PX, 60, ...topics.map(() => TOPIC_PX)],
+    columnWidths: [NAME_PX, 60, ...columns.map(() => TOPIC_PX)],
     rowHeights: rowHeightsOf(rows.cells),
     print: "one page, landscape",
     frozenRows: headingRow + 1,
@@ -75,7 +85,7 @@ const answersSheet = (name: string, students: readonly MarkedStudent[]): SheetPl
   rows.headings("Student", "Version", "Problem", "Topic", "Asked", "Wrote", "Right is", "Mark", "Slip");
   for (const { name: student, versionLetters, answers } of students)
     for (const { problem, topic, label, wrote, shown, verdict, slip = "" } of answers) {
-      [student, versionLetters, problem, topic, label, wrote, shown, verdict, slip].forEach(
+      [student, versionLetters, problem, TOPIC_TITLES[topic], label, wrote, shown, verdict, slip].forEach(
         (content, column) =>
           rows.put(column, typeof content === "number" ? number(content) : text(content), "result"),
       );
@@ -84,19 +94,20 @@ const answersSheet = (name: string, students: readonly MarkedStudent[]): SheetPl
   return {
     name,
     cells: rows.cells,
-    columnWidths: [NAME_PX, 60, 66, 100, 260, 130, 130, 60, 330],
+    columnWidths: [NAME_PX, 60, 66, 140, 260, 130, 130, 60, 330],
     rowHeights: { 0: 26 },
     print: "one page wide, portrait",
     frozenRows: 1,
   };
 };
 
-/** The class's grid with what to teach again, and every answer behind it. */
+/** `markedOn` as `2026-06-01`. The class's grid with what to teach again, and every answer behind it. */
 export const markingSheets = (
   students: readonly MarkedStudent[],
   names: { readonly grid: string; readonly answers: string },
+  markedOn: string,
 ): WorkbookPlan => ({
-  sheets: [gridSheet(names.grid, classGrid(students)), answersSheet(names.answers, students)],
+  sheets: [gridSheet(names.grid, classGrid(students), markedOn), answersSheet(names.answers, students)],
   names: [],
 });
 

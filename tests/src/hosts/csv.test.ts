@@ -17,7 +17,7 @@ describe("a sheet as .csv", () => {
     ).toBe('"18\' 6""",2.5,\r\n"a, b",TRUE,"two\nlines"');
   });
 
-  it.each(["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "=1+1\nsecond line"])(
+  it.each(["=1+1", "+1", "-1+2", "-1\n", "--1", "@SUM(A1)", "\t=1", "\r=1", "\n=1", "=1+1\nsecond line"])(
     "keeps %j text",
     (text) => {
       const [[cell]] = Papa.parse<string[]>(withoutMark(toCsv([[text]]))).data as [[string]];
@@ -27,6 +27,10 @@ describe("a sheet as .csv", () => {
 
   it("leaves numbers alone, negative ones too, and shows errors by their code", () => {
     expect(withoutMark(toCsv([[-5, new CellError("#N/A", "no stock")]]))).toBe("-5,#N/A");
+  });
+
+  it.each(["-411.70", "-1", "-0.5"])("leaves the number %s alone where it stands as text", (text) => {
+    expect(withoutMark(toCsv([[text]]))).toBe(text);
   });
 
   it("gives back every other text as it was", () => {

@@ -37,6 +37,33 @@ const excel = () => {
 };
 
 describe("the card that makes a class, beside Excel's stand-in", () => {
+  it("numbers the topics as the line on every sheet does", () => {
+    const { host, handOut } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    const labels = [...card.querySelectorAll("fieldset label")].map(({ textContent }) => textContent);
+    expect(labels).toHaveLength(12);
+    expect([labels[3], labels[5]]).toEqual(["4. Courses", "6. Gables"]);
+  });
+
+  it("calls a course's files another name than those of topics with the same seed", async () => {
+    const { host } = excel();
+    const titles: string[] = [];
+    const handOut: HandOut = {
+      action: "Build and download",
+      deliver: (title) => {
+        titles.push(title);
+        return Promise.resolve("Saved.");
+      },
+    };
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "class-seed", "900");
+    await type(card, "class-set", "course");
+    await type(card, "class-versions", "1");
+    press(card, "Build and download");
+    await seen(card, "Saved.");
+    expect(titles).toEqual(["course-900"]);
+  });
+
   it("opens each version and the key", async () => {
     const { host, handOut, opened } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
@@ -57,6 +84,7 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     press(card, "Build and open");
     await seen(card, "at most 8 at once, and this class has 10");
     await type(card, "class-versions", "");
+    expect(card.querySelector(".outcome")?.textContent).toBe("");
     press(card, "Build and open");
     await seen(card, "The number of versions is a whole number from 1 to 60, got no number.");
     expect(opened).toEqual([]);
@@ -103,6 +131,14 @@ describe("the card that marks, beside Excel's stand-in", () => {
     expect(card.textContent).toContain("Added");
   });
 
+  it("says where two students are called alike", async () => {
+    const { host, handOut } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "marking-pasted", "Ann\tA\t1\nAnn\tB\t2");
+    press(card, "Mark what is pasted");
+    await seen(card, '2 students are called "Ann": see whether one handed in twice.');
+  });
+
   it("marks nothing where the class's own fields can't be right", async () => {
     const { host, handOut, workbook } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
@@ -126,6 +162,48 @@ describe("the card that marks, beside Excel's stand-in", () => {
     input.dispatchEvent(new Event("change", { bubbles: true }));
     await seen(card, "notes.xlsx isn't marked.");
     expect(workbook.sheets).toHaveLength(1);
+  });
+
+  it("says how a page stands as long as that page is in front, as it was", async () => {
+    const { host, handOut } = excel();
+    let view = { ...(await host.inView()), cells: [["Bid"]] };
+    const listeners = new Set<() => void>();
+    const watched = {
+      ...host,
+      inView: () => Promise.resolve(view),
+      watch: (listener: () => void) => {
+        listeners.add(listener);
+        return () => listeners.delete(listener);
+      },
+    };
+    const card = show(h(PracticeCards, { host: watched, handOut }));
+    const outcome = card.querySelectorAll(".outcome")[1];
+    const comesToFront = async (next: Partial<typeof view>): Promise<void> => {
+      view = { ...view, ...next };
+      for (const listener of listeners) listener();
+      await new Promise((resolve) => setTimeout(resolve, 150));
+    };
+    const check = async (): Promise<void> => {
+      press(card, "Check the page in front");
+      await seen(card, "The sheet in front is no problem of a practice workbook");
+      await new Promise((resolve) => setTimeout(resolve, 150));
+    };
+    await check();
+    await comesToFront({ selected: { row: 4, column: 1 } });
+    expect(outcome?.textContent).not.toBe("");
+    await comesToFront({ sheet: "2 Pitch" });
+    expect(outcome?.textContent).toBe("");
+    await comesToFront({ sheet: "3 Rafter factor" });
+    await check();
+    expect(outcome?.textContent).not.toBe("");
+    await comesToFront({ cells: [["Bid 2"]] });
+    expect(outcome?.textContent).toBe("");
+    expect(listeners.size).toBe(0);
+    await type(card, "marking-pasted", "Ann\tZ");
+    press(card, "Mark what is pasted");
+    await seen(card, "Line 1 isn't marked");
+    await comesToFront({ sheet: "2 Pitch" });
+    expect(outcome?.textContent).toContain("Line 1 isn't marked");
   });
 
   it("checks nothing where no page is in front", async () => {

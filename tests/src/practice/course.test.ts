@@ -63,7 +63,9 @@ describe("the day's course", () => {
         given(gables, "Building, along the ridge"),
       );
       const packs = answerTo(ofTopic(problems, "order"), "Packs");
-      expect(given(ofTopic(problems, "change order"), "Packs of panels")).toContain(`before ${packs}, after `);
+      expect(given(ofTopic(problems, "change order"), "Packs of panels")).toContain(
+        `before ${packs}, after `,
+      );
       expect(given(ofTopic(problems, "hips"), "Pitch of both slopes")).toBe(given(rafter, "Pitch"));
     }
   });
@@ -91,9 +93,9 @@ describe("a class's files", () => {
   it("are one for each version and a key, with the plan of the day in front of it", () => {
     const files = [...practiceFiles(options)];
     expect(files.map(({ name }) => name)).toEqual([
-      "practice-day-1-A.xlsx",
-      "practice-day-1-B.xlsx",
-      "practice-day-1-key.xlsx",
+      "course-day-1-A.xlsx",
+      "course-day-1-B.xlsx",
+      "course-day-1-key.xlsx",
     ]);
     expect(files).toHaveLength(fileCount(options));
     const sheets = files.map(({ bytes }) => openXlsx(bytes).book.sheets.map(({ name }) => name));
@@ -112,6 +114,18 @@ describe("a class's files", () => {
       version: 1,
     });
     expect(readStudentFile(openXlsx(files[1]?.bytes as Uint8Array).book, "b").altered).toEqual([]);
+  });
+
+  it("aren't called like those of problems by topic of the same seed", () => {
+    const byTopic = practiceFiles({
+      ...options,
+      set: { kind: "topics", topics: ["tape"], problems: 1 },
+      versions: 1,
+    });
+    expect([...byTopic].map(({ name }) => name)).toEqual([
+      "practice-day-1-A.xlsx",
+      "practice-day-1-key.xlsx",
+    ]);
   });
 
   it("come out the same, byte for byte, from the same options", () => {

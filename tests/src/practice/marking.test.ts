@@ -8,6 +8,7 @@ import { classGrid } from "../../../src/practice/marking/classGrid";
 import { markAnswer } from "../../../src/practice/marking/markAnswer";
 import { pastedAnswers } from "../../../src/practice/marking/pastedAnswers";
 import { readStudentFile } from "../../../src/practice/marking/readStudentFile";
+import { sameNames } from "../../../src/practice/marking/sameNames";
 import { markStudent } from "../../../src/practice/marking/student";
 import type { VersionOptions } from "../../../src/practice/classOptions";
 import { problemsOf } from "../../../src/practice/practiceClass";
@@ -103,6 +104,19 @@ describe("an answer", () => {
     }
   });
 
+  it("that counts is near with decimals that were to be rounded up, and wrong with others", () => {
+    const counts = EVERY_ANSWER.filter(({ answer }) => answer.field.kind === "count");
+    expect(counts.length).toBeGreaterThan(100);
+    for (const { answer } of counts) {
+      const count = Number(answer.value);
+      const notRoundedUp = { verdict: "near", slip: "did not round up to whole ones" };
+      for (const short of [0.9, 0.75, 0.344, 0.1])
+        expect(markAnswer(answer, count - short)).toEqual(notRoundedUp);
+      expect(markAnswer(answer, `${count - 0.5} ${answer.field.unit}`)).toEqual(notRoundedUp);
+      for (const off of [-1.5, 0.25]) expect(markAnswer(answer, count + off)).toEqual({ verdict: "wrong" });
+    }
+  });
+
   it.each<[Cell, string]>([
     [null, "blank"],
     ["  ", "blank"],
@@ -119,6 +133,23 @@ describe("an answer", () => {
         each.answer.field.unit !== "%",
     ))
       expect(markAnswer(answer, typed).verdict).toBe(verdict);
+  });
+
+  it.each<[string, string, Cell, string]>([
+    ["courses", "Courses", "fifty-three", "can't be read as a count in digits"],
+    ["courses", "Courses", true, "can't be read as a count in digits"],
+    ["rafter", "Length", "no idea", "can't be read as a length"],
+    ["rafter", "Length", "6:12", "can't be read as a length"],
+    ["change order", "Change", "a lot", "can't be read as an amount of money"],
+  ])("of %s, %s, that says %p, is wrong because it %s", (topic, label, typed, slip) => {
+    const answers = answersOf(topic, label);
+    expect(answers.length).toBeGreaterThan(0);
+    for (const answer of answers) expect(markAnswer(answer, typed)).toEqual({ verdict: "wrong", slip });
+  });
+
+  it("that can be read, and is none of them, has no slip", () => {
+    for (const answer of answersOf("courses", "Courses"))
+      expect(markAnswer(answer, Number(answer.value) + 100)).toEqual({ verdict: "wrong" });
   });
 
   it.each(["6:12", "6/12", "6 in 12", "6", "26.565°", "50%"])("takes a pitch as %s", (typed) => {
@@ -281,10 +312,14 @@ describe("the class", () => {
     const grid = classGrid(students);
     expect(grid.topics.map(({ id }) => id)).toEqual(ALL);
     expect(grid.toTeachAgain.map(({ id }) => id)).toEqual(["starters"]);
-    expect(grid.toTeachAgain[0]?.slips[0]).toEqual({ slip: "forgot the setback", times: 4 });
+    expect(grid.toTeachAgain[0]?.slips[0]).toEqual({ slip: "forgot the setback", students: 2 });
     const courses = grid.topics.find(({ id }) => id === "courses");
     expect(courses?.counts).toEqual({ right: 5, near: 1, wrong: 0, blank: 0 });
     expect(grid.rows[1]?.shares[3]).toBe(1);
+    const [ann] = students;
+    const rightOfAnn = ann?.answers.filter(({ verdict }) => verdict === "right").length ?? 0;
+    expect(grid.rows[0]?.shareRight).toBe(rightOfAnn / (ann?.answers.length ?? 0));
+    expect(grid.counts.right).toBe(grid.topics.reduce((sum, { counts }) => sum + counts.right, 0));
     expect(markingInWords(students)).toMatch(
       /^2 students, \d+ answers, 9\d % right\. To teach again: Stagger and starters\.$/,
     );
@@ -301,11 +336,34 @@ describe("the class", () => {
   });
 
   it("stands on two sheets, what students wrote as text", () => {
-    const { sheets } = markingSheets(students, { grid: "Class", answers: "Answers" });
+    const { sheets } = markingSheets(students, { grid: "Class", answers: "Answers" }, "2026-06-01");
     expect(sheets.map(({ name }) => name)).toEqual(["Class", "Answers"]);
     for (const { cells } of sheets)
       for (const { content } of cells) expect(content?.kind).not.toBe("formula");
     const names = sheets[0]?.cells.map(({ content }) => (content?.kind === "text" ? content.text : ""));
     expect(names).toContain("=HYPERLINK(1)");
+  });
+
+  it("says at its head which class it is and when it was marked, and names topics, students and slips in words", () => {
+    const { sheets } = markingSheets(students, { grid: "Class", answers: "Answers" }, "2026-06-01");
+    const [grid, answers] = sheets.map(({ cells }) =>
+      cells.map(({ content }) => (content?.kind === "text" ? content.text : "")),
+    );
+    expect(grid?.slice(0, 3)).toEqual([
+      "Class",
+      "Seed 4711 · half day · feet and inches · 12 problems · topics 1 2 3 4 5 6 7 8 9 10 11 12",
+      "Marked on 2026-06-01.",
+    ]);
+    expect(grid).toContain("All topics");
+    expect(grid).toContain("Slips: forgot the setback (2 students).");
+    expect(answers).toContain("Reading a tape");
+    expect(answers).not.toContain("tape");
+  });
+
+  it.each([
+    [["Ann", "Bob"], []],
+    [["Ann", "Bob", "ann", "Ann"], ['3 students are called "Ann": see whether one handed in twice.']],
+  ])("is told which of %j are called alike", (names, sentences) => {
+    expect(sameNames(names.map((name) => ({ name })))).toEqual(sentences);
   });
 });

@@ -142,6 +142,19 @@ describe("a student's file", () => {
     expect(unseen).toContain("10 sheets with drawings");
   });
 
+  it.each([
+    ["feet and inches", "18' 6 1/2\"", "6 in 12"],
+    ["metric", "5650, and", "26.6°"],
+  ] as const)("says first how measures are written in its own units: %s", (units, length, slope) => {
+    const version = versionOf({ units });
+    const [start] = openXlsx(studentFile(problemsOf(version), version)).book.sheets;
+    const words = [...(start?.cells.values() ?? [])].map((row) => String(row.get(0)?.value ?? "")).join(" ");
+    const [, first = ""] = /such as (.{10})/.exec(words) ?? [];
+    expect(first.startsWith(length)).toBe(true);
+    expect(words).toContain(slope);
+    expect(words.includes("' 6 1/2")).toBe(units !== "metric");
+  });
+
   it("prints the seed on every sheet", () => {
     const version = versionOf({ seed: "monday" });
     const problems = problemsOf(version);

@@ -1,0 +1,23 @@
+import { useCallback, useEffect } from "preact/hooks";
+import type { Host } from "../../hosts/host";
+import type { SheetInView } from "../../sheets/inView";
+import { useWatched } from "../useWatched";
+
+/** What is selected is no matter. */
+const written = ({ sheet, cells }: SheetInView): string => JSON.stringify([sheet, cells]);
+
+/** Calls back when the sheet in front is no longer as it was in `view`: another one, or with something else in it. */
+export const useViewLeft = (host: Host, view: SheetInView | undefined, onLeft: () => void): void => {
+  const read = useCallback(
+    async (from: Host) => {
+      const now = await from.inView().catch(() => undefined);
+      return { view, isLeft: view !== undefined && (!now || written(now) !== written(view)) };
+    },
+    [view],
+  );
+  const seen = useWatched(host, view !== undefined, read);
+  useEffect(() => {
+    // What was seen of an earlier view says nothing of this one.
+    if (view && seen?.view === view && seen.isLeft) onLeft();
+  }, [seen]);
+};
