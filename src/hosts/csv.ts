@@ -15,8 +15,8 @@ const BEGINS_A_FORMULA = /^(?!-\d+(?:\.\d+)?$)[=+\-@\t\r\n]/;
 
 /**
  * What a sheet shows as a .csv file (RFC 4180). Text that a spreadsheet would take for a formula when it opens the file, such
- * as one that begins with = + - @, a tab or a line end, gets an apostrophe before it; a
- * text that is a negative number stays one.
+ * as one that begins with = + - @, a tab or a line end, gets an apostrophe before it; a text that is a negative number stays
+ * one.
  */
 export const toCsv = (cells: Matrix): string =>
   BYTE_ORDER_MARK +

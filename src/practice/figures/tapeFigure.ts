@@ -65,6 +65,8 @@ export const tapeFigure = (readingIn: number, readToIn: number, { units }: Measu
       return number === undefined ? [tick] : [tick, words(x, TOP + 86, number)];
     });
   const at = xOf(reading);
+  // Where a number stands at the mark, the pointer's line ends above it.
+  const lineEnd = numberAt(reading) === undefined ? BOTTOM : TOP + heightOf(reading);
   return {
     width: FIGURE_WIDTH,
     height: HEIGHT,
@@ -73,7 +75,7 @@ export const tapeFigure = (readingIn: number, readToIn: number, { units }: Measu
       face("metal", ...box(MARGIN, TOP, FIGURE_WIDTH - 2 * MARGIN, BOTTOM - TOP)),
       ...marks,
       face("pointer", { x: at, y: BOTTOM + 2 }, { x: at + 9, y: BOTTOM + 30 }, { x: at - 9, y: BOTTOM + 30 }),
-      line("thin", { x: at, y: TOP }, { x: at, y: BOTTOM }),
+      line("thin", { x: at, y: TOP }, { x: at, y: lineEnd }),
     ],
   };
 };
