@@ -1,4 +1,6 @@
 import { closest, distance } from "fastest-levenshtein";
+import { feetSpec } from "../../../functions/measure/feet";
+import { qualifiedName } from "../../namespace";
 
 /** What a spreadsheet's own error means, where no function has words for it. Common practice, no published source. */
 const MEANINGS: Readonly<Record<string, string>> = {
@@ -7,8 +9,7 @@ const MEANINGS: Readonly<Record<string, string>> = {
   "#DIV/0!": "The formula divides by 0, or by a blank cell.",
   "#N/A": "A value that the formula needs isn't there.",
   "#NUM!": "A number is too large or too small for the formula, or there is no answer.",
-  "#VALUE!":
-    "A value is of another kind than the formula takes, such as a text where a number should be. GABLE.FEET makes a number of a length in words.",
+  "#VALUE!": `A value is of another kind than the formula takes, such as a text where a number should be. ${qualifiedName(feetSpec)} makes a number of a length in words.`,
 };
 
 const CALLED = /[A-Z_][A-Z0-9_.]*(?=\()/gi;

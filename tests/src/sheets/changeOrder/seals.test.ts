@@ -4,7 +4,6 @@ import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrd
 import { changeOrdersOf } from "../../../../src/sheets/changeOrder/chain";
 import { changeOrderSheet } from "../../../../src/sheets/changeOrder/changeOrder";
 import { changeOrdersIn } from "../../../../src/sheets/changeOrder/earlier";
-import { issueInFront, type Issued } from "../../../../src/sheets/changeOrder/issue";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
 import { ORDER_HEADINGS } from "../../../../src/sheets/orderSheet/layout";
@@ -12,31 +11,20 @@ import { a1 } from "../../../../src/sheets/address";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { readSigned, type Signed } from "../../../../src/sheets/signedBase/readSigned";
 import { addressBeside, rowsOf } from "../../../support/bid";
+import { changedOrder, DAY, issue } from "../../../support/changedOrder";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 import { smallOrder } from "../../../support/smallOrder";
 
 jest.setTimeout(60_000);
 
-const DAY = 46_174;
 const ACCOUNTS = { receivable: "1200", retainage: "1250", revenue: "4000", tax: "2200" };
 const FROZEN: NowChoice = { kind: "frozen" };
 
 const change = (bid: PlanWorkbook, base: string, now: NowChoice = FROZEN) =>
   addChangeOrder(bid.host, { base, now, dateSerial: DAY });
 
-/** 10 panels at 10.00, frozen, and a change order to 20 of them. */
-const changed = async (): Promise<PlanWorkbook> => {
-  const bid = new PlanWorkbook(smallOrder([["panels", 10, 10]]));
-  await freeze(bid.host, DAY);
-  bid.type("Order", "G3", 20);
-  await change(bid, "Signed 1");
-  return bid;
-};
-
-const issue = (bid: PlanWorkbook, sheet: string): Promise<Issued> => {
-  bid.goTo(sheet);
-  return issueInFront(bid.host);
-};
+/** 10 panels at 10.00, changed to 20 of them. */
+const changed = (): Promise<PlanWorkbook> => changedOrder(["panels", 10, 10]);
 
 const textAt = async (bid: PlanWorkbook, sheet: string, row: number): Promise<Cell> =>
   (await rowsOf(bid, sheet))[row]?.[0] ?? null;

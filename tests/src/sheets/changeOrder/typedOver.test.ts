@@ -1,34 +1,20 @@
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
-import { issueInFront, type Issued } from "../../../../src/sheets/changeOrder/issue";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { readArea } from "../../../../src/sheets/address";
 import { formulaAt } from "../../../../src/sheets/contents";
-import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { addressBeside, typeBeside } from "../../../support/bid";
-import { PlanWorkbook } from "../../../support/planWorkbook";
-import { smallOrder } from "../../../support/smallOrder";
+import { changedOrder, DAY, issue } from "../../../support/changedOrder";
+import type { PlanWorkbook } from "../../../support/planWorkbook";
 
 jest.setTimeout(60_000);
 
-const DAY = 46_174;
 const ACCOUNTS = { receivable: "1200", retainage: "1250", revenue: "4000", tax: "2200" };
 
 const change = (bid: PlanWorkbook, base: string) =>
   addChangeOrder(bid.host, { base, now: { kind: "frozen" }, dateSerial: DAY });
 
-/** 10 panels and 5 ridges, frozen, and a change order to 20 panels: they stand in its rows 6 and 7. */
-const changed = async (): Promise<PlanWorkbook> => {
-  const bid = new PlanWorkbook(smallOrder([["panels", 10, 10], ["ridge", 5, 20]])); // prettier-ignore
-  await freeze(bid.host, DAY);
-  bid.type("Order", "G3", 20);
-  await change(bid, "Signed 1");
-  return bid;
-};
-
-const issue = (bid: PlanWorkbook, sheet: string): Promise<Issued> => {
-  bid.goTo(sheet);
-  return issueInFront(bid.host);
-};
+/** 10 panels and 5 ridges, changed to 20 panels: they stand in its rows 6 and 7. */
+const changed = (): Promise<PlanWorkbook> => changedOrder(["panels", 10, 10], ["ridge", 5, 20]);
 
 describe("cells of a change order that are worked out and were typed over", () => {
   it("are named, and nothing is issued, posted or gone on from", async () => {
