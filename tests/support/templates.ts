@@ -71,6 +71,7 @@ const changedOrder = (): WorkbookPlan => {
     dateSerial: SIGNED_ON,
     base,
     now,
+    renamed: new Map(),
     earlier: [],
     whys: [{ item: "panels", sentences: ["+1 plane", "a longer slope"] }],
   });

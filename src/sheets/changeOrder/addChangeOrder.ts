@@ -9,6 +9,7 @@ import type { SheetPlan } from "../plan";
 import { changeOrdersOf, refuseOffChain } from "./chain";
 import { changeOrderSheet } from "./changeOrder";
 import { livesOn, refuseOtherOrder, type Origin } from "./origin";
+import { renamedItems, type Renamed } from "./renamed";
 import { itemsOf, type Side } from "./sides";
 import { refuseTypedOver } from "./typedOver";
 import { whyItMoved, type Why } from "./why";
@@ -68,7 +69,13 @@ const orderBehind = (contents: Contents, from: readonly string[]): string | unde
 };
 
 /** Why it moved, as far as the order that it was taken from is still in the workbook. */
-const whysOf = (contents: Contents, liveOrder: string | undefined, base: Side, now: Side): Why[] =>
+const whysOf = (
+  contents: Contents,
+  liveOrder: string | undefined,
+  base: Side,
+  now: Side,
+  renamed: Renamed,
+): Why[] =>
   liveOrder === undefined
     ? [
         {
@@ -76,7 +83,7 @@ const whysOf = (contents: Contents, liveOrder: string | undefined, base: Side, n
           sentences: ["the order isn't in the workbook any more, so that its inputs can't be followed"],
         },
       ]
-    : whyItMoved(contents, readLiveOrder(contents, liveOrder), base, now);
+    : whyItMoved(contents, readLiveOrder(contents, liveOrder), base, now, renamed);
 
 /** What stands for now, and the sheet on which the order lives. */
 const nowOf = (
@@ -101,7 +108,8 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   const base = readSigned(contents, choice.base);
   const baseSide: Side = base;
   const { now, liveOrder } = nowOf(contents, base, choice, inFront);
-  if (itemsOf(baseSide, now.side).length === 0)
+  const renamed = renamedItems(baseSide, now.side, now.from);
+  if (itemsOf(baseSide, now.side, renamed).length === 0)
     throw new InputError(
       `Neither "${choice.base}" nor "${now.side.order.sheet}" orders anything. Nothing was written.`,
     );
@@ -115,8 +123,9 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
     dateSerial: choice.dateSerial,
     base: baseSide,
     now: now.side,
+    renamed,
     earlier,
-    whys: whysOf(contents, liveOrder, baseSide, now.side),
+    whys: whysOf(contents, liveOrder, baseSide, now.side, renamed),
   });
   const sheets = [sheet, ...(now.frozen ? [now.frozen] : [])];
   const undo = await host.write({ sheets, names: [] });

@@ -14,8 +14,9 @@ import {
   type ChangeColumn,
 } from "./layout";
 import { changeLines } from "./lines";
+import type { Renamed } from "./renamed";
 import { firstSealRow, sealCells, signedAmong } from "./seals";
-import { itemsOf, type Side } from "./sides";
+import { itemsOf, type Item, type Side } from "./sides";
 import { termCells } from "./terms";
 import type { Why } from "./why";
 import { whyRows, type WhyRow } from "./whyRows";
@@ -26,6 +27,8 @@ export interface ChangeOrderOptions {
   readonly dateSerial: number;
   readonly base: Side;
   readonly now: Side;
+  /** What goes by another name than at base. */
+  readonly renamed: Renamed;
   /** The change orders before this one. */
   readonly earlier: readonly Earlier[];
   readonly whys: readonly Why[];
@@ -35,7 +38,7 @@ const SIGNATURE = "_".repeat(34);
 
 const head = (
   { sheetName, job, base, now, earlier }: ChangeOrderOptions,
-  lines: number,
+  items: readonly Item[],
   sealsRow: number,
 ): PlannedCell[] => {
   const moves = now.sealed ? "" : ", which still moves: a draft until it is frozen";
@@ -50,7 +53,7 @@ const head = (
     {
       row: CHECK_ROW,
       column: 0,
-      content: formula(`=${stops(base, now, lines, earlier, sealsRow)}`),
+      content: formula(`=${stops(base, now, items, earlier, sealsRow)}`),
       style: "caution",
     },
     ...(Object.keys(CHANGE) as ChangeColumn[]).map((column): PlannedCell => ({
@@ -92,7 +95,7 @@ const signatures = (row: number): PlannedCell[] =>
 /** What changed between two orders, by how much, at what price, and what the contract is now. */
 export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
   const { base, now, dateSerial, earlier } = options;
-  const items = itemsOf(base, now);
+  const items = itemsOf(base, now, options.renamed);
   const lines = items.length;
   const why = whyRow(lines);
   const whys = whyRows(options.whys);
@@ -101,7 +104,7 @@ export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
   const signed = signedAmong([base, now]);
   const signatureRow = sealsRow + signed.length + earlier.length + 3;
   const cells: PlannedCell[] = [
-    ...head(options, lines, sealsRow),
+    ...head(options, items, sealsRow),
     ...changeLines(items, base, now, earlier.at(-1)),
     ...termCells(lines, dateSerial, earlier),
     ...amountCells(lines, earlier, { row: sealsRow, signed: signed.length }),

@@ -15,7 +15,7 @@ import {
   type Term,
 } from "./layout";
 import { ifRowEdited, signedAmong, statusColumn } from "./seals";
-import { itemKeyOf, orderColumn, type Side } from "./sides";
+import { itemKeyOf, nameOf, orderColumn, type Item, type Side } from "./sides";
 
 /** The items of the lines for which something holds, one after the other. */
 const itemsWhere = (items: string, condition: string): string =>
@@ -28,10 +28,10 @@ const about = (sentence: string, items: string): string => `IF(LEN(${items})=0,"
 const editedSigned = (signed: readonly SealedBlock[], sealsRow: number): string[] =>
   signed.map(({ sheet }, index) => ifRowEdited(sealsRow + index, sheet, "it was signed"));
 
-/** For each of some items 1 where a column of items has it, letter by letter; MATCH would take `*` and `?` for any text. */
-const isIn = (column: string, items: string): string => {
+/** For each of some items 1 where a list of columns and cells has it, letter by letter; MATCH would take `*` and `?` for any text. */
+const isIn = (list: readonly string[], items: string): string => {
   const LINE = "CHAR(10)";
-  const listed = `${LINE}&TEXTJOIN(${LINE},TRUE,${itemKeyOf(column)})&${LINE}`;
+  const listed = `${LINE}&TEXTJOIN(${LINE},TRUE,${list.map(itemKeyOf).join(",")})&${LINE}`;
   return `IF(ISNUMBER(FIND(${LINE}&${itemKeyOf(items)}&${LINE},${listed})),1,0)`;
 };
 
@@ -48,12 +48,12 @@ const ROWS_WATCHED = 50;
  * What an order has that this sheet doesn't list: a live one may gain lines, have one twice, or lose a name after this sheet was
  * made, and this sheet's own items may be retyped.
  */
-const ofOrder = ({ order, sealed }: Side, lines: number): string[] => {
+const ofOrder = ({ order, sealed }: Side, listed: readonly string[]): string[] => {
   const watched = sealed ? order : { ...order, lastRow: order.lastRow + ROWS_WATCHED };
   const items = orderColumn(watched, "item");
   const toOrder = orderColumn(watched, "toOrder");
   const isOrdered = `IF(ISNUMBER(${toOrder}),IF(${toOrder}>0,1,0),0)`;
-  const isUnlisted = `1-${isIn(changeColumn(lines, "item"), items)}`;
+  const isUnlisted = `1-${isIn(listed, items)}`;
   const isSecond = `IF(LEN(${items})=0,0,${isRepeated(items)})`;
   const isNameless = `IF(LEN(${items})=0,1,0)`;
   const unlisted = about(
@@ -92,10 +92,11 @@ const takes = (lines: number, ...of: [term: Term, what: string, isTaken: (cell: 
 export const stops = (
   base: Side,
   now: Side,
-  lines: number,
+  listed: readonly Item[],
   earlier: readonly Earlier[],
   sealsRow: number,
 ): string => {
+  const lines = listed.length;
   const signed = signedAmong([base, now]);
   const column = (of: ChangeColumn): string => changeColumn(lines, of);
   const [items, taxable] = [column("item"), column("taxable")];
@@ -107,8 +108,11 @@ export const stops = (
   const each = [
     ...editedSigned(signed, sealsRow),
     ...(earlier.length === 0 ? [] : [statusColumn(sealsRow + signed.length, earlier.length)]),
-    ...ofOrder(base, lines),
-    ...ofOrder(now, lines),
+    ...ofOrder(base, [
+      items,
+      ...listed.flatMap(({ former }) => (former ? [nameOf(base.order, former)] : [])),
+    ]),
+    ...ofOrder(now, [items]),
     about("this sheet has an item twice", itemsWhere(items, `${isRepeated(items)}>0`)),
     about(
       "the quantity is no number of 0 or more",

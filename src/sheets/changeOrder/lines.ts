@@ -12,7 +12,7 @@ import {
   type ChangeColumn,
   type WorkedOut,
 } from "./layout";
-import { buysUnlike, lookUp, measuresUnlike, type Item, type Side } from "./sides";
+import { buysUnlike, lookUp, measuresUnlike, nameOf, type Item, type Side, type Sought } from "./sides";
 
 const MONEY = "#,##0.00;-#,##0.00";
 /** As many places as it has: most are whole. */
@@ -48,16 +48,19 @@ const lineCells = (
 ): PlannedCell[] => {
   const row = FIRST_LINE_ROW + index;
   const at = (column: ChangeColumn): string => changeCell(row, column);
-  const found = ({ order }: Side, column: "needed" | "toOrder" | "price", otherwise: string): Content =>
-    formula(`=${lookUp(order, column, row, otherwise)}`);
+  const name = `$${at("item")}`;
+  const then: Sought = { order: base.order, name: item.former ? nameOf(base.order, item.former) : name };
+  const today: Sought = { order: now.order, name };
+  const found = (sought: Sought, column: "needed" | "toOrder" | "price", otherwise: string): Content =>
+    formula(`=${lookUp(sought, column, otherwise)}`);
   const [before, after] = [at("orderBase"), at("orderNow")];
   const sameOrder = `IF(${at("neededChange")}=0,"unchanged","same order")`;
   /** Where only one side has some, there is nothing to compare. */
-  const ifBoth = (then: string, after: string, isSo: string): string =>
-    `IF(${then}>0,IF(${after}>0,${isSo},FALSE),FALSE)`;
-  const isUnlike = ifBoth(before, after, buysUnlike(base.order, now.order, row));
+  const ifBoth = (one: string, other: string, isSo: string): string =>
+    `IF(${one}>0,IF(${other}>0,${isSo},FALSE),FALSE)`;
+  const isUnlike = ifBoth(before, after, buysUnlike(then, today));
   const [needThen, needNow] = [at("neededBase"), at("neededNow")];
-  const isUnlikeNeed = ifBoth(needThen, needNow, measuresUnlike(base.order, now.order, row));
+  const isUnlikeNeed = ifBoth(needThen, needNow, measuresUnlike(then, today));
   const isSame = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
   const isStill = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},${isEmpty(at("priceBase"))},${isEmpty(at("priceNow"))})`;
   /** Packs that are unlike come to no money: what isn't known isn't shown. */
@@ -65,14 +68,14 @@ const lineCells = (
   const lineTax = `IF(${at("taxable")}="yes",ROUND(${at("material")}*${termCell(lines, "taxRate")},2),0)`;
   const worked: Record<WorkedOut, Content> = {
     what: formula(`=IF(${isSame},${sameOrder},IF(${before}=0,"added",IF(${after}=0,"removed","changed")))`),
-    neededBase: found(base, "needed", "0"),
-    neededNow: found(now, "needed", "0"),
+    neededBase: found(then, "needed", "0"),
+    neededNow: found(today, "needed", "0"),
     neededChange: formula(`=IF(${isUnlikeNeed},"${UNLIKE_UNITS}",ROUND(${needNow}-${needThen},${DECIMALS}))`),
-    orderBase: found(base, "toOrder", "0"),
-    orderNow: found(now, "toOrder", "0"),
+    orderBase: found(then, "toOrder", "0"),
+    orderNow: found(today, "toOrder", "0"),
     orderChange: formula(`=IF(${isUnlike},"${UNLIKE_PACKS}",ROUND(${after}-${before},${DECIMALS}))`),
-    priceBase: found(base, "price", '""'),
-    priceNow: found(now, "price", '""'),
+    priceBase: found(then, "price", '""'),
+    priceNow: found(today, "price", '""'),
     // What has no price and stays as it was comes to nothing.
     material: unlessUnlike(
       `IF(${isStill},0,ROUND(${extended(after, at("priceNow"))}-${extended(before, at("priceBase"))},2))`,
@@ -86,15 +89,16 @@ const lineCells = (
     unit: text(item.unit),
     orderUnit: text(item.orderUnit),
   };
+  const nameThen = item.former?.item ?? item.item;
   return (Object.keys(CHANGE) as ChangeColumn[]).map((column): PlannedCell => {
     const numberFormat = FORMATS[column];
     const shared = { row, column: CHANGE[column], ...(numberFormat && { numberFormat }) };
     if (column === "taxable") {
-      const isExempt = last && lineShown(last, item.item, "taxable") === "no";
+      const isExempt = last && lineShown(last, nameThen, "taxable") === "no";
       return { ...shared, content: text(isExempt ? "no" : "yes"), style: "input", choices: ["yes", "no"] };
     }
     if (column === "laborEach") {
-      const labor = last && lineShown(last, item.item, "laborEach");
+      const labor = last && lineShown(last, nameThen, "laborEach");
       return { ...shared, content: typeof labor === "number" ? number(labor) : null, style: "input" };
     }
     const content = results[column] ?? null;

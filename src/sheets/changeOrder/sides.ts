@@ -1,10 +1,11 @@
 import { itemKey } from "../../../shared/kinds/orderLines";
-import { a1, absoluteA1, sheetPrefix } from "../address";
+import { absoluteA1, sheetPrefix } from "../address";
 import { isEmpty } from "../formula";
 import type { OrderColumn } from "../orderSheet/layout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import type { SealedBlock } from "../sealedBlock";
 import type { Measure } from "../trace/measures";
+import type { Renamed } from "./renamed";
 
 /** One of the two orders that a change order compares. */
 export interface Side {
@@ -19,6 +20,8 @@ export interface Item {
   readonly item: string;
   readonly unit: string;
   readonly orderUnit: string;
+  /** Its line at base, where it was called otherwise there. */
+  readonly former?: ReadLine;
 }
 
 const isWanted = ({ needed, toOrder }: ReadLine): boolean => (needed ?? 0) > 0 || (toOrder ?? 0) > 0;
@@ -30,17 +33,25 @@ const unitOf = (lines: readonly ReadLine[], column: "unit" | "orderUnit"): strin
 };
 
 /** Every item of which one side needs or orders something: the base's first, in its order, then what was added. */
-export const itemsOf = (base: Side, now: Side): Item[] => {
+export const itemsOf = (base: Side, now: Side, renamed: Renamed): Item[] => {
   const byItem = new Map<string, ReadLine[]>();
-  for (const line of [...base.order.lines, ...now.order.lines]) {
-    const key = itemKey(line.item);
-    byItem.set(key, [...(byItem.get(key) ?? []), line]);
-  }
-  return [...byItem.values()].flatMap((lines): Item[] => {
-    const [first] = lines;
+  const keyNow = new Map([...renamed].map(([key, former]) => [itemKey(former.item), key]));
+  const add = (key: string, line: ReadLine): unknown => byItem.set(key, [...(byItem.get(key) ?? []), line]);
+  for (const line of base.order.lines) add(keyNow.get(itemKey(line.item)) ?? itemKey(line.item), line);
+  for (const line of now.order.lines) add(itemKey(line.item), line);
+  return [...byItem].flatMap(([key, lines]): Item[] => {
+    const former = renamed.get(key);
+    const named = former ? lines.at(-1) : lines[0];
     const wanted = lines.filter(isWanted);
-    if (!first || wanted.length === 0) return [];
-    return [{ item: first.item, unit: unitOf(wanted, "unit"), orderUnit: unitOf(wanted, "orderUnit") }];
+    if (!named || wanted.length === 0) return [];
+    return [
+      {
+        item: named.item,
+        unit: unitOf(wanted, "unit"),
+        orderUnit: unitOf(wanted, "orderUnit"),
+        ...(former && { former }),
+      },
+    ];
   });
 };
 
@@ -63,35 +74,42 @@ export const itemKeyOf = (cells: string): string => `LOWER(TRIM(SUBSTITUTE(${cel
 const columnAndBelow = (order: ReadOrder, column: OrderColumn): string =>
   orderColumn({ ...order, lastRow: order.lastRow + 1 }, column);
 
-/** Where an item stands in an order's column of items, letter by letter: MATCH alone takes some signs for any text. */
-const placeOf = (cell: string, order: ReadOrder): string =>
-  `MATCH(TRUE,EXACT(${itemKeyOf(columnAndBelow(order, "item"))},${itemKeyOf(cell)}),0)`;
+/** The cell of an order that bears the name of a line, as another sheet calls it. */
+export const nameOf = ({ sheet, columns }: ReadOrder, { row }: ReadLine): string =>
+  `${sheetPrefix(sheet)}${absoluteA1({ row, column: columns.item ?? 0 })}`;
 
-/** What an order says of the item in a cell, found by its name; `otherwise` where it has no such line, or the cell is blank. */
-export const lookUp = (order: ReadOrder, column: OrderColumn, row: number, otherwise: string): string => {
-  const place = placeOf(`$${a1({ row, column: 0 })}`, order);
+/** An order, and the cell that says by what name an item stands in it. */
+export interface Sought {
+  readonly order: ReadOrder;
+  readonly name: string;
+}
+
+/** Where an item stands in an order's column of items, letter by letter: MATCH alone takes some signs for any text. */
+const placeOf = ({ order, name }: Sought): string =>
+  `MATCH(TRUE,EXACT(${itemKeyOf(columnAndBelow(order, "item"))},${itemKeyOf(name)}),0)`;
+
+/** What an order says of an item, found by its name; `otherwise` where it has no such line, or that is blank. */
+export const lookUp = (sought: Sought, column: OrderColumn, otherwise: string): string => {
+  const { order } = sought;
+  const place = placeOf(sought);
   const found = `INDEX(${columnAndBelow(order, column)},${place})`;
   return `IF(ISNA(${place}),${otherwise},IF(${isEmpty(found)},${otherwise},${found}))`;
 };
 
 /** What two orders say of an item's unit, each as a formula; capitals and spaces aside. */
-const unitsIn = (
-  orders: readonly [ReadOrder, ReadOrder],
-  column: "unit" | "orderUnit",
-  row: number,
-): [string, string] => orders.map((order) => itemKeyOf(lookUp(order, column, row, '""'))) as [string, string];
+const unitsIn = (sides: readonly [Sought, Sought], column: "unit" | "orderUnit"): [string, string] =>
+  sides.map((sought) => itemKeyOf(lookUp(sought, column, '""'))) as [string, string];
 
 /** Whether two orders measure an item in unlike units. */
-export const measuresUnlike = (base: ReadOrder, now: ReadOrder, row: number): string =>
-  unitsIn([base, now], "unit", row).join("<>");
+export const measuresUnlike = (base: Sought, now: Sought): string => unitsIn([base, now], "unit").join("<>");
 
 /** Whether two orders buy an item in unlike packs, where both order some; a blank pack is one. */
-export const buysUnlike = (base: ReadOrder, now: ReadOrder, row: number): string => {
-  const [unitThen, unitNow] = unitsIn([base, now], "orderUnit", row);
-  const packIn = (order: ReadOrder): string =>
-    order.columns.perPack === undefined ? "1" : lookUp(order, "perPack", row, "1");
+export const buysUnlike = (base: Sought, now: Sought): string => {
+  const [unitThen, unitNow] = unitsIn([base, now], "orderUnit");
+  const packIn = (sought: Sought): string =>
+    sought.order.columns.perPack === undefined ? "1" : lookUp(sought, "perPack", "1");
   // A pack of so many holds what is measured, and so does what is ordered in no unit of its own.
   const holdsMeasured = `OR(${packIn(base)}<>1,LEN(${unitThen})=0)`;
-  const holdsUnlike = `AND(${holdsMeasured},${measuresUnlike(base, now, row)})`;
+  const holdsUnlike = `AND(${holdsMeasured},${measuresUnlike(base, now)})`;
   return `OR(${unitThen}<>${unitNow},${packIn(base)}<>${packIn(now)},${holdsUnlike})`;
 };

@@ -7,6 +7,7 @@ import { measureKey, type Measure, type MeasureKey } from "../trace/measures";
 import { traceBack, type Spot } from "../trace/trace";
 import { countInWords, headingInWords, lengthsInWords, valueAsRead, valueInWords } from "./measureWords";
 import { matchNames, rowKey } from "./sameNames";
+import type { Renamed } from "./renamed";
 import { EDGE, followedBy, otherRuns, runsByRow } from "./runs";
 import { labelsOfSpots, type Known, type Scope } from "./scope";
 import type { Side } from "./sides";
@@ -184,12 +185,14 @@ const byRow = (keys: readonly MeasureKey[]): MeasureKey[][] => {
   return [...rows.values()];
 };
 
+const calledOtherwise = (former: string, now: string): string => `${former} is called ${now} now`;
+
 /** `South is called Back now`: a name is a change, though it moves nothing by itself. */
 const renamedInWords = ({ formerNames }: Scope, reached: readonly MeasureKey[]): string[] => [
   ...new Set(
     reached.flatMap((key) => {
       const former = formerNames.get(rowKey(key));
-      return former === undefined ? [] : [`${former} is called ${key.row} now`];
+      return former === undefined ? [] : [calledOtherwise(former, key.row)];
     }),
   ),
 ];
@@ -266,7 +269,13 @@ const unitInWords = (old: ReadLine | undefined, current: ReadLine | undefined): 
  * Why each changed quantity and price moved: the inputs behind it that differ between the two sides, followed through the formulas
  * of the order that lives in the workbook. Values are those of the two sides, found by their names.
  */
-export const whyItMoved = (contents: Contents, live: LiveOrder, base: Side, now: Side): Why[] => {
+export const whyItMoved = (
+  contents: Contents,
+  live: LiveOrder,
+  base: Side,
+  now: Side,
+  renamed: Renamed,
+): Why[] => {
   const { order } = live;
   const underLiveNames = matchNames(now.measures, live.measures, order.sheet).earlier;
   const { earlier, later, formerNames } = matchNames(base.measures, underLiveNames, order.sheet);
@@ -282,8 +291,11 @@ export const whyItMoved = (contents: Contents, live: LiveOrder, base: Side, now:
   const lines = (side: Side): ReadonlyMap<string, ReadLine> =>
     new Map(side.order.lines.map((line) => [itemKey(line.item), line]));
   const [then, after, alive] = [lines(base), lines(now), lines({ ...now, order })];
-  return [...new Set([...then.keys(), ...after.keys()])].flatMap((key): Why[] => {
-    const [old, current] = [then.get(key), after.get(key)];
+  const goesOn = new Set([...renamed.values()].map((former) => itemKey(former.item)));
+  const listed = [...then.keys()].filter((key) => !goesOn.has(key));
+  return [...new Set([...listed, ...after.keys()])].flatMap((key): Why[] => {
+    const former = renamed.get(key);
+    const [old, current] = [former ?? then.get(key), after.get(key)];
     const line = current ?? old;
     const remeasured = unitInWords(old, current);
     const needed = (current?.needed ?? 0) - (old?.needed ?? 0);
@@ -291,7 +303,7 @@ export const whyItMoved = (contents: Contents, live: LiveOrder, base: Side, now:
     const hasMoved = needed !== 0 || ordered !== 0 || remeasured.length > 0;
     const isRepriced = old !== undefined && current !== undefined && old.price !== current.price;
     const row = alive.get(key)?.row;
-    if (!line || (!hasMoved && !isRepriced)) return [];
+    if (!line || (!hasMoved && !isRepriced && !former)) return [];
     if (row === undefined)
       return [
         {
@@ -300,6 +312,7 @@ export const whyItMoved = (contents: Contents, live: LiveOrder, base: Side, now:
         },
       ];
     const sentences = [
+      ...(former ? [calledOtherwise(former.item, line.item)] : []),
       ...remeasured,
       ...(hasMoved ? whyQuantity(scope, order, line, row, remeasured.length === 0 ? needed : 0) : []),
       ...(isRepriced ? whyPrice(scope, order, row) : []),

@@ -295,6 +295,7 @@ describe("what builds on a change order", () => {
       dateSerial: DAY,
       base,
       now,
+      renamed: new Map(),
       earlier: Array.from({ length: 100 }, () => changeOrdersIn(contents)).flat(),
       whys: [],
     });

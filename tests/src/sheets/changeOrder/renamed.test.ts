@@ -1,0 +1,86 @@
+import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
+import { addressBeside, HAND_COUNTED, rowsOf, typeBeside } from "../../../support/bid";
+import { DAY } from "../../../support/changedOrder";
+import { PlanWorkbook } from "../../../support/planWorkbook";
+import { whysOn } from "../../../support/whys";
+
+jest.setTimeout(120_000);
+
+let bid: PlanWorkbook;
+
+const change = (base: string) => addChangeOrder(bid.host, { base, now: { kind: "frozen" }, dateSerial: DAY });
+
+/** A line of a change order: what happened, ordered before, now and between, material, labor for each, labor, taxable. */
+const lineOn = async (sheet: string, item: string) => {
+  const line = (await rowsOf(bid, sheet)).find(([name]) => name === item) ?? [];
+  return [1, 7, 8, 9, 12, 13, 14, 15].map((column) => line[column]);
+};
+
+const rename = async (from: string, to: string): Promise<void> => {
+  bid.type("Trims", await addressBeside(bid, "Trims", from, 0), to);
+};
+
+const besideOn = async (sheet: string, label: string) =>
+  (await rowsOf(bid, sheet)).find((line) => line[9] === label)?.[12];
+
+/** A barn's order is frozen, and its first change order says what drip edge costs to put on. */
+beforeEach(async () => {
+  bid = new PlanWorkbook(takeOffPlan(HAND_COUNTED, USUAL_NAMES));
+  await freeze(bid.host, DAY);
+  bid.type("Order", await addressBeside(bid, "Order", "underlayment", 6), 12);
+  await change("Signed 1");
+  const row = (await addressBeside(bid, "Change order 1", "drip edge", 0)).slice(1);
+  bid.type("Change order 1", `N${row}`, 4.25);
+  bid.type("Change order 1", `P${row}`, "no");
+  await typeBeside(bid, "Change order 1", 3, { "Overhead on cost": 0.1, "Sales tax, state and local": 0.07 });
+  bid.goTo("Order");
+});
+
+// The engine forgets what names stood for only when it goes.
+afterEach(() => {
+  bid.dispose();
+});
+
+describe("a trim of which only the name has changed", () => {
+  it("is the same line: nothing is charged or credited for a name, and its labor and tax go on", async () => {
+    await rename("drip edge", "eave flashing");
+    await change("Signed 2");
+    expect(await lineOn("Change order 2", "eave flashing")).toEqual(["unchanged", 9, 9, 0, 0, 4.25, 0, "no"]);
+    expect((await rowsOf(bid, "Change order 2")).some(([item]) => item === "drip edge")).toBe(false);
+    expect(await besideOn("Change order 2", "Total of this change")).toBe(0);
+    expect((await rowsOf(bid, "Change order 2"))[2]?.[0]).toBe("");
+    expect((await whysOn(bid, "Change order 2"))["eave flashing"]).toEqual([
+      "drip edge is called eave flashing now",
+    ]);
+    bid.type("Change order 2", await addressBeside(bid, "Change order 2", "eave flashing", 0), "another");
+    expect((await rowsOf(bid, "Change order 2"))[2]?.[0]).toBe("this sheet no longer lists: eave flashing");
+  });
+
+  it("counts what else moved it", async () => {
+    await rename("drip edge", "eave flashing");
+    bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane B", 2), 30);
+    await change("Signed 2");
+    expect(await lineOn("Change order 2", "eave flashing")).toEqual([
+      "changed",
+      ...[9, 8, -1, -11.4, 4.25, -4.25],
+      "no",
+    ]);
+    expect((await whysOn(bid, "Change order 2"))["eave flashing"]?.slice(0, 2)).toEqual([
+      "drip edge is called eave flashing now",
+      `Plane B eave 40' 0" to 30' 0": 10' 0" less eave`,
+    ]);
+  });
+
+  it("but a trim of another price is another, and so is one whose name another bears now", async () => {
+    await rename("eave starter", "starter");
+    bid.type("Trims", await addressBeside(bid, "Trims", "starter", 11), 12);
+    await rename("ridge", "ridge cap");
+    await rename("drip edge", "ridge");
+    await change("Signed 2");
+    expect((await lineOn("Change order 2", "eave starter"))[0]).toBe("removed");
+    expect((await lineOn("Change order 2", "starter"))[0]).toBe("added");
+    expect((await lineOn("Change order 2", "drip edge"))[0]).toBe("removed");
+  });
+});
