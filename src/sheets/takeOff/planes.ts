@@ -98,12 +98,12 @@ const result = (
 
 /** The measured slope length, or the rafter over the run and its tail; quiet until one of them is there. */
 const slopeUsed = (row: number): string => {
-  const [eave, measured, run, pitch, tail] = (["eave", "slopeLength", "run", "pitch", "tail"] as const).map(
-    (column) => planeCell(row, column),
-  ) as [string, string, string, string, string];
+  const [measured, run, pitch, tail] = (["slopeLength", "run", "pitch", "tail"] as const).map((column) =>
+    planeCell(row, column),
+  ) as [string, string, string, string];
   const rafter = `${call(rafterLengthSpec, run, pitch)}+IF(${isEmpty(tail)},0,${call(feetSpec, tail)})`;
   const measuredFirst = `IF(${isEmpty(measured)},${rafter},${call(feetSpec, measured)})`;
-  return `=IF(OR(${isEmpty(eave)},AND(${isEmpty(measured)},${isEmpty(run)})),"",${measuredFirst})`;
+  return `=IF(AND(${isEmpty(measured)},${isEmpty(run)}),"",${measuredFirst})`;
 };
 
 /** A column of the plane table as a range, for totals and look-ups. */
