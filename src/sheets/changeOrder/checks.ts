@@ -1,5 +1,6 @@
 import { FIRST_DATE_SERIAL, LAST_DATE_SERIAL } from "../../../shared/sheetDate";
 import { isEmpty } from "../formula";
+import { about, itemsWhere } from "../itemsWhere";
 import type { SealedBlock } from "../sealedBlock";
 import type { Earlier } from "./earlier";
 import {
@@ -16,13 +17,6 @@ import {
 } from "./layout";
 import { ifRowEdited, signedAmong, statusColumn } from "./seals";
 import { itemKeyOf, nameOf, orderColumn, type Item, type Side } from "./sides";
-
-/** The items of the lines for which something holds, one after the other. */
-const itemsWhere = (items: string, condition: string): string =>
-  `TEXTJOIN(", ",TRUE,IF(${condition},${items},""))`;
-
-/** A sentence about items, quiet where there are none. */
-const about = (sentence: string, items: string): string => `IF(LEN(${items})=0,"","${sentence}: "&${items})`;
 
 /** What was signed and is not as it was; the first seals are theirs. */
 const editedSigned = (signed: readonly SealedBlock[], sealsRow: number): string[] =>

@@ -4,6 +4,7 @@ import { cautionCells } from "../cautionCells";
 import { call, isEmpty, unlessEmpty } from "../formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, number, text, type Content, type PlannedCell, type SheetPlan } from "../plan";
+import { about, itemsWhere } from "../itemsWhere";
 import { rowHeightsOf } from "../rowHeights";
 import type { TakeOffLayout } from "../takeOff/layout";
 import type { SupplyInput, TakeOffOptions } from "../takeOff/options";
@@ -123,43 +124,49 @@ const groupCells = ({ title, row, lines }: PlacedGroup): PlannedCell[] =>
 const wholeColumn = (lastRow: number, column: OrderColumn): string =>
   a1Range({ row: FIRST_ORDER_ROW, column: ORDER[column] }, { row: lastRow, column: ORDER[column] });
 
-/** Lines that are ordered and whose figure is missing. */
+/** For each row 1 where a cell of a column holds a number to which something applies. */
+const isNumberThat = (column: string, applies: string): string =>
+  `IF(ISNUMBER(${column}),IF(${column}${applies},1,0),0)`;
+
+/** So many letters of names find room before the totals' labels. */
+const NAMES_SHOWN = 50;
+
+/** The items that are ordered and whose figure is missing. */
 const missing = (lastRow: number, column: "weight" | "extended"): string => {
-  const ordered = wholeColumn(lastRow, "toOrder");
-  return `SUMPRODUCT(IF(ISNUMBER(${ordered}),IF(${ordered}>0,1,0),0)*IF(ISERROR(${wholeColumn(lastRow, column)}),0,IF(${isEmpty(wholeColumn(lastRow, column))},1,0)))`;
+  const [items, ordered, figures] = (["item", "toOrder", column] as const).map((each) =>
+    wholeColumn(lastRow, each),
+  ) as [string, string, string];
+  const isMissing = `IF(ISERROR(${figures}),0,IF(${isEmpty(figures)},1,0))`;
+  return itemsWhere(items, `${isNumberThat(ordered, ">0")}*${isMissing}>0`);
 };
 
-/** Lines whose order is an error: they are in no total. */
-const lineErrors = (lastRow: number): string => `SUMPRODUCT(ISERROR(${wholeColumn(lastRow, "toOrder")})*1)`;
-
-/** What is wrong with a line, each as a formula without "=" that names the item, or comes to nothing. */
-const lineWarnings = (row: number): string[] => {
-  const item = orderCell(row, "item");
-  const ifNegative = (column: OrderColumn, what: string): string => {
-    const cell = orderCell(row, column);
-    return `IF(ISNUMBER(${cell}),IF(${cell}<0,${item}&": ${what} is negative",""),"")`;
-  };
+/** What is wrong with lines, each as a formula without "=" that names the items, or comes to nothing. */
+const lineWarnings = (lastRow: number): string[] => {
+  const column = (of: OrderColumn): string => wholeColumn(lastRow, of);
+  const isError = (of: OrderColumn): string => `IF(ISERROR(${column(of)}),1,0)`;
+  // The subtotals of groups have no unit.
+  const isLine = `IF(LEN(${column("unit")})=0,0,1)`;
+  const ofItems = (sentence: string, condition: string): string =>
+    about(sentence, itemsWhere(column("item"), `${condition}>0`));
+  const noNumber = (what: string, of: OrderColumn): string =>
+    ofItems(`${what} is no number`, `${isLine}*(1-${isError("toOrder")})*${isError(of)}`);
   return [
-    `IF(ISERROR(${orderCell(row, "toOrder")}),${item}&": what to order is an error","")`,
-    ifNegative("weightEach", "the weight"),
-    ifNegative("price", "the price"),
+    ofItems("what to order is an error", isError("toOrder")),
+    ofItems("what to order is negative", isNumberThat(column("toOrder"), "<0")),
+    ofItems("the weight is negative", isNumberThat(column("weightEach"), "<0")),
+    ofItems("the price is negative", isNumberThat(column("price"), "<0")),
+    noNumber("the weight", "weight"),
+    noNumber("the price", "extended"),
   ];
 };
 
 /** What is wrong with the order, and what the take-off warns of: who orders may never have seen the take-off. */
-const warnings = (
-  layout: TakeOffLayout,
-  takeOffSheet: string,
-  groups: readonly PlacedGroup[],
-): PlannedCell => {
-  const ofLines = groups.flatMap((group) =>
-    group.lines.flatMap((_, index) => lineWarnings(group.row + 1 + index)),
-  );
+const warnings = (layout: TakeOffLayout, takeOffSheet: string, lastRow: number): PlannedCell => {
   const checks = checkCells(layout).map((cell) => `${sheetPrefix(takeOffSheet)}${cell}`);
   return {
     row: FIRST_ORDER_ROW - 2,
     column: ORDER.item,
-    content: formula(`=TEXTJOIN("; ",TRUE,${[...ofLines, ...checks].join(",")})`),
+    content: formula(`=TEXTJOIN("; ",TRUE,${[...lineWarnings(lastRow), ...checks].join(",")})`),
     style: "caution",
   };
 };
@@ -183,23 +190,28 @@ const summaries = (
   const area = `${sheetPrefix(takeOffSheet)}${planeTotalCell(layout, "area")}`;
   const packsOfPanels = orderCell(FIRST_ORDER_ROW + 1, "toOrder");
   const perPallet = panelFieldName("packsPerPallet");
-  const weight = a1({ row: firstSummaryRow + 1, column: ORDER.extended });
-  const without = (column: "weight" | "extended", what: string): Content =>
-    formula(
-      `=IF(${lineErrors(lastRow)}>0,"lines with an error are not counted",IF(${missing(lastRow, column)}=0,"every line that is ordered has a ${what}",${missing(lastRow, column)}&" lines that are ordered have no ${what}, and are not in the total"))`,
+  const weightRow = firstSummaryRow + 1;
+  const weight = a1({ row: weightRow, column: ORDER.extended });
+  const without = (column: "weight" | "extended", what: string, row: number): Content => {
+    const items = missing(lastRow, column);
+    const named = `IF(LEN(${items})>${NAMES_SHOWN},LEFT(${items},${NAMES_SHOWN})&"...",${items})`;
+    const counted = `IF(LEN(${items})=0,"every line that is ordered has a ${what}","ordered without a ${what}, and not in the total: "&${named})`;
+    return formula(
+      `=IF(ISERROR(${a1({ row, column: ORDER.extended })}),"a line is an error, and so is the total",${counted})`,
     );
+  };
   return [
     {
       label: "Total, before tax",
       content: `=${overGroups("extended")}`,
       numberFormat: MONEY,
-      note: without("extended", "price"),
+      note: without("extended", "price", firstSummaryRow),
     },
     {
       label: "Weight of all (lb)",
       content: `=${overGroups("weight")}`,
       numberFormat: "#,##0",
-      note: without("weight", "weight"),
+      note: without("weight", "weight", weightRow),
     },
     {
       label: "Weight on the deck (lb per sq ft)",
@@ -248,11 +260,11 @@ export const orderSheet = (
       row: 1,
       column: 0,
       content: text(
-        "Every quantity leads back to the take-off. Type in the shaded cells: waste, what a pack holds, weights and the supplier's prices.",
+        "Every quantity leads back to the take-off. Type in the shaded cells; packs, weights and prices of panels and trims are typed on their own sheets.",
       ),
       style: "note",
     },
-    warnings(layout, takeOffSheet, groups),
+    warnings(layout, takeOffSheet, lastRow),
     ...ORDER_HEADINGS.map((heading, column): PlannedCell => ({
       row: FIRST_ORDER_ROW - 1,
       column,

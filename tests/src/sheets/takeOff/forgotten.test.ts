@@ -15,7 +15,7 @@ import { DEMO_TAKE_OFF } from "../../../../src/sheets/takeOff/demo";
 import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeOff/options";
 import { takeOffPlan } from "../../../../src/sheets/takeOff/takeOff";
 import { USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
-import type { Cell } from "../../../../shared/cell";
+import { CellError, type Cell } from "../../../../shared/cell";
 
 // An edit of a whole take-off takes a few tenths of a second, and a test makes many.
 jest.setTimeout(30_000);
@@ -76,7 +76,7 @@ describe("what may be forgotten is said on the order", () => {
   it("a weight or a price below zero, by the item's name", async () => {
     await edit(`I${orderRow("foam backers")}`, -2, "Order");
     await edit(`K${orderRow("underlayment")}`, -0.01, "Order");
-    expect(warned()).toBe("foam backers: the weight is negative; underlayment: the price is negative");
+    expect(warned()).toBe("the weight is negative: foam backers; the price is negative: underlayment");
     await edit(`I${orderRow("foam backers")}`, "about 2", "Order");
     await edit(`K${orderRow("underlayment")}`, 0, "Order");
     expect(warned()).toBe("");
@@ -84,15 +84,29 @@ describe("what may be forgotten is said on the order", () => {
 
   it("an order that a shaded cell makes an error, by the item's name", async () => {
     await edit(`D${orderRow("underlayment")}`, 10, "Order");
-    expect(warned()).toBe("underlayment: what to order is an error");
+    expect(warned()).toBe("what to order is an error: underlayment");
   });
 
   it("a line that is an error, which no total counts", async () => {
     await edit(`C${rowOf("ridge", runs())}`, "long");
-    expect(warned()).toMatch(
-      /^ridge: what to order is an error; trim clips: what to order is an error; nails: what to order is an error/,
+    expect(warned()).toMatch(/^what to order is an error: ridge, trim clips, nails/);
+    expect(shown(`A${orderRow("ice barrier") + 2}`, "Order")).toBe("a line is an error, and so is the total");
+    expect(shown(`L${orderRow("ice barrier") + 2}`, "Order")).toBeInstanceOf(CellError);
+  });
+
+  it("a price in words, and an order that is negative", async () => {
+    await edit(`K${orderRow("nails")}`, "six", "Order");
+    await edit(`G${orderRow("underlayment")}`, -6, "Order");
+    expect(warned()).toBe("what to order is negative: underlayment; the price is no number: nails");
+    expect(shown(`A${orderRow("ice barrier") + 2}`, "Order")).toBe("a line is an error, and so is the total");
+  });
+
+  it("which ordered lines have no price", async () => {
+    await edit(`K${orderRow("nails")}`, null, "Order");
+    await edit(`K${orderRow("underlayment")}`, null, "Order");
+    expect(shown(`A${orderRow("ice barrier") + 2}`, "Order")).toBe(
+      "ordered without a price, and not in the total: nails, underlayment",
     );
-    expect(shown(`A${orderRow("ice barrier") + 2}`, "Order")).toBe("lines with an error are not counted");
   });
 });
 
