@@ -36,6 +36,8 @@ export interface Repaired {
 /** Sheets that were added, and how to take them away. */
 export interface Added {
   readonly sheets: readonly string[];
+  /** What a person may have overlooked, a sentence each. */
+  readonly remarks?: readonly string[];
   readonly undo: Undo;
 }
 

@@ -26,7 +26,10 @@ export const BuildCard = ({ id, title, summary, action, build, children, after }
     attempt(async () => {
       const added = await build();
       return {
-        message: `Added ${listedSheets(added.sheets)}. No other sheet was changed.`,
+        message: [
+          `Added ${listedSheets(added.sheets)}. No other sheet was changed.`,
+          ...(added.remarks ?? []),
+        ].join(" "),
         takeBack: sheetsAway(added.undo),
       };
     });

@@ -1,6 +1,12 @@
 import { useEffect, useState } from "preact/hooks";
 import type { PaneHost, WatchedCell } from "./paneHost";
 
+/** So many letters of a formula leave room for the rest of the pane; the program's own line shows all of it. */
+const FORMULA_SHOWN = 400;
+
+const shortened = (formula: string): string =>
+  formula.length > FORMULA_SHOWN ? `${formula.slice(0, FORMULA_SHOWN)}…` : formula;
+
 /** What stands in the selected cell, and what its error means. */
 export const CellCard = ({ watchCell }: { watchCell: NonNullable<PaneHost["watchCell"]> }) => {
   const [cell, setCell] = useState<WatchedCell>();
@@ -14,7 +20,7 @@ export const CellCard = ({ watchCell }: { watchCell: NonNullable<PaneHost["watch
         <dl class="cell" aria-live="polite">
           <dt>{cell.address}</dt>
           <dd class="cell-shows">{cell.shows === "" ? "blank" : cell.shows}</dd>
-          {cell.formula && <dd class="cell-formula">{cell.formula}</dd>}
+          {cell.formula && <dd class="cell-formula">{shortened(cell.formula)}</dd>}
           {cell.sentence && <dd class="cell-sentence">{cell.sentence}</dd>}
         </dl>
       ) : (

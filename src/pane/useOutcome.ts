@@ -20,7 +20,7 @@ export type Done = Omit<Outcome, "kind">;
 interface Attempts {
   readonly isBusy: boolean;
   readonly outcome: Outcome | undefined;
-  /** What fails is said; what comes of nothing yet says nothing. */
+  /** What fails is said, and what was done before can be taken back still; what comes of nothing yet says nothing. */
   attempt(act: () => Promise<Done | undefined>): Promise<void>;
   /** Takes back what was done; where that fails, it can be tried again. */
   undo(): Promise<void>;
@@ -33,7 +33,10 @@ export const useOutcome = (): Attempts => {
   const [isBusy, setIsBusy] = useState(false);
   const [outcome, setOutcome] = useState<Outcome>();
 
-  const go = async (act: () => Promise<Done | undefined>, still: Partial<Outcome>): Promise<void> => {
+  const go = async (
+    act: () => Promise<Done | undefined>,
+    onFailure: (sentence: string) => Outcome,
+  ): Promise<void> => {
     // The button that was pressed isn't disabled meanwhile, so that it keeps the keyboard.
     if (isBusy) return;
     setIsBusy(true);
@@ -41,7 +44,7 @@ export const useOutcome = (): Attempts => {
       const done = await act();
       setOutcome(done && { ...done, kind: "written" });
     } catch (failure) {
-      setOutcome({ ...still, kind: "failed", message: failureInWords(failure) });
+      setOutcome(onFailure(failureInWords(failure)));
     } finally {
       setIsBusy(false);
     }
@@ -51,14 +54,22 @@ export const useOutcome = (): Attempts => {
     isBusy,
     outcome,
     attempt: (act) => {
+      const takeBack = outcome?.takeBack;
       if (!isBusy) setOutcome(undefined);
-      return go(act, {});
+      return go(act, (sentence) =>
+        takeBack
+          ? { kind: "failed", message: `${sentence} What was done before can still be undone.`, takeBack }
+          : { kind: "failed", message: sentence },
+      );
     },
     undo: () =>
-      go(async () => {
-        await outcome?.takeBack?.run();
-        return { message: outcome?.takeBack?.said ?? "" };
-      }, outcome ?? {}),
+      go(
+        async () => {
+          await outcome?.takeBack?.run();
+          return { message: outcome?.takeBack?.said ?? "" };
+        },
+        (message) => ({ ...outcome, kind: "failed", message }),
+      ),
     forget: () => {
       setOutcome(undefined);
     },

@@ -1,13 +1,16 @@
 import { InputError } from "../../../shared/inputError";
+import { itemKey } from "../../../shared/kinds/orderLines";
 import type { Added, Host } from "../../hosts/host";
 import type { Contents } from "../contents";
 import { chooseOrder, frozenSheet, liveOrdersIn, readLiveOrder, type LiveOrder } from "../signedBase/freeze";
 import { nextNumbered } from "../nextNumbered";
 import { isSigned, readSigned } from "../signedBase/readSigned";
 import { orderOnSigned } from "../signedBase/signedBase";
+import type { ReadLine } from "../orderSheet/readOrder";
 import type { SheetPlan } from "../plan";
 import { changeOrdersOf, refuseOffChain } from "./chain";
 import { changeOrderSheet } from "./changeOrder";
+import { termShown, type Earlier } from "./earlier";
 import { livesOn, refuseOtherOrder, type Origin } from "./origin";
 import { renamedItems, type Renamed } from "./renamed";
 import { itemsOf, type Side } from "./sides";
@@ -100,6 +103,26 @@ const nowOf = (
   return { now: liveSide(contents, readLiveOrder(contents, liveOrder), now, dateSerial), liveOrder };
 };
 
+/** What a line of an order says, in a text that another's can be compared with. */
+const saidBy = ({ item, needed, toOrder, price }: ReadLine): string =>
+  [itemKey(item), needed, toOrder, price].join("\n");
+
+/** Whether two orders say the same, in whatever order their lines stand. */
+const isUnchanged = (base: Side, now: Side): boolean => {
+  const [then, after] = [base, now].map(({ order }) => order.lines.map(saidBy).sort().join("\n\n"));
+  return then === after;
+};
+
+const remarksOn = (base: Side, now: Side, dateSerial: number, last: Earlier | undefined): string[] => {
+  const dateBefore = last && termShown(last, "date");
+  return [
+    ...(isUnchanged(base, now) ? [`Nothing has changed since "${base.order.sheet}".`] : []),
+    ...(typeof dateBefore === "number" && dateBefore > dateSerial
+      ? [`Its date is before that of "${last?.sheet ?? ""}".`]
+      : []),
+  ];
+};
+
 /** Adds a change order to a workbook, and where it was asked for the sheet that freezes what it goes by. */
 export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Promise<Added> => {
   const [contents, { sheet: inFront }] = await Promise.all([host.contents(), host.inView()]);
@@ -129,5 +152,9 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   });
   const sheets = [sheet, ...(now.frozen ? [now.frozen] : [])];
   const undo = await host.write({ sheets, names: [] });
-  return { sheets: sheets.map(({ name }) => name), undo };
+  return {
+    sheets: sheets.map(({ name }) => name),
+    remarks: remarksOn(baseSide, now.side, choice.dateSerial, earlier.at(-1)),
+    undo,
+  };
 };

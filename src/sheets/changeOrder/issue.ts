@@ -1,8 +1,16 @@
 import { InputError } from "../../../shared/inputError";
 import type { Host } from "../../hosts/host";
 import type { Undo } from "../patch";
+import type { Contents } from "../contents";
 import { number } from "../plan";
-import { agreedChangeOrder, isChangeOrder, termShown, type Earlier } from "./earlier";
+import {
+  agreedChangeOrder,
+  agreedChangeOrdersIn,
+  isChangeOrder,
+  listedOn,
+  termShown,
+  type Earlier,
+} from "./earlier";
 import { TERMS } from "./layout";
 import { issuedUnder, placeOfIssue, sealedFigures } from "./seals";
 import { refuseTypedOver } from "./typedOver";
@@ -21,6 +29,14 @@ const remarksOn = (change: Earlier): string[] =>
     ? []
     : [`It shows no contract sum: "${TERMS.contract}" was left blank.`];
 
+/** The first change order before this one that isn't issued: filling it in would move this one. */
+const unissuedBefore = (contents: Contents, change: Earlier): string | undefined => {
+  const listed = listedOn(contents, change);
+  return agreedChangeOrdersIn(contents).find(
+    (each) => listed.has(each.sheet) && issuedUnder(each) === undefined,
+  )?.sheet;
+};
+
 /** Issues the change order in front: writes the seal of its figures beside them, so that a later edit shows. */
 export const issueInFront = async (host: Host): Promise<Issued> => {
   const [contents, { sheet }] = await Promise.all([host.contents(), host.inView()]);
@@ -34,6 +50,9 @@ export const issueInFront = async (host: Host): Promise<Issued> => {
   if (issuedUnder(change) !== undefined)
     throw new InputError(`"${sheet}" is issued already, under the seal ${seal}. Nothing was written.`);
   refuseTypedOver(contents, change);
+  const before = unissuedBefore(contents, change);
+  if (before !== undefined)
+    throw new InputError(`Issue "${before}" first: "${sheet}" goes on from it. Nothing was written.`);
   const undo = await host.put({ sheet, at, cells: [[{ content: number(seal) }]] });
   return { sheet, seal, remarks: remarksOn(change), undo };
 };

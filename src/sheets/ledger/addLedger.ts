@@ -2,7 +2,7 @@ import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import type { Added, Host } from "../../hosts/host";
 import { agreedChangeOrder } from "../changeOrder/earlier";
-import { sealedFigures } from "../changeOrder/seals";
+import { issuedUnder, sealedFigures } from "../changeOrder/seals";
 import { refuseTypedOver } from "../changeOrder/typedOver";
 import type { Contents } from "../contents";
 import { nextNumbered } from "../nextNumbered";
@@ -44,5 +44,9 @@ export const addLedger = async (host: Host, changeOrder: string, accounts: Accou
   const name = nextNumbered(LEDGER_SHEET, contents);
   const sheet = ledgerSheet(name, change, accounts, sealed);
   const undo = await host.write({ sheets: [sheet], names: [] });
-  return { sheets: [sheet.name], undo };
+  const remarks =
+    issuedUnder(change) === undefined
+      ? [`"${changeOrder}" isn't issued yet: issue it before this is posted.`]
+      : [];
+  return { sheets: [sheet.name], remarks, undo };
 };

@@ -90,6 +90,12 @@ describe("the cards of change orders, beside Excel's stand-in", () => {
     await says('Issued "Change order 1" under the seal ');
     press("Issue the change order");
     await says('"Change order 1" is issued already, under the seal ');
+    // Pressed once too often, it can be taken back still.
+    await says("Nothing was written. What was done before can still be undone.");
+    press("Undo", "issue");
+    await says("Undone: the seal is gone, and nothing else has changed.");
+    press("Issue the change order");
+    await says('Issued "Change order 1" under the seal ');
     await offers("ledger-change-order", "Change order 1");
     await offers("change-base", "Signed 2");
     for (const use of ["receivable", "retainage", "revenue", "tax"]) await fill(`account-${use}`, "1000");

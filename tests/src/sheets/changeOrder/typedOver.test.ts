@@ -71,6 +71,7 @@ describe("cells of a change order that are worked out and were typed over", () =
 
   it("but not where the one before had none: it is typed on the first that bears it", async () => {
     const bid = await changed();
+    await issue(bid, "Change order 1");
     bid.type("Order", "G3", 25);
     await change(bid, "Signed 2");
     const contract = await addressBeside(bid, "Change order 2", "Contract sum as signed", 3);
