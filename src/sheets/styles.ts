@@ -22,6 +22,8 @@ export const STYLES = {
   /** In the middle, so that it stands off its neighbours. */
   centred: { colour: INK, align: "center" },
   input: { colour: "#1f3d7a", fill: "#fff6d6", border: "all" },
+  /** Typed in sentences. */
+  words: { colour: "#1f3d7a", fill: "#fff6d6", border: "all", wrap: true },
   result: { colour: INK, border: "all" },
   total: { bold: true, colour: INK, fill: "#e3ebee", border: "all" },
   caution: { colour: "#7a1f14" },

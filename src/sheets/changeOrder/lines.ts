@@ -102,6 +102,7 @@ const lineCells = (
       return { ...shared, content: typeof labor === "number" ? number(labor) : null, style: "input" };
     }
     const content = results[column] ?? null;
+    if (column === "reason") return { ...shared, content: null, style: "words" };
     return { ...shared, content, style: content === null ? "input" : "result" };
   });
 };

@@ -26,13 +26,22 @@ export interface Item {
 
 const isWanted = ({ needed, toOrder }: ReadLine): boolean => (needed ?? 0) > 0 || (toOrder ?? 0) > 0;
 
+/** `packs of 12, 10% waste`: by these a customer follows from what is needed to what is ordered. */
+const packedIn = ({ orderUnit, perPack, waste }: ReadLine): string => {
+  const packs = perPack !== null && perPack > 1 ? `${orderUnit} of ${perPack}` : orderUnit;
+  return waste !== null && waste > 0 ? `${packs}, ${Number((waste * 100).toFixed(2))}% waste` : packs;
+};
+
 /** `ft`, or `ft to m` where the two sides differ; what one of them wants none of is in the other's. */
-const unitOf = (lines: readonly ReadLine[], column: "unit" | "orderUnit"): string => {
-  const units = lines.map((line) => line[column]).filter((unit) => unit !== "");
+const unitOf = (lines: readonly ReadLine[], unitIn: (line: ReadLine) => string): string => {
+  const units = lines.map(unitIn).filter((unit) => unit !== "");
   return [...new Map(units.map((unit) => [itemKey(unit), unit])).values()].join(" to ");
 };
 
-/** Every item of which one side needs or orders something: the base's first, in its order, then what was added. */
+/**
+ * Every item of which one side needs or orders something: the base's first, in its order, then what was added. How it is packed
+ * is said where nothing moves any more.
+ */
 export const itemsOf = (base: Side, now: Side, renamed: Renamed): Item[] => {
   const byItem = new Map<string, ReadLine[]>();
   const keyNow = new Map([...renamed].map(([key, former]) => [itemKey(former.item), key]));
@@ -47,8 +56,8 @@ export const itemsOf = (base: Side, now: Side, renamed: Renamed): Item[] => {
     return [
       {
         item: named.item,
-        unit: unitOf(wanted, "unit"),
-        orderUnit: unitOf(wanted, "orderUnit"),
+        unit: unitOf(wanted, ({ unit }) => unit),
+        orderUnit: unitOf(wanted, base.sealed && now.sealed ? packedIn : ({ orderUnit }) => orderUnit),
         ...(former && { former }),
       },
     ];

@@ -15,6 +15,9 @@ export interface ReadLine {
   readonly toOrder: number | null;
   readonly orderUnit: string;
   readonly price: number | null;
+  /** As it shows; null where the order has no such column, or no number in it. */
+  readonly waste: number | null;
+  readonly perPack: number | null;
 }
 
 /** An order as it stands: rows and columns are counted from 0. */
@@ -77,6 +80,10 @@ export const readOrder = (name: string, sheet: SheetContents): ReadOrder => {
       `${where(row, column)}, ${what}, takes a number of 0 or more, got ${describeCell(cell)}${error}. Nothing was written.`,
     );
   };
+  const numberShown = (row: number, column: number | undefined): number | null => {
+    const cell = column === undefined ? null : shownAt(sheet, { row, column });
+    return typeof cell === "number" ? cell : null;
+  };
   const words = (row: number, column: "item" | "unit" | "orderUnit"): string => {
     const cell = shown(row, column);
     if (cell instanceof CellError)
@@ -115,6 +122,8 @@ export const readOrder = (name: string, sheet: SheetContents): ReadOrder => {
         toOrder,
         orderUnit: words(row, "orderUnit"),
         price: amount(row, "price", `the price of ${item}`),
+        waste: numberShown(row, head.columns.waste),
+        perPack: numberShown(row, head.columns.perPack),
       },
     ];
   });
