@@ -1,5 +1,5 @@
-import { closest, distance } from "fastest-levenshtein";
 import type { FunctionSpec } from "../../shared/spec";
+import { nearWord } from "../nearWord";
 import { wordsFor } from "./otherWords";
 
 const inWords = (text: string): string[] =>
@@ -32,9 +32,8 @@ const weightOf = (spec: FunctionSpec, ways: readonly string[]): number => {
   return holds(ofParameters) ? 1 : 0;
 };
 
-/** A slip of the keyboard changes few letters; in a short word it may make another word. */
+/** Shorter words than this are too often other words, and no slips of the keyboard. */
 const SHORTEST_MISSPELT = 5;
-const MOST_SLIPS = 2;
 
 /** The help's own word in the place of one that none of it knows. */
 const spelt = (catalogue: readonly FunctionSpec[], word: string): string => {
@@ -43,8 +42,7 @@ const spelt = (catalogue: readonly FunctionSpec[], word: string): string => {
     const { ofItself, ofParameters } = helpOf(spec);
     return [...ofItself, ...ofParameters];
   });
-  const near = closest(word, known);
-  return distance(word, near) <= MOST_SLIPS ? near : word;
+  return nearWord(word, known) ?? word;
 };
 
 export interface Found {
