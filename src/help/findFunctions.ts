@@ -1,4 +1,5 @@
 import type { FunctionSpec } from "../../shared/spec";
+import { NAMESPACE } from "../namespace";
 import { nearWord } from "../nearWord";
 import { wordsFor } from "./otherWords";
 
@@ -8,6 +9,10 @@ const inWords = (text: string): string[] =>
     .toLowerCase()
     .split(/[^a-z0-9°]+/)
     .filter((word) => word !== "");
+
+/** A function's whole name may be sought, as a formula has it: every function's begins alike. */
+const withoutNamespace = (search: string): string =>
+  search.replaceAll(new RegExp(`\\b${NAMESPACE}\\.`, "gi"), "");
 
 /** What a function says of itself, and what it says of its parameters; `slopeLengthFt` is three words. */
 const helpOf = ({ concept, summary, parameters }: FunctionSpec) => ({
@@ -54,10 +59,8 @@ export interface Found {
 
 /** The functions whose help holds every word of a search but the little ones; where none does, those that hold most of them. */
 export const findFunctions = (catalogue: readonly FunctionSpec[], search: string): Found => {
-  const sought = search
-    .toLowerCase()
-    .split(/\s+/)
-    .filter((word) => word !== "" && !LITTLE_WORDS.has(word))
+  const sought = inWords(withoutNamespace(search))
+    .filter((word) => !LITTLE_WORDS.has(word))
     .map((word) => {
       const ways = wordsFor(word);
       const isKnown = catalogue.some((spec) => weightOf(spec, ways) > 0);

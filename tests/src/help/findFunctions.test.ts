@@ -9,6 +9,18 @@ describe("a search for a function", () => {
     expect(found("courses")[0]).toBe("COURSES");
   });
 
+  it.each(["GABLE.COURSES", "gable.courses", "=GABLE.COURSES("])(
+    "finds it by its whole name, as a formula has it: %s",
+    (search) => {
+      expect(found(search)[0]).toBe("COURSES");
+    },
+  );
+
+  it("takes words that are joined for words", () => {
+    expect(found("ridge-cap")).toEqual(found("ridge cap"));
+    expect(found("hip?")).toEqual(found("hip"));
+  });
+
   it("puts first what bears most of the words in its name", () => {
     expect(found("rafter length")[0]).toBe("RAFTERLENGTH");
     expect(found("rafter")[0]).toBe("RAFTERFACTOR");
