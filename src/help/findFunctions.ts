@@ -10,9 +10,8 @@ const inWords = (text: string): string[] =>
     .split(/[^a-z0-9°]+/)
     .filter((word) => word !== "");
 
-/** A function's whole name may be sought, as a formula has it: every function's begins alike. */
-const withoutNamespace = (search: string): string =>
-  search.replaceAll(new RegExp(`\\b${NAMESPACE}\\.`, "gi"), "");
+/** What says nothing of a function: the beginning of every whole name, as a formula has it, and the s of `chimney's`. */
+const SAYS_NOTHING = new RegExp(`\\b${NAMESPACE}\\.|['’]s\\b`, "gi");
 
 /** What a function says of itself, and what it says of its parameters; `slopeLengthFt` is three words. */
 const helpOf = ({ concept, summary, parameters }: FunctionSpec) => ({
@@ -40,32 +39,28 @@ const weightOf = (spec: FunctionSpec, ways: readonly string[]): number => {
 /** Shorter words than this are too often other words, and no slips of the keyboard. */
 const SHORTEST_MISSPELT = 5;
 
-/** The help's own word in the place of one that none of it knows. */
-const spelt = (catalogue: readonly FunctionSpec[], word: string): string => {
-  if (word.length < SHORTEST_MISSPELT) return word;
+/** The help's own word in the place of one that none of it knows; undefined where none is near. */
+const spelt = (catalogue: readonly FunctionSpec[], word: string): string | undefined => {
+  if (word.length < SHORTEST_MISSPELT) return undefined;
   const known = catalogue.flatMap((spec) => {
     const { ofItself, ofParameters } = helpOf(spec);
     return [...ofItself, ...ofParameters];
   });
-  return nearWord(word, known) ?? word;
+  return nearWord(word, known);
 };
 
 export interface Found {
   /** Those that answer best first, else in the catalogue's order. */
   readonly functions: readonly FunctionSpec[];
-  /** Whether each of them holds every word; where none does, they hold as many as any. */
+  /** Whether each of them holds every word as it was typed; where none does, they hold as many as any. */
   readonly holdAll: boolean;
 }
 
 /** The functions whose help holds every word of a search but the little ones; where none does, those that hold most of them. */
 export const findFunctions = (catalogue: readonly FunctionSpec[], search: string): Found => {
-  const sought = inWords(withoutNamespace(search))
-    .filter((word) => !LITTLE_WORDS.has(word))
-    .map((word) => {
-      const ways = wordsFor(word);
-      const isKnown = catalogue.some((spec) => weightOf(spec, ways) > 0);
-      return isKnown ? ways : wordsFor(spelt(catalogue, word));
-    });
+  const typed = inWords(search.replaceAll(SAYS_NOTHING, "")).filter((word) => !LITTLE_WORDS.has(word));
+  const isKnown = (word: string): boolean => catalogue.some((spec) => weightOf(spec, wordsFor(word)) > 0);
+  const sought = typed.map((word) => wordsFor(isKnown(word) ? word : (spelt(catalogue, word) ?? word)));
   const rated = catalogue.map((spec) => {
     const weights = sought.map((ways) => weightOf(spec, ways));
     return {
@@ -75,12 +70,11 @@ export const findFunctions = (catalogue: readonly FunctionSpec[], search: string
     };
   });
   const most = Math.max(...rated.map(({ held }) => held));
-  const holdAll = most === sought.length;
   return {
     functions: rated
-      .filter(({ held }) => held === most && (holdAll || most > 0))
+      .filter(({ held }) => held === most && (sought.length === 0 || most > 0))
       .sort((a, b) => b.weight - a.weight)
       .map(({ spec }) => spec),
-    holdAll,
+    holdAll: most === sought.length && typed.every(isKnown),
   };
 };

@@ -17,6 +17,7 @@ describe("a search for a function", () => {
   );
 
   it("takes words that are joined for words", () => {
+    expect(found("a chimney's trim")).toEqual(found("chimney trim"));
     expect(found("ridge-cap")).toEqual(found("ridge cap"));
     expect(found("hip?")).toEqual(found("hip"));
   });
@@ -72,6 +73,8 @@ describe("a search for a function", () => {
     expect(found("how many boxes of nails")).toEqual(["NAILCOUNT", "NAILPOUNDS", "PACKS"]);
     expect(found("attic zebra")).toEqual(["VENTAREA"]);
     expect(findFunctions(catalogue, "attic vents").holdAll).toBe(true);
+    // It was guessed what is meant: none holds the word itself.
+    expect(findFunctions(catalogue, "corses").holdAll).toBe(false);
   });
 
   it("finds nothing by words that no help knows, and without one shows the whole catalogue in its order", () => {
