@@ -9,7 +9,7 @@ import type { CellKind } from "./kind";
 /** Steeper than this a roof is a wall. */
 export const STEEPEST_PITCH = 24;
 
-const TAKES = "a pitch such as 6 (rise on 12), 6:12, 6/12, 6 in 12, 26.57° or 50%";
+const TAKES = "a pitch such as 6 (rise on 12), 6:12, 6/12, 6 in 12, 26.57°, or 50% as a text";
 const PERCENT = 100;
 const HOW_TO_TYPE = "type the rise alone, as 6, or the pitch as 6 in 12";
 

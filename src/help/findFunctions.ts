@@ -1,5 +1,6 @@
-import { closest, distance } from "fastest-levenshtein";
 import type { FunctionSpec } from "../../shared/spec";
+import { NAMESPACE } from "../namespace";
+import { nearWord } from "../nearWord";
 import { wordsFor } from "./otherWords";
 
 const inWords = (text: string): string[] =>
@@ -8,6 +9,9 @@ const inWords = (text: string): string[] =>
     .toLowerCase()
     .split(/[^a-z0-9°]+/)
     .filter((word) => word !== "");
+
+/** What says nothing of a function: the beginning of every whole name, as a formula has it, and the s of `chimney's`. */
+const SAYS_NOTHING = new RegExp(`\\b${NAMESPACE}\\.|['’]s\\b`, "gi");
 
 /** What a function says of itself, and what it says of its parameters; `slopeLengthFt` is three words. */
 const helpOf = ({ concept, summary, parameters }: FunctionSpec) => ({
@@ -32,39 +36,31 @@ const weightOf = (spec: FunctionSpec, ways: readonly string[]): number => {
   return holds(ofParameters) ? 1 : 0;
 };
 
-/** A slip of the keyboard changes few letters; in a short word it may make another word. */
+/** Shorter words than this are too often other words, and no slips of the keyboard. */
 const SHORTEST_MISSPELT = 5;
-const MOST_SLIPS = 2;
 
-/** The help's own word in the place of one that none of it knows. */
-const spelt = (catalogue: readonly FunctionSpec[], word: string): string => {
-  if (word.length < SHORTEST_MISSPELT) return word;
+/** The help's own word in the place of one that none of it knows; undefined where none is near. */
+const spelt = (catalogue: readonly FunctionSpec[], word: string): string | undefined => {
+  if (word.length < SHORTEST_MISSPELT) return undefined;
   const known = catalogue.flatMap((spec) => {
     const { ofItself, ofParameters } = helpOf(spec);
     return [...ofItself, ...ofParameters];
   });
-  const near = closest(word, known);
-  return distance(word, near) <= MOST_SLIPS ? near : word;
+  return nearWord(word, known);
 };
 
 export interface Found {
   /** Those that answer best first, else in the catalogue's order. */
   readonly functions: readonly FunctionSpec[];
-  /** Whether each of them holds every word; where none does, they hold as many as any. */
+  /** Whether each of them holds every word as it was typed; where none does, they hold as many as any. */
   readonly holdAll: boolean;
 }
 
 /** The functions whose help holds every word of a search but the little ones; where none does, those that hold most of them. */
 export const findFunctions = (catalogue: readonly FunctionSpec[], search: string): Found => {
-  const sought = search
-    .toLowerCase()
-    .split(/\s+/)
-    .filter((word) => word !== "" && !LITTLE_WORDS.has(word))
-    .map((word) => {
-      const ways = wordsFor(word);
-      const isKnown = catalogue.some((spec) => weightOf(spec, ways) > 0);
-      return isKnown ? ways : wordsFor(spelt(catalogue, word));
-    });
+  const typed = inWords(search.replaceAll(SAYS_NOTHING, "")).filter((word) => !LITTLE_WORDS.has(word));
+  const isKnown = (word: string): boolean => catalogue.some((spec) => weightOf(spec, wordsFor(word)) > 0);
+  const sought = typed.map((word) => wordsFor(isKnown(word) ? word : (spelt(catalogue, word) ?? word)));
   const rated = catalogue.map((spec) => {
     const weights = sought.map((ways) => weightOf(spec, ways));
     return {
@@ -74,12 +70,11 @@ export const findFunctions = (catalogue: readonly FunctionSpec[], search: string
     };
   });
   const most = Math.max(...rated.map(({ held }) => held));
-  const holdAll = most === sought.length;
   return {
     functions: rated
-      .filter(({ held }) => held === most && (holdAll || most > 0))
+      .filter(({ held }) => held === most && (sought.length === 0 || most > 0))
       .sort((a, b) => b.weight - a.weight)
       .map(({ spec }) => spec),
-    holdAll,
+    holdAll: most === sought.length && typed.every(isKnown),
   };
 };

@@ -10,6 +10,7 @@ import {
   shownAt,
   showPlace,
   tabTo,
+  typeRows,
   type Visit,
   unfold,
   visit as visitWorkbook,
@@ -97,6 +98,17 @@ describeInBrowser("the local workbook in a browser", () => {
     await type(page, "R40", `=GABLE.COURSES("18' 6 1/2""",12)`);
     expect(await shownAt(page, "R40")).toBe("19");
     expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  it("keeps every digit of a number that shows fewer, when its cell is opened and left again", async () => {
+    const { page } = await visit();
+    await typeRows(page, "R", 40, [["7%"]]);
+    await typeRows(page, "R", 40, [["7.2567%"]]);
+    await goTo(page, "R40");
+    await page.keyboard.press("F2");
+    await page.keyboard.press("Enter");
+    expect(await shownAt(page, "R40")).toBe("0.072567");
     await page.close();
   });
 

@@ -97,4 +97,10 @@ describe("pitch", () => {
   ])("refuses %j as no pitch on 12", (cell) => {
     expect(() => read(cell)).toThrow(/^pitch takes a pitch such as 6 \(rise on 12\)/);
   });
+
+  it("names percent as what it is taken as: a cell that shows 50% holds a number, and that is refused", () => {
+    expect(pitch().takes).toContain("or 50% as a text");
+    expect(read("50%")).toBe(6);
+    expect(() => read(0.5)).toThrow();
+  });
 });

@@ -1,14 +1,16 @@
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
+import { formulaOf, tokensOf } from "../xlsx/formulas/tokens";
 
 /** Stands for one of two quotes side by side in a text: no keyboard has it. */
 const HIDDEN = "\uE000";
 
-/** Names of sheets in single quotes, and texts: a quote in a name is none of a text's. */
-const QUOTED = /'(?:[^']|'')*'|"(?:[^"]|"")*"/g;
+const hidden = (text: string): string => `"${text.slice(1, -1).replaceAll('"', HIDDEN)}"`;
 
 const hide = (formula: string): string =>
-  formula.replace(QUOTED, (piece) =>
-    piece.startsWith('"') ? `"${piece.slice(1, -1).replaceAll('"', HIDDEN)}"` : piece,
+  formulaOf(
+    tokensOf(formula).map((token) =>
+      token.kind === "text" ? { ...token, text: hidden(token.text) } : token,
+    ),
   );
 
 const show = (text: string): string => text.replaceAll(HIDDEN, '"');
@@ -19,8 +21,8 @@ const mended = new WeakSet<Build>();
 
 /**
  * The engine takes a formula to pieces and puts it together again when it is typed and when rows or sheets move, and loses
- * one of the quotes that stand doubled in a text: `("16' 7""",E5)` became `("16' 7"""E55)`. Hidden from it, they stay. The wrapping lasts for the
- * life of the page or process; a second call changes nothing.
+ * one of the quotes that stand doubled in a text: `("16' 7""",E5)` became `("16' 7"""E55)`. Hidden from it, they stay. The
+ * wrapping lasts for the life of the page or process; a second call changes nothing.
  */
 export const keepDoubledQuotes = (): void => {
   const original = LexerTreeBuilder.prototype.sequenceNodesBuilder;

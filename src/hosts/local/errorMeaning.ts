@@ -1,6 +1,7 @@
-import { closest, distance } from "fastest-levenshtein";
 import { feetSpec } from "../../../functions/measure/feet";
 import { qualifiedName } from "../../namespace";
+import { nearWord } from "../../nearWord";
+import { isCall, tokensOf } from "../xlsx/formulas/tokens";
 
 /** What a spreadsheet's own error means, where no function has words for it. Common practice, no published source. */
 const MEANINGS: Readonly<Record<string, string>> = {
@@ -12,25 +13,20 @@ const MEANINGS: Readonly<Record<string, string>> = {
   "#VALUE!": `A value is of another kind than the formula takes, such as a text where a number should be. ${qualifiedName(feetSpec)} makes a number of a length in words.`,
 };
 
-const CALLED = /[A-Z_][A-Z0-9_.]*(?=\()/gi;
-const TEXT = /"(?:[^"]|"")*"/g;
-
-/** More different than this, a name is another name. */
-const MOST_SLIPS = 3;
-
 const lastPart = (name: string): string => name.slice(name.lastIndexOf(".") + 1);
 
 /** The function that a person may have meant: often only what stands before the point is missing. */
-const meant = (name: string, known: readonly string[]): string | undefined => {
-  const whole = known.find((each) => lastPart(each) === name);
-  if (whole !== undefined) return whole;
-  const near = closest(name, known);
-  return distance(name, near) <= MOST_SLIPS ? near : undefined;
+const meant = (name: string, known: readonly string[]): string | undefined =>
+  known.find((each) => lastPart(each) === name) ?? nearWord(name, known);
+
+/** The names of the functions that a formula calls, in capitals. */
+const calledIn = (formula: string): string[] => {
+  const tokens = tokensOf(formula);
+  return tokens.filter((_, index) => isCall(tokens, index)).map(({ text }) => text.toUpperCase());
 };
 
 const unknownName = (formula: string, known: readonly string[]): string => {
-  const called = formula.replace(TEXT, "").match(CALLED) ?? [];
-  const unknown = called.map((name) => name.toUpperCase()).find((name) => !known.includes(name));
+  const unknown = calledIn(formula).find((name) => !known.includes(name));
   if (unknown === undefined)
     return "A name in the formula isn't known, a text stands in it without quotes, or a comma is missing.";
   const instead = meant(unknown, known);

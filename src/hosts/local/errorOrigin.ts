@@ -73,7 +73,11 @@ export const errorOrigin = (injector: Injector, workbook: Workbook, read: ReadCe
   for (let step = 0; step < MOST_STEPS; step++) {
     const error = errorAt(spot);
     if (!error) return "";
-    const source = error.message === "" ? referencesOf(injector, workbook, spot).find(errorAt) : undefined;
+    // An error is passed on as it is: one of another kind is the formula's own.
+    const source =
+      error.message === ""
+        ? referencesOf(injector, workbook, spot).find((each) => errorAt(each)?.code === error.code)
+        : undefined;
     if (source) {
       spot = source;
       continue;

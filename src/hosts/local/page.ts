@@ -45,6 +45,7 @@ import SheetsUIEnUS from "@univerjs/sheets-ui/locale/en-US";
 import { defaultTheme } from "@univerjs/themes";
 import { UniverUIPlugin } from "@univerjs/ui";
 import UIEnUS from "@univerjs/ui/locale/en-US";
+import { editInFull } from "./editedInFull";
 import { functionClasses, functionDescriptions } from "./functions";
 import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
@@ -114,6 +115,7 @@ export const showWorkbook = (
   knowTables(injector, snapshot);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
   readTypedAmounts(injector, workbook);
+  editInFull(injector, workbook);
   const page = openWorkbook(injector, workbook, sentences, () => {
     univer.dispose();
     delete container.dataset["grid"];

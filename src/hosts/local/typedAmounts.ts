@@ -1,4 +1,11 @@
-import { CellValueType, type ICellData, type Injector, type Nullable, type Workbook } from "@univerjs/core";
+import {
+  CellValueType,
+  numfmt,
+  type ICellData,
+  type Injector,
+  type Nullable,
+  type Workbook,
+} from "@univerjs/core";
 import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
 import { serialOfIsoDate } from "../../../shared/sheetDate";
 
@@ -33,14 +40,19 @@ const HUNDRED = 100;
 /** As many as binary arithmetic keeps: 7.25 % is 0.0725. */
 const DIGITS = 15;
 
+const inDecimals = (value: number): number => Number(value.toPrecision(DIGITS));
+
+/** The percent of a share: 0.0725 is 7.25. */
+export const percentOf = (share: number): number => inDecimals(share * HUNDRED);
+
 const isNumber = (typed: unknown): typed is string | number =>
   (typeof typed === "number" || (typeof typed === "string" && typed.trim() !== "")) &&
   Number.isFinite(Number(typed));
 
 /** In a cell that shows percent a spreadsheet takes 8 for 8 %, and 0.08 for what it is. */
 export const shareOf = (typed: unknown, format: string | undefined): number | undefined =>
-  format?.includes("%") && isNumber(typed) && Math.abs(Number(typed)) >= 1
-    ? Number((Number(typed) / HUNDRED).toPrecision(DIGITS))
+  format !== undefined && numfmt.isPercentFormat(format) && isNumber(typed) && Math.abs(Number(typed)) >= 1
+    ? inDecimals(Number(typed) / HUNDRED)
     : undefined;
 
 /** The engine alone keeps `10%`, `2026-06-01` and `24,500.00` as text; in a spreadsheet they are numbers. */

@@ -48,8 +48,6 @@ const formulaOrSentence = (
 /** Fills a function's parameters, shows what it will answer, and puts it into the selected cell. */
 export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
   const [given, setGiven] = useState<readonly Given[]>(() => spec.parameters.map(() => NOTHING));
-  /** What was put where, last: the cell then holds that, which is nothing in the way. */
-  const [inserted, setInserted] = useState("");
   const give = (index: number, value: Given): void => {
     setGiven((before) => before.map((each, at) => (at === index ? value : each)));
   };
@@ -73,16 +71,15 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
   const isUntouched = now.every((each) => each.kind === "typed" && each.typed === "");
   const answer = runFunction(spec, argumentsOf(now));
   const place = placeInWords(survey.sheet, at);
-  const held = survey.cells[at.row]?.[at.column];
-  const entry = `${place}: ${formula ?? ""}`;
+  /** The formula itself is nothing in its way: it has just been put there. */
+  const isTaken =
+    !isBlank(survey.cells[at.row]?.[at.column]) && survey.formulas[at.row]?.[at.column] !== formula;
 
   return (
     <form
       onSubmit={(event) => {
         event.preventDefault();
-        if (formula === undefined) return;
-        setInserted(entry);
-        onInsert(insertPlan(survey.sheet, at, spec, formula, answer), place);
+        if (formula !== undefined) onInsert(insertPlan(survey.sheet, at, spec, formula, answer), place);
       }}
     >
       {spec.parameters.map((parameter, index) => (
@@ -115,7 +112,7 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
             <p>
               Gives: <Answer answer={answer} unit={spec.result.unit} />
             </p>
-            {!isBlank(held) && entry !== inserted && (
+            {isTaken && (
               <p class="hint">{`${place} holds something: select a blank cell for the formula.`}</p>
             )}
           </>

@@ -42,9 +42,10 @@ export const MarkingCard = ({ host, form }: Props) => {
 
   const check = (): Promise<void> =>
     attempt(async () => {
+      const { checkInWords } = await import("./tasks");
+      // Read at last: what comes to front while the code loads would else be taken for the page that was checked.
       const view = await host.inView();
       setChecked(view);
-      const { checkInWords } = await import("./tasks");
       return { message: checkInWords(view).join(" ") };
     });
 

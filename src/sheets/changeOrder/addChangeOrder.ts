@@ -139,7 +139,6 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   refuseOtherOrder(contents, base, { ...now, sheet: now.side.order.sheet });
   const earlier = changeOrdersOf(contents, base.from);
   refuseOffChain(earlier, choice.base);
-  for (const each of earlier) refuseTypedOver(contents, each);
   const sheet = changeOrderSheet({
     sheetName: nextNumbered(now.side.sealed ? CHANGE_ORDER : DRAFT, contents),
     job: now.job,
@@ -150,6 +149,8 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
     earlier,
     whys: whysOf(contents, liveOrder, baseSide, now.side, renamed),
   });
+  // What has lost a label or its total was refused above, by that: cells are found by labels.
+  for (const each of earlier) refuseTypedOver(contents, each);
   const sheets = [sheet, ...(now.frozen ? [now.frozen] : [])];
   const undo = await host.write({ sheets, names: [] });
   return {

@@ -9,6 +9,19 @@ describe("a search for a function", () => {
     expect(found("courses")[0]).toBe("COURSES");
   });
 
+  it.each(["GABLE.COURSES", "gable.courses", "=GABLE.COURSES("])(
+    "finds it by its whole name, as a formula has it: %s",
+    (search) => {
+      expect(found(search)[0]).toBe("COURSES");
+    },
+  );
+
+  it("takes words that are joined for words", () => {
+    expect(found("a chimney's trim")).toEqual(found("chimney trim"));
+    expect(found("ridge-cap")).toEqual(found("ridge cap"));
+    expect(found("hip?")).toEqual(found("hip"));
+  });
+
   it("puts first what bears most of the words in its name", () => {
     expect(found("rafter length")[0]).toBe("RAFTERLENGTH");
     expect(found("rafter")[0]).toBe("RAFTERFACTOR");
@@ -60,10 +73,12 @@ describe("a search for a function", () => {
     expect(found("how many boxes of nails")).toEqual(["NAILCOUNT", "NAILPOUNDS", "PACKS"]);
     expect(found("attic zebra")).toEqual(["VENTAREA"]);
     expect(findFunctions(catalogue, "attic vents").holdAll).toBe(true);
+    // It was guessed what is meant: none holds the word itself.
+    expect(findFunctions(catalogue, "corses").holdAll).toBe(false);
   });
 
   it("finds nothing by words that no help knows, and without one shows the whole catalogue in its order", () => {
-    expect(found("zebra")).toEqual([]);
+    for (const word of ["zebra", "house", "trees"]) expect(found(word)).toEqual([]);
     expect(findFunctions(catalogue, "  ")).toEqual({ functions: catalogue, holdAll: true });
   });
 });

@@ -199,6 +199,12 @@ describe("the card that marks, beside Excel's stand-in", () => {
     await comesToFront({ cells: [["Bid 2"]] });
     expect(outcome?.textContent).toBe("");
     expect(listeners.size).toBe(0);
+    const checking = check();
+    view = { ...view, sheet: "4 Courses" };
+    await checking;
+    await comesToFront({});
+    expect(outcome?.textContent).not.toBe("");
+    await comesToFront({ sheet: "5 Stagger" });
     await type(card, "marking-pasted", "Ann\tZ");
     press(card, "Mark what is pasted");
     await seen(card, "Line 1 isn't marked");

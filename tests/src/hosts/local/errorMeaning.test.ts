@@ -1,6 +1,6 @@
 import { errorMeaning } from "../../../../src/hosts/local/errorMeaning";
 
-const KNOWN = ["SUM", "SUMIF", "GABLE.COURSES", "GABLE.COURSELINE", "GABLE.FEET"];
+const KNOWN = ["SUM", "SUMIF", "MID", "SYD", "GABLE.COURSES", "GABLE.COURSELINE", "GABLE.FEET"];
 const meaning = (code: string, formula = ""): string => errorMeaning(code, formula, KNOWN);
 
 describe("an error that the spreadsheet itself gives", () => {
@@ -9,15 +9,20 @@ describe("an error that the spreadsheet itself gives", () => {
     ["=courses(D10,12)", "There is no function COURSES: did you mean GABLE.COURSES?"],
     ["=SUM(1)+SUMM(2)", "There is no function SUMM: did you mean SUM?"],
     ["=SHEEP(A1)", "There is no function SHEEP."],
+    ["=XYZ(A1)", "There is no function XYZ."],
+    ["=GABLE.SHEEP(A1)", "There is no function GABLE.SHEEP."],
   ])("names the function that %s calls in vain", (formula, sentence) => {
     expect(meaning("#NAME?", formula)).toBe(sentence);
   });
 
-  it("looks for no function in a text", () => {
-    expect(meaning("#NAME?", '=SUM("GABLE.COURSE(1)";2)')).toBe(
-      "A name in the formula isn't known, a text stands in it without quotes, or a comma is missing.",
-    );
-  });
+  it.each(['=SUM("GABLE.COURSE(1)";2)', "='Bid(2)'!A1+Waste", "=SUM(Table1[In (ft)])"])(
+    "looks for no function in a text, or in the name of a sheet or a column: %s",
+    (formula) => {
+      expect(meaning("#NAME?", formula)).toBe(
+        "A name in the formula isn't known, a text stands in it without quotes, or a comma is missing.",
+      );
+    },
+  );
 
   it("says what is in the way of an answer of several cells", () => {
     expect(meaning("#SPILL!")).toBe(

@@ -43,6 +43,25 @@ describe("cells of a change order that are worked out and were typed over", () =
     );
   });
 
+  it("aren't taken for the reason where a label is gone by which they are found", async () => {
+    const bid = await changed();
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "Profit, additions", 0), "Ours");
+    await expect(change(bid, "Signed 2")).rejects.toThrow(
+      '"Change order 1" has no "Profit, additions" any more, by which its figures are found',
+    );
+  });
+
+  it("are no reason where the change order before was edited since", async () => {
+    const bid = await changed();
+    bid.type("Order", "G3", 25);
+    await change(bid, "Signed 2");
+    await typeBeside(bid, "Change order 2", 3, { "Contract sum as signed": 6_000 });
+    await typeBeside(bid, "Change order 1", 3, { "Contract sum as signed": 5_000 });
+    await expect(change(bid, "Signed 3")).rejects.toThrow(
+      '"Change order 2" has no total: "Change order 1" was edited since this was made',
+    );
+  });
+
   it("leave what is meant to be typed free, and a remark below the lines", async () => {
     const bid = await changed();
     await typeBeside(bid, "Change order 1", 3, { "Contract sum as signed": 5_000, "Overhead on cost": 0.1 });

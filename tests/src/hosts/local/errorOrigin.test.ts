@@ -1,0 +1,60 @@
+import { localCatalogue } from "../../../../src/hosts/local/catalogue";
+import { errorOrigin } from "../../../../src/hosts/local/errorOrigin";
+import { createHeadlessEngine } from "../../../../src/hosts/local/headless";
+import { readArea } from "../../../../src/sheets/address";
+import { formula, text, type Content } from "../../../../src/sheets/plan";
+
+const CELLS: Readonly<Record<string, Content>> = {
+  A1: formula("=1/0"),
+  A2: text("ridge"),
+  B1: formula("=SUM(A1:A2)"),
+  B2: formula("=B1*2"),
+  C1: formula('=MATCH("hip",A1:A2,0)'),
+  C2: formula("=C1+1"),
+  D1: formula('=GABLE.RAFTERFACTOR("steep")'),
+  D2: formula("=SUM(D1:D1)"),
+};
+const DIVIDED = "The formula divides by 0, or by a blank cell.";
+const NOT_THERE = "A value that the formula needs isn't there.";
+
+describe("what is said of an error", () => {
+  const engine = createHeadlessEngine(localCatalogue, {
+    sheets: [
+      {
+        name: "Sheet1",
+        cells: Object.entries(CELLS).map(([address, content]) => ({ ...readArea(address).from, content })),
+        columnWidths: [],
+        rowHeights: {},
+        frozenRows: 0,
+      },
+    ],
+    names: [],
+  });
+  beforeAll(() => engine.calculated());
+  afterAll(() => {
+    engine.dispose();
+  });
+
+  const said = (address: string): string =>
+    errorOrigin(
+      engine.injector,
+      engine.workbook,
+      (sheet, row, column) => engine.getCell({ sheet: sheet.getName(), row, column }),
+      { sheet: engine.workbook.getActiveSheet(), ...readArea(address).from },
+    );
+
+  it("is what it means, and from which cell it comes", () => {
+    expect(said("A1")).toBe(DIVIDED);
+    expect(said("B2")).toBe(`Comes from A1: ${DIVIDED}`);
+    expect(said("A2")).toBe("");
+  });
+
+  it("is what its function says, where that has words for it", () => {
+    expect(said("D2")).toMatch(/^Comes from D1: pitch takes a pitch .*got "steep"$/);
+  });
+
+  it("isn't that of another error in a block that the formula looks through", () => {
+    expect(said("C1")).toBe(NOT_THERE);
+    expect(said("C2")).toBe(`Comes from C1: ${NOT_THERE}`);
+  });
+});
