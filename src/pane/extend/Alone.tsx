@@ -13,15 +13,16 @@ import { TypedFields, type Typed } from "./TypedFields";
 interface Props {
   readonly survey: Survey;
   readonly shape: "cell" | "block";
+  readonly typed: Typed;
+  readonly onType: (typed: Typed) => void;
   readonly onWrite: (patch: () => CellPatch) => void;
 }
 
 /** One result at the selection, in a cell or with cells for what it takes. */
-export const Alone = ({ survey, shape, onWrite }: Props) => {
+export const Alone = ({ survey, shape, typed, onType, onWrite }: Props) => {
   const offers = offersAlone(survey.names);
   const [id, setId] = useState("COURSES");
   const [heading, setHeading] = useState("");
-  const [typed, setTyped] = useState<Typed>({});
   const [column, setColumn] = useState(survey.selected.from.column);
 
   const offer = offerById(offers, id);
@@ -57,7 +58,7 @@ export const Alone = ({ survey, shape, onWrite }: Props) => {
           onValue={setHeading}
         />
       )}
-      <TypedFields fields={offer.fields} typed={typed} areNeeded={shape === "cell"} onChange={setTyped} />
+      <TypedFields fields={offer.fields} typed={typed} areNeeded={shape === "cell"} onChange={onType} />
       {planned.kind === "patch" ? (
         <Planned survey={survey} patch={planned.patch} notes={[]} onMove={setColumn} />
       ) : (

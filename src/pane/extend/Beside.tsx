@@ -1,11 +1,14 @@
 import { Button } from "@fluentui/react-button";
-import { useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
+import { areaInWords } from "../../sheets/address";
 import { blockInWords, type Block } from "../../sheets/extend/block";
 import { extendPlan } from "../../sheets/extend/extendPlan";
 import { offersFor } from "../../sheets/extend/offers";
+import { gapPlan } from "../../sheets/extend/gaps";
 import { guessBlock, meantColumns, notesOn } from "../../sheets/extend/proposal";
+import type { Guess } from "../../sheets/extend/headings";
 import type { Survey } from "../../sheets/extend/survey";
-import type { CellPatch } from "../../sheets/patch";
+import { patchArea, type CellPatch } from "../../sheets/patch";
 import { TextField } from "../controls/TextField";
 import { Tick } from "../controls/Tick";
 import { ColumnChoices } from "./ColumnChoices";
@@ -13,20 +16,37 @@ import { planOrSentence } from "./planOrSentence";
 import { Planned } from "./Planned";
 import { TypedFields, type Typed } from "./TypedFields";
 
+/** Meanings that a person corrected, by their headings. */
+export type Meanings = Readonly<Record<string, Guess>>;
+
 interface Props {
   readonly survey: Survey;
   readonly block: Block;
+  readonly typed: Typed;
+  readonly onType: (typed: Typed) => void;
+  readonly meanings: Meanings;
+  readonly onMean: (meanings: Meanings) => void;
   readonly onWrite: (patch: () => CellPatch) => void;
 }
 
 /** Columns beside a block: what its headings mean, which results to add, what would be written. */
-export const Beside = ({ survey, block, onWrite }: Props) => {
-  const [guesses, setGuesses] = useState(() => guessBlock(block));
+export const Beside = ({ survey, block, typed, onType, meanings, onMean, onWrite }: Props) => {
+  const headingOf = (index: number): string => block.headings[index] ?? "";
+  const [guesses, setGuesses] = useState(() =>
+    guessBlock(block).map((guess, index) => meanings[headingOf(index)] ?? guess),
+  );
+  const correct = (corrected: Guess[]): void => {
+    const changes = corrected.flatMap((guess, index) =>
+      guess === guesses[index] ? [] : [[headingOf(index), guess] as const],
+    );
+    setGuesses(corrected);
+    onMean({ ...meanings, ...Object.fromEntries(changes) });
+  };
   /** The headings of the results that are picked, by function. */
   const [picked, setPicked] = useState<Readonly<Record<string, string>>>({});
-  const [typed, setTyped] = useState<Typed>({});
   const [firstColumn, setFirstColumn] = useState(block.lastColumn + 1);
 
+  const gap = useMemo(() => gapPlan(survey, block), [survey, block]);
   const columns = meantColumns(block, guesses);
   const supplies = { columns, names: survey.names, typed };
   const offers = offersFor(supplies);
@@ -50,7 +70,19 @@ export const Beside = ({ survey, block, onWrite }: Props) => {
       }}
     >
       <p>Read {blockInWords(block)}.</p>
-      <ColumnChoices block={block} columns={guesses} onChange={setGuesses} />
+      {gap && (
+        <p>
+          {`${areaInWords(patchArea(gap))} is blank, where the block's other rows have results. `}
+          <Button
+            onClick={() => {
+              onWrite(() => gap);
+            }}
+          >
+            Fill it as they are
+          </Button>
+        </p>
+      )}
+      <ColumnChoices block={block} columns={guesses} onChange={correct} />
       <fieldset>
         <legend>Results to add</legend>
         {offers.length === 0 && <p class="hint">These columns give nothing yet: say above what they hold.</p>}
@@ -80,7 +112,7 @@ export const Beside = ({ survey, block, onWrite }: Props) => {
         fields={picks.flatMap(({ offer }) => offer.fields)}
         typed={typed}
         areNeeded
-        onChange={setTyped}
+        onChange={onType}
       />
       {planned.kind === "patch" ? (
         <Planned

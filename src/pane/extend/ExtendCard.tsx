@@ -7,7 +7,8 @@ import { patchArea, patchInWords, type CellPatch } from "../../sheets/patch";
 import { areaInWords } from "../../sheets/address";
 import { ChoiceField, type Choice } from "../controls/ChoiceField";
 import { Alone } from "./Alone";
-import { Beside } from "./Beside";
+import { Beside, type Meanings } from "./Beside";
+import type { Typed } from "./TypedFields";
 import { OutcomeLine } from "../OutcomeLine";
 import { Progress } from "../Progress";
 import { useLongRun } from "../useLongRun";
@@ -30,6 +31,9 @@ export const ExtendCard = ({ host }: { host: Host }) => {
   const [shape, setShape] = useState<Shape>("beside");
   const [reading, setReading] = useState<Reading>();
   const [readings, setReadings] = useState(0);
+  // Both outlast what is written: the next results, or the same ones after an Undo, take them too.
+  const [typed, setTyped] = useState<Typed>({});
+  const [meanings, setMeanings] = useState<Meanings>({});
   const { outcome, attempt, undo } = useOutcome();
   const { working, watched } = useLongRun();
 
@@ -94,6 +98,10 @@ export const ExtendCard = ({ host }: { host: Host }) => {
           key={readings}
           survey={reading.survey}
           block={reading.block}
+          typed={typed}
+          onType={setTyped}
+          meanings={meanings}
+          onMean={setMeanings}
           onWrite={(plan) => void write(plan)}
         />
       )}
@@ -102,6 +110,8 @@ export const ExtendCard = ({ host }: { host: Host }) => {
           key={readings}
           survey={reading.survey}
           shape={reading.shape}
+          typed={typed}
+          onType={setTyped}
           onWrite={(plan) => void write(plan)}
         />
       )}

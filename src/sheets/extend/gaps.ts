@@ -1,0 +1,61 @@
+import { isBlank } from "../../../shared/cell";
+import { NAMESPACE } from "../../namespace";
+import { shiftFormula } from "../../hosts/xlsx/formulas/shiftFormula";
+import type { CellPatch } from "../patch";
+import { formula } from "../plan";
+import type { Block } from "./block";
+import type { Survey } from "./survey";
+
+const CALL = new RegExp(`\\b${NAMESPACE}\\.`, "i");
+
+const formulaIn = ({ formulas }: Survey, row: number, column: number): string =>
+  formulas[row]?.[column] ?? "";
+
+const isFree = (survey: Survey, row: number, column: number): boolean =>
+  isBlank(survey.cells[row]?.[column]) && formulaIn(survey, row, column) === "";
+
+/** The formula of a column of results as it would read in the block's first row; undefined where its rows aren't alike, or call none of ours. */
+const resultOf = (survey: Survey, { firstRow, lastRow }: Block, column: number): string | undefined => {
+  const asInFirst = new Set<string>();
+  for (let row = firstRow; row <= lastRow; row++)
+    if (!isFree(survey, row, column))
+      asInFirst.add(shiftFormula(formulaIn(survey, row, column), firstRow - row, 0));
+  const [only = "", ...others] = asInFirst;
+  return others.length === 0 && CALL.test(only) ? only : undefined;
+};
+
+/**
+ * Fills rows of a block in which results are blank that its other rows have, as a row leaves them that was put in: with the
+ * formulas of the others. Where several gaps are apart, the first; undefined where there is none.
+ */
+export const gapPlan = (survey: Survey, block: Block): CellPatch | undefined => {
+  const results = new Map<number, string>();
+  for (let column = block.firstColumn; column <= block.lastColumn; column++) {
+    const result = resultOf(survey, block, column);
+    if (result !== undefined) results.set(column, result);
+  }
+  /** Side by side, from the first that is free. */
+  const freeIn = (row: number): number[] =>
+    [...results.keys()]
+      .filter((column) => isFree(survey, row, column))
+      .filter((column, index, [first = 0]) => column - first === index);
+  const rows = Array.from(
+    { length: block.lastRow - block.firstRow + 1 },
+    (_, index) => block.firstRow + index,
+  );
+  const first = rows.find((row) => freeIn(row).length > 0);
+  if (first === undefined) return undefined;
+  const columns = freeIn(first);
+  const end = rows.find((row) => row > first && String(freeIn(row)) !== String(columns)) ?? block.lastRow + 1;
+  return {
+    sheet: block.sheet,
+    at: { row: first, column: columns[0] ?? 0 },
+    cells: rows
+      .filter((row) => row >= first && row < end)
+      .map((row) =>
+        columns.map((column) => ({
+          content: formula(shiftFormula(results.get(column) ?? "", row - block.firstRow, 0)),
+        })),
+      ),
+  };
+};
