@@ -37,7 +37,7 @@ export const Beside = ({ survey, block, typed, onType, meanings, onMean, onWrite
   );
   const correct = (corrected: Guess[]): void => {
     const changes = corrected.flatMap((guess, index) =>
-      guess === guesses[index] ? [] : [[headingOf(index), guess] as const],
+      guess === guesses[index] || headingOf(index) === "" ? [] : [[headingOf(index), guess] as const],
     );
     setGuesses(corrected);
     onMean({ ...meanings, ...Object.fromEntries(changes) });
