@@ -2,7 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { PaneHost, WatchedCell } from "./paneHost";
 
 /** So many letters of a formula leave room for the rest of the pane; the program's own line shows all of it. */
-const FORMULA_SHOWN = 400;
+const FORMULA_SHOWN = 200;
 
 const shortened = (formula: string): string =>
   formula.length > FORMULA_SHOWN ? `${formula.slice(0, FORMULA_SHOWN)}…` : formula;

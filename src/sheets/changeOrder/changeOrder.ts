@@ -117,7 +117,7 @@ export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
     name: options.sheetName,
     print: "one page wide, landscape",
     frozenRows: FIRST_LINE_ROW,
-    columnWidths: [150, 84, 60, 135, 70, 66, 150, 66, 66, 92, 70, 70, 135, 66, 80, 64, 70, 150, 60],
+    columnWidths: [150, 84, 60, 135, 70, 66, 168, 66, 66, 92, 70, 70, 135, 66, 80, 64, 70, 150, 60],
     rowHeights: rowHeightsOf(cells),
     cells,
   };

@@ -120,7 +120,7 @@ export const ledgerSheet = (
       row: CHECK_ROW,
       column: 0,
       content: formula(
-        `=TEXTJOIN(" ",TRUE,IF(${debit}=${credit},"","Debit and credit differ: don't post this."),${isEdited})`,
+        `=IF(ISERROR(${debit}),"The change order has no total: don't post this.",TEXTJOIN(" ",TRUE,IF(${debit}=${credit},"","Debit and credit differ: don't post this."),${isEdited}))`,
       ),
       style: "caution",
     },

@@ -86,6 +86,12 @@ describe("ledger lines", () => {
     ]);
   });
 
+  it("of a change order that has lost its total say so", async () => {
+    const bid = await posted(13);
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "Tax is rounded", 3), "never");
+    expect((await rowsOf(bid, "Ledger 1"))[2]?.[0]).toBe("The change order has no total: don't post this.");
+  });
+
   it("of a change that comes to nothing aren't saved", async () => {
     const contents = await (await posted(10)).host.contents();
     expect(() => ledgerTable(contents, "Ledger 1")).toThrow(
