@@ -1,4 +1,5 @@
 import { counted } from "../../../shared/describe";
+import { InputError } from "../../../shared/inputError";
 import { failureInWords } from "../../failureInWords";
 import type { Added, Host } from "../../hosts/host";
 import type { LongRun } from "../../hosts/longRun";
@@ -8,10 +9,12 @@ import { checkPage } from "../../practice/marking/checkPage";
 import { pastedAnswers } from "../../practice/marking/pastedAnswers";
 import { readStudentFile } from "../../practice/marking/readStudentFile";
 import { sameNames } from "../../practice/marking/sameNames";
+import { isStudentsWorkbook } from "../../practice/marking/startPage";
 import { markStudent, type HandedIn } from "../../practice/marking/student";
 import { checkClass, type ClassOptions } from "../../practice/classOptions";
 import { freeName } from "../../sheets/freeName";
 import type { SheetInView } from "../../sheets/inView";
+import { START_SHEET } from "../../sheets/practice/studentSheets";
 import { markingInWords, markingSheets } from "../../sheets/practice/markingSheets";
 import { today } from "../today";
 
@@ -36,6 +39,15 @@ export const buildClass = async (
 export interface Marking extends Added {
   readonly sentences: readonly string[];
 }
+
+/** The marks tell everybody's answers and the right ones: they don't belong into a file that goes back to one student. */
+const refuseStudentsWorkbook = async (host: Host): Promise<void> => {
+  const { sheets } = await host.existing();
+  if (sheets.includes(START_SHEET) && isStudentsWorkbook(await host.contents()))
+    throw new InputError(
+      "Nothing is marked: the workbook that is open is a student's, and the marks would tell in it what everybody wrote and what is right. Open the class's own workbook or a new one, and mark there.",
+    );
+};
 
 const NO_STUDENT = "Nothing is marked: there is no student's line.";
 
@@ -64,6 +76,7 @@ export const markFiles = async (
   files: readonly Pick<File, "name" | "arrayBuffer">[],
   { onProgress, signal }: LongRun,
 ): Promise<Marking> => {
+  await refuseStudentsWorkbook(host);
   const handedIn: HandedIn[] = [];
   const unread: string[] = [];
   for (const [index, file] of files.entries()) {
@@ -82,6 +95,7 @@ export const markFiles = async (
 
 /** Marks pasted lines; a line that can't be read is named, and the others are marked. */
 export const markPasted = async (host: Host, pasted: string, options: ClassOptions): Promise<Marking> => {
+  await refuseStudentsWorkbook(host);
   checkClass(options);
   const { handedIn, unread } = pastedAnswers(pasted, options);
   return writeMarks(host, handedIn, unread);
