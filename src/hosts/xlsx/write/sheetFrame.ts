@@ -1,4 +1,4 @@
-import { a1, type Place } from "../../../sheets/address";
+import { a1, type Area, type Place } from "../../../sheets/address";
 import type { PaperEntry } from "../../../sheets/paper";
 import { PAGES } from "../../../sheets/pages";
 import type { BookSheet, DropDown } from "../book";
@@ -175,15 +175,14 @@ export const dimensionChanges = ({ part }: SheetVersions, touched: readonly Plac
   const element = childOf(part.root, "dimension");
   const range = parseRange(element?.attributes.get("ref") ?? "");
   if (!element || !range || touched.length === 0) return [];
-  const places = [range.from, range.to, ...touched];
-  const from = {
-    row: Math.min(...places.map(({ row }) => row)),
-    column: Math.min(...places.map(({ column }) => column)),
-  };
-  const to = {
-    row: Math.max(...places.map(({ row }) => row)),
-    column: Math.max(...places.map(({ column }) => column)),
-  };
+  // One by one: as arguments of Math.max, a large sheet's cells would be more than the browser takes.
+  const { from, to } = touched.reduce(
+    (area, { row, column }): Area => ({
+      from: { row: Math.min(area.from.row, row), column: Math.min(area.from.column, column) },
+      to: { row: Math.max(area.to.row, row), column: Math.max(area.to.column, column) },
+    }),
+    range,
+  );
   const ref = rangeText({ from, to });
   return ref === rangeText(range) ? [] : [changeElement(part.source, element, { attributes: { ref } })];
 };
