@@ -9,6 +9,7 @@ import { checkPage } from "../../practice/marking/checkPage";
 import { pastedAnswers } from "../../practice/marking/pastedAnswers";
 import { readStudentFile } from "../../practice/marking/readStudentFile";
 import { sameNames } from "../../practice/marking/sameNames";
+import { shortRows } from "../../practice/marking/shortRows";
 import { isStudentsWorkbook } from "../../practice/marking/startPage";
 import { markStudent, type HandedIn } from "../../practice/marking/student";
 import { checkClass, type ClassOptions } from "../../practice/classOptions";
@@ -51,13 +52,13 @@ const refuseStudentsWorkbook = async (host: Host): Promise<void> => {
 
 const NO_STUDENT = "Nothing is marked: there is no student's line.";
 
-/** Adds the class's sheets, and names what can't be marked. */
+/** Adds the class's sheets; the notes, which may be on what can't be marked, are said after the marks. */
 const writeMarks = async (
   host: Host,
   handedIn: readonly HandedIn[],
-  unread: readonly string[],
+  notes: readonly string[],
 ): Promise<Marking> => {
-  if (handedIn.length === 0) throw new Error(unread.join(" ") || NO_STUDENT);
+  if (handedIn.length === 0) throw new Error(notes.join(" ") || NO_STUDENT);
   const students = handedIn.map(markStudent);
   const { sheets } = await host.existing();
   const grid = freeName("Class", sheets);
@@ -66,7 +67,7 @@ const writeMarks = async (
   return {
     sheets: [grid, answers],
     undo,
-    sentences: [markingInWords(students), ...sameNames(handedIn), ...unread],
+    sentences: [markingInWords(students), ...sameNames(handedIn), ...notes],
   };
 };
 
@@ -98,7 +99,7 @@ export const markPasted = async (host: Host, pasted: string, options: ClassOptio
   await refuseStudentsWorkbook(host);
   checkClass(options);
   const { handedIn, unread } = pastedAnswers(pasted, options);
-  return writeMarks(host, handedIn, unread);
+  return writeMarks(host, handedIn, [...unread, ...shortRows(handedIn)]);
 };
 
 /** How the page in front stands, an answer a sentence, and none told. */

@@ -45,11 +45,17 @@ const readLine = (
   };
 };
 
+/** Tabs are what a spreadsheet copies; commas and semicolons stand within answers too. */
+const isSeparatedOtherwise = (pasted: string): boolean => !pasted.includes("\t") && /[,;]/.test(pasted);
+const NO_TABS =
+  "Nothing is marked: there is no tab between name, version and answers. Open the table in a spreadsheet, copy its rows there, and paste them here.";
+
 /**
  * A class's answers that were collected on paper: a line a student, with name, version, and then every answer in order. Empty
  * lines and a heading are passed over, and still count as lines.
  */
 export const pastedAnswers = (pasted: string, options: ClassOptions): PastedAnswers => {
+  if (isSeparatedOtherwise(pasted)) return { handedIn: [], unread: [NO_TABS] };
   const read = Papa.parse<string[]>(pasted, { delimiter: "\t" }).data.flatMap((cells, index) =>
     cells.every(isEmpty) || isHeading(cells) ? [] : readLine(cells, `Line ${index + 1}`, options),
   );

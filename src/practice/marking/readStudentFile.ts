@@ -2,10 +2,11 @@ import type { Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import type { Book, BookSheet } from "../../hosts/xlsx/book";
 import type { Place } from "../../sheets/address";
+import { isKeySheet } from "../../sheets/practice/keySheet";
 import { isAsPrinted, type ProblemSheet } from "../../sheets/practice/problemSheet";
 import { START_SHEET, studentSheets } from "../../sheets/practice/studentSheets";
 import { problemsOf } from "../practiceClass";
-import { versionOnStart } from "./startPage";
+import { versionOn } from "./startPage";
 import type { HandedIn } from "./student";
 
 const cellAt = (sheet: BookSheet | undefined, { row, column }: Place): Cell =>
@@ -15,13 +16,18 @@ function* valuesOn(sheet: BookSheet): Generator<Cell, void> {
   for (const row of sheet.cells.values()) for (const { value } of row.values()) yield value;
 }
 
+const isKey = ({ sheets }: Pick<Book, "sheets">): boolean =>
+  sheets.some((sheet) => isKeySheet(sheet.name) && versionOn(valuesOn(sheet)) !== undefined);
+
 /**
  * What stands in a student's file. The problems are made again from the line that is printed on its first page, so no key is
  * needed, and a page that was changed is found. `fileName` stands for a name that wasn't written.
  */
 export const readStudentFile = (book: Pick<Book, "sheets">, fileName: string): HandedIn => {
   const start = book.sheets.find(({ name }) => name === START_SHEET);
-  const version = start && versionOnStart(valuesOn(start));
+  const version = start && versionOn(valuesOn(start));
+  if (!version && isKey(book))
+    throw new InputError(`${fileName} is a class's key: give the files that students handed in.`);
   if (!version)
     throw new InputError(
       `${fileName} is no practice workbook: its sheet "${START_SHEET}" has no line that says which class it is.`,

@@ -4,8 +4,8 @@ import { START_SHEET } from "../../sheets/practice/studentSheets";
 import type { VersionOptions } from "../classOptions";
 import { readClassLine } from "../practiceClass";
 
-/** The version that a practice workbook's first page says it is; undefined where no cell says so. */
-export const versionOnStart = (cells: Iterable<Cell>): VersionOptions | undefined => {
+/** The version that one of a sheet's cells says the sheet is of; undefined where none does. */
+export const versionOn = (cells: Iterable<Cell>): VersionOptions | undefined => {
   for (const cell of cells) {
     const version = typeof cell === "string" ? readClassLine(cell) : undefined;
     if (version) return version;
@@ -15,4 +15,4 @@ export const versionOnStart = (cells: Iterable<Cell>): VersionOptions | undefine
 
 /** Whether a workbook is one that students fill in. */
 export const isStudentsWorkbook = ({ sheets }: Pick<Contents, "sheets">): boolean =>
-  versionOnStart(sheets.get(START_SHEET)?.cells.flat() ?? []) !== undefined;
+  versionOn(sheets.get(START_SHEET)?.cells.flat() ?? []) !== undefined;

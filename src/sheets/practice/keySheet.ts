@@ -50,6 +50,10 @@ const putProblem = (rows: PaperRows, { question, solution }: Problem, number: nu
   return headingRow;
 };
 
+const keySheetName = (letters: string): string => `Key ${letters}`;
+
+export const isKeySheet = (name: string): boolean => /^Key [A-Z]{1,2}$/.test(name);
+
 /** A version's key: answers, what they may be off by and why, and the worked steps in words and as formulas. */
 export const keySheet = (problems: readonly Problem[], version: VersionOptions): PaperSheet => {
   const rows = new PaperRows();
@@ -69,7 +73,7 @@ export const keySheet = (problems: readonly Problem[], version: VersionOptions):
   const headingRows = problems.map((problem, index) => putProblem(rows, problem, index + 1));
   rows.cautions();
   return {
-    name: `Key ${versionLetters(version.version)}`,
+    name: keySheetName(versionLetters(version.version)),
     cells: rows.cells,
     columnWidths: COLUMNS,
     rowHeights: {
