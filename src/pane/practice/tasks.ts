@@ -6,6 +6,7 @@ import type { LongRun } from "../../hosts/longRun";
 import { practiceFiles, type NamedFile } from "../../hosts/xlsx/practiceFiles";
 import { openXlsx } from "../../hosts/xlsx/xlsxFile";
 import { checkPage } from "../../practice/marking/checkPage";
+import { misfits } from "../../practice/marking/misfits";
 import { pastedAnswers } from "../../practice/marking/pastedAnswers";
 import { readStudentFile } from "../../practice/marking/readStudentFile";
 import { sameNames } from "../../practice/marking/sameNames";
@@ -99,7 +100,7 @@ export const markPasted = async (host: Host, pasted: string, options: ClassOptio
   await refuseStudentsWorkbook(host);
   checkClass(options);
   const { handedIn, unread } = pastedAnswers(pasted, options);
-  return writeMarks(host, handedIn, [...unread, ...shortRows(handedIn)]);
+  return writeMarks(host, handedIn, [...unread, ...shortRows(handedIn), ...misfits(handedIn, options)]);
 };
 
 /** How the page in front stands, an answer a sentence, and none told. */

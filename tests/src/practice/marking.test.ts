@@ -6,6 +6,7 @@ import { planBook } from "../../../src/hosts/xlsx/planBook";
 import { openXlsx, saveXlsx } from "../../../src/hosts/xlsx/xlsxFile";
 import { classGrid } from "../../../src/practice/marking/classGrid";
 import { markAnswer } from "../../../src/practice/marking/markAnswer";
+import { misfits } from "../../../src/practice/marking/misfits";
 import { pastedAnswers } from "../../../src/practice/marking/pastedAnswers";
 import { readStudentFile } from "../../../src/practice/marking/readStudentFile";
 import { sameNames } from "../../../src/practice/marking/sameNames";
@@ -297,6 +298,32 @@ describe("answers collected on paper", () => {
     expect(shortRows(handedIn.slice(2))).toEqual([]);
     const many = pastedAnswers("Ann\tA\t1\n".repeat(20), options);
     expect(shortRows(many.handedIn)).toEqual([expect.stringMatching(/\(1 of 4\), and 12 more\.$/)]);
+  });
+
+  describe("that are mostly wrong", () => {
+    const asked = { ...VERSION, versions: 3 };
+    const rightOf = (version: VersionOptions): string =>
+      problemsOf(version)
+        .flatMap(({ solution }) => solution.answers.map(({ shown }) => shown))
+        .join("\t");
+    const told = (pasted: string) => misfits(pastedAnswers(pasted, asked).handedIn, asked);
+
+    it("are those of another version, which is named", () => {
+      const [a, c] = [0, 2].map((version) => rightOf({ ...VERSION, version }));
+      expect(told(`Ann\tA\t${c}\nBob\tA\t${a}`)).toEqual([
+        "Some answers fit another version than the one that is given for them: Ann (C, not A).",
+      ]);
+    });
+
+    it("are those of another class, which isn't known", () => {
+      expect(told(`Ann\tA\t${rightOf({ ...VERSION, seed: "4712" })}`)).toEqual([
+        "Hardly anything is right of what Ann wrote, whichever version it is held against: see that the seed and the choices of the class are those printed on the sheets.",
+      ]);
+    });
+
+    it("or too few to tell by, are nothing to speak of", () => {
+      expect(told("Ann\tA\t1\t2\t3")).toEqual([]);
+    });
   });
 
   it.each([
