@@ -187,10 +187,24 @@ export const dimensionChanges = ({ part }: SheetVersions, touched: readonly Plac
   return ref === rangeText(range) ? [] : [changeElement(part.source, element, { attributes: { ref } })];
 };
 
+/** A break goes across the whole sheet. */
+const LAST_COLUMN = 16_383;
+
 /** How a file says that as many pages are taken as it takes. */
 const ANY_NUMBER = 0;
 
-export const pageChanges = ({ part, before, now, x }: SheetVersions): Splice[] => {
+const breaksText = ({ now, x }: SheetVersions): string => {
+  const breaks = (now.breaksBefore ?? []).map(
+    (row) => `<${x}brk${attributesText({ id: row, max: LAST_COLUMN, man: 1 })}/>`,
+  );
+  const counts = { count: breaks.length, manualBreakCount: breaks.length };
+  return breaks.length === 0
+    ? ""
+    : `<${x}rowBreaks${attributesText(counts)}>${breaks.join("")}</${x}rowBreaks>`;
+};
+
+export const pageChanges = (versions: SheetVersions): Splice[] => {
+  const { part, before, now, x } = versions;
   if (!now.print || before.print) return [];
   const { root } = part;
   const { orientation, pagesHigh = ANY_NUMBER } = PAGES[now.print];
@@ -207,6 +221,7 @@ export const pageChanges = ({ part, before, now, x }: SheetVersions): Splice[] =
       "pageSetup",
       `<${x}pageSetup${attributesText({ orientation, fitToWidth: 1, fitToHeight: pagesHigh })}/>`,
     ),
+    insertInOrder(root, SHEET_ORDER, "rowBreaks", breaksText(versions)),
   ];
 };
 
