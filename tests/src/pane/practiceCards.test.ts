@@ -54,6 +54,17 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     expect([labels[3], labels[5]]).toEqual(["4. Courses", "6. Gables"]);
   });
 
+  it("says of each level what it asks", () => {
+    const { host, handOut } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    const levels = [...card.querySelectorAll('[name="class-level"] option')];
+    expect(levels.map((each) => each.textContent)).toEqual([
+      "first hour: round measures, the first questions of each topic",
+      "half day: quarter inches or 5 mm, more questions",
+      "full roof: sixteenths or millimetres, every question",
+    ]);
+  });
+
   it("calls a course's files another name than those of topics with the same seed", async () => {
     const { host } = excel();
     const titles: string[] = [];
