@@ -29,6 +29,9 @@ const inputsFor = (view: SheetInView, start: string | undefined): Matrix =>
     start !== undefined && index === INPUT_ROWS.start - INPUTS.from.row ? start : typed,
   ]);
 
+/** Excel takes a text of up to 255 letters in a formula. */
+const MOST_LETTERS = 200;
+
 /** Hundredths of a foot are enough to tell planes by. */
 const short = (cell: Cell): string => String(typeof cell === "number" ? Number(cell.toFixed(2)) : cell);
 
@@ -36,7 +39,8 @@ const short = (cell: Cell): string => String(typeof cell === "number" ? Number(c
 const inWords = ([, ...inputs]: Matrix): string =>
   inputs
     .flatMap(([label = null, typed = null]) => (isBlank(typed) ? [] : [`${short(label)} ${short(typed)}`]))
-    .join(", ");
+    .join(", ")
+    .slice(0, MOST_LETTERS);
 
 /**
  * The line beneath a field sheet's picture: that it fits the cells, or, when they say something else, what it was drawn for. A

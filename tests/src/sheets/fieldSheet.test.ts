@@ -180,6 +180,14 @@ describe("the line beneath a field sheet's picture", () => {
     expect(shown("J17")).toMatch(/^Picture: put it anew/);
   });
 
+  it("has no longer text than a formula takes, whatever was typed", async () => {
+    await edit("B5", "rectangle, as far as anybody can tell ".repeat(20));
+    const { content } = captionPatch(viewNow(), panelNow(), undefined).cells[0]?.[0] ?? {};
+    const texts = content?.kind === "formula" ? content.formula.split('"') : [];
+    expect(Math.max(...texts.map(({ length }) => length))).toBeGreaterThan(200);
+    expect(Math.max(...texts.map(({ length }) => length))).toBeLessThan(256);
+  });
+
   it("holds a picture of another start for old until that start is typed", async () => {
     await draw("left 3 1/4");
     expect(shown("J17")).toMatch(/^Picture: put it anew, for it was drawn for .*, Start left 3 1\/4\.$/);
