@@ -16,3 +16,6 @@ export const PAGES: Readonly<
   "one page wide, landscape": { orientation: "landscape" },
   "one page wide, portrait": { orientation: "portrait" },
 };
+
+/** What fits on Letter and on A4 alike, within the usual margins, printed in its own size. */
+export const PAPER_PX = { width: 650, height: 890 } as const;

@@ -12,5 +12,7 @@ export interface PaperEntry {
 /** A sheet for a file of its own, that is printed too: it may hold a drawing, and cells to be filled in. Only a file takes it. */
 export interface PaperSheet extends SheetPlan {
   readonly entries: readonly PaperEntry[];
+  /** Rows with which a new page begins, on a sheet of several pages. */
+  readonly breaksBefore?: readonly number[];
   readonly drawing?: { readonly at: Place; readonly figure: Figure };
 }

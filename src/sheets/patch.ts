@@ -12,12 +12,14 @@ export interface PatchCell {
   readonly numberFormat?: string;
 }
 
-/** Cells to write into a sheet that exists. All of them must be blank, those that stay blank too. */
+/** Cells to write into a sheet that exists. All of them must be blank, those that stay blank too, but for what may be replaced. */
 export interface CellPatch {
   readonly sheet: string;
   readonly at: Place;
   /** Row by row from `at`, all of one length; null stays blank. */
   readonly cells: readonly (readonly (PatchCell | null)[])[];
+  /** Whether a cell may be written over that holds this, a formula as it is typed. */
+  readonly mayReplace?: (holds: Cell) => boolean;
   /** The column whose formats the new cells take, row by row. */
   readonly lookLike?: number;
   /** A spreadsheet's table that grows to the right by these columns. */

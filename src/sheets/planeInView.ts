@@ -35,7 +35,7 @@ export interface PlaneInView {
   readonly start: LayoutStart;
 }
 
-const isFieldSheet = (view: SheetInView): boolean =>
+export const isFieldSheet = (view: SheetInView): boolean =>
   (Object.keys(INPUT_ROWS) as InputKey[]).every(
     (key) => cellInView(view, { row: INPUT_ROWS[key], column: LABEL_COLUMN }) === INPUT_LABELS[key],
   );

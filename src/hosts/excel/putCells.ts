@@ -52,15 +52,17 @@ const blockIn = (lines: unknown[][], whole: Area, { from, to }: Area): unknown[]
     line.slice(from.column - whole.from.column, to.column - whole.from.column + 1),
   );
 
-/** The cells of a block that hold something; a formula may show nothing. */
+/** The cells of a block that hold something that may not be replaced; a formula may show nothing. */
 const occupiedIn = (
   { values, formulas }: { readonly values: unknown[][]; readonly formulas: unknown[][] },
   area: Area,
+  { mayReplace = () => false }: CellPatch,
 ): Occupied[] =>
   placesOf(area).flatMap((place) => {
     const value = at(values, area, place);
-    const holds = value === "" ? at(formulas, area, place) : value;
-    return holds === "" ? [] : [{ ...place, holds: toCell(holds) }];
+    const formula = at(formulas, area, place);
+    const holds = value === "" ? formula : value;
+    return holds === "" || mayReplace(toCell(formula)) ? [] : [{ ...place, holds: toCell(holds) }];
   });
 
 const readBefore = (excel: ExcelEntry, patch: CellPatch, area: Area): Promise<Before> =>
@@ -99,7 +101,7 @@ const readBefore = (excel: ExcelEntry, patch: CellPatch, area: Area): Promise<Be
         })),
     );
     const formulas = lines.map((line) => line.formulas);
-    refuseOccupied(occupiedIn({ values: lines.map(({ values }) => values), formulas }, area));
+    refuseOccupied(occupiedIn({ values: lines.map(({ values }) => values), formulas }, area, patch));
     return {
       sheetId: sheet.id,
       formulas,
@@ -254,7 +256,7 @@ export const putCells = async (excel: ExcelEntry, patch: CellPatch, run?: LongRu
   /** What a person has typed meanwhile into a cell whose turn hasn't come stays. */
   const refuseTyped = (range: Excel.Range, slice: Area): void => {
     refuseOccupied(
-      occupiedIn(range, slice).filter(
+      occupiedIn(range, slice, patch).filter(
         ({ row, column }) => patch.cells[row - area.from.row]?.[column - area.from.column],
       ),
     );

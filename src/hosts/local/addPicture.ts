@@ -6,13 +6,18 @@ import {
   type Injector,
   type Workbook,
 } from "@univerjs/core";
-import { convertPositionCellToSheetOverGrid, SheetSkeletonService } from "@univerjs/sheets";
+import {
+  convertPositionCellToSheetOverGrid,
+  ScrollToCellOperation,
+  SheetSkeletonService,
+} from "@univerjs/sheets";
 import {
   InsertSheetDrawingCommand,
   ISheetDrawingService,
   RemoveSheetDrawingCommand,
   transformToAxisAlignPosition,
 } from "@univerjs/sheets-drawing";
+import type { Place } from "../../sheets/address";
 import type { Undo } from "../../sheets/patch";
 import type { SheetPicture } from "../host";
 
@@ -20,6 +25,17 @@ const NOT_TURNED = { flipY: false, flipX: false, angle: 0, skewX: 0, skewY: 0 };
 
 const toBase64 = (text: string): string =>
   btoa(Array.from(new TextEncoder().encode(text), (byte) => String.fromCharCode(byte)).join(""));
+
+/**
+ * Brings a picture's corners into view, the first one last: it stays there where the picture is larger than the window. What is
+ * selected stays so, because the pane goes by it.
+ */
+const bringIntoView = (commands: ICommandService, unitId: string, corners: readonly Place[]): void => {
+  for (const { row, column } of corners.toReversed()) {
+    const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+    commands.syncExecuteCommand(ScrollToCellOperation.id, { unitId, range });
+  }
+};
 
 /** Puts an SVG over the cells of a sheet; returns how to take it away. */
 export const addPicture = async (
@@ -55,6 +71,8 @@ export const addPicture = async (
   const commands = injector.get(ICommandService);
   const added = await commands.executeCommand(InsertSheetDrawingCommand.id, { unitId, drawings: [drawing] });
   if (!added) throw new Error("The sheet didn't take the picture.");
+  if (workbook.getActiveSheet().getSheetId() === subUnitId)
+    bringIntoView(commands, unitId, [at, sheetTransform.to]);
   return async () => {
     const isThere = injector.get(ISheetDrawingService).getDrawingByParam(drawing) !== undefined;
     if (isThere) await commands.executeCommand(RemoveSheetDrawingCommand.id, { unitId, drawings: [drawing] });

@@ -7,6 +7,7 @@ import {
   type IWorksheetData,
 } from "@univerjs/core";
 import { CellError } from "../../../shared/cell";
+import { highest } from "../../../shared/highest";
 import type { Book, BookCell, BookLine, BookSheet } from "../xlsx/book";
 import { parseRange } from "../xlsx/cellAddress";
 import { dropDownsResource, fileDropDownRules } from "./dropDowns";
@@ -36,13 +37,10 @@ const lineData = ({ isHidden, style }: BookLine) => ({
   ...(style !== undefined && { s: style }),
 });
 
-const highest = (numbers: Iterable<number>): number => Math.max(-1, ...numbers);
-
 const sheetData = (id: string, sheet: BookSheet, { unlockedStyles = [] }: Book): Partial<IWorksheetData> => {
-  let lastColumn = highest(sheet.columns.keys());
-  for (const cells of sheet.cells.values()) lastColumn = Math.max(lastColumn, highest(cells.keys()));
-  let lastRow = highest(sheet.rows.keys());
-  for (const row of sheet.cells.keys()) lastRow = Math.max(lastRow, row);
+  let lastColumn = highest(sheet.columns.keys(), -1);
+  for (const cells of sheet.cells.values()) lastColumn = highest(cells.keys(), lastColumn);
+  const lastRow = highest(sheet.cells.keys(), highest(sheet.rows.keys(), -1));
   const { rows, columns } = sheet.frozen;
   return {
     id,

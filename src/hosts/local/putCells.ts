@@ -43,7 +43,12 @@ const refuseWhatIsProtected = (injector: Injector, sheet: Worksheet, area: Area)
     throw new InputError(`${areaInWords(area)} of "${sheet.getName()}" is protected. Nothing was written.`);
 };
 
-const refuseWhatCannotBeWritten = (injector: Injector, sheet: Worksheet, area: Area): void => {
+const refuseWhatCannotBeWritten = (
+  injector: Injector,
+  sheet: Worksheet,
+  area: Area,
+  { mayReplace = () => false }: CellPatch,
+): void => {
   refuseWhatIsProtected(injector, sheet, area);
   if (area.to.row >= sheet.getRowCount() || area.to.column >= sheet.getColumnCount())
     throw new InputError(`${areaInWords(area)} goes past the sheet's end. Nothing was written.`);
@@ -55,9 +60,9 @@ const refuseWhatCannotBeWritten = (injector: Injector, sheet: Worksheet, area: A
   refuseOccupied(
     placesOf(area).flatMap((place) => {
       const shows = fromCellData(cellDataAt(injector, sheet, place.row, place.column));
-      const holds =
-        shows === null || shows === "" ? formulaAt(injector, sheet, place.row, place.column) : shows;
-      return holds === "" ? [] : [{ ...place, holds }];
+      const formula = formulaAt(injector, sheet, place.row, place.column);
+      const holds = shows === null || shows === "" ? formula : shows;
+      return holds === "" || mayReplace(formula || holds) ? [] : [{ ...place, holds }];
     }),
   );
 };
@@ -128,7 +133,7 @@ export const putCells = async (
   const sheet = workbook.getSheetBySheetName(patch.sheet);
   if (!sheet) throw new InputError(`There is no sheet "${patch.sheet}" in the workbook any more.`);
   const area = patchArea(patch);
-  refuseWhatCannotBeWritten(injector, sheet, area);
+  refuseWhatCannotBeWritten(injector, sheet, area, patch);
 
   const commands = injector.get(ICommandService);
   const ids = { unitId: workbook.getUnitId(), subUnitId: sheet.getSheetId() };

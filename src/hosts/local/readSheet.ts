@@ -7,6 +7,7 @@ import {
 } from "@univerjs/engine-formula";
 import { SheetsSelectionsService } from "@univerjs/sheets";
 import { CellError, type Cell, type Matrix } from "../../../shared/cell";
+import { highest } from "../../../shared/highest";
 import { isDateSerial, isoDate } from "../../../shared/sheetDate";
 import type { SheetInView } from "../../sheets/inView";
 import { cellDataAt, fromCellData } from "./cells";
@@ -30,16 +31,14 @@ export const readCell = (
   );
 };
 
-const highest = (keys: readonly string[], least: number): number => Math.max(least, ...keys.map(Number));
-
 /** Last row and column that hold something, spilled cells included. */
 const extentOf = (injector: Injector, sheet: Worksheet): { row: number; column: number } => {
   const spilled =
     injector.get(FormulaDataModel).getArrayFormulaCellData()[sheet.getUnitId()]?.[sheet.getSheetId()] ?? {};
   return {
-    row: highest(Object.keys(spilled), sheet.getLastRowWithContent()),
+    row: highest(Object.keys(spilled).map(Number), sheet.getLastRowWithContent()),
     column: highest(
-      Object.values(spilled).flatMap((cells) => Object.keys(cells ?? {})),
+      Object.values(spilled).flatMap((cells) => Object.keys(cells ?? {}).map(Number)),
       sheet.getLastColumnWithContent(),
     ),
   };

@@ -79,6 +79,8 @@ export interface BookSheet {
   readonly print?: Print;
   /** Cells that are typed into, with what is told there. Only a new sheet has any. */
   readonly entries?: readonly PaperEntry[];
+  /** Rows with which a new page begins. Only a new sheet has any. */
+  readonly breaksBefore?: PaperSheet["breaksBefore"];
   /** A drawing over the cells. Only a new sheet has one. */
   readonly drawing?: PaperSheet["drawing"];
   /** Pictures that were put on it since it was opened; those of its file stay there unread. */

@@ -51,6 +51,7 @@ export const planBook = (sheets: readonly PaperSheet[]): Book => {
       dropDowns: dropDownsOf(sheet.cells),
       ...(sheet.print && { print: sheet.print }),
       entries: sheet.entries,
+      ...(sheet.breaksBefore && { breaksBefore: sheet.breaksBefore }),
       ...(sheet.drawing && { drawing: sheet.drawing }),
     };
   };

@@ -47,7 +47,7 @@ export const BestStartFinder = ({ plane, onFound }: Props) => {
         {search.kind === "found" &&
           `Start "${writeStart(search.best.start)}": ${counted(search.best.warnings, "warning")}, ` +
             `${counted(search.best.panels, "panel")}, ${counted(search.best.cuts, "cut")}; ` +
-            `${counted(search.best.choices, "start")} weighed. Type it as the field sheet's start to keep it.`}
+            `${counted(search.best.choices, "start")} weighed.`}
       </p>
     </div>
   );

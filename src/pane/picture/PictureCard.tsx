@@ -18,7 +18,7 @@ export const PictureCard = ({ host, isShown }: { host: Host; isShown: boolean })
           key={`${sight.view.sheet} ${sight.plane.name}`}
           host={host}
           plane={sight.plane}
-          sheet={sight.view.sheet}
+          view={sight.view}
         />
       )}
       {sight?.kind === "figure" && <FigurePicture figure={sight.figure} title={sight.title} />}

@@ -1,17 +1,22 @@
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { layOut } from "../../../functions/layout/engine/layOut";
 import type { Layout } from "../../../functions/layout/engine/listing";
-import type { LayoutStart } from "../../../shared/layoutStart";
+import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
 import { failureInWords } from "../../failureInWords";
 import type { Host, SheetPicture } from "../../hosts/host";
 import { frameOf } from "../../pictures/frame";
 import { layoutPicture } from "../../pictures/layoutPicture";
 import { PAPER_PALETTE, SCREEN_PALETTE } from "../../pictures/palette";
 import { PICTURE, PICTURE_BOX_PX } from "../../sheets/fieldSheet/layout";
-import type { PlaneInView } from "../../sheets/planeInView";
+import { captionPatch } from "../../sheets/fieldSheet/pictureCaption";
+import type { SheetInView } from "../../sheets/inView";
+import { PANEL_NAME } from "../../sheets/panelSheet";
+import type { CellPatch } from "../../sheets/patch";
+import { isFieldSheet, type PlaneInView } from "../../sheets/planeInView";
 import { BestStartFinder } from "./BestStartFinder";
 import { fitInto } from "./fitInto";
 import { PutOnSheet } from "./PutOnSheet";
+import { StartKeeper } from "./StartKeeper";
 import { SvgBox } from "./SvgBox";
 
 type Laid = { readonly layout: Layout } | { readonly sentence: string };
@@ -24,7 +29,6 @@ const lay = ({ plane, panel }: PlaneInView, start: LayoutStart): Laid => {
   }
 };
 
-/** For the sheet the plane is drawn with the sheet's own start, so that picture and chalk lines can't disagree. */
 const forTheSheet = (layout: Layout, name: string, sheet: string): SheetPicture => ({
   sheet,
   at: PICTURE,
@@ -35,11 +39,11 @@ const forTheSheet = (layout: Layout, name: string, sheet: string): SheetPicture 
 interface Props {
   readonly host: Host;
   readonly plane: PlaneInView;
-  readonly sheet: string;
+  readonly view: SheetInView;
 }
 
 /** A plane laid course by course. */
-export const PlanePicture = ({ host, plane, sheet }: Props) => {
+export const PlanePicture = ({ host, plane, view }: Props) => {
   const [found, setFound] = useState<LayoutStart>();
   // What was found holds only for the plane and the start that it was found for.
   const described = JSON.stringify(plane);
@@ -48,15 +52,24 @@ export const PlanePicture = ({ host, plane, sheet }: Props) => {
   }, [described]);
   const laid = useMemo(() => lay(plane, found ?? plane.start), [described, found]);
   if ("sentence" in laid) return <p class="hint">{laid.sentence}</p>;
-  const svg = layoutPicture(laid.layout, { title: plane.name, id: "pane-plane", palette: SCREEN_PALETTE });
+  const { layout } = laid;
+  const svg = layoutPicture(layout, { title: plane.name, id: "pane-plane", palette: SCREEN_PALETTE });
+  const better = found && writeStart(found) !== writeStart(plane.start) ? found : undefined;
+  /** The chalk lines go by the sheet's start: the line beneath says where the picture's is another. */
+  const caption = async (): Promise<CellPatch> => {
+    const panel = (await host.named(PANEL_NAME)) ?? [];
+    return captionPatch(view, panel, better && writeStart(better));
+  };
   return (
     <>
       <SvgBox svg={svg} />
       <BestStartFinder key={described} plane={plane} onFound={setFound} />
+      <StartKeeper host={host} view={view} start={better} />
       <PutOnSheet
         host={host}
         name="picture"
-        picture={() => forTheSheet(layOut(plane.plane, plane.panel, plane.start, true), plane.name, sheet)}
+        picture={() => forTheSheet(layout, plane.name, view.sheet)}
+        {...(isFieldSheet(view) && { caption })}
       />
     </>
   );

@@ -1,6 +1,8 @@
 import { Button } from "@fluentui/react-button";
 import type { Host, SheetPicture } from "../../hosts/host";
+import { failureInWords } from "../../failureInWords";
 import { a1 } from "../../sheets/address";
+import type { CellPatch, Undo } from "../../sheets/patch";
 import { OutcomeLine } from "../OutcomeLine";
 import { useOutcome } from "../useOutcome";
 
@@ -10,17 +12,43 @@ interface Props {
   readonly name: string;
   /** Made when it is asked for: a picture for paper differs from that on the screen. */
   readonly picture: () => SheetPicture;
+  /** A line beneath it that says what it was drawn for. */
+  readonly caption?: () => Promise<CellPatch>;
 }
 
+interface Captioned {
+  readonly sentence: string;
+  readonly undo: Undo;
+}
+
+const WITHOUT: Captioned = { sentence: "", undo: () => Promise.resolve() };
+
+/** A picture stays where the line beneath it can't be written. */
+const writeCaption = async (host: Host, caption: () => Promise<CellPatch>): Promise<Captioned> => {
+  try {
+    return { ...WITHOUT, undo: await host.put(await caption()) };
+  } catch (failure) {
+    return {
+      ...WITHOUT,
+      sentence: ` No line beneath says what it was drawn for. ${failureInWords(failure)}`,
+    };
+  }
+};
+
 /** Puts a picture on the sheet that it was made from, and says where it lies. */
-export const PutOnSheet = ({ host, name, picture }: Props) => {
+export const PutOnSheet = ({ host, name, picture, caption }: Props) => {
   const { isBusy, outcome, attempt, undo } = useOutcome();
   const put = (): Promise<void> =>
     attempt(async () => {
       const made = picture();
-      const run = await host.putPicture(made);
+      const takeAway = await host.putPicture(made);
+      const { sentence, undo: uncaption } = caption ? await writeCaption(host, caption) : WITHOUT;
+      const run = async (): Promise<void> => {
+        await uncaption();
+        await takeAway();
+      };
       return {
-        message: `The ${name} lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.`,
+        message: `The ${name} lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.${sentence}`,
         takeBack: { run, said: `Undone: the ${name} is gone.` },
       };
     });

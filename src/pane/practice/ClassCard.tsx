@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-button";
-import { LEVELS } from "../../../functions/practice/level";
+import { LEVELS, type Level } from "../../../functions/practice/level";
 import { UNITS } from "../../../functions/practice/measuring";
 import { InputError } from "../../../shared/inputError";
 import { checkClass, fileTitle, LIMITS } from "../../practice/classOptions";
@@ -17,6 +17,14 @@ const SETS: readonly Choice<ClassForm["set"]>[] = [
   { value: "topics", label: "problems by topic" },
   { value: "course", label: "full day's course, one roof" },
 ];
+
+/** What a level's name alone doesn't say. */
+const LEVEL_WORDS: Readonly<Record<Level, string>> = {
+  "first hour": "round measures, the first questions of each topic",
+  "half day": "quarter inches or 5 mm, more questions",
+  "full roof": "sixteenths or millimetres, every question",
+};
+const LEVEL_CHOICES = LEVELS.map((value) => ({ value, label: `${value}: ${LEVEL_WORDS[value]}` }));
 
 interface Props {
   readonly handOut: HandOut;
@@ -74,7 +82,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
           label="Level"
           name="class-level"
           value={form.level}
-          choices={choicesOf(LEVELS)}
+          choices={LEVEL_CHOICES}
           onValue={(level) => {
             change({ level });
           }}

@@ -1,17 +1,22 @@
 import { counted } from "../../../shared/describe";
+import { InputError } from "../../../shared/inputError";
 import { failureInWords } from "../../failureInWords";
 import type { Added, Host } from "../../hosts/host";
 import type { LongRun } from "../../hosts/longRun";
 import { practiceFiles, type NamedFile } from "../../hosts/xlsx/practiceFiles";
 import { openXlsx } from "../../hosts/xlsx/xlsxFile";
 import { checkPage } from "../../practice/marking/checkPage";
+import { misfits } from "../../practice/marking/misfits";
 import { pastedAnswers } from "../../practice/marking/pastedAnswers";
 import { readStudentFile } from "../../practice/marking/readStudentFile";
 import { sameNames } from "../../practice/marking/sameNames";
+import { shortRows } from "../../practice/marking/shortRows";
+import { isStudentsWorkbook } from "../../practice/marking/startPage";
 import { markStudent, type HandedIn } from "../../practice/marking/student";
 import { checkClass, type ClassOptions } from "../../practice/classOptions";
 import { freeName } from "../../sheets/freeName";
 import type { SheetInView } from "../../sheets/inView";
+import { START_SHEET } from "../../sheets/practice/studentSheets";
 import { markingInWords, markingSheets } from "../../sheets/practice/markingSheets";
 import { today } from "../today";
 
@@ -37,15 +42,24 @@ export interface Marking extends Added {
   readonly sentences: readonly string[];
 }
 
+/** The marks tell everybody's answers and the right ones: they don't belong into a file that goes back to one student. */
+const refuseStudentsWorkbook = async (host: Host): Promise<void> => {
+  const { sheets } = await host.existing();
+  if (sheets.includes(START_SHEET) && isStudentsWorkbook(await host.contents()))
+    throw new InputError(
+      "Nothing is marked: the workbook that is open is a student's, and the marks would tell in it what everybody wrote and what is right. Open the class's own workbook or a new one, and mark there.",
+    );
+};
+
 const NO_STUDENT = "Nothing is marked: there is no student's line.";
 
-/** Adds the class's sheets, and names what can't be marked. */
+/** Adds the class's sheets; the notes, which may be on what can't be marked, are said after the marks. */
 const writeMarks = async (
   host: Host,
   handedIn: readonly HandedIn[],
-  unread: readonly string[],
+  notes: readonly string[],
 ): Promise<Marking> => {
-  if (handedIn.length === 0) throw new Error(unread.join(" ") || NO_STUDENT);
+  if (handedIn.length === 0) throw new Error(notes.join(" ") || NO_STUDENT);
   const students = handedIn.map(markStudent);
   const { sheets } = await host.existing();
   const grid = freeName("Class", sheets);
@@ -54,7 +68,7 @@ const writeMarks = async (
   return {
     sheets: [grid, answers],
     undo,
-    sentences: [markingInWords(students), ...sameNames(handedIn), ...unread],
+    sentences: [markingInWords(students), ...sameNames(handedIn), ...notes],
   };
 };
 
@@ -64,6 +78,7 @@ export const markFiles = async (
   files: readonly Pick<File, "name" | "arrayBuffer">[],
   { onProgress, signal }: LongRun,
 ): Promise<Marking> => {
+  await refuseStudentsWorkbook(host);
   const handedIn: HandedIn[] = [];
   const unread: string[] = [];
   for (const [index, file] of files.entries()) {
@@ -82,9 +97,10 @@ export const markFiles = async (
 
 /** Marks pasted lines; a line that can't be read is named, and the others are marked. */
 export const markPasted = async (host: Host, pasted: string, options: ClassOptions): Promise<Marking> => {
+  await refuseStudentsWorkbook(host);
   checkClass(options);
   const { handedIn, unread } = pastedAnswers(pasted, options);
-  return writeMarks(host, handedIn, unread);
+  return writeMarks(host, handedIn, [...unread, ...shortRows(handedIn), ...misfits(handedIn, options)]);
 };
 
 /** How the page in front stands, an answer a sentence, and none told. */

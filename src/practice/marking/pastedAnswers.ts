@@ -1,7 +1,9 @@
 import Papa from "papaparse";
+import type { Cell } from "../../../shared/cell";
 import { columnOf } from "../../sheets/address";
 import { versionLetters, type ClassOptions } from "../classOptions";
 import { problemsOf } from "../practiceClass";
+import type { Problem } from "../problem";
 import type { HandedIn } from "./student";
 
 export interface PastedAnswers {
@@ -21,6 +23,12 @@ const withoutEmptyEnd = (cells: readonly string[]): readonly string[] =>
 
 const readVersion = (letters: string): number => (/^[A-Za-z]{1,2}$/.test(letters) ? columnOf(letters) : -1);
 
+/** Answers in their order, problem by problem; null where they have ended. */
+export const dealt = (problems: readonly Problem[], answers: readonly Cell[]): Cell[][] => {
+  let next = 0;
+  return problems.map(({ solution }) => solution.answers.map(() => answers[next++] ?? null));
+};
+
 /** What a student's line holds, or the sentence that says why it can't be marked. */
 const readLine = (
   cells: readonly string[],
@@ -35,21 +43,26 @@ const readLine = (
   const asked = problems.reduce((sum, { solution }) => sum + solution.answers.length, 0);
   if (answers.length > asked)
     return `${line} isn't marked: it has ${answers.length} answers after name and version; the class asks for ${asked}.`;
-  let next = 0;
   return {
     name: isEmpty(name) ? line : name.trim(),
     version: { ...options, version },
     problems,
-    typed: problems.map(({ solution }) => solution.answers.map(() => answers[next++] ?? null)),
+    typed: dealt(problems, answers),
     altered: [],
   };
 };
+
+/** Tabs are what a spreadsheet copies; commas and semicolons stand within answers too. */
+const isSeparatedOtherwise = (pasted: string): boolean => !pasted.includes("\t") && /[,;]/.test(pasted);
+const NO_TABS =
+  "Nothing is marked: there is no tab between name, version and answers. Open the table in a spreadsheet, copy its rows there, and paste them here.";
 
 /**
  * A class's answers that were collected on paper: a line a student, with name, version, and then every answer in order. Empty
  * lines and a heading are passed over, and still count as lines.
  */
 export const pastedAnswers = (pasted: string, options: ClassOptions): PastedAnswers => {
+  if (isSeparatedOtherwise(pasted)) return { handedIn: [], unread: [NO_TABS] };
   const read = Papa.parse<string[]>(pasted, { delimiter: "\t" }).data.flatMap((cells, index) =>
     cells.every(isEmpty) || isHeading(cells) ? [] : readLine(cells, `Line ${index + 1}`, options),
   );

@@ -2,19 +2,22 @@ import type { Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import type { Book, BookSheet } from "../../hosts/xlsx/book";
 import type { Place } from "../../sheets/address";
+import { isKeySheet } from "../../sheets/practice/keySheet";
 import { isAsPrinted, type ProblemSheet } from "../../sheets/practice/problemSheet";
 import { START_SHEET, studentSheets } from "../../sheets/practice/studentSheets";
-import { problemsOf, readClassLine } from "../practiceClass";
+import { problemsOf } from "../practiceClass";
+import { versionOn } from "./startPage";
 import type { HandedIn } from "./student";
 
 const cellAt = (sheet: BookSheet | undefined, { row, column }: Place): Cell =>
   sheet?.cells.get(row)?.get(column)?.value ?? null;
 
-const classLineOf = (sheet: BookSheet): string | undefined => {
-  for (const row of sheet.cells.values())
-    for (const { value } of row.values()) if (typeof value === "string" && readClassLine(value)) return value;
-  return undefined;
-};
+function* valuesOn(sheet: BookSheet): Generator<Cell, void> {
+  for (const row of sheet.cells.values()) for (const { value } of row.values()) yield value;
+}
+
+const isKey = ({ sheets }: Pick<Book, "sheets">): boolean =>
+  sheets.some((sheet) => isKeySheet(sheet.name) && versionOn(valuesOn(sheet)) !== undefined);
 
 /**
  * What stands in a student's file. The problems are made again from the line that is printed on its first page, so no key is
@@ -22,8 +25,9 @@ const classLineOf = (sheet: BookSheet): string | undefined => {
  */
 export const readStudentFile = (book: Pick<Book, "sheets">, fileName: string): HandedIn => {
   const start = book.sheets.find(({ name }) => name === START_SHEET);
-  const line = start && classLineOf(start);
-  const version = line === undefined ? undefined : readClassLine(line);
+  const version = start && versionOn(valuesOn(start));
+  if (!version && isKey(book))
+    throw new InputError(`${fileName} is a class's key: give the files that students handed in.`);
   if (!version)
     throw new InputError(
       `${fileName} is no practice workbook: its sheet "${START_SHEET}" has no line that says which class it is.`,

@@ -10,12 +10,15 @@ import { formula, text, type Content, type PlannedCell, type SheetPlan } from ".
 import { rowHeightsOf } from "../rowHeights";
 import { cautionCells } from "../cautionCells";
 import {
+  CAPTION,
   CORNERS,
   END_PIECES_COLUMN,
   INPUT_LABELS,
   INPUT_ROWS,
   LABEL_COLUMN,
   OPENINGS,
+  PICTURE,
+  PICTURE_ROW_PX,
   TABLES_ROW,
   VALUE_COLUMN,
   type InputKey,
@@ -142,6 +145,10 @@ const panelsToOpen = (planeArgs: readonly string[]): PlannedCell[] => {
   ];
 };
 
+const pictureRows = Object.fromEntries(
+  Array.from({ length: CAPTION.row + 1 - PICTURE.row }, (_, index) => [PICTURE.row + index, PICTURE_ROW_PX]),
+);
+
 /** One plane on one page for the crew: chalk lines, pieces to cut and bend on the ground, room for the picture. */
 export const fieldSheetPlan = ({ sheetName, inputs, courses, outlineOf }: FieldSheetOptions): SheetPlan => {
   const planeArgs = planeArguments(outlineOf);
@@ -160,13 +167,14 @@ export const fieldSheetPlan = ({ sheetName, inputs, courses, outlineOf }: FieldS
     ...panelsToOpen(planeArgs),
     ...cornerBlock("Openings", OPENINGS),
     ...cornerBlock("Corners, if no shape fits", CORNERS),
+    { ...CAPTION, content: null, style: "note" },
     ...tableCells(planeArgs, footRow - TABLES_ROW - 2),
     ...cautionCells(footRow),
   ];
   return {
     name: sheetName,
     columnWidths: COLUMN_WIDTHS,
-    rowHeights: rowHeightsOf(cells),
+    rowHeights: { ...pictureRows, ...rowHeightsOf(cells) },
     frozenRows: 1,
     print: "one page, landscape",
     cells,

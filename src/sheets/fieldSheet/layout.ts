@@ -29,8 +29,12 @@ export const OPENINGS: Block = { from: { row: 4, column: 3 }, to: { row: 15, col
 export const CORNERS: Block = { from: { row: 4, column: 6 }, to: { row: 15, column: 7 } };
 
 export const PICTURE: Place = { row: 2, column: 9 };
-/** What the picture has to fit into: beside the inputs, above the end pieces. */
-export const PICTURE_BOX_PX = { width: 560, height: 360 } as const;
+/** Says what the picture was drawn for, beneath it. */
+export const CAPTION: Place = { row: 16, column: 9 };
+/** Of the rows that the picture lies over, where nothing makes them higher: whatever a host's own rows are. */
+export const PICTURE_ROW_PX = 24;
+/** What the picture has to fit into: beside the inputs, above its caption. */
+export const PICTURE_BOX_PX = { width: 560, height: (CAPTION.row - PICTURE.row) * PICTURE_ROW_PX } as const;
 
 /** Chalk lines go down the left side from here, end pieces down the right. */
 export const TABLES_ROW = 18;

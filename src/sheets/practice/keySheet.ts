@@ -1,6 +1,7 @@
 import { versionLetters, type VersionOptions } from "../../practice/classOptions";
 import { classLine } from "../../practice/practiceClass";
 import type { Answer, Problem, ShownMistake } from "../../practice/problem";
+import { pageBreaks } from "../pageBreaks";
 import type { PaperSheet } from "../paper";
 import { formula, text } from "../plan";
 import { rowHeightsOf } from "../rowHeights";
@@ -28,14 +29,21 @@ const putAnswer = (rows: PaperRows, { field, shown, why, mistakes }: Answer): vo
   if (mistakes.length > 0) rows.lines(`Slips: ${mistakes.map(slipInWords).join("; ")}.`, "note", LETTERS);
 };
 
-const putProblem = (rows: PaperRows, { question, solution }: Problem, number: number): number => {
+/** The rows of a problem's first line and of its heading. */
+interface ProblemRows {
+  readonly start: number;
+  readonly heading: number;
+}
+
+const putProblem = (rows: PaperRows, { question, solution }: Problem, number: number): ProblemRows => {
+  const start = rows.row;
   rows.line(`${number}  ${question.title}`, "section");
   rows.lines(
     question.givens.map(({ label, text: told }) => `${label}: ${told}`).join("; "),
     "label",
     LETTERS,
   );
-  const headingRow = rows.row;
+  const heading = rows.row;
   rows.headings("Find", "Answer", "Unit", "Tolerance, and why");
   for (const answer of solution.answers) putAnswer(rows, answer);
   rows.skip();
@@ -47,8 +55,12 @@ const putProblem = (rows: PaperRows, { question, solution }: Problem, number: nu
     rows.lines(spaced(step.formula), "note", LETTERS);
   });
   rows.skip();
-  return headingRow;
+  return { start, heading };
 };
+
+const keySheetName = (letters: string): string => `Key ${letters}`;
+
+export const isKeySheet = (name: string): boolean => /^Key [A-Z]{1,2}$/.test(name);
 
 /** A version's key: answers, what they may be off by and why, and the worked steps in words and as formulas. */
 export const keySheet = (problems: readonly Problem[], version: VersionOptions): PaperSheet => {
@@ -66,16 +78,24 @@ export const keySheet = (problems: readonly Problem[], version: VersionOptions):
     LETTERS,
   );
   rows.skip();
-  const headingRows = problems.map((problem, index) => putProblem(rows, problem, index + 1));
+  const placed = problems.map((problem, index) => putProblem(rows, problem, index + 1));
   rows.cautions();
-  return {
-    name: `Key ${versionLetters(version.version)}`,
-    cells: rows.cells,
+  const sizes = {
     columnWidths: COLUMNS,
     rowHeights: {
       ...rowHeightsOf(rows.cells),
-      ...Object.fromEntries(headingRows.map((row) => [row, HEADING_PX])),
+      ...Object.fromEntries(placed.map(({ heading }) => [heading, HEADING_PX])),
     },
+  };
+  return {
+    name: keySheetName(versionLetters(version.version)),
+    cells: rows.cells,
+    ...sizes,
+    breaksBefore: pageBreaks(
+      placed.map(({ start }) => start),
+      rows.row,
+      sizes,
+    ),
     print: "one page wide, portrait",
     frozenRows: 2,
     entries: [],

@@ -1,5 +1,6 @@
 import { counted } from "../../../shared/describe";
 import { classGrid, type ClassGrid, type TopicResult } from "../../practice/marking/classGrid";
+import { shortList } from "../../practice/marking/shortList";
 import type { MarkedStudent } from "../../practice/marking/student";
 import { TOPIC_TITLES } from "../../practice/topicTitles";
 import { number, text, type SheetPlan, type WorkbookPlan } from "../plan";
@@ -111,6 +112,18 @@ export const markingSheets = (
   names: [],
 });
 
+/** Pages are called by their problems' numbers, with which their names begin. */
+const notMarked = (students: readonly MarkedStudent[]): string => {
+  const altered = students.filter((student) => student.altered.length > 0);
+  const pages = altered.reduce((sum, student) => sum + student.altered.length, 0);
+  if (pages === 0) return "";
+  const whose = altered.map(
+    (student) =>
+      `${student.name} (problem${student.altered.length === 1 ? "" : "s"} ${student.altered.join(", ")})`,
+  );
+  return ` ${counted(pages, "page")} ${pages === 1 ? "isn't" : "aren't"} marked, for what was given out was changed there: ${shortList(whose)}.`;
+};
+
 /** In a sentence, for the pane. */
 export const markingInWords = (students: readonly MarkedStudent[]): string => {
   const { toTeachAgain } = classGrid(students);
@@ -119,10 +132,5 @@ export const markingInWords = (students: readonly MarkedStudent[]): string => {
   const share = answers.length === 0 ? "none was asked" : `${percent(right / answers.length)} right`;
   const again =
     toTeachAgain.length === 0 ? "" : ` To teach again: ${toTeachAgain.map(({ title }) => title).join(", ")}.`;
-  const altered = students.reduce((sum, student) => sum + student.altered.length, 0);
-  const unmarked =
-    altered === 0
-      ? ""
-      : ` ${counted(altered, "page")} ${altered === 1 ? "isn't" : "aren't"} marked, for what was given out was changed there.`;
-  return `${counted(students.length, "student")}, ${counted(answers.length, "answer")}, ${share}.${unmarked}${again}`;
+  return `${counted(students.length, "student")}, ${counted(answers.length, "answer")}, ${share}.${notMarked(students)}${again}`;
 };

@@ -1,4 +1,5 @@
 import { panelValueSpec } from "../../../functions/panel/panelValue";
+import { highest } from "../../../shared/highest";
 import { LAYING_FIELDS, PANEL_FIELDS } from "../../../shared/panel";
 import { NAMESPACE, qualifiedName } from "../../namespace";
 import { tokensOf, type Token } from "../../hosts/xlsx/formulas/tokens";
@@ -15,10 +16,16 @@ export interface Reference {
 const unquoted = ({ kind, text }: Token): string =>
   kind === "quoted" ? text.slice(1, -1).replaceAll("''", "'") : text;
 
+const longest = (lines: readonly (readonly unknown[])[]): number =>
+  highest(
+    lines.map(({ length }) => length),
+    0,
+  );
+
 /** `A:C` or `4:9` as far as the sheet goes. */
 const wholeLines = (text: string, { cells }: SheetContents): Area | undefined => {
   const [from = "", to = ""] = text.replaceAll("$", "").split(":");
-  const [lastRow, lastColumn] = [cells.length - 1, Math.max(0, ...cells.map(({ length }) => length)) - 1];
+  const [lastRow, lastColumn] = [cells.length - 1, longest(cells) - 1];
   if (/^[A-Za-z]+$/.test(from) && /^[A-Za-z]+$/.test(to))
     return { from: { row: 0, column: columnOf(from) }, to: { row: lastRow, column: columnOf(to) } };
   if (/^\d+$/.test(from) && /^\d+$/.test(to))

@@ -4,7 +4,7 @@ import { localCatalogue } from "../../../src/hosts/local/catalogue";
 import { createHeadlessEngine } from "../../../src/hosts/local/headless";
 import { readArea } from "../../../src/sheets/address";
 import { panelSheet } from "../../../src/sheets/panelSheet";
-import { text, type WorkbookPlan } from "../../../src/sheets/plan";
+import { formula, text, type WorkbookPlan } from "../../../src/sheets/plan";
 import { extended } from "../../support/extended";
 import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
 import { placeOf } from "../../support/place";
@@ -126,6 +126,25 @@ describe.each([
     tried.type("F3", content);
     const before = await standing();
     await expect(tried.host.put(planned)).rejects.toThrow(/^F3 holds .*\. Nothing was written\.$/);
+    expect(await standing()).toBe(before);
+  });
+
+  it.each([
+    ["West", (holds: unknown) => holds === "North"],
+    ["=1+1", (holds: unknown) => holds === "=SUM(B2:B3)"],
+  ])("writes %s over what may be replaced, and over nothing else, and takes it back", async (typed, may) => {
+    const before = await standing();
+    const isFormula = typed.startsWith("=");
+    const at = isFormula ? { row: 3, column: 1 } : { row: 1, column: 0 };
+    const cells = [[{ content: isFormula ? formula(typed) : text(typed) }]];
+    const put = (mayReplace?: (holds: unknown) => boolean) =>
+      tried.host.put({ sheet: "Bid", at, cells, ...(mayReplace && { mayReplace }) });
+    await expect(put()).rejects.toThrow("Nothing was written.");
+    await expect(put((holds) => holds === "East")).rejects.toThrow("Nothing was written.");
+    expect(await standing()).toBe(before);
+    const undo = await put(may);
+    expect(await standing()).toContain(`"${typed}"`);
+    await undo();
     expect(await standing()).toBe(before);
   });
 

@@ -5,6 +5,8 @@ import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { openClass } from "../../../src/hosts/excel/openClass";
 import type { HandOut } from "../../../src/pane/paneHost";
 import { PracticeCards } from "../../../src/pane/practice/PracticeCards";
+import { problemsOf } from "../../../src/practice/practiceClass";
+import { sheetsOf, studentSheets } from "../../../src/sheets/practice/studentSheets";
 import { press, seen, shareShown, show } from "../../support/card";
 import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
 
@@ -19,6 +21,13 @@ const type = async (element: HTMLElement, name: string, value: string): Promise<
   field.value = value;
   field.dispatchEvent(new Event(field.tagName === "SELECT" ? "change" : "input", { bubbles: true }));
   await new Promise((resolve) => setTimeout(resolve));
+};
+
+const giveFiles = (element: HTMLElement, ...files: readonly Pick<File, "name" | "arrayBuffer">[]): void => {
+  const input = element.querySelector<HTMLInputElement>('[name="marking-files"]') as HTMLInputElement;
+  Object.defineProperty(input, "files", { value: files });
+  Object.defineProperty(input, "value", { value: "", writable: true });
+  input.dispatchEvent(new Event("change", { bubbles: true }));
 };
 
 const excel = () => {
@@ -43,6 +52,17 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     const labels = [...card.querySelectorAll("fieldset label")].map(({ textContent }) => textContent);
     expect(labels).toHaveLength(12);
     expect([labels[3], labels[5]]).toEqual(["4. Courses", "6. Gables"]);
+  });
+
+  it("says of each level what it asks", () => {
+    const { host, handOut } = excel();
+    const card = show(h(PracticeCards, { host, handOut }));
+    const levels = [...card.querySelectorAll('[name="class-level"] option')];
+    expect(levels.map((each) => each.textContent)).toEqual([
+      "first hour: round measures, the first questions of each topic",
+      "half day: quarter inches or 5 mm, more questions",
+      "full roof: sixteenths or millimetres, every question",
+    ]);
   });
 
   it("calls a course's files another name than those of topics with the same seed", async () => {
@@ -149,17 +169,37 @@ describe("the card that marks, beside Excel's stand-in", () => {
     expect(workbook.sheets).toHaveLength(1);
   });
 
+  it("writes no marks into a student's own workbook", async () => {
+    const { host, handOut, workbook } = excel();
+    const version = {
+      seed: "7",
+      version: 0,
+      level: "half day",
+      units: "metric",
+      set: { kind: "topics", topics: ["courses"], problems: 1 },
+    } as const;
+    const questions = problemsOf(version).map(({ question }) => question);
+    await host.write({ sheets: sheetsOf(studentSheets(questions, version)), names: [] });
+    const card = show(h(PracticeCards, { host, handOut }));
+    await type(card, "marking-pasted", "Ann\tA\t1");
+    press(card, "Mark what is pasted");
+    await seen(card, "Open the class's own workbook or a new one");
+    expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid", "Start", "1 Courses"]);
+    giveFiles(card, {
+      name: "a.xlsx",
+      arrayBuffer: () => Promise.reject(new Error("no file is to be read")),
+    });
+    await seen(card, "Nothing is marked: the workbook that is open is a student's");
+    expect(workbook.sheets).toHaveLength(3);
+  });
+
   it("says which files it can't mark", async () => {
     const { host, handOut, workbook } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
-    const input = card.querySelector<HTMLInputElement>('[name="marking-files"]') as HTMLInputElement;
-    const odd = {
+    giveFiles(card, {
       name: "notes.xlsx",
       arrayBuffer: () => Promise.resolve(new TextEncoder().encode("notes").buffer),
-    };
-    Object.defineProperty(input, "files", { value: [odd] });
-    Object.defineProperty(input, "value", { value: "", writable: true });
-    input.dispatchEvent(new Event("change", { bubbles: true }));
+    });
     await seen(card, "notes.xlsx isn't marked.");
     expect(workbook.sheets).toHaveLength(1);
   });

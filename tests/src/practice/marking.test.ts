@@ -6,15 +6,18 @@ import { planBook } from "../../../src/hosts/xlsx/planBook";
 import { openXlsx, saveXlsx } from "../../../src/hosts/xlsx/xlsxFile";
 import { classGrid } from "../../../src/practice/marking/classGrid";
 import { markAnswer } from "../../../src/practice/marking/markAnswer";
+import { misfits } from "../../../src/practice/marking/misfits";
 import { pastedAnswers } from "../../../src/practice/marking/pastedAnswers";
 import { readStudentFile } from "../../../src/practice/marking/readStudentFile";
 import { sameNames } from "../../../src/practice/marking/sameNames";
+import { shortRows } from "../../../src/practice/marking/shortRows";
 import { markStudent } from "../../../src/practice/marking/student";
 import type { VersionOptions } from "../../../src/practice/classOptions";
 import { problemsOf } from "../../../src/practice/practiceClass";
 import type { Answer, Problem } from "../../../src/practice/problem";
 import { TOPIC_IDS } from "../../../src/practice/topicTitles";
 import type { Place } from "../../../src/sheets/address";
+import { keySheet } from "../../../src/sheets/practice/keySheet";
 import { markingInWords, markingSheets } from "../../../src/sheets/practice/markingSheets";
 import { sheetsOf, studentSheets } from "../../../src/sheets/practice/studentSheets";
 import { convert, describeWithLibreOffice } from "../../support/libreOffice";
@@ -222,6 +225,13 @@ describe("a student's file", () => {
     expect(student.answers.every(({ verdict }) => verdict === "right")).toBe(true);
   });
 
+  it("is told from a key", () => {
+    const key = planBook([keySheet(problemsOf(VERSION), VERSION)]);
+    expect(() => readStudentFile(key, "practice-4711-key.xlsx")).toThrow(
+      "practice-4711-key.xlsx is a class's key: give the files that students handed in.",
+    );
+  });
+
   it("is refused by a sentence where it is none", () => {
     expect(() => readStudentFile({ sheets: [] }, "bid.xlsx")).toThrow(
       'bid.xlsx is no practice workbook: its sheet "Start" has no line that says which class it is.',
@@ -271,6 +281,49 @@ describe("answers collected on paper", () => {
     expect(handedIn.map(({ name }) => name)).toEqual(names);
     expect(handedIn[0]?.typed[0]?.[0]).toBe("1");
     expect(unread).toEqual([]);
+  });
+
+  it.each(["Ann,A,1,2,3,4", "Ann;A;1;2\nBob;B;2"])("must have tabs between them: %j", (pasted) => {
+    const { handedIn, unread } = pastedAnswers(pasted, options);
+    expect(handedIn).toEqual([]);
+    expect(unread).toEqual([expect.stringContaining("there is no tab between name, version and answers")]);
+  });
+
+  it("say which rows end early, but not which have a blank within", () => {
+    const full = "1\t\t3\t4";
+    const { handedIn } = pastedAnswers(`Ann\tA\t1\nBob\tB\nCleo\tA\t${full}`, options);
+    expect(shortRows(handedIn)).toEqual([
+      "Some rows end before the last answer, and what is missing counts as blank: Ann (1 of 4) and Bob (0 of 4).",
+    ]);
+    expect(shortRows(handedIn.slice(2))).toEqual([]);
+    const many = pastedAnswers("Ann\tA\t1\n".repeat(20), options);
+    expect(shortRows(many.handedIn)).toEqual([expect.stringMatching(/\(1 of 4\), and 12 more\.$/)]);
+  });
+
+  describe("that are mostly wrong", () => {
+    const asked = { ...VERSION, versions: 3 };
+    const rightOf = (version: VersionOptions): string =>
+      problemsOf(version)
+        .flatMap(({ solution }) => solution.answers.map(({ shown }) => shown))
+        .join("\t");
+    const told = (pasted: string) => misfits(pastedAnswers(pasted, asked).handedIn, asked);
+
+    it("are those of another version, which is named", () => {
+      const [a, c] = [0, 2].map((version) => rightOf({ ...VERSION, version }));
+      expect(told(`Ann\tA\t${c}\nBob\tA\t${a}`)).toEqual([
+        "Some answers fit another version than the one that is given for them: Ann (C, not A).",
+      ]);
+    });
+
+    it("are those of another class, which isn't known", () => {
+      expect(told(`Ann\tA\t${rightOf({ ...VERSION, seed: "4712" })}`)).toEqual([
+        "Hardly anything is right of what Ann wrote, whichever version it is held against: see that the seed and the choices of the class are those printed on the sheets.",
+      ]);
+    });
+
+    it("or too few to tell by, are nothing to speak of", () => {
+      expect(told("Ann\tA\t1\t2\t3")).toEqual([]);
+    });
   });
 
   it.each([
@@ -327,8 +380,14 @@ describe("the class", () => {
 
   it.each([
     [[], /right\. To teach/],
-    [[3], /right\. 1 page isn't marked, for what was given out was changed there\. To teach/],
-    [[3, 5], /right\. 2 pages aren't marked, for what was given out was changed there\. To teach/],
+    [
+      [3],
+      /right\. 1 page isn't marked, for what was given out was changed there: Ann \(problem 3\)\. To teach/,
+    ],
+    [
+      [3, 5],
+      /right\. 2 pages aren't marked, for what was given out was changed there: Ann \(problems 3, 5\)\. To teach/,
+    ],
   ])("is said in a sentence, with the pages that were changed: %j", (altered, sentence) => {
     expect(
       markingInWords(students.map((student, index) => (index === 0 ? { ...student, altered } : student))),

@@ -1,9 +1,13 @@
-import type { Cell } from "../../../shared/cell";
+import type { Cell, Matrix } from "../../../shared/cell";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/headless";
 import { localCatalogue } from "../../../src/hosts/local/catalogue";
 import { fieldSheetPlan } from "../../../src/sheets/fieldSheet/fieldSheet";
+import { captionPatch } from "../../../src/sheets/fieldSheet/pictureCaption";
+import { readArea } from "../../../src/sheets/address";
+import { blockInView, type SheetInView } from "../../../src/sheets/inView";
+import type { Undo } from "../../../src/sheets/patch";
 import { formula, number, text, type WorkbookPlan } from "../../../src/sheets/plan";
-import { panelSheet } from "../../../src/sheets/panelSheet";
+import { PANEL_NAME, panelSheet } from "../../../src/sheets/panelSheet";
 import { placeOf } from "../../support/place";
 
 /** Common practice, no published source: 24 x 12 in, four-course stagger, setback 1 1/2 in, fold 2 1/2 in. */
@@ -121,5 +125,86 @@ describe("a field sheet's plan", () => {
       plan.cells.filter(({ content }) => content?.kind === "formula" && content.formula === "=1+1"),
     ).toEqual([]);
     expect(plan.cells.map(({ content }) => content)).not.toContainEqual(formula("=1+1"));
+  });
+});
+
+describe("the line beneath a field sheet's picture", () => {
+  const AS_DRAWN = "Picture: drawn for what stands here.";
+  const viewNow = (): SheetInView => ({
+    sheet: "Field North",
+    selected: { row: 0, column: 0 },
+    cells: engine.contents().sheets.get("Field North")?.cells ?? [],
+  });
+  const block = readArea(PANEL.names.find(({ name }) => name === PANEL_NAME)?.range ?? "");
+  const panelNow = (): Matrix =>
+    blockInView(
+      { ...viewNow(), cells: engine.contents().sheets.get("Panel")?.cells ?? [] },
+      block.from,
+      block.to,
+    );
+  const draw = async (start?: string): Promise<Undo> => {
+    const undo = await engine.put(captionPatch(viewNow(), panelNow(), start));
+    await engine.calculated();
+    return undo;
+  };
+
+  beforeEach(async () => {
+    engine = createHeadlessEngine(localCatalogue, planOf(GABLE));
+    await engine.calculated();
+  });
+  afterEach(() => {
+    engine.dispose();
+  });
+
+  it.each([
+    ["the start", "B10", "right"],
+    ["a measure", "B6", 31],
+    ["an opening", "D5", 4],
+    ["a corner", "H16", 4],
+  ])("says so when %s has changed, and takes it back", async (_, address, content) => {
+    const before = shown(address);
+    await draw();
+    expect(shown("J17")).toBe(AS_DRAWN);
+    await edit(address, content);
+    expect(shown("J17")).toBe(
+      "Picture: put it anew, for it was drawn for Shape rectangle, Eave (ft) 30, Slope length (ft) 20 ft, Start left.",
+    );
+    await edit(address, before as string | number | null);
+    expect(shown("J17")).toBe(AS_DRAWN);
+  });
+
+  it("says so when the panel has changed", async () => {
+    await draw();
+    engine.setCell({ sheet: "Panel", ...block.to }, 20);
+    await engine.calculated();
+    expect(shown("J17")).toMatch(/^Picture: put it anew/);
+  });
+
+  it("has no longer text than a formula takes, whatever was typed", async () => {
+    await edit("B5", "rectangle, as far as anybody can tell ".repeat(20));
+    const { content } = captionPatch(viewNow(), panelNow(), undefined).cells[0]?.[0] ?? {};
+    const texts = content?.kind === "formula" ? content.formula.split('"') : [];
+    expect(Math.max(...texts.map(({ length }) => length))).toBeGreaterThan(200);
+    expect(Math.max(...texts.map(({ length }) => length))).toBeLessThan(256);
+  });
+
+  it("holds a picture of another start for old until that start is typed", async () => {
+    await draw("left 3 1/4");
+    expect(shown("J17")).toMatch(/^Picture: put it anew, for it was drawn for .*, Start left 3 1\/4\.$/);
+    await edit("B10", "left 3 1/4");
+    expect(shown("J17")).toBe(AS_DRAWN);
+  });
+
+  it("takes the place of an earlier one and of nothing else", async () => {
+    await draw();
+    await edit("B10", "right");
+    const undo = await draw();
+    expect(shown("J17")).toBe(AS_DRAWN);
+    await undo();
+    await engine.calculated();
+    expect(shown("J17")).toMatch(/^Picture: put it anew/);
+    await edit("J17", null);
+    await edit("J17", "Picture: see the crew");
+    await expect(draw()).rejects.toThrow('J17 holds "Picture: see the crew". Nothing was written.');
   });
 });

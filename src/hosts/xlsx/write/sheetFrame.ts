@@ -1,4 +1,4 @@
-import { a1, type Place } from "../../../sheets/address";
+import { a1, type Area, type Place } from "../../../sheets/address";
 import type { PaperEntry } from "../../../sheets/paper";
 import { PAGES } from "../../../sheets/pages";
 import type { BookSheet, DropDown } from "../book";
@@ -175,23 +175,36 @@ export const dimensionChanges = ({ part }: SheetVersions, touched: readonly Plac
   const element = childOf(part.root, "dimension");
   const range = parseRange(element?.attributes.get("ref") ?? "");
   if (!element || !range || touched.length === 0) return [];
-  const places = [range.from, range.to, ...touched];
-  const from = {
-    row: Math.min(...places.map(({ row }) => row)),
-    column: Math.min(...places.map(({ column }) => column)),
-  };
-  const to = {
-    row: Math.max(...places.map(({ row }) => row)),
-    column: Math.max(...places.map(({ column }) => column)),
-  };
+  // One by one: as arguments of Math.max, a large sheet's cells would be more than the browser takes.
+  const { from, to } = touched.reduce(
+    (area, { row, column }): Area => ({
+      from: { row: Math.min(area.from.row, row), column: Math.min(area.from.column, column) },
+      to: { row: Math.max(area.to.row, row), column: Math.max(area.to.column, column) },
+    }),
+    range,
+  );
   const ref = rangeText({ from, to });
   return ref === rangeText(range) ? [] : [changeElement(part.source, element, { attributes: { ref } })];
 };
 
+/** A break goes across the whole sheet. */
+const LAST_COLUMN = 16_383;
+
 /** How a file says that as many pages are taken as it takes. */
 const ANY_NUMBER = 0;
 
-export const pageChanges = ({ part, before, now, x }: SheetVersions): Splice[] => {
+const breaksText = ({ now, x }: SheetVersions): string => {
+  const breaks = (now.breaksBefore ?? []).map(
+    (row) => `<${x}brk${attributesText({ id: row, max: LAST_COLUMN, man: 1 })}/>`,
+  );
+  const counts = { count: breaks.length, manualBreakCount: breaks.length };
+  return breaks.length === 0
+    ? ""
+    : `<${x}rowBreaks${attributesText(counts)}>${breaks.join("")}</${x}rowBreaks>`;
+};
+
+export const pageChanges = (versions: SheetVersions): Splice[] => {
+  const { part, before, now, x } = versions;
   if (!now.print || before.print) return [];
   const { root } = part;
   const { orientation, pagesHigh = ANY_NUMBER } = PAGES[now.print];
@@ -208,6 +221,7 @@ export const pageChanges = ({ part, before, now, x }: SheetVersions): Splice[] =
       "pageSetup",
       `<${x}pageSetup${attributesText({ orientation, fitToWidth: 1, fitToHeight: pagesHigh })}/>`,
     ),
+    insertInOrder(root, SHEET_ORDER, "rowBreaks", breaksText(versions)),
   ];
 };
 

@@ -2,6 +2,8 @@ import { strToU8 } from "fflate";
 import type { Book, BookCell, BookSheet } from "../../../../src/hosts/xlsx/book";
 import { emptyPackage } from "../../../../src/hosts/xlsx/package/emptyPackage";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../../src/hosts/xlsx/xlsxFile";
+import { dimensionChanges } from "../../../../src/hosts/xlsx/write/sheetFrame";
+import { parseXml } from "../../../../src/hosts/xlsx/xml/xml";
 import { writeZip } from "../../../../src/hosts/xlsx/package/zip";
 import { bookOf } from "./bookOf";
 
@@ -154,4 +156,12 @@ test("the package that new workbooks are written into has a sheet list, looks an
     "xl/_rels/workbook.xml.rels",
     "xl/styles.xml",
   ]);
+});
+
+test("the used range follows more cells than a call may have arguments", () => {
+  const part = parseXml(strToU8(sheetText('<dimension ref="B2:C3"/>')), SHEET);
+  const before = bookOf({}).sheets[0] as BookSheet;
+  const touched = Array.from({ length: 200_000 }, (_, row) => ({ row, column: row % 5 }));
+  const [change] = dimensionChanges({ part, before, now: before, x: "" }, touched);
+  expect(change?.text).toBe('<dimension ref="A1:E200000"/>');
 });

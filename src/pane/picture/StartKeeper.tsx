@@ -1,0 +1,43 @@
+import { Button } from "@fluentui/react-button";
+import { isBlank } from "../../../shared/cell";
+import { describeCell } from "../../../shared/describe";
+import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
+import type { Host } from "../../hosts/host";
+import { a1 } from "../../sheets/address";
+import { START_CELL, startPatch } from "../../sheets/fieldSheet/startPatch";
+import { cellInView, type SheetInView } from "../../sheets/inView";
+import { isFieldSheet } from "../../sheets/planeInView";
+import { OutcomeLine } from "../OutcomeLine";
+import { useOutcome } from "../useOutcome";
+
+interface Props {
+  readonly host: Host;
+  readonly view: SheetInView;
+  /** What was found and isn't the sheet's own; undefined: nothing to keep. */
+  readonly start: LayoutStart | undefined;
+}
+
+/** Writes a start that was found into the field sheet's own cell; what stands there is named on the button. */
+export const StartKeeper = ({ host, view, start }: Props) => {
+  const { isBusy, outcome, attempt, undo } = useOutcome();
+  const cell = a1(START_CELL);
+  const holds = cellInView(view, START_CELL);
+  const keep = (found: LayoutStart): Promise<void> =>
+    attempt(async () => ({
+      takeBack: { run: await host.put(startPatch(view, found)), said: `Undone: ${cell} is as it was.` },
+      message: `${cell} on "${view.sheet}" says "${writeStart(found)}" now.`,
+    }));
+  return (
+    <>
+      {start &&
+        (isFieldSheet(view) ? (
+          <Button disabledFocusable={isBusy} onClick={() => void keep(start)}>
+            {`Write this start into ${cell}${isBlank(holds) ? "" : `, over ${describeCell(holds)}`}`}
+          </Button>
+        ) : (
+          <p class="hint">Type it as the field sheet's start to keep it.</p>
+        ))}
+      <OutcomeLine outcome={outcome} onUndo={undo} />
+    </>
+  );
+};

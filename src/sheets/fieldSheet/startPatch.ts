@@ -1,0 +1,19 @@
+import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
+import type { Place } from "../address";
+import { cellInView, type SheetInView } from "../inView";
+import type { CellPatch } from "../patch";
+import { text } from "../plan";
+import { INPUT_ROWS, VALUE_COLUMN } from "./layout";
+
+export const START_CELL: Place = { row: INPUT_ROWS.start, column: VALUE_COLUMN };
+
+/** Another start in a field sheet's cell, in place of the one that is seen there; a formula isn't written over. */
+export const startPatch = (view: SheetInView, start: LayoutStart): CellPatch => {
+  const seen = cellInView(view, START_CELL);
+  return {
+    sheet: view.sheet,
+    at: START_CELL,
+    cells: [[{ content: text(writeStart(start)) }]],
+    mayReplace: (holds) => holds === seen,
+  };
+};
