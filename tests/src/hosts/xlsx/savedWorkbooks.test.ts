@@ -244,6 +244,12 @@ it("adds sheets, names and looks, and leaves the other sheets alone", async () =
   expect(workbook.definedNames.getRanges("Price").ranges).toEqual(["Prices!$A$1"]);
 });
 
+it("writes what a name means now, though it is the last of the list", async () => {
+  const names = [{ name: "Price", target: "Prices!$A$2" }];
+  const workbook = await readBack(save(undefined, (book) => ({ ...book, names })));
+  expect(workbook.definedNames.getRanges("Price").ranges).toEqual(["Prices!$A$2"]);
+});
+
 it("keeps what a cell's look has that we can't show, when the look changes", async () => {
   const bytes = save(undefined, (book) => {
     const styles = new Map([
