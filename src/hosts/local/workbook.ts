@@ -28,6 +28,7 @@ import type { LongRun } from "../longRun";
 import type { Survey } from "../../sheets/extend/survey";
 import type { CellPatch, Undo } from "../../sheets/patch";
 import type { Book } from "../xlsx/book";
+import type { SheetMoves } from "../xlsx/lineMoves";
 import { addPicture } from "./addPicture";
 import { addSheets } from "./addSheets";
 import { cellDataAt, fromCellData, type Content } from "./cells";
@@ -84,8 +85,8 @@ export interface PageWorkbook {
   settled(): Promise<void>;
   /** The whole workbook as plain values. */
   book(): Book;
-  /** Sheets on which rows, columns or blocks of cells were moved. */
-  movedSheets(): ReadonlySet<string>;
+  /** What was moved on which sheets. */
+  movesBySheet(): ReadonlyMap<string, SheetMoves>;
   /** The pictures that were put on sheets. */
   pictures(): Promise<Pictures>;
   /** How many steps Undo could go back. */
@@ -117,7 +118,7 @@ export const openWorkbook = (
 
   passOverGoneSheets(injector);
   dropLateResults(injector);
-  const movedSheetIds = watchMoves(commands);
+  const movesById = watchMoves(commands);
   const tell = (content: string): void => {
     injector.get(IMessageService).show({ content, type: MessageType.Warning });
   };
@@ -223,15 +224,13 @@ export const openWorkbook = (
       readBook(injector, workbook, sentences, (sheetId) =>
         injector.get(DataValidationModel).getRules(unitId, sheetId),
       ),
-    movedSheets: () => {
-      const moved = movedSheetIds();
-      return new Set(
-        workbook
-          .getSheets()
-          .filter((sheet) => moved.has(sheet.getSheetId()))
-          .map((sheet) => sheet.getName()),
-      );
-    },
+    movesBySheet: () =>
+      new Map(
+        [...movesById()].flatMap(([id, moves]): [string, SheetMoves][] => {
+          const sheet = workbook.getSheetBySheetId(id);
+          return sheet ? [[sheet.getName(), moves]] : [];
+        }),
+      ),
     pictures: () => readPictures(injector, workbook),
     steps: () => steps,
     close: () => {

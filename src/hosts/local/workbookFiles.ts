@@ -107,6 +107,7 @@ export const workbookFiles = (
       // What is typed while the file is being written isn't in it.
       const steps = workbook.steps();
       const book = workbook.book();
+      const movesBySheet = workbook.movesBySheet();
       const { bySheet, lost } = await workbook.pictures();
       const picturesOn = (sheet: string): Pick<BookSheet, "pictures"> => {
         const pictures = bySheet.get(sheet);
@@ -117,7 +118,7 @@ export const workbookFiles = (
           ...(base && { from: { bytes: base.bytes, inFile: base.inFile, calculated: base.calculated } }),
           now: { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, ...picturesOn(sheet.name) })) },
           options: {
-            movedSheets: workbook.movedSheets(),
+            movesBySheet,
             hasDoubtfulResults: (base?.doubtful.length ?? 0) > 0,
           },
         },

@@ -7,6 +7,8 @@ import { dynamicArrayMark } from "./dynamicArrays";
 import { changeElement, insertInOrder, prefixOf, WORKBOOK_ORDER } from "../xml/elementOrder";
 import { emptyPackage, STYLES_CONTENT_TYPE, USUAL_STYLES } from "../package/emptyPackage";
 import { FileError } from "../fileError";
+import type { SheetMoves } from "../lineMoves";
+import { moveComments } from "./comments";
 import { missingPlaces } from "./missingPlaces";
 import { nameChanges } from "./nameChanges";
 import { PackageDraft } from "../package/packageDraft";
@@ -61,8 +63,8 @@ const calculateOnOpening = (draft: PackageDraft, path: string): void => {
 };
 
 export interface SaveOptions {
-  /** Sheets on which rows, columns or blocks of cells were moved since the file was opened. */
-  readonly movedSheets?: ReadonlySet<string>;
+  /** What was moved on which sheets since the file was opened. */
+  readonly movesBySheet?: ReadonlyMap<string, SheetMoves>;
   /** Formulas whose results differ between file and engine. */
   readonly hasDoubtfulResults?: boolean;
 }
@@ -96,16 +98,19 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
     ...now.sheets.flatMap((sheet) => {
       const was = compared.get(sheet.name);
       const path = paths.get(sheet.name);
+      const moves = options.movesBySheet?.get(sheet.name);
       return [
         ...unwritableFormulas(was, sheet),
         ...(was && path !== undefined ? whatIfChanges(draft.read(path).root, was, sheet) : []),
-        ...(path !== undefined && options.movedSheets?.has(sheet.name)
-          ? leftBehind(sheet.name, draft.read(path).root, [...parts.keys()])
-          : []),
+        ...(path !== undefined && moves ? leftBehind(draft, sheet.name, path, moves) : []),
       ];
     }),
   ]);
 
+  for (const [name, moves] of options.movesBySheet ?? []) {
+    const path = paths.get(name);
+    if (path !== undefined && moves !== "scattered") moveComments(draft, path, moves);
+  }
   for (const sheet of now.sheets)
     if (!paths.has(sheet.name)) paths.set(sheet.name, addSheetPart(draft, workbook.path, sheet));
 

@@ -2,6 +2,7 @@ import type { ICommandService } from "@univerjs/core";
 import {
   InsertRowMutation,
   MoveRangeMutation,
+  RemoveColMutation,
   RemoveRowMutation,
   SetRangeValuesMutation,
 } from "@univerjs/sheets";
@@ -33,7 +34,7 @@ test("an edit moves nothing", () => {
 test("rows that were put in and taken out again have moved nothing", () => {
   const { moved, run } = commands();
   run(InsertRowMutation.id, rows(3, 4));
-  expect([...moved()]).toEqual(["bid"]);
+  expect([...moved()]).toEqual([["bid", [{ axis: "row", at: 3, count: 2 }]]]);
   run(RemoveRowMutation.id, rows(3, 4));
   expect([...moved()]).toEqual([]);
 });
@@ -42,11 +43,31 @@ test("other rows taken out don't make up for it", () => {
   const { moved, run } = commands();
   run(InsertRowMutation.id, rows(3, 4));
   run(RemoveRowMutation.id, rows(5, 6));
-  expect([...moved()]).toEqual(["bid"]);
+  expect([...moved()]).toEqual([
+    [
+      "bid",
+      [
+        { axis: "row", at: 3, count: 2 },
+        { axis: "row", at: 5, count: -2 },
+      ],
+    ],
+  ]);
+});
+
+test("columns count as rows do", () => {
+  const { moved, run } = commands();
+  run(RemoveColMutation.id, {
+    subUnitId: "bid",
+    range: { startRow: 0, endRow: 9, startColumn: 2, endColumn: 2 },
+  });
+  expect([...moved()]).toEqual([["bid", [{ axis: "column", at: 2, count: -1 }]]]);
 });
 
 test("a block moved from one sheet to another counts for both", () => {
   const { moved, run } = commands();
   run(MoveRangeMutation.id, { from: { subUnitId: "bid" }, to: { subUnitId: "prices" } });
-  expect([...moved()].sort()).toEqual(["bid", "prices"]);
+  expect([...moved()].sort()).toEqual([
+    ["bid", "scattered"],
+    ["prices", "scattered"],
+  ]);
 });

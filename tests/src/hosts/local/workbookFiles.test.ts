@@ -37,7 +37,7 @@ const page = (tools: { work?: FileWork; failToShow?: boolean } = {}) => {
       return state.book;
     },
     steps: () => state.steps,
-    movedSheets: () => new Set(),
+    movesBySheet: () => new Map(),
     pictures: () => Promise.resolve({ bySheet: new Map(), lost: 0 }),
   };
   const workbook = shown as PageWorkbook;

@@ -274,9 +274,12 @@ const fail = (): never => {
 };
 
 describe("saving is refused, with the reason", () => {
-  it("where rows were moved on a sheet that holds what we don't move", () => {
-    expect(() => save({ movedSheets: new Set(["Bid"]) })).toThrow(
-      'The workbook wasn\'t saved: rows, columns or cells were moved on "Bid", and these would stay behind: conditional formats, comments or form controls; put them back (Ctrl+Z), then save.',
+  it.each([
+    ["rows", [{ axis: "row", at: 0, count: 1 }], "conditional formats"],
+    ["cells", "scattered", "conditional formats, comments or form controls"],
+  ] as const)("where %s were moved on a sheet that holds what we don't move", (_, moves, stays) => {
+    expect(() => save({ movesBySheet: new Map([["Bid", moves]]) })).toThrow(
+      `The workbook wasn't saved: rows, columns or cells were moved on "Bid", and these would stay behind: ${stays}; put them back (Ctrl+Z), then save.`,
     );
   });
 
