@@ -85,14 +85,10 @@ export const whatIfChanges = (sheet: XmlElement, before: BookSheet, now: BookShe
     : [];
 };
 
-/** Sheets of the file that were renamed, taken away or put into another order. */
-export const sheetChanges = (before: Book, now: Book): string[] => {
-  const names = now.sheets.map(({ name }) => name);
-  const gone = before.sheets.filter(({ name }) => !names.includes(name));
-  const kept = names.filter((name) => before.sheets.some((sheet) => sheet.name === name));
-  const isMoved = gone.length === 0 && kept.some((name, index) => before.sheets[index]?.name !== name);
-  return [
-    ...gone.map(({ name }) => `the sheet "${name}" of the file is gone or has another name`),
-    ...(isMoved ? ["the file's sheets stand in another order"] : []),
-  ];
+/** Sheets of the file, by the names that they have now, that were put into another order. */
+export const orderChanges = (ofFile: readonly string[], now: Book): string[] => {
+  const kept = now.sheets.map(({ name }) => name).filter((name) => ofFile.includes(name));
+  return kept.some((name, index) => ofFile[index] !== name)
+    ? ["the file's sheets stand in another order"]
+    : [];
 };

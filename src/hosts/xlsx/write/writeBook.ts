@@ -1,6 +1,7 @@
 import { addSheetPart } from "./addSheetPart";
 import { baselines } from "./baseline";
-import type { Book, BookSheet } from "../book";
+import type { Book, BookName, BookSheet } from "../book";
+import type { SheetFates } from "../formulas/followSheets";
 import { themeColours } from "../looks/colours";
 import { addDrawing } from "./drawing";
 import { dynamicArrayMark } from "./dynamicArrays";
@@ -14,7 +15,8 @@ import { nameChanges } from "./nameChanges";
 import { PackageDraft } from "../package/packageDraft";
 import { addPicture } from "./pictures";
 import { readStyles } from "../looks/readStyles";
-import { leftBehind, sheetChanges, unwritableFormulas, whatIfChanges } from "./refusals";
+import { leftBehind, orderChanges, unwritableFormulas, whatIfChanges } from "./refusals";
+import { followFates, presentName, sheetFates } from "./sheetFates";
 import { patchSheet } from "./sheetPatch";
 import { StylesDraft } from "../looks/stylesDraft";
 import { partOfKind, workbookParts, type WorkbookParts } from "../package/workbookParts";
@@ -69,6 +71,14 @@ export interface SaveOptions {
   readonly hasDoubtfulResults?: boolean;
 }
 
+/** Names go by the sheets that know them: by what those are called now. */
+const namesNow = (names: readonly BookName[], fates: SheetFates): BookName[] =>
+  names.flatMap((name) => {
+    if (name.sheet === undefined) return [name];
+    const sheet = presentName(fates, name.sheet);
+    return sheet === undefined ? [] : [{ ...name, sheet }];
+  });
+
 /** A signature vouches for the file as it was. */
 export const refuseSigned = (parts: Parts): void => {
   if ([...parts.keys()].some((path) => path.toLowerCase().startsWith("_xmlsignatures/")))
@@ -89,12 +99,15 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
   const parts = opened?.parts ?? emptyPackage();
   const draft = new PackageDraft(parts);
   const before = opened?.calculated ?? EMPTY_BOOK;
-  const workbook = workbookParts(parts);
+  const fates = sheetFates(before, now);
+  followFates(draft, workbookParts(parts).path, fates);
+  // From here on, the file's sheets go by the names that they have now.
+  const workbook = workbookParts(draft.result());
   const paths = new Map(workbook.sheets.map(({ name, path }) => [name, path]));
-  const compared = opened ? baselines(opened.inFile, opened.calculated) : new Map<string, BookSheet>();
+  const compared = opened ? baselines(opened.inFile, opened.calculated, fates) : new Map<string, BookSheet>();
 
   refuse([
-    ...sheetChanges(before, now),
+    ...orderChanges([...compared.keys()], now),
     ...now.sheets.flatMap((sheet) => {
       const was = compared.get(sheet.name);
       const path = paths.get(sheet.name);
@@ -145,7 +158,7 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
   }
 
   draft.edit(workbook.path, (part) => [
-    ...nameChanges(part, workbookParts(draft.result()), before.names, now.names),
+    ...nameChanges(part, workbookParts(draft.result()), namesNow(before.names, fates), now.names),
     ...childrenOf(childOf(part.root, "sheets"), "sheet").flatMap((element) => {
       const sheet = now.sheets.find(({ name }) => name === element.attributes.get("name"));
       const was = compared.get(sheet?.name ?? "");
