@@ -16,6 +16,7 @@ import {
   SheetsSelectionsService,
 } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+import { RemoveSheetConfirmCommand } from "@univerjs/sheets-ui";
 import { MessageType } from "@univerjs/design";
 import { IMessageService } from "@univerjs/ui";
 import { filter, firstValueFrom } from "rxjs";
@@ -41,6 +42,8 @@ import { namesIn } from "./names";
 import { readPictures, type Pictures } from "./pictures";
 import { passOverGoneSheets } from "./goneSheets";
 import { putCells } from "./putCells";
+import { keepSealedSheets } from "./keepSealed";
+import { removeSheetsWhole } from "./removedSheets";
 import { readBook } from "./readBook";
 import { watchMoves } from "./moves";
 import { protectSheets } from "./protectedSheets";
@@ -123,6 +126,7 @@ export const openWorkbook = (
     injector.get(IMessageService).show({ content, type: MessageType.Warning });
   };
   protectSheets(injector, workbook, tell);
+  removeSheetsWhole(injector, workbook);
   const calculations = injector.get(FormulaCalculationSessionService);
   const calculated = calculations.waitForLatestApplied();
   const settled = (): Promise<void> =>
@@ -135,6 +139,8 @@ export const openWorkbook = (
 
   const read = (sheet: Worksheet, row: number, column: number): Cell =>
     readCell(injector, sentences, sheet, row, column);
+
+  keepSealedSheets(injector, workbook, { commandId: RemoveSheetConfirmCommand.id, read, tell });
 
   const sheetOf = (name: string): Worksheet => {
     const found = workbook.getSheetBySheetName(name);

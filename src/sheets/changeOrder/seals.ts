@@ -38,14 +38,14 @@ const figuresOf = (change: Earlier): Area =>
   figures(rowOf(change.contents, CHANGE.item, CHANGE_HEADINGS.item), placeOfAmount(change, LAST_AMOUNT).row);
 
 /** Where the seal stands under which a change order was issued; undefined where it has no such row. */
-export const placeOfIssue = ({ contents }: Earlier): Place | undefined => {
+export const placeOfIssue = ({ contents }: Pick<Earlier, "contents">): Place | undefined => {
   // An item may be called so too; its lines and their whys stand above.
   const row = contents.cells.findLastIndex((line) => line[SEALS.of] === OWN);
   return row < 0 ? undefined : { row, column: SEALS.then };
 };
 
 /** The seal under which a change order was issued; undefined as long as it wasn't. */
-export const issuedUnder = (change: Earlier): number | undefined => {
+export const issuedUnder = (change: Pick<Earlier, "contents">): number | undefined => {
   const place = placeOfIssue(change);
   const seal = place && shownAt(change.contents, place);
   return typeof seal === "number" ? seal : undefined;
