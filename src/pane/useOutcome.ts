@@ -11,6 +11,8 @@ export interface TakeBack {
 export interface Outcome {
   readonly kind: "written" | "failed";
   readonly message: string;
+  /** What a person should look into, though it was done. */
+  readonly warning?: string;
   readonly takeBack?: TakeBack;
 }
 

@@ -80,7 +80,8 @@ export const workbookFiles = (
       const calculated = workbook.book();
       base = { name: chosen.name, bytes, inFile, calculated, doubtful: doubtfulResults(inFile, calculated) };
       savedSteps = workbook.steps();
-      return openedInWords(base, unseen);
+      const { brokenSeals } = await import("../../sheets/brokenSeals");
+      return { said: openedInWords(base, unseen), warnings: brokenSeals(workbook.contents()) };
     },
     saveCsv: async () => {
       const [workbook, { toCsv }] = await Promise.all([ready, import("../csv")]);

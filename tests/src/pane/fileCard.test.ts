@@ -12,7 +12,7 @@ const slowFiles = () => {
     asked.push(what);
     return new Promise((resolve) => ends.set(what, resolve as (result: unknown) => void));
   };
-  const staged = (what: string, { onStage }: FileRun): Promise<readonly string[]> => {
+  const staged = <Result>(what: string, { onStage }: FileRun): Promise<Result> => {
     onStage({ words: `Busy with ${what}`, canCancel: true });
     return begin(what);
   };
@@ -60,6 +60,18 @@ describe("the card that opens and saves files", () => {
     expect(asked).toEqual(["unsaved", "save"]);
   });
 
+  it("says as a warning, and not as what was done, what a person should look into", async () => {
+    const { files, end } = slowFiles();
+    const card = show(h(FileCard, { files }));
+    await choose(card, "bid.xlsx");
+    await end("unsaved", false);
+    const warning = '"Signed 1" was edited since it was signed.';
+    await end("open bid.xlsx", { said: ["Opened bid.xlsx: 1 sheet."], warnings: [warning] });
+    await seen(card, warning);
+    expect(card.querySelector("[role=alert]")?.textContent).toBe(warning);
+    expect(card.querySelector("[role=status]")?.textContent).toBe("Opened bid.xlsx: 1 sheet.");
+  });
+
   it("doesn't save while it finds out whether there are changes to drop", async () => {
     const { files, asked, end } = slowFiles();
     const card = show(h(FileCard, { files }));
@@ -70,7 +82,10 @@ describe("the card that opens and saves files", () => {
     expect(asked).toEqual(["unsaved", "open bid.xlsx"]);
     press(card, "Working…");
     await choose(card, "other.xlsx");
-    await end("open bid.xlsx", ["Opened bid.xlsx: 1 sheet.", "Not shown here: 1 chart."]);
+    await end("open bid.xlsx", {
+      said: ["Opened bid.xlsx: 1 sheet.", "Not shown here: 1 chart."],
+      warnings: [],
+    });
     await seen(card, "Opened bid.xlsx: 1 sheet.\nNot shown here: 1 chart.");
     expect(asked).toEqual(["unsaved", "open bid.xlsx"]);
     press(card, "Save .xlsx");
@@ -112,7 +127,7 @@ describe("the card that opens and saves files", () => {
     expect(field.getAttribute("aria-disabled")).toBe("true");
     expect(opensChooser()).toBe(false);
     await end("unsaved", false);
-    await end("open bid.xlsx", ["Opened bid.xlsx: 1 sheet."]);
+    await end("open bid.xlsx", { said: ["Opened bid.xlsx: 1 sheet."], warnings: [] });
     await seen(card, "Opened bid.xlsx");
     expect(opensChooser()).toBe(true);
     expect(document.activeElement).toBe(field);
