@@ -6,10 +6,16 @@ import type { FileRun, FileStage, WorkbookFiles } from "./paneHost";
 import { Progress } from "./Progress";
 import { useOutcome, type Done } from "./useOutcome";
 
+interface Props {
+  readonly files: WorkbookFiles;
+  /** Another workbook is shown now. */
+  readonly onOpened: () => void;
+}
+
 const inLines = (sentences: readonly string[]): Done => ({ message: sentences.join("\n") });
 
 /** Opens an .xlsx workbook in the place of the one shown, and saves the one shown. */
-export const FileCard = ({ files }: { files: WorkbookFiles }) => {
+export const FileCard = ({ files, onOpened }: Props) => {
   const { isBusy, outcome, attempt } = useOutcome();
   const [working, setWorking] = useState<FileStage & { readonly cancel: () => void }>();
   const [waiting, setWaiting] = useState<File>();
@@ -40,6 +46,7 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
     const { said, warnings } = await watched("Cancelled: the workbook is as it was.", (each) =>
       files.open(file, each),
     );
+    onOpened();
     return { ...inLines(said), ...(warnings.length > 0 && { warning: warnings.join("\n") }) };
   };
   const save = async (): Promise<Done> =>

@@ -11,6 +11,7 @@ import { Beside } from "./Beside";
 import { OutcomeLine } from "../OutcomeLine";
 import { Progress } from "../Progress";
 import { useLongRun } from "../useLongRun";
+import { useOfWorkbook } from "../ofWorkbook";
 import { useOutcome } from "../useOutcome";
 
 type Shape = "beside" | "cell" | "block";
@@ -28,7 +29,7 @@ type Reading =
 /** Adds results to a sheet that the workbook has: it proposes, a person confirms, and then it is written, all or nothing. */
 export const ExtendCard = ({ host }: { host: Host }) => {
   const [shape, setShape] = useState<Shape>("beside");
-  const [reading, setReading] = useState<Reading>();
+  const [reading, setReading] = useOfWorkbook<Reading>();
   const [readings, setReadings] = useState(0);
   const { outcome, attempt, undo } = useOutcome();
   const { working, watched } = useLongRun();

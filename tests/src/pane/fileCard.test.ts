@@ -48,7 +48,7 @@ const choose = async (card: HTMLElement, name: string): Promise<void> => {
 describe("the card that opens and saves files", () => {
   it("asks before it drops changes, and saves the workbook shown where Save is pressed then", async () => {
     const { files, asked, end } = slowFiles();
-    const card = show(h(FileCard, { files }));
+    const card = show(h(FileCard, { files, onOpened: () => undefined }));
     await choose(card, "bid.xlsx");
     await end("unsaved", true);
     await seen(card, "Opening bid.xlsx drops them.");
@@ -62,7 +62,7 @@ describe("the card that opens and saves files", () => {
 
   it("says as a warning, and not as what was done, what a person should look into", async () => {
     const { files, end } = slowFiles();
-    const card = show(h(FileCard, { files }));
+    const card = show(h(FileCard, { files, onOpened: () => undefined }));
     await choose(card, "bid.xlsx");
     await end("unsaved", false);
     const warning = '"Signed 1" was edited since it was signed.';
@@ -74,7 +74,7 @@ describe("the card that opens and saves files", () => {
 
   it("doesn't save while it finds out whether there are changes to drop", async () => {
     const { files, asked, end } = slowFiles();
-    const card = show(h(FileCard, { files }));
+    const card = show(h(FileCard, { files, onOpened: () => undefined }));
     await choose(card, "bid.xlsx");
     press(card, "Working…");
     press(card, "Save this sheet as .csv");
@@ -96,7 +96,7 @@ describe("the card that opens and saves files", () => {
   it("says why it can't find out whether there are changes to drop", async () => {
     const { files } = slowFiles();
     const failing = { ...files, hasUnsaved: () => Promise.reject(new Error("The workbook didn't come.")) };
-    const card = show(h(FileCard, { files: failing }));
+    const card = show(h(FileCard, { onOpened: () => undefined, files: failing }));
     await choose(card, "bid.xlsx");
     await seen(card, "The workbook didn't come.");
   });
@@ -105,7 +105,7 @@ describe("the card that opens and saves files", () => {
     "gives the keyboard back to the field where the file was chosen: %s",
     async (answer) => {
       const { files, end } = slowFiles();
-      const card = show(h(FileCard, { files }));
+      const card = show(h(FileCard, { files, onOpened: () => undefined }));
       await choose(card, "bid.xlsx");
       await end("unsaved", true);
       [...card.querySelectorAll("button")].find(({ textContent }) => textContent === answer)?.focus();
@@ -117,7 +117,7 @@ describe("the card that opens and saves files", () => {
 
   it("takes no other file while it is busy, and keeps the keyboard where it is", async () => {
     const { files, end } = slowFiles();
-    const card = show(h(FileCard, { files }));
+    const card = show(h(FileCard, { files, onOpened: () => undefined }));
     const field = fieldOf(card);
     const opensChooser = (): boolean =>
       field.dispatchEvent(new MouseEvent("click", { bubbles: true, cancelable: true }));
