@@ -1,4 +1,4 @@
-import type { ICommandService } from "@univerjs/core";
+import { UndoCommand, type ICommandService } from "@univerjs/core";
 import {
   InsertColMutation,
   InsertRowMutation,
@@ -16,6 +16,8 @@ interface MoveParams {
   readonly range?: { startRow: number; endRow: number; startColumn: number; endColumn: number };
   readonly from?: { readonly subUnitId: string };
   readonly to?: { readonly subUnitId: string };
+  /** The command that it is a step of. */
+  readonly trigger?: string;
 }
 
 /** What puts whole rows or columns in, or takes them out: what Undo does to the one is the other. */
@@ -43,38 +45,42 @@ export const movedSheetIdsOf = (params: object | undefined): string[] => {
   return [...ids].filter((id) => id !== undefined);
 };
 
-/** A step of the engine as whole rows or columns that come or go, where it is that. */
-const lineMove = (id: string, { range }: MoveParams): LineMove | undefined => {
+type Step = LineMove | "scattered";
+
+/** What a step of the engine moves. */
+const stepOf = (id: string, { range }: MoveParams): Step => {
   const lines = LINES.get(id);
-  if (!lines || !range) return undefined;
+  if (!lines || !range) return "scattered";
   const [at, last] =
     lines.axis === "row" ? [range.startRow, range.endRow] : [range.startColumn, range.endColumn];
   return { axis: lines.axis, at, count: lines.sign * (last - at + 1) };
 };
 
-const isTakenBack = (last: LineMove | undefined, move: LineMove | undefined): boolean =>
-  last !== undefined && last.axis === move?.axis && last.at === move.at && last.count === -move.count;
+/** Whole rows and columns also come back by hand; what else was moved, by Undo only. */
+const isTakenBack = (last: Step | undefined, step: Step, { trigger }: MoveParams): boolean => {
+  if (step === "scattered" || last === "scattered") return last === step && trigger === UndoCommand.id;
+  return last?.axis === step.axis && last.at === step.at && last.count === -step.count;
+};
 
-const isFollowed = (moves: readonly (LineMove | undefined)[]): moves is readonly LineMove[] =>
-  !moves.includes(undefined);
+const isFollowed = (steps: readonly Step[]): steps is readonly LineMove[] => !steps.includes("scattered");
 
 /** Watches what was moved on which sheets, other than there and back. */
 export const watchMoves = (commands: ICommandService): (() => ReadonlyMap<string, SheetMoves>) => {
-  const movesBySheet = new Map<string, (LineMove | undefined)[]>();
-  commands.onCommandExecuted(({ id, params }) => {
+  const stepsBySheet = new Map<string, Step[]>();
+  commands.onCommandExecuted(({ id, params = {} }) => {
     if (!isMove(id)) return;
-    const move = lineMove(id, (params ?? {}) as MoveParams);
+    const step = stepOf(id, params);
     for (const sheetId of movedSheetIdsOf(params)) {
-      const moves = movesBySheet.get(sheetId) ?? [];
-      movesBySheet.set(sheetId, moves);
-      if (isTakenBack(moves.at(-1), move)) moves.pop();
-      else moves.push(move);
+      const steps = stepsBySheet.get(sheetId) ?? [];
+      stepsBySheet.set(sheetId, steps);
+      if (isTakenBack(steps.at(-1), step, params)) steps.pop();
+      else steps.push(step);
     }
   });
   return () =>
     new Map(
-      [...movesBySheet]
-        .filter(([, moves]) => moves.length > 0)
-        .map(([sheetId, moves]) => [sheetId, isFollowed(moves) ? [...moves] : "scattered"]),
+      [...stepsBySheet]
+        .filter(([, steps]) => steps.length > 0)
+        .map(([sheetId, steps]) => [sheetId, isFollowed(steps) ? [...steps] : "scattered"]),
     );
 };
