@@ -4,28 +4,35 @@ import { FilesField } from "./controls/FilesField";
 import { OutcomeLine } from "./OutcomeLine";
 import type { FileRun, FileStage, WorkbookFiles } from "./paneHost";
 import { Progress } from "./Progress";
-import { useOutcome } from "./useOutcome";
+import { useOutcome, type Done } from "./useOutcome";
+
+interface Props {
+  readonly files: WorkbookFiles;
+  /** Another workbook is shown now. */
+  readonly onOpened: () => void;
+}
+
+const inLines = (sentences: readonly string[]): Done => ({ message: sentences.join("\n") });
 
 /** Opens an .xlsx workbook in the place of the one shown, and saves the one shown. */
-export const FileCard = ({ files }: { files: WorkbookFiles }) => {
+export const FileCard = ({ files, onOpened }: Props) => {
   const { isBusy, outcome, attempt } = useOutcome();
   const [working, setWorking] = useState<FileStage & { readonly cancel: () => void }>();
   const [waiting, setWaiting] = useState<File>();
   const field = useRef<HTMLInputElement>(null);
 
   /** What is said, or undefined where a question comes first. A question that stood there is done with. */
-  const run = (act: () => Promise<readonly string[] | undefined>): Promise<void> =>
-    attempt(async () => {
+  const run = (act: () => Promise<Done | undefined>): Promise<void> =>
+    attempt(() => {
       setWaiting(undefined);
-      const sentences = await act();
-      return sentences && { message: sentences.join("\n") };
+      return act();
     });
 
   /** Lets a long work show what it does, and be cancelled. */
-  const watched = async (
+  const watched = async <Result,>(
     whenCancelled: string,
-    work: (run: FileRun) => Promise<readonly string[]>,
-  ): Promise<readonly string[]> => {
+    work: (run: FileRun) => Promise<Result>,
+  ): Promise<Result> => {
     const stop = new AbortController();
     const cancel = (): void => stop.abort(new Error(whenCancelled));
     const onStage = (stage: FileStage): void => setWorking({ ...stage, cancel });
@@ -35,12 +42,18 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
       setWorking(undefined);
     }
   };
-  const open = (file: File): Promise<readonly string[]> =>
-    watched("Cancelled: the workbook is as it was.", (each) => files.open(file, each));
-  const save = (): Promise<readonly string[]> =>
-    watched("Cancelled: nothing was saved.", (each) => files.save(each));
+  const open = async (file: File): Promise<Done> => {
+    const { said, warnings } = await watched("Cancelled: the workbook is as it was.", (each) =>
+      files.open(file, each),
+    );
+    onOpened();
+    return { ...inLines(said), ...(warnings.length > 0 && { warning: warnings.join("\n") }) };
+  };
+  const save = async (): Promise<Done> =>
+    inLines(await watched("Cancelled: nothing was saved.", (each) => files.save(each)));
+  const saveCsv = async (): Promise<Done> => inLines(await files.saveCsv());
 
-  const choose = async (file: File): Promise<readonly string[] | undefined> => {
+  const choose = async (file: File): Promise<Done | undefined> => {
     if (!(await files.hasUnsaved())) return open(file);
     setWaiting(file);
     return undefined;
@@ -80,7 +93,7 @@ export const FileCard = ({ files }: { files: WorkbookFiles }) => {
         <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void run(save)}>
           {isBusy ? "Working…" : "Save .xlsx"}
         </Button>
-        <Button disabledFocusable={isBusy} onClick={() => void run(() => files.saveCsv())}>
+        <Button disabledFocusable={isBusy} onClick={() => void run(saveCsv)}>
           Save this sheet as .csv
         </Button>
       </form>

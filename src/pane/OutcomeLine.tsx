@@ -20,6 +20,11 @@ export const OutcomeLine = ({ outcome, onUndo }: Props) => {
   }, [outcome]);
   return (
     <>
+      {outcome?.warning && (
+        <p role="alert" class="outcome failed">
+          {outcome.warning}
+        </p>
+      )}
       <p role="status" tabIndex={-1} ref={line} class={`outcome ${outcome?.kind ?? ""}`}>
         {outcome?.message}
       </p>

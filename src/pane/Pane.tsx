@@ -1,3 +1,4 @@
+import { useState } from "preact/hooks";
 import { VERSION } from "../../shared/version";
 import { Cautions } from "./Cautions";
 import { CellCard } from "./CellCard";
@@ -5,6 +6,7 @@ import { FileCard } from "./FileCard";
 import { Fold } from "./Fold";
 import { FieldSheetCard } from "./FieldSheetCard";
 import { loadedLater } from "./loadedLater";
+import { OpenedWorkbooks } from "./ofWorkbook";
 import type { PaneHost } from "./paneHost";
 import { Places } from "./Places";
 import { RepairCard } from "./RepairCard";
@@ -31,6 +33,7 @@ const dropSecondClick = (event: MouseEvent): void => {
 /** The whole task pane, whichever workbook it stands beside. */
 export const Pane = ({ host }: { host: PaneHost }) => {
   const { handOut } = host;
+  const [opened, setOpened] = useState(0);
   return (
     <main class="pane" aria-label="Gablewright" tabIndex={-1} onClickCapture={dropSecondClick}>
       <header class="pane-head">
@@ -39,49 +42,56 @@ export const Pane = ({ host }: { host: PaneHost }) => {
         {host.keyboardHint && <p>{host.keyboardHint}</p>}
       </header>
       {host.watchCell && <CellCard watchCell={host.watchCell} />}
-      <Places
-        tabs={[
-          {
-            id: "sheets",
-            label: "Sheets",
-            content: (isShown) => (
-              <>
-                {host.files && <FileCard files={host.files} />}
-                <TakeOffCard host={host} />
-                <FieldSheetCard host={host} />
-                <Fold title="Change orders" summary="signed base, change order, ledger lines">
-                  {(isOpen) => <ChangeCards host={host} isShown={isShown && isOpen} />}
-                </Fold>
-                {handOut && (
-                  <Fold title="A class" summary="practice sheets, their key, marking">
-                    {() => <PracticeCards host={host} handOut={handOut} />}
+      <OpenedWorkbooks.Provider value={opened}>
+        <Places
+          tabs={[
+            {
+              id: "sheets",
+              label: "Sheets",
+              content: (isShown) => (
+                <>
+                  {host.files && (
+                    // What it says is of the workbook that it has just opened.
+                    <OpenedWorkbooks.Provider value={0}>
+                      <FileCard files={host.files} onOpened={() => setOpened((before) => before + 1)} />
+                    </OpenedWorkbooks.Provider>
+                  )}
+                  <TakeOffCard host={host} />
+                  <FieldSheetCard host={host} />
+                  <Fold title="Change orders" summary="signed base, change order, ledger lines">
+                    {(isOpen) => <ChangeCards host={host} isShown={isShown && isOpen} />}
                   </Fold>
-                )}
-              </>
-            ),
-          },
-          {
-            id: "functions",
-            label: "Functions",
-            content: (isShown) => <FunctionsCard host={host} isShown={isShown} />,
-          },
-          {
-            id: "extend",
-            label: "Extend",
-            content: () => (
-              <>
-                <ExtendCard host={host} />
-                {host.repair && <RepairCard repair={host.repair} />}
-              </>
-            ),
-          },
-          {
-            id: "picture",
-            label: "Picture",
-            content: (isShown) => <PictureCard host={host} isShown={isShown} />,
-          },
-        ]}
-      />
+                  {handOut && (
+                    <Fold title="A class" summary="practice sheets, their key, marking">
+                      {() => <PracticeCards host={host} handOut={handOut} />}
+                    </Fold>
+                  )}
+                </>
+              ),
+            },
+            {
+              id: "functions",
+              label: "Functions",
+              content: (isShown) => <FunctionsCard host={host} isShown={isShown} />,
+            },
+            {
+              id: "extend",
+              label: "Extend",
+              content: () => (
+                <>
+                  <ExtendCard host={host} />
+                  {host.repair && <RepairCard repair={host.repair} />}
+                </>
+              ),
+            },
+            {
+              id: "picture",
+              label: "Picture",
+              content: (isShown) => <PictureCard host={host} isShown={isShown} />,
+            },
+          ]}
+        />
+      </OpenedWorkbooks.Provider>
       <Cautions />
       <p class="hint">Gablewright {VERSION}</p>
     </main>

@@ -24,11 +24,18 @@ export interface FileRun {
   readonly signal: AbortSignal;
 }
 
+/** What there is to know of a file that was opened, by sentences. */
+export interface FileNews {
+  readonly said: readonly string[];
+  /** What a person should look into. */
+  readonly warnings: readonly string[];
+}
+
 /** Opening and saving files, where the host has no menu of its own for it. Both say what there is to know, by sentences. */
 export interface WorkbookFiles {
   hasUnsaved(): Promise<boolean>;
   /** Cancelled, it leaves the workbook as it was. */
-  open(file: File, run: FileRun): Promise<readonly string[]>;
+  open(file: File, run: FileRun): Promise<FileNews>;
   save(run: FileRun): Promise<readonly string[]>;
   /** What the sheet in front shows, as .csv. */
   saveCsv(): Promise<readonly string[]>;

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { failureInWords } from "../failureInWords";
+import { useOfWorkbook } from "./ofWorkbook";
 
 /** How to take back what was done, and what is said then. */
 export interface TakeBack {
@@ -11,6 +12,8 @@ export interface TakeBack {
 export interface Outcome {
   readonly kind: "written" | "failed";
   readonly message: string;
+  /** What a person should look into, though it was done. */
+  readonly warning?: string;
   readonly takeBack?: TakeBack;
 }
 
@@ -31,7 +34,7 @@ interface Attempts {
 /** Something that a card does at a button's press, one at a time, and what came of it. */
 export const useOutcome = (): Attempts => {
   const [isBusy, setIsBusy] = useState(false);
-  const [outcome, setOutcome] = useState<Outcome>();
+  const [outcome, setOutcome] = useOfWorkbook<Outcome>();
 
   const go = async (
     act: () => Promise<Done | undefined>,

@@ -1,6 +1,7 @@
 import {
   BooleanNumber,
   CellValueType,
+  DEFAULT_WORKSHEET_ROW_HEIGHT,
   LocaleType,
   type ICellData,
   type IWorkbookData,
@@ -10,6 +11,7 @@ import { CellError } from "../../../shared/cell";
 import { highest } from "../../../shared/highest";
 import type { Book, BookCell, BookLine, BookSheet } from "../xlsx/book";
 import { parseRange } from "../xlsx/cellAddress";
+import { rowPxOfFont } from "../xlsx/looks/sizes";
 import { dropDownsResource, fileDropDownRules } from "./dropDowns";
 import { ofFileData } from "./ofFile";
 
@@ -37,7 +39,40 @@ const lineData = ({ isHidden, style }: BookLine) => ({
   ...(style !== undefined && { s: style }),
 });
 
-const sheetData = (id: string, sheet: BookSheet, { unlockedStyles = [] }: Book): Partial<IWorksheetData> => {
+/** The heights that rows need for their biggest font where the file leaves that to whoever shows it. */
+const foundHeights = (
+  { cells, rows, usualRowPx = DEFAULT_WORKSHEET_ROW_HEIGHT }: BookSheet,
+  { styles }: Book,
+): ReadonlyMap<number, number> =>
+  new Map(
+    [...cells].flatMap(([row, inRow]): [number, number][] => {
+      if (rows.get(row)?.sizePx !== undefined) return [];
+      let points = 0;
+      for (const { style = "" } of inRow.values()) points = Math.max(points, styles.get(style)?.fs ?? 0);
+      const heightPx = rowPxOfFont(points);
+      return heightPx > usualRowPx ? [[row, heightPx]] : [];
+    }),
+  );
+
+const rowData = (sheet: BookSheet, book: Book): IWorksheetData["rowData"] => {
+  const found = foundHeights(sheet, book);
+  return Object.fromEntries(
+    [...new Set([...sheet.rows.keys(), ...found.keys()])].map((row) => {
+      const line = sheet.rows.get(row) ?? {};
+      return [
+        row,
+        {
+          ...(line.sizePx !== undefined && { h: line.sizePx, ia: BooleanNumber.FALSE }),
+          // As the engine keeps a height that it found itself: nobody's wish, and so never saved.
+          ...(found.has(row) && { ah: found.get(row), ia: BooleanNumber.TRUE }),
+          ...lineData(line),
+        },
+      ];
+    }),
+  );
+};
+
+const sheetData = (id: string, sheet: BookSheet, book: Book): Partial<IWorksheetData> => {
   let lastColumn = highest(sheet.columns.keys(), -1);
   for (const cells of sheet.cells.values()) lastColumn = highest(cells.keys(), lastColumn);
   const lastRow = highest(sheet.cells.keys(), highest(sheet.rows.keys(), -1));
@@ -46,7 +81,7 @@ const sheetData = (id: string, sheet: BookSheet, { unlockedStyles = [] }: Book):
     id,
     name: sheet.name,
     hidden: sheet.isHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-    ...ofFileData(sheet, unlockedStyles),
+    ...ofFileData(sheet, book.unlockedStyles ?? []),
     cellData: Object.fromEntries(
       [...sheet.cells].map(([row, cells]) => [
         row,
@@ -55,12 +90,7 @@ const sheetData = (id: string, sheet: BookSheet, { unlockedStyles = [] }: Book):
     ),
     rowCount: lastRow + 1 + SPARE_ROWS,
     columnCount: Math.max(FEWEST_COLUMNS, lastColumn + 1 + SPARE_COLUMNS),
-    rowData: Object.fromEntries(
-      [...sheet.rows].map(([row, line]) => [
-        row,
-        { ...(line.sizePx !== undefined && { h: line.sizePx, ia: BooleanNumber.FALSE }), ...lineData(line) },
-      ]),
-    ),
+    rowData: rowData(sheet, book),
     columnData: Object.fromEntries(
       [...sheet.columns].map(([column, line]) => [
         column,

@@ -34,7 +34,7 @@ export const followingWorkbook = (first: PageWorkbook): Following => {
       finishEditing: () => current.finishEditing(),
       settled: () => current.settled(),
       book: () => current.book(),
-      movedSheets: () => current.movedSheets(),
+      movesBySheet: () => current.movesBySheet(),
       pictures: () => current.pictures(),
       steps: () => current.steps(),
       close: () => current.close(),

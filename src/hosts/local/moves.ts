@@ -1,4 +1,4 @@
-import type { ICommandService } from "@univerjs/core";
+import { UndoCommand, type ICommandService } from "@univerjs/core";
 import {
   InsertColMutation,
   InsertRowMutation,
@@ -9,17 +9,27 @@ import {
   RemoveRowMutation,
   ReorderRangeMutation,
 } from "@univerjs/sheets";
+import type { LineMove, SheetMoves } from "../xlsx/lineMoves";
 
-/** What Undo does to the one is the other. */
-const OPPOSITES = new Map([
-  [InsertRowMutation.id, RemoveRowMutation.id],
-  [RemoveRowMutation.id, InsertRowMutation.id],
-  [InsertColMutation.id, RemoveColMutation.id],
-  [RemoveColMutation.id, InsertColMutation.id],
+interface MoveParams {
+  readonly subUnitId?: string;
+  readonly range?: { startRow: number; endRow: number; startColumn: number; endColumn: number };
+  readonly from?: { readonly subUnitId: string };
+  readonly to?: { readonly subUnitId: string };
+  /** The command that it is a step of. */
+  readonly trigger?: string;
+}
+
+/** What puts whole rows or columns in, or takes them out: what Undo does to the one is the other. */
+const LINES = new Map<string, { readonly axis: LineMove["axis"]; readonly sign: 1 | -1 }>([
+  [InsertRowMutation.id, { axis: "row", sign: 1 }],
+  [RemoveRowMutation.id, { axis: "row", sign: -1 }],
+  [InsertColMutation.id, { axis: "column", sign: 1 }],
+  [RemoveColMutation.id, { axis: "column", sign: -1 }],
 ]);
 
 const MOVES = new Set([
-  ...OPPOSITES.keys(),
+  ...LINES.keys(),
   MoveRowsMutation.id,
   MoveColsMutation.id,
   MoveRangeMutation.id,
@@ -28,18 +38,6 @@ const MOVES = new Set([
 
 export const isMove = (commandId: string): boolean => MOVES.has(commandId);
 
-interface Move {
-  readonly id: string;
-  readonly range: string;
-}
-
-interface MoveParams {
-  readonly subUnitId?: string;
-  readonly range?: { startRow: number; endRow: number; startColumn: number; endColumn: number };
-  readonly from?: { readonly subUnitId: string };
-  readonly to?: { readonly subUnitId: string };
-}
-
 /** The sheets that a move takes cells from or brings them to. */
 export const movedSheetIdsOf = (params: object | undefined): string[] => {
   const { subUnitId, from, to } = (params ?? {}) as MoveParams;
@@ -47,23 +45,42 @@ export const movedSheetIdsOf = (params: object | undefined): string[] => {
   return [...ids].filter((id) => id !== undefined);
 };
 
-/** Watches which sheets have had rows, columns or blocks of cells moved, other than there and back. */
-export const watchMoves = (commands: ICommandService): (() => ReadonlySet<string>) => {
-  const movesBySheet = new Map<string, Move[]>();
-  commands.onCommandExecuted(({ id, params }) => {
-    if (!MOVES.has(id)) return;
-    const { range } = (params ?? {}) as MoveParams;
-    const move = {
-      id,
-      range: range ? [range.startRow, range.endRow, range.startColumn, range.endColumn].join() : "",
-    };
+type Step = LineMove | "scattered";
+
+/** What a step of the engine moves. */
+const stepOf = (id: string, { range }: MoveParams): Step => {
+  const lines = LINES.get(id);
+  if (!lines || !range) return "scattered";
+  const [at, last] =
+    lines.axis === "row" ? [range.startRow, range.endRow] : [range.startColumn, range.endColumn];
+  return { axis: lines.axis, at, count: lines.sign * (last - at + 1) };
+};
+
+/** Whole rows and columns also come back by hand; what else was moved, by Undo only. */
+const isTakenBack = (last: Step | undefined, step: Step, { trigger }: MoveParams): boolean => {
+  if (step === "scattered" || last === "scattered") return last === step && trigger === UndoCommand.id;
+  return last?.axis === step.axis && last.at === step.at && last.count === -step.count;
+};
+
+const isFollowed = (steps: readonly Step[]): steps is readonly LineMove[] => !steps.includes("scattered");
+
+/** Watches what was moved on which sheets, other than there and back. */
+export const watchMoves = (commands: ICommandService): (() => ReadonlyMap<string, SheetMoves>) => {
+  const stepsBySheet = new Map<string, Step[]>();
+  commands.onCommandExecuted(({ id, params = {} }) => {
+    if (!isMove(id)) return;
+    const step = stepOf(id, params);
     for (const sheetId of movedSheetIdsOf(params)) {
-      const moves = movesBySheet.get(sheetId) ?? [];
-      movesBySheet.set(sheetId, moves);
-      const last = moves.at(-1);
-      if (last && OPPOSITES.get(last.id) === id && last.range === move.range) moves.pop();
-      else moves.push(move);
+      const steps = stepsBySheet.get(sheetId) ?? [];
+      stepsBySheet.set(sheetId, steps);
+      if (isTakenBack(steps.at(-1), step, params)) steps.pop();
+      else steps.push(step);
     }
   });
-  return () => new Set([...movesBySheet].filter(([, moves]) => moves.length > 0).map(([sheetId]) => sheetId));
+  return () =>
+    new Map(
+      [...stepsBySheet]
+        .filter(([, steps]) => steps.length > 0)
+        .map(([sheetId, steps]) => [sheetId, isFollowed(steps) ? [...steps] : "scattered"]),
+    );
 };

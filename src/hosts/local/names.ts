@@ -7,12 +7,11 @@ const EVERYWHERE = "AllDefaultWorkbook";
 
 /** The names that a workbook has, with what they stand for. */
 export const namesIn = (injector: Injector, workbook: Workbook): BookName[] =>
-  Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(workbook.getUnitId()) ?? {}).map(
-    ({ name, formulaOrRefString, localSheetId }) => {
-      const sheet =
-        localSheetId && localSheetId !== EVERYWHERE
-          ? workbook.getSheetBySheetId(localSheetId)?.getName()
-          : undefined;
-      return { name, target: formulaOrRefString, ...(sheet !== undefined && { sheet }) };
+  Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(workbook.getUnitId()) ?? {}).flatMap(
+    ({ name, formulaOrRefString: target, localSheetId }): BookName[] => {
+      if (!localSheetId || localSheetId === EVERYWHERE) return [{ name, target }];
+      // The engine keeps a sheet's own names when the sheet is gone.
+      const sheet = workbook.getSheetBySheetId(localSheetId)?.getName();
+      return sheet === undefined ? [] : [{ name, target, sheet }];
     },
   );

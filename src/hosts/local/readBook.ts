@@ -113,6 +113,7 @@ export const readBook = (
       );
     return {
       name: sheet.getName(),
+      id: sheetId,
       isHidden: sheet.isSheetHidden() === BooleanNumber.TRUE,
       cells,
       // A height that the engine found by itself isn't anybody's wish.

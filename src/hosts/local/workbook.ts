@@ -16,6 +16,7 @@ import {
   SheetsSelectionsService,
 } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+import { RemoveSheetConfirmCommand } from "@univerjs/sheets-ui";
 import { MessageType } from "@univerjs/design";
 import { IMessageService } from "@univerjs/ui";
 import { filter, firstValueFrom } from "rxjs";
@@ -28,6 +29,7 @@ import type { LongRun } from "../longRun";
 import type { Survey } from "../../sheets/extend/survey";
 import type { CellPatch, Undo } from "../../sheets/patch";
 import type { Book } from "../xlsx/book";
+import type { SheetMoves } from "../xlsx/lineMoves";
 import { addPicture } from "./addPicture";
 import { addSheets } from "./addSheets";
 import { cellDataAt, fromCellData, type Content } from "./cells";
@@ -40,6 +42,8 @@ import { namesIn } from "./names";
 import { readPictures, type Pictures } from "./pictures";
 import { passOverGoneSheets } from "./goneSheets";
 import { putCells } from "./putCells";
+import { keepSealedSheets } from "./keepSealed";
+import { removeSheetsWhole } from "./removedSheets";
 import { readBook } from "./readBook";
 import { watchMoves } from "./moves";
 import { protectSheets } from "./protectedSheets";
@@ -84,8 +88,8 @@ export interface PageWorkbook {
   settled(): Promise<void>;
   /** The whole workbook as plain values. */
   book(): Book;
-  /** Sheets on which rows, columns or blocks of cells were moved. */
-  movedSheets(): ReadonlySet<string>;
+  /** What was moved on which sheets. */
+  movesBySheet(): ReadonlyMap<string, SheetMoves>;
   /** The pictures that were put on sheets. */
   pictures(): Promise<Pictures>;
   /** How many steps Undo could go back. */
@@ -117,11 +121,12 @@ export const openWorkbook = (
 
   passOverGoneSheets(injector);
   dropLateResults(injector);
-  const movedSheetIds = watchMoves(commands);
+  const movesById = watchMoves(commands);
   const tell = (content: string): void => {
     injector.get(IMessageService).show({ content, type: MessageType.Warning });
   };
   protectSheets(injector, workbook, tell);
+  removeSheetsWhole(injector, workbook);
   const calculations = injector.get(FormulaCalculationSessionService);
   const calculated = calculations.waitForLatestApplied();
   const settled = (): Promise<void> =>
@@ -134,6 +139,8 @@ export const openWorkbook = (
 
   const read = (sheet: Worksheet, row: number, column: number): Cell =>
     readCell(injector, sentences, sheet, row, column);
+
+  keepSealedSheets(injector, workbook, { commandId: RemoveSheetConfirmCommand.id, read, tell });
 
   const sheetOf = (name: string): Worksheet => {
     const found = workbook.getSheetBySheetName(name);
@@ -223,15 +230,13 @@ export const openWorkbook = (
       readBook(injector, workbook, sentences, (sheetId) =>
         injector.get(DataValidationModel).getRules(unitId, sheetId),
       ),
-    movedSheets: () => {
-      const moved = movedSheetIds();
-      return new Set(
-        workbook
-          .getSheets()
-          .filter((sheet) => moved.has(sheet.getSheetId()))
-          .map((sheet) => sheet.getName()),
-      );
-    },
+    movesBySheet: () =>
+      new Map(
+        [...movesById()].flatMap(([id, moves]): [string, SheetMoves][] => {
+          const sheet = workbook.getSheetBySheetId(id);
+          return sheet ? [[sheet.getName(), moves]] : [];
+        }),
+      ),
     pictures: () => readPictures(injector, workbook),
     steps: () => steps,
     close: () => {

@@ -80,7 +80,8 @@ export const workbookFiles = (
       const calculated = workbook.book();
       base = { name: chosen.name, bytes, inFile, calculated, doubtful: doubtfulResults(inFile, calculated) };
       savedSteps = workbook.steps();
-      return openedInWords(base, unseen);
+      const { brokenSeals } = await import("../../sheets/brokenSeals");
+      return { said: openedInWords(base, unseen), warnings: brokenSeals(workbook.contents()) };
     },
     saveCsv: async () => {
       const [workbook, { toCsv }] = await Promise.all([ready, import("../csv")]);
@@ -107,6 +108,7 @@ export const workbookFiles = (
       // What is typed while the file is being written isn't in it.
       const steps = workbook.steps();
       const book = workbook.book();
+      const movesBySheet = workbook.movesBySheet();
       const { bySheet, lost } = await workbook.pictures();
       const picturesOn = (sheet: string): Pick<BookSheet, "pictures"> => {
         const pictures = bySheet.get(sheet);
@@ -117,7 +119,7 @@ export const workbookFiles = (
           ...(base && { from: { bytes: base.bytes, inFile: base.inFile, calculated: base.calculated } }),
           now: { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, ...picturesOn(sheet.name) })) },
           options: {
-            movedSheets: workbook.movedSheets(),
+            movesBySheet,
             hasDoubtfulResults: (base?.doubtful.length ?? 0) > 0,
           },
         },

@@ -59,6 +59,8 @@ export interface BookPicture {
 
 export interface BookSheet {
   readonly name: string;
+  /** The engine's own, by which a sheet is known again under another name. */
+  readonly id?: string;
   readonly isHidden: boolean;
   /** The file doesn't let its cells be changed. */
   readonly isProtected?: boolean;

@@ -10,6 +10,7 @@ import { ChoiceField, choicesOf } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
 import { OutcomeLine } from "../OutcomeLine";
 import type { PaneHost } from "../paneHost";
+import { useOfWorkbook } from "../ofWorkbook";
 import { useOutcome } from "../useOutcome";
 import type { SheetLists } from "./useSheetLists";
 
@@ -32,7 +33,7 @@ interface Props {
 export const LedgerCard = ({ host, lists: { changeOrders } }: Props) => {
   const [chosen, setChosen] = useState("");
   const [accounts, setAccounts] = useState(NO_ACCOUNTS);
-  const [written, setWritten] = useState<string>();
+  const [written, setWritten] = useOfWorkbook<string>();
   const saving = useOutcome();
   const changeOrder = changeOrders.includes(chosen) ? chosen : (changeOrders.at(-1) ?? "");
 

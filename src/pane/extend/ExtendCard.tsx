@@ -12,6 +12,7 @@ import type { Typed } from "./TypedFields";
 import { OutcomeLine } from "../OutcomeLine";
 import { Progress } from "../Progress";
 import { useLongRun } from "../useLongRun";
+import { useOfWorkbook } from "../ofWorkbook";
 import { useOutcome } from "../useOutcome";
 
 type Shape = "beside" | "cell" | "block";
@@ -29,7 +30,7 @@ type Reading =
 /** Adds results to a sheet that the workbook has: it proposes, a person confirms, and then it is written, all or nothing. */
 export const ExtendCard = ({ host }: { host: Host }) => {
   const [shape, setShape] = useState<Shape>("beside");
-  const [reading, setReading] = useState<Reading>();
+  const [reading, setReading] = useOfWorkbook<Reading>();
   const [readings, setReadings] = useState(0);
   // Both outlast what is written: the next results, or the same ones after an Undo, take them too.
   const [typed, setTyped] = useState<Typed>({});

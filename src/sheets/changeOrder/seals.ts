@@ -38,14 +38,14 @@ const figuresOf = (change: Earlier): Area =>
   figures(rowOf(change.contents, CHANGE.item, CHANGE_HEADINGS.item), placeOfAmount(change, LAST_AMOUNT).row);
 
 /** Where the seal stands under which a change order was issued; undefined where it has no such row. */
-export const placeOfIssue = ({ contents }: Earlier): Place | undefined => {
+export const placeOfIssue = ({ contents }: Pick<Earlier, "contents">): Place | undefined => {
   // An item may be called so too; its lines and their whys stand above.
   const row = contents.cells.findLastIndex((line) => line[SEALS.of] === OWN);
   return row < 0 ? undefined : { row, column: SEALS.then };
 };
 
 /** The seal under which a change order was issued; undefined as long as it wasn't. */
-export const issuedUnder = (change: Earlier): number | undefined => {
+export const issuedUnder = (change: Pick<Earlier, "contents">): number | undefined => {
   const place = placeOfIssue(change);
   const seal = place && shownAt(change.contents, place);
   return typeof seal === "number" ? seal : undefined;
@@ -137,15 +137,16 @@ const sealRow = (row: number, of: string, then: number | undefined, now: string)
 /** The change order's own seal, blank until it is issued, and above the lines whether it fits. */
 const ownSeal = (row: number, sheet: string, lines: number): PlannedCell[] => {
   const area = figures(FIRST_LINE_ROW - 1, amountRow(lines, LAST_AMOUNT));
-  const [then] = thenAndNow(row);
+  const [then, now] = thenAndNow(row);
+  // An edit may leave it without a total: then its figures have no seal.
+  const lost = quotedText(`"${sheet}" isn't as it was issued: figures of it aren't available any more`);
+  const edited = ifRowEdited(row, sheet, "it was issued: its seal doesn't fit its figures any more");
   return [
     ...sealRow(row, OWN, undefined, sealFormula({ sheet, area })),
     {
       row: STATUS_ROW,
       column: 0,
-      content: formula(
-        `=IF(${isEmpty(then)},"",${ifRowEdited(row, sheet, "it was issued: its seal doesn't fit its figures any more")})`,
-      ),
+      content: formula(`=IF(${isEmpty(then)},"",IF(ISNA(${now}),${lost},${edited}))`),
       style: "caution",
     },
   ];

@@ -12,7 +12,7 @@ const slowFiles = () => {
     asked.push(what);
     return new Promise((resolve) => ends.set(what, resolve as (result: unknown) => void));
   };
-  const staged = (what: string, { onStage }: FileRun): Promise<readonly string[]> => {
+  const staged = <Result>(what: string, { onStage }: FileRun): Promise<Result> => {
     onStage({ words: `Busy with ${what}`, canCancel: true });
     return begin(what);
   };
@@ -48,7 +48,7 @@ const choose = async (card: HTMLElement, name: string): Promise<void> => {
 describe("the card that opens and saves files", () => {
   it("asks before it drops changes, and saves the workbook shown where Save is pressed then", async () => {
     const { files, asked, end } = slowFiles();
-    const card = show(h(FileCard, { files }));
+    const card = show(h(FileCard, { files, onOpened: () => undefined }));
     await choose(card, "bid.xlsx");
     await end("unsaved", true);
     await seen(card, "Opening bid.xlsx drops them.");
@@ -60,9 +60,21 @@ describe("the card that opens and saves files", () => {
     expect(asked).toEqual(["unsaved", "save"]);
   });
 
+  it("says as a warning, and not as what was done, what a person should look into", async () => {
+    const { files, end } = slowFiles();
+    const card = show(h(FileCard, { files, onOpened: () => undefined }));
+    await choose(card, "bid.xlsx");
+    await end("unsaved", false);
+    const warning = '"Signed 1" was edited since it was signed.';
+    await end("open bid.xlsx", { said: ["Opened bid.xlsx: 1 sheet."], warnings: [warning] });
+    await seen(card, warning);
+    expect(card.querySelector("[role=alert]")?.textContent).toBe(warning);
+    expect(card.querySelector("[role=status]")?.textContent).toBe("Opened bid.xlsx: 1 sheet.");
+  });
+
   it("doesn't save while it finds out whether there are changes to drop", async () => {
     const { files, asked, end } = slowFiles();
-    const card = show(h(FileCard, { files }));
+    const card = show(h(FileCard, { files, onOpened: () => undefined }));
     await choose(card, "bid.xlsx");
     press(card, "Working…");
     press(card, "Save this sheet as .csv");
@@ -70,7 +82,10 @@ describe("the card that opens and saves files", () => {
     expect(asked).toEqual(["unsaved", "open bid.xlsx"]);
     press(card, "Working…");
     await choose(card, "other.xlsx");
-    await end("open bid.xlsx", ["Opened bid.xlsx: 1 sheet.", "Not shown here: 1 chart."]);
+    await end("open bid.xlsx", {
+      said: ["Opened bid.xlsx: 1 sheet.", "Not shown here: 1 chart."],
+      warnings: [],
+    });
     await seen(card, "Opened bid.xlsx: 1 sheet.\nNot shown here: 1 chart.");
     expect(asked).toEqual(["unsaved", "open bid.xlsx"]);
     press(card, "Save .xlsx");
@@ -81,7 +96,7 @@ describe("the card that opens and saves files", () => {
   it("says why it can't find out whether there are changes to drop", async () => {
     const { files } = slowFiles();
     const failing = { ...files, hasUnsaved: () => Promise.reject(new Error("The workbook didn't come.")) };
-    const card = show(h(FileCard, { files: failing }));
+    const card = show(h(FileCard, { onOpened: () => undefined, files: failing }));
     await choose(card, "bid.xlsx");
     await seen(card, "The workbook didn't come.");
   });
@@ -90,7 +105,7 @@ describe("the card that opens and saves files", () => {
     "gives the keyboard back to the field where the file was chosen: %s",
     async (answer) => {
       const { files, end } = slowFiles();
-      const card = show(h(FileCard, { files }));
+      const card = show(h(FileCard, { files, onOpened: () => undefined }));
       await choose(card, "bid.xlsx");
       await end("unsaved", true);
       [...card.querySelectorAll("button")].find(({ textContent }) => textContent === answer)?.focus();
@@ -102,7 +117,7 @@ describe("the card that opens and saves files", () => {
 
   it("takes no other file while it is busy, and keeps the keyboard where it is", async () => {
     const { files, end } = slowFiles();
-    const card = show(h(FileCard, { files }));
+    const card = show(h(FileCard, { files, onOpened: () => undefined }));
     const field = fieldOf(card);
     const opensChooser = (): boolean =>
       field.dispatchEvent(new MouseEvent("click", { bubbles: true, cancelable: true }));
@@ -112,7 +127,7 @@ describe("the card that opens and saves files", () => {
     expect(field.getAttribute("aria-disabled")).toBe("true");
     expect(opensChooser()).toBe(false);
     await end("unsaved", false);
-    await end("open bid.xlsx", ["Opened bid.xlsx: 1 sheet."]);
+    await end("open bid.xlsx", { said: ["Opened bid.xlsx: 1 sheet."], warnings: [] });
     await seen(card, "Opened bid.xlsx");
     expect(opensChooser()).toBe(true);
     expect(document.activeElement).toBe(field);

@@ -6,6 +6,9 @@ const PX_PER_POINT = 4 / 3;
 export const rowPx = (points: number): number => Math.round(points * PX_PER_POINT);
 export const rowPoints = (px: number): number => Math.round((px / PX_PER_POINT) * 100) / 100;
 
+/** What a row takes for a line of so many points, about as spreadsheets give it that find it by themselves. */
+export const rowPxOfFont = (points: number): number => Math.ceil(points * 1.75);
+
 export const columnPx = (width: number): number => Math.trunc(width * DIGIT_PX + 0.5);
 export const columnWidth = (px: number): number => Math.round((px / DIGIT_PX) * 10_000) / 10_000;
 

@@ -1,5 +1,11 @@
 import { changeElement, prefixOf, removeElement } from "../xml/elementOrder";
-import { RELATIONSHIP_TYPES, relationshipsOf, relationshipsPathOf, targetText } from "./relationships";
+import {
+  reachableParts,
+  RELATIONSHIP_TYPES,
+  relationshipsOf,
+  relationshipsPathOf,
+  targetText,
+} from "./relationships";
 import { applySplices, type Splice } from "../xml/splices";
 import { parseXml, type XmlPart } from "../xml/xml";
 import { attributesText } from "../xml/xmlText";
@@ -84,9 +90,9 @@ export class PackageDraft {
     return id;
   }
 
-  /** Takes a part away, with the arrow to it and its content type. */
+  /** Takes a part away, with the arrow to it and all that only it led to. */
   remove(from: string, path: string): void {
-    this.parts.delete(path);
+    const before = reachableParts(this.parts);
     const ids = new Set(
       relationshipsOf(this.parts, from)
         .filter(({ target }) => target === path)
@@ -95,11 +101,16 @@ export class PackageDraft {
     this.edit(relationshipsPathOf(from), ({ root }) =>
       root.children.filter(({ attributes }) => ids.has(attributes.get("Id") ?? "")).map(removeElement),
     );
+    const after = reachableParts(this.parts);
+    const gone = [...before].filter((each) => !after.has(each));
+    for (const each of gone) {
+      this.parts.delete(each);
+      this.parts.delete(relationshipsPathOf(each));
+    }
+    const names = new Set(gone.map((each) => targetText(each).toLowerCase()));
     this.edit(CONTENT_TYPES, ({ root }) =>
       root.children
-        .filter(
-          ({ attributes }) => attributes.get("PartName")?.toLowerCase() === targetText(path).toLowerCase(),
-        )
+        .filter(({ attributes }) => names.has(attributes.get("PartName")?.toLowerCase() ?? ""))
         .map(removeElement),
     );
   }

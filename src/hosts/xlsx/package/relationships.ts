@@ -58,5 +58,18 @@ export const relationshipsOf = (parts: Parts, from: string): Relationship[] => {
   });
 };
 
+/** The parts that some way of arrows leads to, from the package itself. */
+export const reachableParts = (parts: Parts): ReadonlySet<string> => {
+  const found = new Set<string>();
+  const next = [""];
+  for (let from = next.pop(); from !== undefined; from = next.pop())
+    for (const { target, isOutside } of relationshipsOf(parts, from))
+      if (!isOutside && parts.has(target) && !found.has(target)) {
+        found.add(target);
+        next.push(target);
+      }
+  return found;
+};
+
 /** How a part is written in another's relationships: from the package's root. */
 export const targetText = (path: string): string => `/${path}`;

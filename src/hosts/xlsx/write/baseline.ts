@@ -1,6 +1,8 @@
 import { CellError } from "../../../../shared/cell";
 import type { Book, BookCell, BookSheet } from "../book";
+import type { SheetFates } from "../formulas/followSheets";
 import { lacksResult } from "./doubtfulResults";
+import { presentName } from "./sheetFates";
 
 /** A result that the file doesn't have, or only as #NAME?: it is written though nothing was changed. */
 const isMissing = (inFile: BookCell | undefined, calculated: BookCell): boolean =>
@@ -30,14 +32,17 @@ const baseline = (inFile: BookSheet | undefined, calculated: BookSheet): BookShe
   ),
 });
 
-/** The sheets of an opened file to compare the present ones with, by name. */
-export const baselines = (inFile: Book, calculated: Book): ReadonlyMap<string, BookSheet> =>
+/** The sheets of an opened file to compare the present ones with, by the names that they have now. */
+export const baselines = (
+  inFile: Book,
+  calculated: Book,
+  fates: SheetFates,
+): ReadonlyMap<string, BookSheet> =>
   new Map(
-    calculated.sheets.map((sheet) => [
-      sheet.name,
-      baseline(
-        inFile.sheets.find(({ name }) => name === sheet.name),
-        sheet,
-      ),
-    ]),
+    calculated.sheets.flatMap((sheet): [string, BookSheet][] => {
+      const name = presentName(fates, sheet.name);
+      if (name === undefined) return [];
+      const there = inFile.sheets.find((each) => each.name === sheet.name);
+      return [[name, baseline(there, sheet)]];
+    }),
   );

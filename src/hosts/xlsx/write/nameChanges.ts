@@ -9,8 +9,6 @@ import { attributesText, escapeXml } from "../xml/xmlText";
 
 const nameKey = ({ name, sheet }: BookName): string => `${name.toLowerCase()}\n${sheet ?? ""}`;
 
-const nameTargetText = (target: string): string => (target.startsWith("=") ? fileFormula(target) : target);
-
 /** The changes of the list of names: new ones, those that mean something else, those that are gone. */
 export const nameChanges = (
   { source, root }: XmlPart,
@@ -34,7 +32,7 @@ export const nameChanges = (
       inside.push({
         start: element.innerStart,
         end: element.innerEnd,
-        text: escapeXml(nameTargetText(present.target)),
+        text: escapeXml(fileFormula(present.target)),
       });
   }
   const order = [...workbook.sheets.map(({ name }) => name)];
@@ -42,7 +40,7 @@ export const nameChanges = (
     .filter((name) => !was.has(nameKey(name)))
     .map(({ name, sheet, target }) => {
       const index = sheet === undefined ? undefined : order.indexOf(sheet);
-      return `<${x}definedName${attributesText({ name, localSheetId: index })}>${escapeXml(nameTargetText(target))}</${x}definedName>`;
+      return `<${x}definedName${attributesText({ name, localSheetId: index })}>${escapeXml(fileFormula(target))}</${x}definedName>`;
     })
     .join("");
   if (added === "" && inside.length === 0) return [];

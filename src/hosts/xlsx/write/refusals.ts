@@ -1,11 +1,16 @@
 import { a1 } from "../../../sheets/address";
 import type { Book, BookSheet } from "../book";
+import { hasFormControls } from "./comments";
 import { cellChanges } from "./differences";
 import { unwritablePart } from "../formulas/formulaForm";
 import { parseRange } from "../cellAddress";
+import type { SheetMoves } from "../lineMoves";
+import type { PackageDraft } from "../package/packageDraft";
 import { childOf } from "../xml/xml";
 import type { XmlElement } from "../xml/xml";
 import { allCellElements } from "../read/sheetCells";
+
+const FORM_CONTROLS = "comments or form controls";
 
 /** What stands on a sheet at fixed cells and isn't moved by us when rows or columns are. */
 const ANCHORED: readonly (readonly [element: string, words: string])[] = [
@@ -15,7 +20,7 @@ const ANCHORED: readonly (readonly [element: string, words: string])[] = [
   ["autoFilter", "a filter"],
   ["protectedRanges", "protected ranges"],
   ["drawing", "charts, pictures or shapes"],
-  ["legacyDrawing", "comments or form controls"],
+  ["legacyDrawing", FORM_CONTROLS],
   ["tableParts", "tables"],
   ["rowBreaks", "page breaks"],
   ["colBreaks", "page breaks"],
@@ -26,15 +31,22 @@ const anchoredThings = (sheet: XmlElement): string[] => [
   ...new Set(ANCHORED.flatMap(([name, words]) => (childOf(sheet, name) ? [words] : []))),
 ];
 
+/** Comments go with whole rows and columns (`comments.ts`). */
+const followsMoves = (draft: PackageDraft, path: string, moves: SheetMoves): boolean =>
+  moves !== "scattered" && !hasFormControls(draft, path);
+
 /** What wouldn't come along where rows, columns or cells were moved on a sheet of the file. */
-export const leftBehind = (name: string, sheet: XmlElement, paths: readonly string[]): string[] => {
-  const anchored = anchoredThings(sheet);
+export const leftBehind = (draft: PackageDraft, name: string, path: string, moves: SheetMoves): string[] => {
+  const things = anchoredThings(draft.read(path).root);
+  const anchored = followsMoves(draft, path, moves)
+    ? things.filter((words) => words !== FORM_CONTROLS)
+    : things;
   const moved = `rows, columns or cells were moved on "${name}", and`;
   return [
     ...(anchored.length > 0
       ? [`${moved} these would stay behind: ${anchored.join(", ")}; put them back (Ctrl+Z), then save`]
       : []),
-    ...(paths.some((path) => /^xl\/(?:charts|pivot|externalLinks)/i.test(path))
+    ...([...draft.result().keys()].some((each) => /^xl\/(?:charts|pivot|externalLinks)/i.test(each))
       ? [`${moved} charts or pivot tables of the file may refer to them`]
       : []),
   ];
@@ -73,14 +85,10 @@ export const whatIfChanges = (sheet: XmlElement, before: BookSheet, now: BookShe
     : [];
 };
 
-/** Sheets of the file that were renamed, taken away or put into another order. */
-export const sheetChanges = (before: Book, now: Book): string[] => {
-  const names = now.sheets.map(({ name }) => name);
-  const gone = before.sheets.filter(({ name }) => !names.includes(name));
-  const kept = names.filter((name) => before.sheets.some((sheet) => sheet.name === name));
-  const isMoved = gone.length === 0 && kept.some((name, index) => before.sheets[index]?.name !== name);
-  return [
-    ...gone.map(({ name }) => `the sheet "${name}" of the file is gone or has another name`),
-    ...(isMoved ? ["the file's sheets stand in another order"] : []),
-  ];
+/** Sheets of the file, by the names that they have now, that were put into another order. */
+export const orderChanges = (ofFile: readonly string[], now: Book): string[] => {
+  const kept = now.sheets.map(({ name }) => name).filter((name) => ofFile.includes(name));
+  return kept.some((name, index) => ofFile[index] !== name)
+    ? ["the file's sheets stand in another order"]
+    : [];
 };

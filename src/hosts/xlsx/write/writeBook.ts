@@ -1,18 +1,22 @@
 import { addSheetPart } from "./addSheetPart";
 import { baselines } from "./baseline";
-import type { Book, BookSheet } from "../book";
+import type { Book, BookName, BookSheet } from "../book";
+import type { SheetFates } from "../formulas/followSheets";
 import { themeColours } from "../looks/colours";
 import { addDrawing } from "./drawing";
 import { dynamicArrayMark } from "./dynamicArrays";
 import { changeElement, insertInOrder, prefixOf, WORKBOOK_ORDER } from "../xml/elementOrder";
 import { emptyPackage, STYLES_CONTENT_TYPE, USUAL_STYLES } from "../package/emptyPackage";
 import { FileError } from "../fileError";
+import type { SheetMoves } from "../lineMoves";
+import { moveComments } from "./comments";
 import { missingPlaces } from "./missingPlaces";
 import { nameChanges } from "./nameChanges";
 import { PackageDraft } from "../package/packageDraft";
 import { addPicture } from "./pictures";
 import { readStyles } from "../looks/readStyles";
-import { leftBehind, sheetChanges, unwritableFormulas, whatIfChanges } from "./refusals";
+import { leftBehind, orderChanges, unwritableFormulas, whatIfChanges } from "./refusals";
+import { followFates, presentName, sheetFates } from "./sheetFates";
 import { patchSheet } from "./sheetPatch";
 import { StylesDraft } from "../looks/stylesDraft";
 import { partOfKind, workbookParts, type WorkbookParts } from "../package/workbookParts";
@@ -61,11 +65,19 @@ const calculateOnOpening = (draft: PackageDraft, path: string): void => {
 };
 
 export interface SaveOptions {
-  /** Sheets on which rows, columns or blocks of cells were moved since the file was opened. */
-  readonly movedSheets?: ReadonlySet<string>;
+  /** What was moved on which sheets since the file was opened. */
+  readonly movesBySheet?: ReadonlyMap<string, SheetMoves>;
   /** Formulas whose results differ between file and engine. */
   readonly hasDoubtfulResults?: boolean;
 }
+
+/** Names go by the sheets that know them: by what those are called now. */
+const namesNow = (names: readonly BookName[], fates: SheetFates): BookName[] =>
+  names.flatMap((name) => {
+    if (name.sheet === undefined) return [name];
+    const sheet = presentName(fates, name.sheet);
+    return sheet === undefined ? [] : [{ ...name, sheet }];
+  });
 
 /** A signature vouches for the file as it was. */
 export const refuseSigned = (parts: Parts): void => {
@@ -87,25 +99,31 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
   const parts = opened?.parts ?? emptyPackage();
   const draft = new PackageDraft(parts);
   const before = opened?.calculated ?? EMPTY_BOOK;
-  const workbook = workbookParts(parts);
+  const fates = sheetFates(before, now);
+  followFates(draft, workbookParts(parts).path, fates);
+  // From here on, the file's sheets go by the names that they have now.
+  const workbook = workbookParts(draft.result());
   const paths = new Map(workbook.sheets.map(({ name, path }) => [name, path]));
-  const compared = opened ? baselines(opened.inFile, opened.calculated) : new Map<string, BookSheet>();
+  const compared = opened ? baselines(opened.inFile, opened.calculated, fates) : new Map<string, BookSheet>();
 
   refuse([
-    ...sheetChanges(before, now),
+    ...orderChanges([...compared.keys()], now),
     ...now.sheets.flatMap((sheet) => {
       const was = compared.get(sheet.name);
       const path = paths.get(sheet.name);
+      const moves = options.movesBySheet?.get(sheet.name);
       return [
         ...unwritableFormulas(was, sheet),
         ...(was && path !== undefined ? whatIfChanges(draft.read(path).root, was, sheet) : []),
-        ...(path !== undefined && options.movedSheets?.has(sheet.name)
-          ? leftBehind(sheet.name, draft.read(path).root, [...parts.keys()])
-          : []),
+        ...(path !== undefined && moves ? leftBehind(draft, sheet.name, path, moves) : []),
       ];
     }),
   ]);
 
+  for (const [name, moves] of options.movesBySheet ?? []) {
+    const path = paths.get(name);
+    if (path !== undefined && moves !== "scattered") moveComments(draft, path, moves);
+  }
   for (const sheet of now.sheets)
     if (!paths.has(sheet.name)) paths.set(sheet.name, addSheetPart(draft, workbook.path, sheet));
 
@@ -140,7 +158,7 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
   }
 
   draft.edit(workbook.path, (part) => [
-    ...nameChanges(part, workbookParts(draft.result()), before.names, now.names),
+    ...nameChanges(part, workbookParts(draft.result()), namesNow(before.names, fates), now.names),
     ...childrenOf(childOf(part.root, "sheets"), "sheet").flatMap((element) => {
       const sheet = now.sheets.find(({ name }) => name === element.attributes.get("name"));
       const was = compared.get(sheet?.name ?? "");

@@ -96,7 +96,8 @@ export const parseXml = (bytes: Uint8Array, part: string): XmlPart => {
     const element = open.pop();
     if (!element) return;
     element.end = parser.position;
-    if (!tag.isSelfClosing) element.innerEnd = source.lastIndexOf("</", parser.position);
+    // From before the tag's own last sign on: another closing tag may begin right behind it.
+    if (!tag.isSelfClosing) element.innerEnd = source.lastIndexOf("</", parser.position - 1);
   });
   parser.write(source).close();
   if (!root) throw new FileError(`The file's part ${part} is empty.`);

@@ -1,11 +1,15 @@
-import type { ICommandService } from "@univerjs/core";
+import { ICommandService, IUniverInstanceService, RedoCommand, UndoCommand } from "@univerjs/core";
 import {
   InsertRowMutation,
+  MoveRangeCommand,
   MoveRangeMutation,
+  RemoveColMutation,
   RemoveRowMutation,
   SetRangeValuesMutation,
 } from "@univerjs/sheets";
+import { createHeadlessEngine } from "../../../../src/hosts/local/headless";
 import { watchMoves } from "../../../../src/hosts/local/moves";
+import { bookOf } from "../xlsx/bookOf";
 
 /** Commands that a test carries out by saying so. */
 const commands = () => {
@@ -33,7 +37,7 @@ test("an edit moves nothing", () => {
 test("rows that were put in and taken out again have moved nothing", () => {
   const { moved, run } = commands();
   run(InsertRowMutation.id, rows(3, 4));
-  expect([...moved()]).toEqual(["bid"]);
+  expect([...moved()]).toEqual([["bid", [{ axis: "row", at: 3, count: 2 }]]]);
   run(RemoveRowMutation.id, rows(3, 4));
   expect([...moved()]).toEqual([]);
 });
@@ -42,11 +46,59 @@ test("other rows taken out don't make up for it", () => {
   const { moved, run } = commands();
   run(InsertRowMutation.id, rows(3, 4));
   run(RemoveRowMutation.id, rows(5, 6));
-  expect([...moved()]).toEqual(["bid"]);
+  expect([...moved()]).toEqual([
+    [
+      "bid",
+      [
+        { axis: "row", at: 3, count: 2 },
+        { axis: "row", at: 5, count: -2 },
+      ],
+    ],
+  ]);
+});
+
+test("columns count as rows do", () => {
+  const { moved, run } = commands();
+  run(RemoveColMutation.id, {
+    subUnitId: "bid",
+    range: { startRow: 0, endRow: 9, startColumn: 2, endColumn: 2 },
+  });
+  expect([...moved()]).toEqual([["bid", [{ axis: "column", at: 2, count: -1 }]]]);
+});
+
+test("a block that Undo moved back has moved nothing, and counts again once it is redone", () => {
+  const { moved, run } = commands();
+  const block = { from: { subUnitId: "bid" }, to: { subUnitId: "bid" } };
+  run(MoveRangeMutation.id, block);
+  run(MoveRangeMutation.id, { ...block, trigger: "sheet.command.move-range" });
+  run(MoveRangeMutation.id, { ...block, trigger: UndoCommand.id });
+  expect([...moved()]).toEqual([["bid", "scattered"]]);
+  run(MoveRangeMutation.id, { ...block, trigger: UndoCommand.id });
+  expect([...moved()]).toEqual([]);
+  run(MoveRangeMutation.id, { ...block, trigger: RedoCommand.id });
+  expect([...moved()]).toEqual([["bid", "scattered"]]);
 });
 
 test("a block moved from one sheet to another counts for both", () => {
   const { moved, run } = commands();
   run(MoveRangeMutation.id, { from: { subUnitId: "bid" }, to: { subUnitId: "prices" } });
-  expect([...moved()].sort()).toEqual(["bid", "prices"]);
+  expect([...moved()].sort()).toEqual([
+    ["bid", "scattered"],
+    ["prices", "scattered"],
+  ]);
+});
+
+test("the engine's own Undo of a block that was moved leaves nothing moved", async () => {
+  const { injector, workbook, dispose } = createHeadlessEngine([], bookOf({ A1: { value: "eave" } }));
+  const unitId = workbook.getUnitId();
+  injector.get(IUniverInstanceService).focusUnit(unitId);
+  const engineCommands = injector.get(ICommandService);
+  const moved = watchMoves(engineCommands);
+  const cell = (row: number) => ({ startRow: row, endRow: row, startColumn: 0, endColumn: 0 });
+  const subUnitId = workbook.getActiveSheet().getSheetId();
+  await engineCommands.executeCommand(MoveRangeCommand.id, { fromRange: cell(0), toRange: cell(5) });
+  expect([...moved()]).toEqual([[subUnitId, "scattered"]]);
+  await engineCommands.executeCommand(UndoCommand.id);
+  expect([...moved()]).toEqual([]);
+  dispose();
 });

@@ -5,6 +5,7 @@ import { workbookFiles } from "../../../../src/hosts/local/workbookFiles";
 import type { Book } from "../../../../src/hosts/xlsx/book";
 import { doFileJob } from "../../../../src/hosts/xlsx/fileJob";
 import { openXlsx, saveXlsx } from "../../../../src/hosts/xlsx/xlsxFile";
+import type { Contents } from "../../../../src/sheets/contents";
 import type { FileRun } from "../../../../src/pane/paneHost";
 import { bookOf } from "../xlsx/bookOf";
 
@@ -19,9 +20,11 @@ const BID = bookOf({
 const fileOf = (book: Book, name: string): File =>
   new File([new Uint8Array(saveXlsx(undefined, book))], name);
 
+const NO_CONTENTS: Contents = { sheets: new Map(), targets: new Map() };
+
 /** A page whose workbook a test sets and edits. */
 const page = (tools: { work?: FileWork; failToShow?: boolean } = {}) => {
-  const state = { book: BID, steps: 0, calls: [] as string[] };
+  const state = { book: BID, steps: 0, calls: [] as string[], contents: NO_CONTENTS };
   const saved: { name: string; bytes: Uint8Array }[] = [];
   const shown: Partial<PageWorkbook> = {
     calculated: Promise.resolve(),
@@ -37,7 +40,8 @@ const page = (tools: { work?: FileWork; failToShow?: boolean } = {}) => {
       return state.book;
     },
     steps: () => state.steps,
-    movedSheets: () => new Set(),
+    contents: () => state.contents,
+    movesBySheet: () => new Map(),
     pictures: () => Promise.resolve({ bySheet: new Map(), lost: 0 }),
   };
   const workbook = shown as PageWorkbook;
@@ -79,7 +83,10 @@ const a5 = (bytes: Uint8Array | undefined): unknown =>
 it("opens a file, and gives the very same back where nothing changed", async () => {
   const { files, saved, state } = page();
   const opening = run();
-  expect(await files.open(fileOf(BID, "Bid.xlsx"), opening)).toEqual(["Opened Bid.xlsx: 1 sheet."]);
+  expect(await files.open(fileOf(BID, "Bid.xlsx"), opening)).toEqual({
+    said: ["Opened Bid.xlsx: 1 sheet."],
+    warnings: [],
+  });
   expect(opening.stages).toEqual([
     "Reading the file, can be cancelled",
     "Showing and calculating the workbook",
@@ -87,6 +94,14 @@ it("opens a file, and gives the very same back where nothing changed", async () 
   expect(state.book.sheets[0]?.cells.get(0)?.get(2)?.value).toBeInstanceOf(CellError);
   expect(await files.save(run())).toEqual(["Nothing had changed: Bid.xlsx is the very same file."]);
   expect(saved[0]?.name).toBe("Bid.xlsx");
+});
+
+it("warns of a signed sheet that was edited since", async () => {
+  const { files, state } = page();
+  const cells = [["Seal as signed", 1]];
+  state.contents = { ...NO_CONTENTS, sheets: new Map([["Signed 1", { cells, formulas: [] }]]) };
+  const { warnings } = await files.open(fileOf(BID, "Bid.xlsx"), run());
+  expect(warnings).toEqual(['"Signed 1" was edited since it was signed.']);
 });
 
 it("saves what a running calculation gives, not what was there before it", async () => {

@@ -244,6 +244,12 @@ it("adds sheets, names and looks, and leaves the other sheets alone", async () =
   expect(workbook.definedNames.getRanges("Price").ranges).toEqual(["Prices!$A$1"]);
 });
 
+it("writes what a name means now, though it is the last of the list", async () => {
+  const names = [{ name: "Price", target: "Prices!$A$2" }];
+  const workbook = await readBack(save(undefined, (book) => ({ ...book, names })));
+  expect(workbook.definedNames.getRanges("Price").ranges).toEqual(["Prices!$A$2"]);
+});
+
 it("keeps what a cell's look has that we can't show, when the look changes", async () => {
   const bytes = save(undefined, (book) => {
     const styles = new Map([
@@ -268,15 +274,18 @@ const fail = (): never => {
 };
 
 describe("saving is refused, with the reason", () => {
-  it("where rows were moved on a sheet that holds what we don't move", () => {
-    expect(() => save({ movedSheets: new Set(["Bid"]) })).toThrow(
-      'The workbook wasn\'t saved: rows, columns or cells were moved on "Bid", and these would stay behind: conditional formats, comments or form controls; put them back (Ctrl+Z), then save.',
+  it.each([
+    ["rows", [{ axis: "row", at: 0, count: 1 }], "conditional formats"],
+    ["cells", "scattered", "conditional formats, comments or form controls"],
+  ] as const)("where %s were moved on a sheet that holds what we don't move", (_, moves, stays) => {
+    expect(() => save({ movesBySheet: new Map([["Bid", moves]]) })).toThrow(
+      `The workbook wasn't saved: rows, columns or cells were moved on "Bid", and these would stay behind: ${stays}; put them back (Ctrl+Z), then save.`,
     );
   });
 
-  it("where a sheet of the file was taken away", () => {
-    expect(() => save(undefined, (book) => ({ ...book, sheets: book.sheets.slice(0, 1) }))).toThrow(
-      /the sheet "Prices" of the file is gone/,
+  it("where the file's sheets stand in another order", () => {
+    expect(() => save(undefined, (book) => ({ ...book, sheets: [...book.sheets].reverse() }))).toThrow(
+      "the file's sheets stand in another order",
     );
   });
 

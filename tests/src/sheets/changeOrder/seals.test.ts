@@ -240,6 +240,16 @@ describe("an issued change order", () => {
 });
 
 describe("issuing a change order", () => {
+  it("says that it isn't as issued once an edit of what it goes by leaves it without figures", async () => {
+    const bid = await changed();
+    await issue(bid, "Change order 1");
+    expect(await statusOf(bid, "Change order 1")).toBe("");
+    await type(bid, "Signed 1", "panels", 6, 7);
+    expect(await statusOf(bid, "Change order 1")).toBe(
+      `"Change order 1" isn't as it was issued: figures of it aren't available any more`,
+    );
+  });
+
   it("says that it shows no contract sum where that was left blank, and nothing once it is typed", async () => {
     const bid = await changed();
     const { remarks, undo } = await issue(bid, "Change order 1");

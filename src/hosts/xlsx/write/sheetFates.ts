@@ -1,0 +1,72 @@
+import type { Book, BookSheet } from "../book";
+import { followSheets, type SheetFates } from "../formulas/followSheets";
+import type { PackageDraft } from "../package/packageDraft";
+import { changeElement } from "../xml/elementOrder";
+import type { Splice } from "../xml/splices";
+import { childOf, childrenOf, type XmlElement, type XmlPart } from "../xml/xml";
+import { escapeXml } from "../xml/xmlText";
+import { removeSheetPart } from "./removeSheetPart";
+
+/** The same sheet of the engine, whatever its name is now; books of no engine go by names. */
+const isSame = (a: BookSheet, b: BookSheet): boolean =>
+  a.id === undefined || b.id === undefined ? a.name === b.name : a.id === b.id;
+
+/** What became of the sheets that have another name now, or were taken away. */
+export const sheetFates = (before: Book, now: Book): SheetFates =>
+  new Map(
+    before.sheets.flatMap((sheet): [string, string | undefined][] => {
+      const present = now.sheets.find((each) => isSame(each, sheet));
+      return present?.name === sheet.name ? [] : [[sheet.name.toLowerCase(), present?.name]];
+    }),
+  );
+
+/** What a sheet of the file is called now; undefined where it was taken away. */
+export const presentName = (fates: SheetFates, name: string): string | undefined => {
+  const key = name.toLowerCase();
+  return fates.has(key) ? fates.get(key) : name;
+};
+
+/** What holds a formula beside the cells: rules, charts, tables, names. */
+const FORMULAS = new Set(
+  "f formula formula1 formula2 calculatedColumnFormula totalsRowFormula definedName".split(" "),
+);
+/** What says where to go, or what to show. */
+const PLACES = ["location", "textlink"];
+
+const MAY_REFER = /^xl\/(?:workbook|worksheets|charts|drawings|tables)[^]*\.xml$/i;
+
+/** The changes of an element and all in it. Cells are the engine's: it has followed already. */
+const referencesFollowed = (source: string, element: XmlElement, fates: SheetFates): Splice[] => {
+  if (element.name === "sheetData") return [];
+  if (FORMULAS.has(element.name) && element.children.length === 0) {
+    const text = followSheets(element.text, fates);
+    if (text === element.text) return [];
+    return [{ start: element.innerStart, end: element.innerEnd, text: escapeXml(text) }];
+  }
+  const place = PLACES.find((name) => element.attributes.has(name));
+  const was = place === undefined ? "" : (element.attributes.get(place) ?? "");
+  const is = followSheets(was, fates);
+  const inside = element.children.flatMap((child) => referencesFollowed(source, child, fates));
+  return place === undefined || is === was
+    ? inside
+    : [changeElement(source, element, { attributes: { [place]: is }, inside })];
+};
+
+/** The changes of the workbook's list that give its sheets the names that they have now. */
+const newNames = ({ source, root }: XmlPart, fates: SheetFates): Splice[] =>
+  childrenOf(childOf(root, "sheets"), "sheet").flatMap((element) => {
+    const was = element.attributes.get("name") ?? "";
+    const name = presentName(fates, was);
+    return name === undefined || name === was
+      ? []
+      : [changeElement(source, element, { attributes: { name } })];
+  });
+
+/** Gives the sheets of a package the names that they have now, takes away those that are gone, and lets what refers to them follow. */
+export const followFates = (draft: PackageDraft, workbookPath: string, fates: SheetFates): void => {
+  if (fates.size === 0) return;
+  for (const [name, now] of fates) if (now === undefined) removeSheetPart(draft, workbookPath, name);
+  for (const path of draft.result().keys())
+    if (MAY_REFER.test(path)) draft.edit(path, ({ source, root }) => referencesFollowed(source, root, fates));
+  draft.edit(workbookPath, (part) => newNames(part, fates));
+};
