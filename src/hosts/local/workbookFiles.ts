@@ -34,7 +34,7 @@ const openedInWords = ({ name, doubtful, inFile }: Base, unseen: readonly string
   ...(unseen.length > 0 ? [`In the file and kept there, not shown here: ${listed(unseen)}.`] : []),
   ...(doubtful.length > 0
     ? [
-        `${doubtful.length === 1 ? "1 formula gives" : `${doubtful.length} formulas give`} another result here than in the file. The file keeps its own, until a cell that they read is changed here: ${firstOf(doubtful)}.`,
+        `${doubtful.length === 1 ? "1 formula gives" : `${doubtful.length} formulas give`} another result here than in the file. The file keeps its own, until a cell that ${doubtful.length === 1 ? "it reads" : "they read"} is changed here: ${firstOf(doubtful)}.`,
       ]
     : []),
 ];

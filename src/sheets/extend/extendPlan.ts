@@ -5,6 +5,7 @@ import { freeName } from "../freeName";
 import type { CellPatch, PatchCell } from "../patch";
 import { formula, text } from "../plan";
 import type { Block } from "./block";
+import { isMost } from "./columnData";
 import type { Offer } from "./offers";
 import { resultOperand, type Operand, type Supplies } from "./operands";
 import { canBeAddedUp } from "./resultHeadings";
@@ -64,6 +65,12 @@ const distinctHeadings = (picks: readonly Pick[], taken: readonly string[]): Pic
     ];
   }, []);
 
+/** The last column of numbers: results look like these, and not like notes beside them that somebody has coloured. */
+const columnOfNumbers = ({ data, firstColumn }: Block): number | undefined => {
+  const last = data.findLastIndex((each) => isMost(each.numbers.length, each));
+  return last < 0 ? undefined : firstColumn + last;
+};
+
 /** The columns that would be added to a block, from `firstColumn` on. */
 export const extendPlan = (
   block: Block,
@@ -80,7 +87,7 @@ export const extendPlan = (
     sheet: block.sheet,
     at: { row: block.headingRow, column: firstColumn },
     cells: (columns[0] ?? []).map((_, row) => columns.map((column) => column[row] ?? null)),
-    lookLike: block.lastColumn,
+    lookLike: columnOfNumbers(block) ?? block.lastColumn,
     ...(block.table && isBeside && { table: block.table }),
   };
 };

@@ -52,6 +52,13 @@ describe("columns beside a block", () => {
     expect(patch.lookLike).toBe(3);
   });
 
+  it("look like the last column of numbers, or like the last one where there is none", () => {
+    const lookOf = (...columns: (string | number)[][]): number | undefined =>
+      extended(surveyOf([["Eave (ft)", "Slope (ft)", "Notes"], ...columns]), ["SQUARES"]).lookLike;
+    expect(lookOf([30, 14, "by hand"], [20, 12, "look again"])).toBe(1);
+    expect(lookOf(["30 ft", "14 ft", "by hand"])).toBe(2);
+  });
+
   it("take what the workbook has no name for as it was typed, in its unit", () => {
     const patch = extended(surveyOf(BID), ["COURSES"], { exposedHeightIn: "1 ft" });
     expect(contents(patch)[1]?.[0]).toContain(",12))");
