@@ -32,14 +32,16 @@ export class CellWriter {
     private readonly elements: ReadonlyMap<string, CellElement>,
   ) {}
 
-  private styleOf(cell: BookCell | undefined, element: CellElement | undefined, place: Place): number {
+  private styleOf({ row, column, before, now: cell }: CellChange, element: CellElement | undefined): number {
     const text =
       typeof cell?.value === "string" && cell.formula === undefined && !cell.isSpilled ? cell.value : "";
     const isQuoted = text !== "" && needsApostrophe(text);
     const inFile = numberAttribute(element?.element, "s");
     // A new cell of a styled row or column looks like them.
-    const line = this.before.rows.get(place.row)?.style ?? this.before.columns.get(place.column)?.style;
-    const base = inFile ?? fileStyleIndex(line);
+    const line = this.before.rows.get(row)?.style ?? this.before.columns.get(column)?.style;
+    // A look that the cell had went elsewhere, with its row or column: it stays behind on none that came there.
+    const hasLostLook = before?.style !== undefined && cell?.style === undefined;
+    const base = (hasLostLook ? undefined : inFile) ?? fileStyleIndex(line);
     const own = fileStyleIndex(cell?.style);
     if (own !== undefined || cell?.style === undefined)
       return this.tools.styles.indexOf(undefined, own ?? base ?? 0, isQuoted);
@@ -81,11 +83,12 @@ export class CellWriter {
   }
 
   /** The new text of a cell; empty where nothing is left of it. */
-  write({ row, column, before, now }: CellChange, isOrphan: boolean): string {
+  write(change: CellChange, isOrphan: boolean): string {
+    const { row, column, before, now } = change;
     const place = { row, column };
     const element = this.elements.get(placeKey(place));
     const isKept = !isOrphan && before?.formula === now?.formula;
-    const style = this.styleOf(now, element, place);
+    const style = this.styleOf(change, element);
     const formula = now && this.formulaElement(place, now, element, isKept);
     if (now === undefined || (now.value === null && formula === undefined)) {
       if (style === 0) return "";

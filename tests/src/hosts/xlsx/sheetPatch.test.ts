@@ -1,6 +1,6 @@
 import { strToU8 } from "fflate";
 import type { Book, BookCell, BookSheet } from "../../../../src/hosts/xlsx/book";
-import { emptyPackage } from "../../../../src/hosts/xlsx/package/emptyPackage";
+import { emptyPackage, USUAL_STYLES } from "../../../../src/hosts/xlsx/package/emptyPackage";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../../src/hosts/xlsx/xlsxFile";
 import { dimensionChanges } from "../../../../src/hosts/xlsx/write/sheetFrame";
 import { parseXml } from "../../../../src/hosts/xlsx/xml/xml";
@@ -10,10 +10,14 @@ import { bookOf } from "./bookOf";
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const SHEET = "xl/worksheets/sheet1.xml";
 
-/** A workbook of one sheet, whose part is this text. */
+/** A workbook of one sheet, whose part is this text, with one look beside the usual one. */
 const fileOf = (sheet: string): XlsxFile => {
   const { parts } = openXlsx(saveXlsx(undefined, bookOf({ A1: { value: 1 } })));
-  return openXlsx(writeZip(new Map([...parts, [SHEET, strToU8(sheet)]])));
+  const looks = USUAL_STYLES.replace(
+    /<cellXfs count="1">(.*?)<\/cellXfs>/,
+    '<cellXfs count="2">$1$1</cellXfs>',
+  );
+  return openXlsx(writeZip(new Map([...parts, [SHEET, strToU8(sheet)], ["xl/styles.xml", strToU8(looks)]])));
 };
 
 const sheetText = (inside: string): string => `<worksheet xmlns="${MAIN}">${inside}</worksheet>`;
@@ -57,6 +61,33 @@ test("rows and cells that don't say where they stand are told before others come
   const text = patched(file, put(0, 3, { value: 4 }));
   expect(text).toContain(
     '<row r="1"><c r="A1"><v>1</v></c><c r="B1"><v>2</v></c><c r="D1"><v>4</v></c></row><row r="2"><c r="A2"><v>3</v></c></row>',
+  );
+});
+
+test("a look that went away with its row stays on no cell that came there", () => {
+  const row = (r: number, inside: string): string => `<row r="${r}">${inside}</row>`;
+  const file = fileOf(
+    sheetText(
+      `<cols><col min="3" max="3" width="9" style="1"/></cols><sheetData>${row(1, '<c r="A1" s="1"><v>1</v></c><c r="B1" s="1"/><c r="C1" s="1"/><c r="D1" s="1"><v>4</v></c>')}</sheetData>`,
+    ),
+  );
+  const [cells] = file.book.sheets.map((sheet) => sheet.cells.get(0));
+  const text = patched(file, () => ({
+    cells: new Map([
+      [
+        0,
+        new Map([
+          [0, { value: 5 }],
+          [3, { value: null, style: cells?.get(3)?.style ?? "" }],
+        ]),
+      ],
+      [1, cells ?? new Map()],
+    ]),
+  }));
+  // Column C gives its cells a look of its own, and a cell that was cleared keeps its own.
+  expect(text).toContain(row(1, '<c r="A1"><v>5</v></c><c r="C1" s="1"/><c r="D1" s="1"/>'));
+  expect(text).toContain(
+    row(2, '<c r="A2" s="1"><v>1</v></c><c r="B2" s="1"/><c r="C2" s="1"/><c r="D2" s="1"><v>4</v></c>'),
   );
 });
 
