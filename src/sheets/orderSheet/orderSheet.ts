@@ -9,6 +9,7 @@ import { rowHeightsOf } from "../rowHeights";
 import type { TakeOffLayout } from "../takeOff/layout";
 import type { SupplyInput, TakeOffOptions } from "../takeOff/options";
 import { checkCells } from "../takeOff/checks";
+import { absoluteTrimColumn } from "../takeOff/trimTable";
 import { planeTotalCell } from "../takeOff/planes";
 import { FIRST_ORDER_ROW, ORDER, ORDER_HEADINGS, orderCell, type OrderColumn } from "./layout";
 import { orderGroups, PANELS, type OrderGroup, type OrderLine, type WithWaste } from "./lines";
@@ -160,13 +161,27 @@ const lineWarnings = (lastRow: number): string[] => {
   ];
 };
 
+/** Trims that the take-off needs and no line of the order bears, as where one was deleted. */
+const trimsLeftOut = (layout: TakeOffLayout, takeOffSheet: string, lastRow: number): string => {
+  const [labels, stocks] = (["label", "stocks"] as const).map(
+    (column) => `${sheetPrefix(takeOffSheet)}${absoluteTrimColumn(layout, column)}`,
+  ) as [string, string];
+  const isLeftOut = `ISNA(MATCH(${labels},${wholeColumn(lastRow, "item")},0))`;
+  return about(
+    "needed, and not on this order",
+    itemsWhere(labels, `${isNumberThat(stocks, ">0")}*${isLeftOut}>0`),
+  );
+};
+
 /** What is wrong with the order, and what the take-off warns of: who orders may never have seen the take-off. */
 const warnings = (layout: TakeOffLayout, takeOffSheet: string, lastRow: number): PlannedCell => {
   const checks = checkCells(layout).map((cell) => `${sheetPrefix(takeOffSheet)}${cell}`);
   return {
     row: FIRST_ORDER_ROW - 2,
     column: ORDER.item,
-    content: formula(`=TEXTJOIN("; ",TRUE,${[...lineWarnings(lastRow), ...checks].join(",")})`),
+    content: formula(
+      `=TEXTJOIN("; ",TRUE,${[...lineWarnings(lastRow), trimsLeftOut(layout, takeOffSheet, lastRow), ...checks].join(",")})`,
+    ),
     style: "caution",
   };
 };

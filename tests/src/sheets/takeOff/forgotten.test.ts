@@ -101,6 +101,11 @@ describe("what may be forgotten is said on the order", () => {
     expect(shown(`A${orderRow("ice barrier") + 2}`, "Order")).toBe("a line is an error, and so is the total");
   });
 
+  it("a trim that is needed and stands on no line of the order", async () => {
+    await edit(`A${orderRow("ridge")}`, "ridges", "Order");
+    expect(warned()).toBe("needed, and not on this order: ridge");
+  });
+
   it("which ordered lines have no price", async () => {
     await edit(`K${orderRow("nails")}`, null, "Order");
     await edit(`K${orderRow("underlayment")}`, null, "Order");
