@@ -16,6 +16,7 @@ export const OutcomeLine = ({ outcome, onUndo }: Props) => {
   const line = useRef<HTMLParagraphElement>(null);
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => {
+    if (outcome) line.current?.scrollIntoView({ block: "nearest" });
     if (outcome && isKeyboardLost()) (button.current ?? line.current)?.focus();
   }, [outcome]);
   return (

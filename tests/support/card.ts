@@ -1,5 +1,8 @@
 import { render, type ComponentChild } from "preact";
 
+// Browsers have it; the stand-in of one that the tests run in, which has no heights, doesn't.
+Element.prototype.scrollIntoView = () => undefined;
+
 /** Shows a card alone on a page. */
 export const show = (card: ComponentChild): HTMLElement => {
   document.body.innerHTML = "<div></div>";

@@ -8,7 +8,9 @@ const DIGITS = 12;
 
 const inWords = (value: ShownCell["value"]): string => {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return typeof value === "number" ? String(Number(value.toPrecision(DIGITS))) : (value ?? "");
+  return typeof value === "number"
+    ? String(Number.isInteger(value) ? value : Number(value.toPrecision(DIGITS)))
+    : (value ?? "");
 };
 
 const watched = (cell: ShownCell): WatchedCell => ({

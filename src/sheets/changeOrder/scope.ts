@@ -1,6 +1,7 @@
 import type { Contents } from "../contents";
 import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measures";
 import type { Spot } from "../trace/trace";
+import type { Renamed } from "./renamed";
 
 /** Measures by their keys. */
 export type Known = ReadonlyMap<string, Measure>;
@@ -13,6 +14,8 @@ export interface Scope {
   readonly base: Known;
   readonly now: Known;
   readonly formerNames: ReadonlyMap<string, string>;
+  /** Items that are called otherwise: their own lines say so. */
+  readonly renamed: Renamed;
 }
 
 /** Distinct labels of cells, in the workbook's order. */

@@ -188,11 +188,11 @@ const byRow = (keys: readonly MeasureKey[]): MeasureKey[][] => {
 const calledOtherwise = (former: string, now: string): string => `${former} is called ${now} now`;
 
 /** `South is called Back now`: a name is a change, though it moves nothing by itself. */
-const renamedInWords = ({ formerNames }: Scope, reached: readonly MeasureKey[]): string[] => [
+const renamedInWords = ({ formerNames, renamed }: Scope, reached: readonly MeasureKey[]): string[] => [
   ...new Set(
     reached.flatMap((key) => {
       const former = formerNames.get(rowKey(key));
-      return former === undefined ? [] : [calledOtherwise(former, key.row)];
+      return former === undefined || renamed.has(itemKey(key.row)) ? [] : [calledOtherwise(former, key.row)];
     }),
   ),
 ];
@@ -287,6 +287,7 @@ export const whyItMoved = (
     base: known(base, earlier),
     now: known(now, later),
     formerNames,
+    renamed,
   };
   const lines = (side: Side): ReadonlyMap<string, ReadLine> =>
     new Map(side.order.lines.map((line) => [itemKey(line.item), line]));

@@ -71,6 +71,10 @@ describe("a trim of which only the name has changed", () => {
       "drip edge is called eave flashing now",
       `Plane B eave 40' 0" to 30' 0": 10' 0" less eave`,
     ]);
+    // A name moves no nails.
+    expect((await whysOn(bid, "Change order 2"))["nails"]).toEqual([
+      expect.stringMatching(/^Plane B eave 40' 0" to 30' 0": \d+ fewer nails$/),
+    ]);
   });
 
   it("but a trim of another price is another, and so is one whose name another bears now", async () => {
