@@ -1,5 +1,6 @@
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
+import { addressBeside } from "../../../support/bid";
 import { changedOrder, DAY, issue } from "../../../support/changedOrder";
 import type { PlanWorkbook } from "../../../support/planWorkbook";
 
@@ -47,6 +48,14 @@ describe("a change order that goes on from one that isn't issued", () => {
       'Issue "Change order 1" first: "Change order 2" goes on from it. Nothing was written.',
     );
     await issue(bid, "Change order 1");
+    expect((await issue(bid, "Change order 2")).sheet).toBe("Change order 2");
+  });
+
+  it("is issued where that one has no row for it, as those of earlier versions", async () => {
+    const bid = await changed();
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "This change order", 0), null);
+    bid.type("Order", "G3", 25);
+    await change(bid);
     expect((await issue(bid, "Change order 2")).sheet).toBe("Change order 2");
   });
 });
