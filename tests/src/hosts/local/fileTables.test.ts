@@ -1,9 +1,10 @@
-import { ICommandService } from "@univerjs/core";
-import { InsertRowMutation, RemoveRowMutation } from "@univerjs/sheets";
+import { ICommandService, IUniverInstanceService, UndoCommand } from "@univerjs/core";
+import { InsertRowMutation, RemoveRowMutation, RemoveSheetCommand } from "@univerjs/sheets";
 import ExcelJS from "exceljs";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import type * as Headless from "../../../../src/hosts/local/headless";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/headless";
+import { removeSheetsWhole } from "../../../../src/hosts/local/removedSheets";
 import { doubtfulResults } from "../../../../src/hosts/xlsx/write/doubtfulResults";
 import { openXlsx, type XlsxFile } from "../../../../src/hosts/xlsx/xlsxFile";
 import { writeZip } from "../../../../src/hosts/xlsx/package/zip";
@@ -153,6 +154,26 @@ it("a table whose sheet's rows have moved is unknown until they are back, instea
   expect(inTable()).toBe(false);
   run(RemoveRowMutation.id);
   expect(inTable()).toBe(true);
+});
+
+it("a table whose sheet was taken away is unknown until the sheet is back", async () => {
+  engine = createHeadlessEngine(localCatalogue, (await bidWithTable()).book);
+  await engine.calculated();
+  const { injector, workbook } = engine;
+  injector.get(IUniverInstanceService).focusUnit(workbook.getUnitId());
+  removeSheetsWhole(injector, workbook);
+  const commands = injector.get(ICommandService);
+  const mostTypedAfter = async (command: { id: string }, params?: object): Promise<unknown> => {
+    await commands.executeCommand(command.id, params);
+    const cell = { sheet: "Other", row: 1, column: 0 };
+    engine.setCell(cell, "=MAX(Bays[Eave (ft)])");
+    await engine.calculated();
+    return engine.getCell(cell);
+  };
+  const subUnitId = workbook.getSheetBySheetName("Bid")?.getSheetId();
+  const bid = { unitId: workbook.getUnitId(), subUnitId };
+  expect(await mostTypedAfter(RemoveSheetCommand, bid)).toMatchObject({ code: "#NAME?" });
+  expect(await mostTypedAfter(UndoCommand)).toBe(40);
 });
 
 /** The text of a part, changed. */
