@@ -20,6 +20,17 @@ describe("what a person may have overlooked is said", () => {
     expect((await change(bid)).remarks).toEqual(['Nothing has changed since "Signed 2".']);
   });
 
+  it.each([
+    ["its unit", "B3", "feet"],
+    ["its waste", "D3", 0.1],
+    ["what a pack holds", "F3", 12],
+    ["in what it is ordered", "H3", "boxes"],
+  ])("but not where a line differs in %s", async (_, address, typed) => {
+    const bid = await changed();
+    bid.type("Order", address, typed);
+    expect((await change(bid)).remarks).toEqual([]);
+  });
+
   it("that a change is dated before the last one", async () => {
     const bid = await changed();
     bid.type("Order", "G3", 25);
