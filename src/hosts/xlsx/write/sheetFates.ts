@@ -61,10 +61,29 @@ export const cellsFollowed = (book: Book, fates: Fates): Book => {
 const FORMULAS = new Set(
   "f formula formula1 formula2 calculatedColumnFormula totalsRowFormula definedName".split(" "),
 );
-/** What says where to go, or what to show. */
-const PLACES = ["location", "textlink"];
+/** What says where to go, what to show, or which cell a button or a list of a form goes by. */
+const PLACES = ["location", "textlink", "fmlaLink", "fmlaRange", "fmlaTxbx", "fmlaGroup"];
 
-const MAY_REFER = /^xl\/(?:workbook|worksheets|charts|drawings|tables)[^]*\.xml$/i;
+const SOURCES = new Set(["worksheetSource", "rangeSet"]);
+
+const MAY_REFER =
+  /^xl\/(?:workbook|worksheets|charts|drawings|tables|ctrlProps|pivotCache\/pivotCacheDefinition)[^]*\.xml$/i;
+
+/** The attributes of an element that name sheets and have changed, as they are now. */
+const placesFollowed = (element: XmlElement, fates: Fates): Record<string, string> => {
+  const follow = (name: string, to: (was: string) => string | undefined): [string, string][] => {
+    const was = element.attributes.get(name);
+    const is = was === undefined ? undefined : to(was);
+    return is === undefined || is === was ? [] : [[name, is]];
+  };
+  // The source of a pivot table: a sheet of another file has an arrow there; one that is gone stays named as it was.
+  const isSource =
+    SOURCES.has(element.name) && ![...element.attributes.keys()].some((key) => /:id$/.test(key));
+  return Object.fromEntries([
+    ...PLACES.flatMap((name) => follow(name, (was) => followFormula(was, fates))),
+    ...(isSource ? follow("sheet", (was) => presentName(fates.sheets, was)) : []),
+  ]);
+};
 
 /** The changes of an element and all in it. Cells are the engine's: it has followed already. */
 const referencesFollowed = (source: string, element: XmlElement, fates: Fates): Splice[] => {
@@ -74,13 +93,11 @@ const referencesFollowed = (source: string, element: XmlElement, fates: Fates): 
     if (text === element.text) return [];
     return [{ start: element.innerStart, end: element.innerEnd, text: escapeXml(text) }];
   }
-  const place = PLACES.find((name) => element.attributes.has(name));
-  const was = place === undefined ? "" : (element.attributes.get(place) ?? "");
-  const is = followFormula(was, fates);
+  const attributes = placesFollowed(element, fates);
   const inside = element.children.flatMap((child) => referencesFollowed(source, child, fates));
-  return place === undefined || is === was
+  return Object.keys(attributes).length === 0
     ? inside
-    : [changeElement(source, element, { attributes: { [place]: is }, inside })];
+    : [changeElement(source, element, { attributes, inside })];
 };
 
 /** The changes of the workbook's list that give its sheets the names that they have now. */

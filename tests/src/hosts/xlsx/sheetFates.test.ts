@@ -5,6 +5,7 @@ import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/headless";
 import type { Book } from "../../../../src/hosts/xlsx/book";
 import { followFormula } from "../../../../src/hosts/xlsx/formulas/followSheets";
+import { writeZip } from "../../../../src/hosts/xlsx/package/zip";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../../src/hosts/xlsx/xlsxFile";
 import { convert, describeWithLibreOffice } from "../../../support/libreOffice";
 import { sheetOf } from "./bookOf";
@@ -150,6 +151,34 @@ describe("a sheet of the file that was taken away", () => {
     expect(sheet?.getCell("B1").dataValidation.formulae).toEqual(["#REF!"]);
     expect(partText(bytes, "xl/worksheets/sheet2.xml")).toContain("<formula>#REF!&gt;2</formula>");
   });
+});
+
+it("what a pivot table or a form of the file goes by follows, and no source in another file", async () => {
+  const paths = [
+    "xl/pivotCache/pivotCacheDefinition1.xml",
+    "xl/ctrlProps/ctrlProp1.xml",
+    "xl/pivotCache/pivotCacheDefinition2.xml",
+  ];
+  const xml = [
+    `<d><cacheSource><worksheetSource ref="A1:B2" sheet="Prices"/></cacheSource></d>`,
+    `<formControlPr fmlaLink="Prices!$A$1" fmlaRange="Prices!$A$1:$A$2"/>`,
+    `<d xmlns:r="r"><worksheetSource ref="A1:B2" sheet="Prices" r:id="rId1"/></d>`,
+  ];
+  const texts = paths.map((path, index): [string, Uint8Array] => [
+    path,
+    new TextEncoder().encode(xml[index]),
+  ]);
+  const withParts = await open(writeZip(new Map([...bid.file.parts, ...texts])));
+  await withParts.run(SetWorksheetNameCommand, {
+    name: "Rates",
+    subUnitId: withParts.engine.workbook.getSheetBySheetName("Prices")?.getSheetId(),
+  });
+  const bytes = withParts.save();
+  const [pivot, form, other] = paths.map((path) => partText(bytes, path));
+  expect(pivot).toContain('sheet="Rates"');
+  expect(form).toContain(`fmlaLink="'Rates'!$A$1" fmlaRange="'Rates'!$A$1:$A$2"`);
+  expect(other).toContain('sheet="Prices"');
+  withParts.engine.dispose();
 });
 
 /** A workbook whose totals read a table, and sheets from one to another. */
