@@ -5,6 +5,12 @@ import {
   RemoveSuperTableMutation,
   SetSuperTableMutation,
 } from "@univerjs/engine-formula";
+import {
+  InsertSheetMutation,
+  RemoveSheetMutation,
+  type IInsertSheetMutationParams,
+  type IRemoveSheetMutationParams,
+} from "@univerjs/sheets";
 import type { Place } from "../../sheets/address";
 import type { SpreadsheetTable } from "../../sheets/extend/survey";
 import { parseRange } from "../xlsx/cellAddress";
@@ -13,10 +19,22 @@ import { ofFile, readOfFile } from "./ofFile";
 import { tableParts } from "./tableParts";
 import { readableTitle } from "./tableTitles";
 
+/** Watches which sheets were taken away and haven't come back. */
+const watchGoneSheets = (commands: ICommandService): ReadonlySet<string> => {
+  const gone = new Set<string>();
+  commands.onCommandExecuted(({ id, params }) => {
+    if (id === RemoveSheetMutation.id) gone.add((params as IRemoveSheetMutationParams).subUnitId);
+    if (id === InsertSheetMutation.id) gone.delete((params as IInsertSheetMutationParams).sheet.id);
+  });
+  return gone;
+};
+
+const COMES_OR_GOES: ReadonlySet<string> = new Set([RemoveSheetMutation.id, InsertSheetMutation.id]);
+
 /**
  * Makes the tables of a file known to formulas, such as SUM(Bids[Feet]); call it before the workbook is made. Where rows, columns
- * or cells are moved on a sheet, the engine doesn't move its tables with them: their formulas then say #NAME? instead of
- * answering about other cells, until the move is undone.
+ * or cells are moved on a sheet, the engine doesn't move its tables with them, nor does it forget them with their sheet: their
+ * formulas then say #NAME? instead of answering about other cells, or as before, until that is undone.
  */
 export const knowTables = (injector: Injector, { id, sheets }: Partial<IWorkbookData>): void => {
   const unitId = id ?? "";
@@ -37,6 +55,7 @@ export const knowTables = (injector: Injector, { id, sheets }: Partial<IWorkbook
 
   const commands = injector.get(ICommandService);
   const movedSheetIds = watchMoves(commands);
+  const goneSheetIds = watchGoneSheets(commands);
   for (const commandId of [SetSuperTableMutation.id, RemoveSuperTableMutation.id])
     injector.get(IActiveDirtyManagerService).register(commandId, {
       commandId,
@@ -46,11 +65,12 @@ export const knowTables = (injector: Injector, { id, sheets }: Partial<IWorkbook
       }),
     });
   commands.onCommandExecuted((command) => {
-    if (!isMove(command.id)) return;
+    if (!isMove(command.id) && !COMES_OR_GOES.has(command.id)) return;
     const moved = movedSheetIds();
     for (const table of tables) {
+      const { sheetId } = table.reference;
       const isKnown = service.getTableMap(unitId)?.has(table.tableName) ?? false;
-      if (isKnown !== moved.has(table.reference.sheetId)) continue;
+      if (isKnown !== (moved.has(sheetId) || goneSheetIds.has(sheetId))) continue;
       const { id } = isKnown ? RemoveSuperTableMutation : SetSuperTableMutation;
       commands.syncExecuteCommand(id, table, { onlyLocal: true });
     }

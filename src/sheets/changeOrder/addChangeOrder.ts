@@ -104,8 +104,8 @@ const nowOf = (
 };
 
 /** What a line of an order says, in a text that another's can be compared with. */
-const saidBy = ({ item, needed, toOrder, price }: ReadLine): string =>
-  [itemKey(item), needed, toOrder, price].join("\n");
+const saidBy = ({ item, unit, needed, waste, toOrder, orderUnit, perPack, price }: ReadLine): string =>
+  [itemKey(item), itemKey(unit), needed, waste, toOrder, itemKey(orderUnit), perPack, price].join("\n");
 
 /** Whether two orders say the same, in whatever order their lines stand. */
 const isUnchanged = (base: Side, now: Side): boolean => {

@@ -29,11 +29,14 @@ const remarksOn = (change: Earlier): string[] =>
     ? []
     : [`It shows no contract sum: "${TERMS.contract}" was left blank.`];
 
-/** The first change order before this one that isn't issued: filling it in would move this one. */
+/**
+ * The first change order before this one that isn't issued: filling it in would move this one. One of an earlier version of
+ * Gablewright has no row to be issued in.
+ */
 const unissuedBefore = (contents: Contents, change: Earlier): string | undefined => {
   const listed = listedOn(contents, change);
   return agreedChangeOrdersIn(contents).find(
-    (each) => listed.has(each.sheet) && issuedUnder(each) === undefined,
+    (each) => listed.has(each.sheet) && placeOfIssue(each) && issuedUnder(each) === undefined,
   )?.sheet;
 };
 

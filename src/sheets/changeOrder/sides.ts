@@ -28,6 +28,7 @@ const isWanted = ({ needed, toOrder }: ReadLine): boolean => (needed ?? 0) > 0 |
 
 /** `packs of 12, 10% waste`: by these a customer follows from what is needed to what is ordered. */
 const packedIn = ({ orderUnit, perPack, waste }: ReadLine): string => {
+  if (orderUnit === "") return "";
   const packs = perPack !== null && perPack > 1 ? `${orderUnit} of ${perPack}` : orderUnit;
   return waste !== null && waste > 0 ? `${packs}, ${Number((waste * 100).toFixed(2))}% waste` : packs;
 };

@@ -16,7 +16,7 @@ import { PackageDraft } from "../package/packageDraft";
 import { addPicture } from "./pictures";
 import { readStyles } from "../looks/readStyles";
 import { leftBehind, orderChanges, unwritableFormulas, whatIfChanges } from "./refusals";
-import { followFates, presentName, sheetFates } from "./sheetFates";
+import { cellsFollowed, fatesOf, followFates, presentName } from "./sheetFates";
 import { patchSheet } from "./sheetPatch";
 import { StylesDraft } from "../looks/stylesDraft";
 import { partOfKind, workbookParts, type WorkbookParts } from "../package/workbookParts";
@@ -95,16 +95,19 @@ const refuse = (problems: readonly string[]): void => {
  * The package of an opened file with what has changed since, or a new package. Every part in which nothing has changed is the
  * opened file's own; what can't be written is refused with the list.
  */
-export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOptions = {}): Parts => {
+export const writeBook = (opened: Opened | undefined, present: Book, options: SaveOptions = {}): Parts => {
   const parts = opened?.parts ?? emptyPackage();
   const draft = new PackageDraft(parts);
   const before = opened?.calculated ?? EMPTY_BOOK;
-  const fates = sheetFates(before, now);
+  const fates = fatesOf(opened?.inFile ?? EMPTY_BOOK, before, present);
+  const now = cellsFollowed(present, fates);
   followFates(draft, workbookParts(parts).path, fates);
   // From here on, the file's sheets go by the names that they have now.
   const workbook = workbookParts(draft.result());
   const paths = new Map(workbook.sheets.map(({ name, path }) => [name, path]));
-  const compared = opened ? baselines(opened.inFile, opened.calculated, fates) : new Map<string, BookSheet>();
+  const compared = opened
+    ? baselines(opened.inFile, opened.calculated, fates.sheets)
+    : new Map<string, BookSheet>();
 
   refuse([
     ...orderChanges([...compared.keys()], now),
@@ -158,7 +161,7 @@ export const writeBook = (opened: Opened | undefined, now: Book, options: SaveOp
   }
 
   draft.edit(workbook.path, (part) => [
-    ...nameChanges(part, workbookParts(draft.result()), namesNow(before.names, fates), now.names),
+    ...nameChanges(part, workbookParts(draft.result()), namesNow(before.names, fates.sheets), now.names),
     ...childrenOf(childOf(part.root, "sheets"), "sheet").flatMap((element) => {
       const sheet = now.sheets.find(({ name }) => name === element.attributes.get("name"));
       const was = compared.get(sheet?.name ?? "");

@@ -1,13 +1,18 @@
-import { ICommandService } from "@univerjs/core";
-import { InsertRowMutation, RemoveRowMutation } from "@univerjs/sheets";
+import { ICommandService, IUniverInstanceService, UndoCommand } from "@univerjs/core";
+import { InsertRowMutation, RemoveRowMutation, RemoveSheetCommand } from "@univerjs/sheets";
+import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import ExcelJS from "exceljs";
+import { bookSnapshot } from "../../../../src/hosts/local/bookSnapshot";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import type * as Headless from "../../../../src/hosts/local/headless";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/headless";
+import { removeSheetsWhole } from "../../../../src/hosts/local/removedSheets";
+import { knowTables } from "../../../../src/hosts/local/tables";
 import { doubtfulResults } from "../../../../src/hosts/xlsx/write/doubtfulResults";
 import { openXlsx, type XlsxFile } from "../../../../src/hosts/xlsx/xlsxFile";
 import { writeZip } from "../../../../src/hosts/xlsx/package/zip";
 import { readArea } from "../../../../src/sheets/address";
+import { openedSnapshot } from "./openedUniver";
 
 /** A table of three bays in A2:B5 with a row of totals in row 6, and formulas about it. */
 const bidWithTable = async (
@@ -153,6 +158,27 @@ it("a table whose sheet's rows have moved is unknown until they are back, instea
   expect(inTable()).toBe(false);
   run(RemoveRowMutation.id);
   expect(inTable()).toBe(true);
+});
+
+it("a table whose sheet was taken away is unknown until the sheet is back", async () => {
+  const { book } = await bidWithTable();
+  engine = createHeadlessEngine(localCatalogue, book);
+  const snapshot = bookSnapshot("bays", book);
+  const { univer, workbook, injector } = openedSnapshot(snapshot, (each) => knowTables(each, snapshot));
+  injector.get(IUniverInstanceService).focusUnit(workbook.getUnitId());
+  removeSheetsWhole(injector, workbook);
+  const commands = injector.get(ICommandService);
+  /** What the formula that reads the table comes to, once the engine has calculated of itself. */
+  const mostAfter = async (command: { id: string }, params?: object): Promise<unknown> => {
+    await commands.executeCommand(command.id, params);
+    await injector.get(FormulaCalculationSessionService).waitForLatestApplied();
+    return workbook.getSheetBySheetName("Other")?.getCellRaw(0, 0)?.v;
+  };
+  const subUnitId = workbook.getSheetBySheetName("Bid")?.getSheetId();
+  const bid = { unitId: workbook.getUnitId(), subUnitId };
+  expect(await mostAfter(RemoveSheetCommand, bid)).toBe("#NAME?");
+  expect(await mostAfter(UndoCommand)).toBe(40);
+  univer.dispose();
 });
 
 /** The text of a part, changed. */

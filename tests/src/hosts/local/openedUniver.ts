@@ -15,10 +15,17 @@ import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { workbookData } from "../../../../src/hosts/local/snapshot";
 import type { SheetPlan } from "../../../../src/sheets/plan";
 
-/** The page's engine without its screen, with a workbook "bid" of some sheets: drop-downs and names included. */
-export const openedUniver = (
-  sheets: readonly SheetPlan[],
-): { readonly univer: Univer; readonly workbook: Workbook; readonly injector: Injector } => {
+interface Opened {
+  readonly univer: Univer;
+  readonly workbook: Workbook;
+  readonly injector: Injector;
+}
+
+/** The page's engine without its screen, with a workbook; `prepare` goes before the workbook is made. */
+export const openedSnapshot = (
+  snapshot: Partial<IWorkbookData>,
+  prepare: (injector: Injector) => void = () => undefined,
+): Opened => {
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: {} },
@@ -31,9 +38,12 @@ export const openedUniver = (
     [UniverDataValidationPlugin],
     [UniverSheetsDataValidationPlugin],
   ]);
-  const workbook = univer.createUnit<IWorkbookData, Workbook>(
-    UniverInstanceType.UNIVER_SHEET,
-    workbookData("bid", { sheets, names: [] }),
-  );
-  return { univer, workbook, injector: univer.__getInjector() };
+  const injector = univer.__getInjector();
+  prepare(injector);
+  const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
+  return { univer, workbook, injector };
 };
+
+/** The same with a workbook "bid" of some sheets: drop-downs and names included. */
+export const openedUniver = (sheets: readonly SheetPlan[]): Opened =>
+  openedSnapshot(workbookData("bid", { sheets, names: [] }));

@@ -4,7 +4,8 @@ import ExcelJS from "exceljs";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/headless";
 import type { Book } from "../../../../src/hosts/xlsx/book";
-import { followSheets } from "../../../../src/hosts/xlsx/formulas/followSheets";
+import { followFormula } from "../../../../src/hosts/xlsx/formulas/followSheets";
+import { writeZip } from "../../../../src/hosts/xlsx/package/zip";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../../src/hosts/xlsx/xlsxFile";
 import { convert, describeWithLibreOffice } from "../../../support/libreOffice";
 import { sheetOf } from "./bookOf";
@@ -152,6 +153,65 @@ describe("a sheet of the file that was taken away", () => {
   });
 });
 
+it("what a pivot table or a form of the file goes by follows, and no source in another file", async () => {
+  const paths = [
+    "xl/pivotCache/pivotCacheDefinition1.xml",
+    "xl/ctrlProps/ctrlProp1.xml",
+    "xl/pivotCache/pivotCacheDefinition2.xml",
+  ];
+  const xml = [
+    `<d><cacheSource><worksheetSource ref="A1:B2" sheet="Prices"/></cacheSource></d>`,
+    `<formControlPr fmlaLink="Prices!$A$1" fmlaRange="Prices!$A$1:$A$2"/>`,
+    `<d xmlns:r="r"><worksheetSource ref="A1:B2" sheet="Prices" r:id="rId1"/></d>`,
+  ];
+  const texts = paths.map((path, index): [string, Uint8Array] => [
+    path,
+    new TextEncoder().encode(xml[index]),
+  ]);
+  const withParts = await open(writeZip(new Map([...bid.file.parts, ...texts])));
+  await withParts.run(SetWorksheetNameCommand, {
+    name: "Rates",
+    subUnitId: withParts.engine.workbook.getSheetBySheetName("Prices")?.getSheetId(),
+  });
+  const bytes = withParts.save();
+  const [pivot, form, other] = paths.map((path) => partText(bytes, path));
+  expect(pivot).toContain('sheet="Rates"');
+  expect(form).toContain(`fmlaLink="'Rates'!$A$1" fmlaRange="'Rates'!$A$1:$A$2"`);
+  expect(other).toContain('sheet="Prices"');
+  withParts.engine.dispose();
+});
+
+/** A workbook whose totals read a table, and sheets from one to another. */
+const bidOfTables = async (): Promise<Uint8Array> => {
+  const workbook = new ExcelJS.Workbook();
+  workbook.addWorksheet("May").addRow([1]);
+  workbook.addWorksheet("June").addRow([2]);
+  const prices = workbook.addWorksheet("Prices");
+  const columns = [{ name: "Each" }];
+  prices.addTable({ name: "Rates", ref: "A1", headerRow: true, columns, rows: [[3], [4]] });
+  const total = workbook.addWorksheet("Total");
+  total.getCell("A1").value = { formula: "SUM(Rates[Each])", result: 7 };
+  total.getCell("A2").value = { formula: "SUM(May:June!A1)", result: 3 };
+  workbook.definedNames.add("May!$A$1", "First");
+  return new Uint8Array(await workbook.xlsx.writeBuffer());
+};
+
+describe("what the engine doesn't let follow", () => {
+  it.each([
+    ["Prices", "taken away", RemoveSheetCommand, "#REF!", "SUM(May:June!A1)"],
+    ["June", "taken away", RemoveSheetCommand, "Rates[Each]", "SUM(#REF!)"],
+    ["June", "renamed", SetWorksheetNameCommand, "Rates[Each]", "SUM('May:Later'!A1)"],
+  ])("follows in the saved file where %s was %s", async (sheet, _, command, table, months) => {
+    const book = await open(await bidOfTables());
+    const subUnitId = book.engine.workbook.getSheetBySheetName(sheet)?.getSheetId();
+    await book.run(command, { subUnitId, name: "Later" });
+    const total = (await readBack(book.save())).getWorksheet("Total");
+    expect(total?.getCell("A1").formula).toBe(`SUM(${table})`);
+    expect(total?.getCell("A2").formula).toBe(months);
+    book.engine.dispose();
+  });
+});
+
 test.each([
   ["Prices!A1+'Prices'!$B$2:C3", "'New'!A1+'New'!$B$2:C3"],
   [
@@ -159,12 +219,17 @@ test.each([
     "'New'!A1&\"Prices!A1\"&'[1]Prices'!A1&[1]Prices!A1&'My Prices'!A1",
   ],
   ["Gone!A1+SUM('Gone'!$A:$B)+Gone!Total+Gone!A1:B2", "#REF!+SUM(#REF!)+#REF!+#REF!"],
-])("%s with sheets that are renamed and gone", (formula, now) => {
-  const fates = new Map([
+  ["SUM(Prices:Bid!A1,Bid:PRICES!B2)", "SUM('New:Bid'!A1,'Bid:New'!B2)"],
+  ["SUM('Bid 1:Prices'!A1)+SUM(Bid:May!A1)", "SUM('Bid 1:New'!A1)+SUM(Bid:May!A1)"],
+  ["SUM(Gone:Bid!A1:B2)+SUM('Bid 1:Gone'!A1)", "SUM(#REF!)+SUM(#REF!)"],
+  ["Prices!First:Prices!A9", "'New'!First:'New'!A9"],
+  ["SUM(Lost[[#All],[Feet]])+ROWS(lost)+LOST(1)+Lost2[Feet]", "SUM(#REF!)+ROWS(#REF!)+LOST(1)+Lost2[Feet]"],
+])("%s with sheets that are renamed and gone, and a table that is gone", (formula, now) => {
+  const sheets = new Map([
     ["prices", "New"],
     ["gone", undefined],
   ]);
-  expect(followSheets(formula, fates)).toBe(now);
+  expect(followFormula(formula, { sheets, goneTables: new Set(["lost"]) })).toBe(now);
 });
 
 describeWithLibreOffice("in LibreOffice", () => {

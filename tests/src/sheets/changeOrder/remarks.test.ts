@@ -1,5 +1,6 @@
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
+import { addressBeside } from "../../../support/bid";
 import { changedOrder, DAY, issue } from "../../../support/changedOrder";
 import type { PlanWorkbook } from "../../../support/planWorkbook";
 
@@ -17,6 +18,17 @@ describe("what a person may have overlooked is said", () => {
   it("that nothing has changed", async () => {
     const bid = await changed();
     expect((await change(bid)).remarks).toEqual(['Nothing has changed since "Signed 2".']);
+  });
+
+  it.each([
+    ["its unit", "B3", "feet"],
+    ["its waste", "D3", 0.1],
+    ["what a pack holds", "F3", 12],
+    ["in what it is ordered", "H3", "boxes"],
+  ])("but not where a line differs in %s", async (_, address, typed) => {
+    const bid = await changed();
+    bid.type("Order", address, typed);
+    expect((await change(bid)).remarks).toEqual([]);
   });
 
   it("that a change is dated before the last one", async () => {
@@ -47,6 +59,14 @@ describe("a change order that goes on from one that isn't issued", () => {
       'Issue "Change order 1" first: "Change order 2" goes on from it. Nothing was written.',
     );
     await issue(bid, "Change order 1");
+    expect((await issue(bid, "Change order 2")).sheet).toBe("Change order 2");
+  });
+
+  it("is issued where that one has no row for it, as those of earlier versions", async () => {
+    const bid = await changed();
+    bid.type("Change order 1", await addressBeside(bid, "Change order 1", "This change order", 0), null);
+    bid.type("Order", "G3", 25);
+    await change(bid);
     expect((await issue(bid, "Change order 2")).sheet).toBe("Change order 2");
   });
 });

@@ -39,6 +39,11 @@ describe("in what an item is ordered", () => {
     expect(packed(side({ perPack: null, waste: 0 }), side({ perPack: null, waste: 0 }))).toBe("packs");
   });
 
+  it("says nothing where the order doesn't say in what, and the other side's where one doesn't", () => {
+    expect(packed(side({ orderUnit: "" }), side({ orderUnit: "" }))).toBe("");
+    expect(packed(side({ orderUnit: "" }), side({}))).toBe("packs of 12, 10% waste");
+  });
+
   it("says both where they differ", () => {
     expect(packed(side({}), side({ waste: 0.12 }))).toBe("packs of 12, 10% waste to packs of 12, 12% waste");
   });
