@@ -13,7 +13,7 @@ import { changeOrderSheet } from "./changeOrder";
 import { termShown, type Earlier } from "./earlier";
 import { livesOn, refuseOtherOrder, type Origin } from "./origin";
 import { renamedItems, type Renamed } from "./renamed";
-import { itemsOf, type Side } from "./sides";
+import { isWanted, itemsOf, type Side } from "./sides";
 import { refuseTypedOver } from "./typedOver";
 import { whyItMoved, type Why } from "./why";
 
@@ -107,9 +107,11 @@ const nowOf = (
 const saidBy = ({ item, unit, needed, waste, toOrder, orderUnit, perPack, price }: ReadLine): string =>
   [itemKey(item), itemKey(unit), needed, waste, toOrder, itemKey(orderUnit), perPack, price].join("\n");
 
-/** Whether two orders say the same, in whatever order their lines stand. */
+/** Whether two orders say the same of what they want, in whatever order their lines stand. */
 const isUnchanged = (base: Side, now: Side): boolean => {
-  const [then, after] = [base, now].map(({ order }) => order.lines.map(saidBy).sort().join("\n\n"));
+  const [then, after] = [base, now].map(({ order }) =>
+    order.lines.filter(isWanted).map(saidBy).sort().join("\n\n"),
+  );
   return then === after;
 };
 

@@ -24,7 +24,8 @@ export interface Item {
   readonly former?: ReadLine;
 }
 
-const isWanted = ({ needed, toOrder }: ReadLine): boolean => (needed ?? 0) > 0 || (toOrder ?? 0) > 0;
+/** Whether something of an item is needed or ordered: the other lines of an order are quiet, and a signed one lacks them. */
+export const isWanted = ({ needed, toOrder }: ReadLine): boolean => (needed ?? 0) > 0 || (toOrder ?? 0) > 0;
 
 /** `packs of 12, 10% waste`: by these a customer follows from what is needed to what is ordered. */
 const packedIn = ({ orderUnit, perPack, waste }: ReadLine): string => {

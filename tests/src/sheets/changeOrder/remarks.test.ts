@@ -1,8 +1,11 @@
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
+import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { addressBeside } from "../../../support/bid";
 import { changedOrder, DAY, issue } from "../../../support/changedOrder";
-import type { PlanWorkbook } from "../../../support/planWorkbook";
+import { HAND_COUNTED } from "../../../support/bid";
+import { PlanWorkbook } from "../../../support/planWorkbook";
 
 jest.setTimeout(60_000);
 
@@ -29,6 +32,17 @@ describe("what a person may have overlooked is said", () => {
     const bid = await changed();
     bid.type("Order", address, typed);
     expect((await change(bid)).remarks).toEqual([]);
+  });
+
+  it("that nothing has changed of a whole take-off, whose quiet lines aren't signed", async () => {
+    const bid = new PlanWorkbook(takeOffPlan(HAND_COUNTED, USUAL_NAMES));
+    await freeze(bid.host, DAY);
+    bid.goTo("Order");
+    const unchanged = { base: "Signed 1", now: { kind: "frozen" }, dateSerial: DAY } as const;
+    expect((await addChangeOrder(bid.host, unchanged)).remarks).toEqual([
+      'Nothing has changed since "Signed 1".',
+    ]);
+    bid.dispose();
   });
 
   it("that a change is dated before the last one", async () => {
