@@ -10,7 +10,7 @@ import type { ReadLine } from "../orderSheet/readOrder";
 import type { SheetPlan } from "../plan";
 import { changeOrdersOf, refuseOffChain } from "./chain";
 import { changeOrderSheet } from "./changeOrder";
-import { termShown, type Earlier } from "./earlier";
+import { datedBefore } from "./datedBefore";
 import { livesOn, refuseOtherOrder, type Origin } from "./origin";
 import { renamedItems, type Renamed } from "./renamed";
 import { isWanted, itemsOf, type Side } from "./sides";
@@ -115,16 +115,6 @@ const isUnchanged = (base: Side, now: Side): boolean => {
   return then === after;
 };
 
-const remarksOn = (base: Side, now: Side, dateSerial: number, last: Earlier | undefined): string[] => {
-  const dateBefore = last && termShown(last, "date");
-  return [
-    ...(isUnchanged(base, now) ? [`Nothing has changed since "${base.order.sheet}".`] : []),
-    ...(typeof dateBefore === "number" && dateBefore > dateSerial
-      ? [`Its date is before that of "${last?.sheet ?? ""}".`]
-      : []),
-  ];
-};
-
 /** Adds a change order to a workbook, and where it was asked for the sheet that freezes what it goes by. */
 export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Promise<Added> => {
   const [contents, { sheet: inFront }] = await Promise.all([host.contents(), host.inView()]);
@@ -157,7 +147,10 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   const undo = await host.write({ sheets, names: [] });
   return {
     sheets: sheets.map(({ name }) => name),
-    remarks: remarksOn(baseSide, now.side, choice.dateSerial, earlier.at(-1)),
+    remarks: [
+      ...(isUnchanged(baseSide, now.side) ? [`Nothing has changed since "${choice.base}".`] : []),
+      ...datedBefore(choice.dateSerial, earlier),
+    ],
     undo,
   };
 };

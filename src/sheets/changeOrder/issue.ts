@@ -11,6 +11,7 @@ import {
   termShown,
   type Earlier,
 } from "./earlier";
+import { datedBefore } from "./datedBefore";
 import { TERMS } from "./layout";
 import { issuedUnder, placeOfIssue, sealedFigures } from "./seals";
 import { refuseTypedOver } from "./typedOver";
@@ -24,21 +25,22 @@ export interface Issued {
 }
 
 /** A shop may leave its contract sum out, but not by oversight. */
-const remarksOn = (change: Earlier): string[] =>
-  typeof termShown(change, "contract") === "number"
+const remarksOn = (change: Earlier, before: readonly Earlier[]): string[] => [
+  ...(typeof termShown(change, "contract") === "number"
     ? []
-    : [`It shows no contract sum: "${TERMS.contract}" was left blank.`];
+    : [`It shows no contract sum: "${TERMS.contract}" was left blank.`]),
+  ...datedBefore(termShown(change, "date"), before),
+];
 
-/**
- * The first change order before this one that isn't issued: filling it in would move this one. One of an earlier version of
- * Gablewright has no row to be issued in.
- */
-const unissuedBefore = (contents: Contents, change: Earlier): string | undefined => {
+/** The change orders that one goes on from. */
+const changeOrdersBefore = (contents: Contents, change: Earlier): Earlier[] => {
   const listed = listedOn(contents, change);
-  return agreedChangeOrdersIn(contents).find(
-    (each) => listed.has(each.sheet) && placeOfIssue(each) && issuedUnder(each) === undefined,
-  )?.sheet;
+  return agreedChangeOrdersIn(contents).filter(({ sheet }) => listed.has(sheet));
 };
+
+/** One of an earlier version of Gablewright has no row to be issued in. */
+const isUnissued = (change: Earlier): boolean =>
+  placeOfIssue(change) !== undefined && issuedUnder(change) === undefined;
 
 /** Issues the change order in front: writes the seal of its figures beside them, so that a later edit shows. */
 export const issueInFront = async (host: Host): Promise<Issued> => {
@@ -53,9 +55,11 @@ export const issueInFront = async (host: Host): Promise<Issued> => {
   if (issuedUnder(change) !== undefined)
     throw new InputError(`"${sheet}" is issued already, under the seal ${seal}. Nothing was written.`);
   refuseTypedOver(contents, change);
-  const before = unissuedBefore(contents, change);
-  if (before !== undefined)
-    throw new InputError(`Issue "${before}" first: "${sheet}" goes on from it. Nothing was written.`);
+  const before = changeOrdersBefore(contents, change);
+  // Filled in after this one, it would move it.
+  const unissued = before.find(isUnissued);
+  if (unissued)
+    throw new InputError(`Issue "${unissued.sheet}" first: "${sheet}" goes on from it. Nothing was written.`);
   const undo = await host.put({ sheet, at, cells: [[{ content: number(seal) }]] });
-  return { sheet, seal, remarks: remarksOn(change), undo };
+  return { sheet, seal, remarks: remarksOn(change, before), undo };
 };

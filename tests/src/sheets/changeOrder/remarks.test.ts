@@ -52,6 +52,11 @@ describe("what a person may have overlooked is said", () => {
     bid.type("Order", "G3", 26);
     const next = { base: "Signed 3", now: { kind: "frozen" }, dateSerial: DAY } as const;
     expect((await addChangeOrder(bid.host, next)).remarks).toEqual([]);
+    await issue(bid, "Change order 1");
+    expect((await issue(bid, "Change order 2")).remarks).toContain(
+      'Its date is before that of "Change order 1".',
+    );
+    expect((await issue(bid, "Change order 3")).remarks.join()).not.toContain("Its date");
   });
 
   it("that what is posted isn't issued", async () => {
