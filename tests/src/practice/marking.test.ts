@@ -317,7 +317,17 @@ describe("answers collected on paper", () => {
 
     it("are those of another class, which isn't known", () => {
       expect(told(`Ann\tA\t${rightOf({ ...VERSION, seed: "4712" })}`)).toEqual([
-        "Hardly anything is right of what Ann wrote, whichever version it is held against: see that the seed and the choices of the class are those printed on the sheets.",
+        "Hardly anything is right of what Ann wrote: see that the seed and the choices of the class are those printed on the sheets.",
+      ]);
+    });
+
+    it("are looked up until five have fitted no version: then the class is another one", () => {
+      const other = rightOf({ ...VERSION, seed: "4712" });
+      const c = rightOf({ ...VERSION, version: 2 });
+      const strangers = (count: number) => "Ann\tA\t".concat(other, "\n").repeat(count);
+      expect(told(`${strangers(4)}Cleo\tA\t${c}`)).toContainEqual(expect.stringContaining("Cleo (C, not A)"));
+      expect(told(`${strangers(5)}Cleo\tA\t${c}`)).toEqual([
+        expect.stringMatching(/^Hardly .*and Cleo wrote/),
       ]);
     });
 
