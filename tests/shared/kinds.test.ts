@@ -82,6 +82,11 @@ describe("length", () => {
     expect(() => lengthInInches().read(-1, "lap")).toThrow("lap must be at least 0 in, got -1");
   });
 
+  it("says the unit of a quantity where it has one", () => {
+    expect(() => quantity("sq ft").read("many", "area")).toThrow("area takes a number of sq ft, got");
+    expect(() => quantity("").read("many", "factor")).toThrow("factor takes a number, got");
+  });
+
   it("takes a text of many digits for no date", () => {
     expect(() => lengthInFeet().read("46362", "eave")).toThrow('eave must be at most 30000 ft, got "46362"');
   });
