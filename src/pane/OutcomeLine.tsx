@@ -16,7 +16,8 @@ export const OutcomeLine = ({ outcome, onUndo }: Props) => {
   const line = useRef<HTMLParagraphElement>(null);
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => {
-    if (outcome) line.current?.scrollIntoView({ block: "nearest" });
+    // What says nothing, such as a block that was read, leaves in view what has come of it.
+    if (outcome?.message) line.current?.scrollIntoView({ block: "nearest" });
     if (outcome && isKeyboardLost()) (button.current ?? line.current)?.focus();
   }, [outcome]);
   return (

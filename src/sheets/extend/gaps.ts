@@ -16,12 +16,16 @@ const isFree = (survey: Survey, row: number, column: number): boolean =>
 
 /** The formula of a column of results as it would read in the block's first row; undefined where its rows aren't alike, or call none of ours. */
 const resultOf = (survey: Survey, { firstRow, lastRow }: Block, column: number): string | undefined => {
-  const asInFirst = new Set<string>();
-  for (let row = firstRow; row <= lastRow; row++)
-    if (!isFree(survey, row, column))
-      asInFirst.add(shiftFormula(formulaIn(survey, row, column), firstRow - row, 0));
-  const [only = "", ...others] = asInFirst;
-  return others.length === 0 && CALL.test(only) ? only : undefined;
+  let found: string | undefined;
+  for (let row = firstRow; row <= lastRow; row++) {
+    if (isFree(survey, row, column)) continue;
+    const there = formulaIn(survey, row, column);
+    if (!CALL.test(there)) return undefined;
+    const asInFirst = shiftFormula(there, firstRow - row, 0);
+    if (found !== undefined && found !== asInFirst) return undefined;
+    found = asInFirst;
+  }
+  return found;
 };
 
 /**

@@ -1,13 +1,6 @@
 import { refuseGoneOn, type Standing } from "../../../src/sheets/builtSheets";
-import type { SheetPlan, WorkbookPlan } from "../../../src/sheets/plan";
-
-const sheet = (name: string): SheetPlan => ({
-  name,
-  cells: [],
-  columnWidths: [],
-  rowHeights: {},
-  frozenRows: 0,
-});
+import type { WorkbookPlan } from "../../../src/sheets/plan";
+import { blankSheet } from "../../support/blankSheet";
 
 const typed = (
   sheets: Readonly<Record<string, Readonly<Record<string, string | number>>>>,
@@ -18,7 +11,7 @@ const typed = (
 });
 
 const plan = (...sheets: readonly string[]): WorkbookPlan => ({
-  sheets: sheets.map(sheet),
+  sheets: sheets.map(blankSheet),
   names: [{ name: "HeadLap", sheet: sheets[0] ?? "", range: "$A$1" }],
 });
 

@@ -2,16 +2,8 @@ import { ICommandService, type Univer } from "@univerjs/core";
 import { ScrollToCellOperation } from "@univerjs/sheets";
 import { InsertSheetDrawingCommand } from "@univerjs/sheets-drawing";
 import { addPicture } from "../../../../src/hosts/local/addPicture";
-import type { SheetPlan } from "../../../../src/sheets/plan";
 import { openedUniver } from "./openedUniver";
-
-const sheet = (name: string): SheetPlan => ({
-  name,
-  cells: [],
-  columnWidths: [],
-  rowHeights: {},
-  frozenRows: 0,
-});
+import { blankSheet } from "../../../support/blankSheet";
 
 const SVG = '<svg xmlns="http://www.w3.org/2000/svg"/>';
 
@@ -22,7 +14,7 @@ describe("a picture that is put on a sheet", () => {
   });
 
   const put = async (onSheet: string): Promise<readonly unknown[]> => {
-    const opened = openedUniver([sheet("Roof"), sheet("Bid")]);
+    const opened = openedUniver([blankSheet("Roof"), blankSheet("Bid")]);
     ({ univer } = opened);
     const { workbook, injector } = opened;
     const commands = injector.get(ICommandService);

@@ -1,0 +1,10 @@
+import type { SheetPlan } from "../../src/sheets/plan";
+
+/** A sheet with a name and nothing on it. */
+export const blankSheet = (name: string): SheetPlan => ({
+  name,
+  cells: [],
+  columnWidths: [],
+  rowHeights: {},
+  frozenRows: 0,
+});
