@@ -98,6 +98,9 @@ describeInBrowser("change orders in the local workbook", () => {
     await said(page, 'Added "Signed 1".');
     await shows(page, "B5", "as signed");
     expect(await shownAt(page, "G13")).toBe("94");
+    await page.keyboard.press("Control+z");
+    await page.getByText('That would take away "Signed 1", which is signed: nothing was changed.').waitFor();
+    expect(await shownAt(page, "G13")).toBe("94");
     await page.keyboard.type("12");
     await page.keyboard.press("Enter");
     expect(await shownAt(page, "G13")).toBe("94");
@@ -123,6 +126,10 @@ describeInBrowser("change orders in the local workbook", () => {
     await page.keyboard.type("a longer ridge");
     await page.keyboard.press("Enter");
     await shows(page, "R11", "a longer ridge");
+    await page.keyboard.press("Control+z");
+    await shows(page, "R11", "blank");
+    await page.keyboard.press("Control+z");
+    await page.getByText('That would take away the seal under which "Change order 1" is issued').waitFor();
     expect(await shownAt(page, "A4")).toBe("blank");
     await type(page, "N11", "2");
     await shows(

@@ -1,5 +1,20 @@
-import { CustomCommandExecutionError, ICommandService, type Injector, type Workbook } from "@univerjs/core";
+import {
+  CustomCommandExecutionError,
+  ICommandService,
+  IUndoRedoService,
+  RedoCommand,
+  UndoCommand,
+  type IMutationInfo,
+  type Injector,
+  type Workbook,
+  type Worksheet,
+} from "@univerjs/core";
+import { RemoveSheetMutation } from "@univerjs/sheets";
+import type { Place } from "../../sheets/address";
+import { placeOfIssue } from "../../sheets/changeOrder/seals";
+import type { SheetContents } from "../../sheets/contents";
 import { sealedAs } from "../../sheets/sealedSheets";
+import { changesOf } from "./changes";
 import { readSheetContents } from "./contents";
 import type { ReadCell } from "./readSheet";
 
@@ -10,20 +25,67 @@ interface Keeping {
   readonly tell: (sentence: string) => void;
 }
 
-/** Other sheets go by what was signed or issued, and no one can make it again: it isn't deleted by hand. */
+const sheetIdOf = ({ params = {} }: { readonly params?: object }): string =>
+  (params as { readonly subUnitId?: string }).subUnitId ?? "";
+
+/**
+ * Other sheets go by what was signed or issued, and no one can make it again: it isn't deleted by hand, nor taken back by the
+ * workbook's own Undo, which goes from step to step without a word. The Undo of the card that made it names what it takes back.
+ */
 export const keepSealedSheets = (
   injector: Injector,
   workbook: Workbook,
   { commandId, read, tell }: Keeping,
 ): void => {
-  injector.get(ICommandService).beforeCommandExecuted(({ id, params }) => {
-    if (id !== commandId) return;
-    const { subUnitId = "" } = (params ?? {}) as { readonly subUnitId?: string };
-    const sheet = workbook.getSheetBySheetId(subUnitId) ?? workbook.getActiveSheet();
-    const sealed = sealedAs(readSheetContents(injector, sheet, read));
-    if (!sealed) return;
-    tell(`"${sheet.getName()}" is ${sealed}: it wasn't deleted. Hide it where it is in the way.`);
+  const stop = (sentence: string): never => {
+    tell(sentence);
     // The engine takes this error for "no", without a word of its own.
-    throw new CustomCommandExecutionError(`${sheet.getName()} is ${sealed}.`);
+    throw new CustomCommandExecutionError(sentence);
+  };
+
+  const contentsOf = (sheet: Worksheet): SheetContents => readSheetContents(injector, sheet, read);
+
+  const stopDeletion = (sheet: Worksheet): void => {
+    const sealed = sealedAs(contentsOf(sheet));
+    if (sealed) stop(`"${sheet.getName()}" is ${sealed}: it wasn't deleted. Hide it where it is in the way.`);
+  };
+
+  /** What steps that change one sheet would take away of what is sealed, in words. */
+  const lostOf = (sheet: Worksheet, steps: readonly IMutationInfo[]): string | undefined => {
+    const contents = contentsOf(sheet);
+    const sealed = sealedAs(contents);
+    if (!sealed) return undefined;
+    if (steps.some(({ id }) => id === RemoveSheetMutation.id))
+      return `"${sheet.getName()}", which is ${sealed}`;
+    const seal = sealed === "issued" ? placeOfIssue({ contents }) : undefined;
+    const isSeal = ({ row, column }: Place): boolean => row === seal?.row && column === seal.column;
+    const changesSeal = steps
+      .flatMap(({ id, params }) => changesOf(id, params))
+      .some(({ kind, cells = [] }) => kind === "values" && cells.some(isSeal));
+    return changesSeal ? `the seal under which "${sheet.getName()}" is issued` : undefined;
+  };
+
+  const stopSteps = (steps: readonly IMutationInfo[] = []): void => {
+    for (const sheetId of new Set(steps.map(sheetIdOf))) {
+      const sheet = workbook.getSheetBySheetId(sheetId);
+      const lost =
+        sheet &&
+        lostOf(
+          sheet,
+          steps.filter((step) => sheetIdOf(step) === sheetId),
+        );
+      if (lost !== undefined)
+        stop(
+          `That would take away ${lost}: nothing was changed. If it was made by mistake, the card that made it has Undo.`,
+        );
+    }
+  };
+
+  const undoRedo = injector.get(IUndoRedoService);
+  injector.get(ICommandService).beforeCommandExecuted((command) => {
+    if (command.id === commandId)
+      stopDeletion(workbook.getSheetBySheetId(sheetIdOf(command)) ?? workbook.getActiveSheet());
+    if (command.id === UndoCommand.id) stopSteps(undoRedo.pitchTopUndoElement()?.undoMutations);
+    if (command.id === RedoCommand.id) stopSteps(undoRedo.pitchTopRedoElement()?.redoMutations);
   });
 };

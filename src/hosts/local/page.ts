@@ -51,6 +51,7 @@ import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
 import { mendEngine } from "./mendEngine";
+import { keepSuggestionsFresh } from "./suggestedFunctions";
 import { knowTables } from "./tables";
 import { readTypedAmounts } from "./typedAmounts";
 import { openWorkbook, type PageWorkbook } from "./workbook";
@@ -116,6 +117,7 @@ export const showWorkbook = (
   const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
   readTypedAmounts(injector, workbook);
   editInFull(injector, workbook);
+  keepSuggestionsFresh(injector);
   const page = openWorkbook(injector, workbook, sentences, () => {
     univer.dispose();
     delete container.dataset["grid"];

@@ -7,10 +7,8 @@ import {
 } from "@univerjs/sheets";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/headless";
-import { keepSealedSheets } from "../../../../src/hosts/local/keepSealed";
 import { removeSheetsWhole } from "../../../../src/hosts/local/removedSheets";
 import { formula, number, type WorkbookPlan } from "../../../../src/sheets/plan";
-import { changedOrder, issue } from "../../../support/changedOrder";
 
 const remove = (engine: HeadlessEngine, sheet: string): Promise<boolean> =>
   engine.injector.get(ICommandService).executeCommand(RemoveSheetCommand.id, {
@@ -20,34 +18,6 @@ const remove = (engine: HeadlessEngine, sheet: string): Promise<boolean> =>
 
 const namesOf = ({ workbook }: HeadlessEngine): string[] =>
   workbook.getSheets().map((sheet) => sheet.getName());
-
-it.each([
-  ["issued", true, ["Signed 1", "Change order 1", "Signed 2"]],
-  ["not issued yet", false, ["Signed 1", "Signed 2"]],
-])(
-  "by hand, with a change order %s, what is sealed isn't deleted; the rest is",
-  async (_, isIssued, kept) => {
-    const bid = await changedOrder(["panels", 10, 5]);
-    if (isIssued) await issue(bid, "Change order 1");
-    const engine = await bid.calculated();
-    removeSheetsWhole(engine.injector, engine.workbook);
-    const told: string[] = [];
-    keepSealedSheets(engine.injector, engine.workbook, {
-      commandId: RemoveSheetCommand.id,
-      read: (sheet, row, column) => engine.getCell({ sheet: sheet.getName(), row, column }),
-      tell: (sentence) => told.push(sentence),
-    });
-    for (const sheet of namesOf(engine)) await remove(engine, sheet);
-    expect(namesOf(engine)).toEqual(kept);
-    expect(told).toEqual(
-      kept.map(
-        (sheet) =>
-          `"${sheet}" is ${sheet.startsWith("Signed") ? "signed" : "issued"}: it wasn't deleted. Hide it where it is in the way.`,
-      ),
-    );
-    bid.dispose();
-  },
-);
 
 const plan = (): WorkbookPlan => {
   const sheet = { columnWidths: [], rowHeights: {}, frozenRows: 0 };
