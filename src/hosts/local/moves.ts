@@ -56,10 +56,15 @@ const stepOf = (id: string, { range }: MoveParams): Step => {
   return { axis: lines.axis, at, count: lines.sign * (last - at + 1) };
 };
 
-/** Whole rows and columns also come back by hand; what else was moved, by Undo only. */
+/**
+ * Rows and columns that were put in can be taken out again by hand. What was taken out or moved about comes back by Undo only:
+ * a blank row in its place is another row, without the comments of the old one.
+ */
 const isTakenBack = (last: Step | undefined, step: Step, { trigger }: MoveParams): boolean => {
-  if (step === "scattered" || last === "scattered") return last === step && trigger === UndoCommand.id;
-  return last?.axis === step.axis && last.at === step.at && last.count === -step.count;
+  const isUndone = trigger === UndoCommand.id;
+  if (step === "scattered" || last === "scattered") return last === step && isUndone;
+  const isOpposite = last?.axis === step.axis && last.at === step.at && last.count === -step.count;
+  return isOpposite && (step.count < 0 || isUndone);
 };
 
 const isFollowed = (steps: readonly Step[]): steps is readonly LineMove[] => !steps.includes("scattered");

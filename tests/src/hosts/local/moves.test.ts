@@ -57,6 +57,24 @@ test("other rows taken out don't make up for it", () => {
   ]);
 });
 
+test("a blank row in the place of one that was taken out is another row; Undo brings the old one back", () => {
+  const { moved, run } = commands();
+  run(RemoveRowMutation.id, rows(3, 3));
+  run(InsertRowMutation.id, rows(3, 3));
+  expect([...moved()]).toEqual([
+    [
+      "bid",
+      [
+        { axis: "row", at: 3, count: -1 },
+        { axis: "row", at: 3, count: 1 },
+      ],
+    ],
+  ]);
+  run(RemoveRowMutation.id, { ...rows(3, 3), trigger: UndoCommand.id });
+  run(InsertRowMutation.id, { ...rows(3, 3), trigger: UndoCommand.id });
+  expect([...moved()]).toEqual([]);
+});
+
 test("columns count as rows do", () => {
   const { moved, run } = commands();
   run(RemoveColMutation.id, {
