@@ -101,9 +101,16 @@ const isBlankArgument = (given: Argument): boolean =>
   isMatrix(given) ? given.every((line) => line.every(isBlank)) : isBlank(given);
 
 /** Whether nothing came for any parameter that must be given; a function without such is never unfilled. */
-const isUnfilled = ({ parameters }: FunctionSpec, given: readonly Argument[]): boolean =>
-  parameters.every(({ optional }, index) => optional || isBlankArgument(given[index])) &&
-  parameters.some(({ optional }) => !optional);
+const isUnfilled = ({ parameters }: FunctionSpec, given: readonly Argument[]): boolean => {
+  let isAnyNeeded = false;
+  // A loop, as in calculateAt.
+  for (let index = 0; index < parameters.length; index++) {
+    if (parameters[index]?.optional) continue;
+    if (!isBlankArgument(given[index])) return false;
+    isAnyNeeded = true;
+  }
+  return isAnyNeeded;
+};
 
 const readValue = ({ kind, label, optional, standard }: Parameter<unknown>, given: Argument): unknown => {
   if (!isBlankArgument(given)) return readAs(kind, given as Filled | Matrix, label);

@@ -43,9 +43,13 @@ const refuseFraction = (value: number, label: string): never => {
 /** Less than this is a rise of 0 that was worked out in binary, not half a minute past midnight. */
 const NOISE = 0.0003;
 
+/** No time of `24:12` or before has so large a number. */
+const PAST_TIMES = (STEEPEST_PITCH + 1) / 24;
+
 /** The rise in a time that a spreadsheet made of `6:12`, a date that it made of `6/12`, or the number itself. */
 const riseOfNumber = (value: number, label: string): number => {
   if (isDateSerial(value)) return riseOfDate(value, label);
+  if (value >= PAST_TIMES) return value;
   const time = timeOfDay(value);
   if (time?.minutes === PITCH_RUN && time.hours <= STEEPEST_PITCH) return time.hours;
   if (value > NOISE && value < 1) return refuseFraction(value, label);
