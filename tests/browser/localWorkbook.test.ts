@@ -165,6 +165,32 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
+  it("marks the first function of each list, whichever was chosen from the list before", async () => {
+    const { page, complaints } = await visit();
+    await goTo(page, "N20");
+    await page.keyboard.type("=GABLE.HIP", { delay: KEYSTROKE_MS });
+    await page.getByText("GABLE.HIPLENGTH").first().waitFor();
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("Tab");
+    // The engine puts the caret behind the name a little later.
+    await page.waitForTimeout(200);
+    await page.keyboard.type("10,6)", { delay: KEYSTROKE_MS });
+    await page.keyboard.press("Enter");
+    await page.locator(".cell dt", { hasText: ", N21" }).waitFor();
+    // Its list has one function.
+    await page.keyboard.type("=GABLE.PITCHA", { delay: KEYSTROKE_MS });
+    await page.getByText("GABLE.PITCHANGLE").first().waitFor();
+    await page.keyboard.press("Enter");
+    await page.waitForTimeout(200);
+    await page.keyboard.type("12)", { delay: KEYSTROKE_MS });
+    await page.keyboard.press("Enter");
+    await page.locator(".cell dt", { hasText: ", N22" }).waitFor();
+    expect(await shownAt(page, "N20")).toBe("15");
+    expect(await shownAt(page, "N21")).toBe("45");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
   it("builds a take-off from the pane with the keyboard alone, as one step for Undo", async () => {
     const { page, complaints } = await visit();
     await page.keyboard.press("F6");
