@@ -108,7 +108,10 @@ describeInBrowser("the local workbook in a browser", () => {
     await goTo(page, "R40");
     await page.keyboard.press("F2");
     await page.keyboard.press("Enter");
-    expect(await shownAt(page, "R40")).toBe("0.072567");
+    expect(await shownAt(page, "R40")).toBe("7.2567%");
+
+    await typeRows(page, "R", 41, [["2026-06-12"]]);
+    expect(await shownAt(page, "R41")).toBe("2026-06-12");
     await page.close();
   });
 

@@ -1,21 +1,23 @@
 import type { PaneHost, WatchedCell, WorkbookFiles } from "../../pane/paneHost";
 import { a1 } from "../../sheets/address";
 import { downloadClass } from "./downloadClass";
+import { inFull } from "./editedInFull";
 import type { PageWorkbook, ShownCell } from "./workbook";
 
 /** Digits beyond these are noise of binary arithmetic. */
 const DIGITS = 12;
 
-const inWords = (value: ShownCell["value"]): string => {
+/** A date as a date, a share as one: the number alone that a cell keeps of them says little. */
+const inWords = ({ value, format }: ShownCell): string => {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  return typeof value === "number"
-    ? String(Number.isInteger(value) ? value : Number(value.toPrecision(DIGITS)))
-    : (value ?? "");
+  if (typeof value !== "number") return value ?? "";
+  const rounded = Number.isInteger(value) ? value : Number(value.toPrecision(DIGITS));
+  return inFull(rounded, format) ?? String(rounded);
 };
 
 const watched = (cell: ShownCell): WatchedCell => ({
   address: `${cell.sheet}, ${a1(cell)}`,
-  shows: inWords(cell.value),
+  shows: inWords(cell),
   formula: cell.formula,
   sentence: cell.sentence,
 });

@@ -61,6 +61,8 @@ export interface CellAddress {
 /** A cell as a person sees it: what it shows, the formula behind it, and the sentence that explains its error. */
 export interface ShownCell extends CellAddress {
   readonly value: Content;
+  /** Of numbers; blank where it has none. */
+  readonly format: string;
   readonly formula: string;
   readonly sentence: string;
 }
@@ -158,6 +160,7 @@ export const openWorkbook = (
       row,
       column,
       value: fromCellData(cell),
+      format: workbook.getStyles().get(cell?.s)?.n?.pattern ?? "",
       formula: cell?.f ?? "",
       sentence,
     };
