@@ -253,6 +253,16 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
+  it("shows the formula of every cell that was filled", async () => {
+    const { page } = await visit();
+    await typeRows(page, "R", 40, [["14", "=R40*2"], ["15"], ["16"]]);
+    await goTo(page, "S40:S42");
+    await page.keyboard.press("Control+d");
+    expect(await shownAt(page, "S42")).toBe("32");
+    expect(await page.locator(".cell-formula").textContent()).toBe("=R42*2");
+    await page.close();
+  });
+
   it("follows an error to the cell that it comes from", async () => {
     const { page } = await visit();
     await type(page, "G7", "steep");

@@ -9,8 +9,8 @@ import {
 } from "@univerjs/engine-formula";
 import { CellError, type Cell } from "../../../shared/cell";
 import { a1 } from "../../sheets/address";
-import { cellDataAt } from "./cells";
 import { errorMeaning } from "./errorMeaning";
+import { formulaAt } from "./survey";
 
 type ReadCell = (sheet: Worksheet, row: number, column: number) => Cell;
 
@@ -36,8 +36,8 @@ const addressOf = (
 
 /** The cells that a formula refers to, by their addresses or by names. */
 const referencesOf = (injector: Injector, workbook: Workbook, { sheet, row, column }: Spot): Spot[] => {
-  const formula = cellDataAt(injector, sheet, row, column)?.f;
-  const nodes = formula ? (injector.get(LexerTreeBuilder).sequenceNodesBuilder(formula) ?? []) : [];
+  const formula = formulaAt(injector, sheet, row, column);
+  const nodes = injector.get(LexerTreeBuilder).sequenceNodesBuilder(formula) ?? [];
   return nodes.flatMap((node) => {
     const address = typeof node === "string" ? undefined : addressOf(injector, workbook, node);
     if (address === undefined) return [];
@@ -56,7 +56,7 @@ const referencesOf = (injector: Injector, workbook: Workbook, { sheet, row, colu
 const ownMeaning = (injector: Injector, { sheet, row, column }: Spot, { code }: CellError): string =>
   errorMeaning(
     code,
-    cellDataAt(injector, sheet, row, column)?.f ?? "",
+    formulaAt(injector, sheet, row, column),
     Array.from(injector.get(IFunctionService).getExecutors().keys(), String),
   );
 

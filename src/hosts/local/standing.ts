@@ -3,6 +3,7 @@ import { a1 } from "../../sheets/address";
 import { nameKey, type Content, type Standing } from "../../sheets/builtSheets";
 import { fromCellData } from "./cells";
 import { namesIn } from "./names";
+import { formulaAt } from "./survey";
 
 /** What stands in a workbook as it was typed; cells that a formula spills into hold nothing of their own. */
 export const standingIn = (injector: Injector, workbook: Workbook): Standing => ({
@@ -10,7 +11,7 @@ export const standingIn = (injector: Injector, workbook: Workbook): Standing => 
     workbook.getSheets().map((sheet) => {
       const cells = new Map<string, Content>();
       sheet.getCellMatrix().forValue((row, column, cell) => {
-        const content = cell?.f || fromCellData(cell);
+        const content = formulaAt(injector, sheet, row, column) || fromCellData(cell);
         if (content !== null && content !== "") cells.set(a1({ row, column }), content);
       });
       return [sheet.getName(), cells] as const;

@@ -49,7 +49,7 @@ import { watchMoves } from "./moves";
 import { protectSheets } from "./protectedSheets";
 import { datesAsText, readCell, readInView, readNamed } from "./readSheet";
 import type { Sentences } from "./sentences";
-import { survey } from "./survey";
+import { formulaAt, survey } from "./survey";
 
 /** Row and column count from 0; the sheet goes by its name. */
 export interface CellAddress {
@@ -161,7 +161,7 @@ export const openWorkbook = (
       column,
       value: fromCellData(cell),
       format: workbook.getStyles().get(cell?.s)?.n?.pattern ?? "",
-      formula: cell?.f ?? "",
+      formula: formulaAt(injector, sheet, row, column),
       sentence,
     };
   };

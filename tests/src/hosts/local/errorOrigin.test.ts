@@ -1,6 +1,9 @@
+import { ICommandService } from "@univerjs/core";
+import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import { errorOrigin } from "../../../../src/hosts/local/errorOrigin";
 import { createHeadlessEngine } from "../../../../src/hosts/local/headless";
+import { standingIn } from "../../../../src/hosts/local/standing";
 import { readArea } from "../../../../src/sheets/address";
 import { formula, text, type Content } from "../../../../src/sheets/plan";
 
@@ -56,5 +59,17 @@ describe("what is said of an error", () => {
   it("isn't that of another error in a block that the formula looks through", () => {
     expect(said("C1")).toBe(NOT_THERE);
     expect(said("C2")).toBe(`Comes from C1: ${NOT_THERE}`);
+  });
+
+  it("is found through a cell that was filled from its neighbour, whose formula the engine keeps with the first", async () => {
+    const filled = { 4: { 0: { f: "=B1*2", si: "fill" } }, 5: { 0: { si: "fill" } } };
+    await engine.injector.get(ICommandService).executeCommand(SetRangeValuesMutation.id, {
+      unitId: engine.workbook.getUnitId(),
+      subUnitId: engine.workbook.getActiveSheet().getSheetId(),
+      cellValue: filled,
+    });
+    await engine.calculated();
+    expect(said("A6")).toBe(`Comes from A1: ${DIVIDED}`);
+    expect(standingIn(engine.injector, engine.workbook).sheets.get("Sheet1")?.get("A6")).toBe("=B2*2");
   });
 });
