@@ -84,6 +84,10 @@ describe("the cards of change orders, beside Excel's stand-in", () => {
     press("Issue the change order");
     await says('Issued "Change order 1" under the seal ');
     await says('It shows no contract sum: "Contract sum as signed" was left blank.');
+    // Apart from what was done, so that it is seen.
+    expect([...document.querySelectorAll("[role=alert]")].map((alert) => alert.textContent)).toEqual([
+      'It shows no contract sum: "Contract sum as signed" was left blank.',
+    ]);
     press("Undo", "issue");
     await says("Undone: the seal is gone, and nothing else has changed.");
     press("Issue the change order");
