@@ -22,7 +22,7 @@ const NO_ACCOUNTS: Readonly<Record<AccountUse, string>> = {
   tax: "",
 };
 
-const NONE_YET = [{ value: "", label: "none yet: make a change order" }];
+const NONE_YET = [{ value: "", label: "none yet: make one first" }];
 
 interface Props {
   readonly host: PaneHost;
