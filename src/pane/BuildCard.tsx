@@ -2,7 +2,7 @@ import { Button } from "@fluentui/react-button";
 import type { ComponentChildren } from "preact";
 import type { Added } from "../hosts/host";
 import { OutcomeLine } from "./OutcomeLine";
-import { listedSheets, sheetsAway, useOutcome } from "./useOutcome";
+import { cautionOf, listedSheets, sheetsAway, useOutcome } from "./useOutcome";
 
 interface Props {
   readonly id: string;
@@ -26,10 +26,8 @@ export const BuildCard = ({ id, title, summary, action, build, children, after }
     attempt(async () => {
       const added = await build();
       return {
-        message: [
-          `Added ${listedSheets(added.sheets)}. No other sheet was changed.`,
-          ...(added.remarks ?? []),
-        ].join(" "),
+        message: `Added ${listedSheets(added.sheets)}. No other sheet was changed.`,
+        ...cautionOf(added.remarks),
         takeBack: sheetsAway(added.undo),
       };
     });

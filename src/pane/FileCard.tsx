@@ -4,7 +4,7 @@ import { FilesField } from "./controls/FilesField";
 import { OutcomeLine } from "./OutcomeLine";
 import type { FileRun, FileStage, WorkbookFiles } from "./paneHost";
 import { Progress } from "./Progress";
-import { useOutcome, type Done } from "./useOutcome";
+import { cautionOf, useOutcome, type Done } from "./useOutcome";
 
 interface Props {
   readonly files: WorkbookFiles;
@@ -47,7 +47,7 @@ export const FileCard = ({ files, onOpened }: Props) => {
       files.open(file, each),
     );
     onOpened();
-    return { ...inLines(said), ...(warnings.length > 0 && { warning: warnings.join("\n") }) };
+    return { ...inLines(said), ...cautionOf(warnings) };
   };
   const save = async (): Promise<Done> =>
     inLines(await watched("Cancelled: nothing was saved.", (each) => files.save(each)));

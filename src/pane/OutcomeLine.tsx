@@ -23,7 +23,7 @@ export const OutcomeLine = ({ outcome, onUndo }: Props) => {
   return (
     <>
       {outcome?.warning && (
-        <p role="alert" class="outcome failed">
+        <p role="alert" class="outcome caution">
           {outcome.warning}
         </p>
       )}

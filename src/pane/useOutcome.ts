@@ -79,6 +79,10 @@ export const useOutcome = (): Attempts => {
   };
 };
 
+/** What a person may have overlooked, a line each, apart from what was done. */
+export const cautionOf = (remarks: readonly string[] = []): Pick<Done, "warning"> =>
+  remarks.length === 0 ? {} : { warning: remarks.join("\n") };
+
 /** Takes away sheets that were added. */
 export const sheetsAway = (undo: () => Promise<void>): TakeBack => ({
   run: undo,

@@ -10,7 +10,7 @@ const MEANINGS: Readonly<Record<string, string>> = {
   "#DIV/0!": "The formula divides by 0, or by a blank cell.",
   "#N/A": "A value that the formula needs isn't there.",
   "#NUM!": "A number is too large or too small for the formula, or there is no answer.",
-  "#VALUE!": `A value is of another kind than the formula takes, such as a text where a number should be. ${qualifiedName(feetSpec)} makes a number of a length in words.`,
+  "#VALUE!": `The formula needs another kind of value, mostly a number where a text such as "5 each" stands. Of a length such as 12' 6" ${qualifiedName(feetSpec)} makes a number.`,
 };
 
 const lastPart = (name: string): string => name.slice(name.lastIndexOf(".") + 1);

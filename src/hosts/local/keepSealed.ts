@@ -9,7 +9,7 @@ import {
   type Workbook,
   type Worksheet,
 } from "@univerjs/core";
-import { RemoveSheetMutation } from "@univerjs/sheets";
+import { RemoveSheetMutation, SetWorksheetNameCommand } from "@univerjs/sheets";
 import type { Place } from "../../sheets/address";
 import { placeOfIssue } from "../../sheets/changeOrder/seals";
 import type { SheetContents } from "../../sheets/contents";
@@ -21,6 +21,10 @@ import type { ReadCell } from "./readSheet";
 interface Keeping {
   /** The command by which a person asks that a sheet be deleted; our own Undo takes sheets away without it. */
   readonly commandId: string;
+  /** The command that opens a sheet's tab for another name. */
+  readonly renameId: string;
+  /** Shows on a sheet's tab the name that it keeps, after another was typed there. */
+  readonly showName: (sheet: Worksheet) => void;
   readonly read: ReadCell;
   readonly tell: (sentence: string) => void;
 }
@@ -29,13 +33,13 @@ const sheetIdOf = ({ params = {} }: { readonly params?: object }): string =>
   (params as { readonly subUnitId?: string }).subUnitId ?? "";
 
 /**
- * Other sheets go by what was signed or issued, and no one can make it again: it isn't deleted by hand, nor taken back by the
- * workbook's own Undo, which goes from step to step without a word. The Undo of the card that made it names what it takes back.
+ * Other sheets go by what was signed or issued, and no one can make it again: it isn't deleted or renamed by hand, nor taken back by
+ * the workbook's own Undo, which goes from step to step without a word. The Undo of the card that made it names what it takes back.
  */
 export const keepSealedSheets = (
   injector: Injector,
   workbook: Workbook,
-  { commandId, read, tell }: Keeping,
+  { commandId, renameId, showName, read, tell }: Keeping,
 ): void => {
   const stop = (sentence: string): never => {
     tell(sentence);
@@ -49,6 +53,16 @@ export const keepSealedSheets = (
     const sealed = sealedAs(contentsOf(sheet));
     if (sealed) stop(`"${sheet.getName()}" is ${sealed}: it wasn't deleted. Hide it where it is in the way.`);
   };
+
+  const stopRenaming = (sheet: Worksheet): void => {
+    const sealed = sealedAs(contentsOf(sheet));
+    if (!sealed) return;
+    showName(sheet);
+    stop(`"${sheet.getName()}" is ${sealed} and keeps its name, by which other sheets speak of it.`);
+  };
+
+  const named = (command: { readonly params?: object }): Worksheet =>
+    workbook.getSheetBySheetId(sheetIdOf(command)) ?? workbook.getActiveSheet();
 
   /** What steps that change one sheet would take away of what is sealed, in words. */
   const lostOf = (sheet: Worksheet, steps: readonly IMutationInfo[]): string | undefined => {
@@ -83,8 +97,8 @@ export const keepSealedSheets = (
 
   const undoRedo = injector.get(IUndoRedoService);
   injector.get(ICommandService).beforeCommandExecuted((command) => {
-    if (command.id === commandId)
-      stopDeletion(workbook.getSheetBySheetId(sheetIdOf(command)) ?? workbook.getActiveSheet());
+    if (command.id === commandId) stopDeletion(named(command));
+    if ([renameId, SetWorksheetNameCommand.id].includes(command.id)) stopRenaming(named(command));
     if (command.id === UndoCommand.id) stopSteps(undoRedo.pitchTopUndoElement()?.undoMutations);
     if (command.id === RedoCommand.id) stopSteps(undoRedo.pitchTopRedoElement()?.redoMutations);
   });

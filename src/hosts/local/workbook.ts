@@ -16,7 +16,7 @@ import {
   SheetsSelectionsService,
 } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
-import { RemoveSheetConfirmCommand } from "@univerjs/sheets-ui";
+import { RemoveSheetConfirmCommand, RenameSheetOperation } from "@univerjs/sheets-ui";
 import { MessageType } from "@univerjs/design";
 import { IMessageService } from "@univerjs/ui";
 import { filter, firstValueFrom } from "rxjs";
@@ -43,6 +43,7 @@ import { readPictures, type Pictures } from "./pictures";
 import { passOverGoneSheets } from "./goneSheets";
 import { putCells } from "./putCells";
 import { keepSealedSheets } from "./keepSealed";
+import { showNameOnTab } from "./nameOnTab";
 import { removeSheetsWhole } from "./removedSheets";
 import { readBook } from "./readBook";
 import { watchMoves } from "./moves";
@@ -142,7 +143,15 @@ export const openWorkbook = (
   const read = (sheet: Worksheet, row: number, column: number): Cell =>
     readCell(injector, sentences, sheet, row, column);
 
-  keepSealedSheets(injector, workbook, { commandId: RemoveSheetConfirmCommand.id, read, tell });
+  keepSealedSheets(injector, workbook, {
+    commandId: RemoveSheetConfirmCommand.id,
+    renameId: RenameSheetOperation.id,
+    showName: (sheet) => {
+      showNameOnTab(commands, workbook, sheet);
+    },
+    read,
+    tell,
+  });
 
   const sheetOf = (name: string): Worksheet => {
     const found = workbook.getSheetBySheetName(name);

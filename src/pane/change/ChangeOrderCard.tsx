@@ -13,8 +13,8 @@ const [FROZEN, DRAFT] = ["/frozen", "/draft"];
 
 const NONE_YET = [{ value: "", label: "none yet: freeze an order" }];
 const UNSIGNED = [
-  { value: FROZEN, label: "the order as it is now, frozen with this change" },
-  { value: DRAFT, label: "the order, as a draft that still moves" },
+  { value: FROZEN, label: "the order, frozen now" },
+  { value: DRAFT, label: "the order, as a draft" },
 ];
 
 const nowOf = (chosen: string): NowChoice => {

@@ -2,7 +2,7 @@ import { Button } from "@fluentui/react-button";
 import type { Host } from "../../hosts/host";
 import { issueInFront } from "../../sheets/changeOrder/issue";
 import { OutcomeLine } from "../OutcomeLine";
-import { useOutcome } from "../useOutcome";
+import { cautionOf, useOutcome } from "../useOutcome";
 
 /** Seals a change order once its rates and prices are filled in, so that an edit shows. */
 export const IssueCard = ({ host }: { host: Host }) => {
@@ -12,7 +12,8 @@ export const IssueCard = ({ host }: { host: Host }) => {
     attempt(async () => {
       const issued = await issueInFront(host);
       return {
-        message: [`Issued "${issued.sheet}" under the seal ${issued.seal}.`, ...issued.remarks].join(" "),
+        message: `Issued "${issued.sheet}" under the seal ${issued.seal}.`,
+        ...cautionOf(issued.remarks),
         takeBack: { run: issued.undo, said: "Undone: the seal is gone, and nothing else has changed." },
       };
     });

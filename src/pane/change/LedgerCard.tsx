@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-button";
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { InputError } from "../../../shared/inputError";
 import type { Added } from "../../hosts/host";
 import { addLedger } from "../../sheets/ledger/addLedger";
@@ -22,7 +22,7 @@ const NO_ACCOUNTS: Readonly<Record<AccountUse, string>> = {
   tax: "",
 };
 
-const NONE_YET = [{ value: "", label: "none yet: make a change order" }];
+const NONE_YET = [{ value: "", label: "none yet: make one first" }];
 
 interface Props {
   readonly host: PaneHost;
@@ -30,11 +30,15 @@ interface Props {
 }
 
 /** A change order as an entry of the journal, on a sheet and as a file. */
-export const LedgerCard = ({ host, lists: { changeOrders } }: Props) => {
+export const LedgerCard = ({ host, lists: { changeOrders, inFront } }: Props) => {
   const [chosen, setChosen] = useState("");
   const [accounts, setAccounts] = useState(NO_ACCOUNTS);
   const [written, setWritten] = useOfWorkbook<string>();
   const saving = useOutcome();
+  // The list may be chosen from still, while another is in front.
+  useEffect(() => {
+    if (changeOrders.includes(inFront)) setChosen(inFront);
+  }, [changeOrders, inFront]);
   const changeOrder = changeOrders.includes(chosen) ? chosen : (changeOrders.at(-1) ?? "");
 
   const build = async (): Promise<Added> => {

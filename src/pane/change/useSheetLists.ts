@@ -8,20 +8,28 @@ import { useWatched } from "../useWatched";
 export interface SheetLists {
   readonly signed: readonly string[];
   readonly changeOrders: readonly string[];
+  /** The sheet in front, whatever it is. */
+  readonly inFront: string;
 }
 
-export const NO_SHEETS: SheetLists = { signed: [], changeOrders: [] };
+export const NO_SHEETS: SheetLists = { signed: [], changeOrders: [], inFront: "" };
 
 /** The signed sheets and agreed change orders of the workbook; all of it is read again only when its sheets are others than before. */
 const readerOfLists = () => {
   let sheetsThen = "";
   let lists = NO_SHEETS;
   return async (host: Host): Promise<SheetLists> => {
-    const sheetsNow = (await host.existing()).sheets.join("\n");
-    if (sheetsNow === sheetsThen) return lists;
+    const [{ sheets }, { sheet: inFront }] = await Promise.all([host.existing(), host.inView()]);
+    const sheetsNow = sheets.join("\n");
+    if (sheetsNow === sheetsThen) {
+      // The same lists, where they are: who uses them draws nothing again.
+      if (inFront !== lists.inFront) lists = { ...lists, inFront };
+      return lists;
+    }
     const contents = await host.contents();
     sheetsThen = sheetsNow;
     lists = {
+      inFront,
       signed: signedSheetsOf(contents),
       changeOrders: agreedChangeOrdersIn(contents).map(({ sheet }) => sheet),
     };

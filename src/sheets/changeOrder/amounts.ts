@@ -19,6 +19,11 @@ import { unlessEdited } from "./seals";
 const MONEY = "#,##0.00;-#,##0.00";
 const TOTALS: readonly Amount[] = ["total", "toDate", "contractNow"];
 
+/** Beside an amount, where it needs a word. */
+const NOTES: Partial<Record<Amount, string>> = {
+  toDate: "each change is rounded by itself: taken back in parts, a cent may stay",
+};
+
 /** Where the seals stand: so many signed sheets' from this row on, then those of the change orders before. */
 interface SealRows {
   readonly row: number;
@@ -80,6 +85,7 @@ export const amountCells = (lines: number, earlier: readonly Earlier[], seals: S
   const formulas = formulasOf(lines, earlier, seals);
   return (Object.keys(AMOUNTS) as Amount[]).flatMap((amount): PlannedCell[] => {
     const row = amountRow(lines, amount);
+    const note = NOTES[amount];
     return [
       { row, column: AMOUNT_COLUMNS.label, content: text(AMOUNTS[amount]), style: "label" },
       {
@@ -89,6 +95,9 @@ export const amountCells = (lines: number, earlier: readonly Earlier[], seals: S
         style: TOTALS.includes(amount) ? "total" : "result",
         numberFormat: amount === "daysToDate" ? "0" : MONEY,
       },
+      ...(note === undefined
+        ? []
+        : [{ row, column: AMOUNT_COLUMNS.note, content: text(note), style: "note" } as const]),
     ];
   });
 };

@@ -12,6 +12,12 @@ export interface Matched {
 
 export const rowKey = ({ sheet, row }: Pick<Measure, "sheet" | "row">): string => `${sheet}\n${row}`;
 
+/** What two orders say of the names of rows: an item is what its name says, and is called otherwise only where nothing else fits. */
+export interface ItemNames {
+  isItem(name: string): boolean;
+  mayBeRenamed(former: string, now: string): boolean;
+}
+
 const SHARED_AT_LEAST = 0.5;
 /** Fewer inputs than these may be alike by chance. */
 const TELLING_INPUTS = 2;
@@ -98,14 +104,21 @@ const isAlike = (then: Row, now: Row): boolean => isPartOf(then, now) && isPartO
 
 const isNameless = ({ name }: Row): boolean => /^row \d+$/.test(name);
 
-/** Rows whose names hang on their number: `Porch`, `Porch (2)`, or those without a name. */
-const family = (row: Row): string => (isNameless(row) ? "" : row.name.replace(/ \(\d+\)$/, "").toLowerCase());
+/** Rows whose names hang on their number: `Porch`, `Porch (2)`, or those without a name. An item's number belongs to its name. */
+const family = (row: Row, { isItem }: ItemNames): string => {
+  if (isNameless(row)) return "";
+  return (isItem(row.name) ? row.name : row.name.replace(/ \(\d+\)$/, "")).toLowerCase();
+};
 
 /** Rows whose number has changed, by what they hold. */
-const renumbered = (then: readonly Row[], now: readonly Row[]): ReadonlyMap<string, string> => {
-  const families = groupedBy(now, family);
+const renumbered = (
+  then: readonly Row[],
+  now: readonly Row[],
+  items: ItemNames,
+): ReadonlyMap<string, string> => {
+  const families = groupedBy(now, (row) => family(row, items));
   const pairs = then.flatMap((old) =>
-    (families.get(family(old)) ?? []).flatMap((current): Pair<Row>[] => {
+    (families.get(family(old, items)) ?? []).flatMap((current): Pair<Row>[] => {
       const [shared, isSameName] = [sharedInputs(old, current), old.name === current.name];
       if (shared === 0 && !isSameName) return [];
       return [
@@ -122,22 +135,39 @@ interface MatchedRows {
   readonly leftOver: ReadonlySet<string>;
 }
 
-/** `mayBeRenamed`: rows that hold the same under another name are the same. */
-const matchedRows = (then: readonly Row[], now: readonly Row[], mayBeRenamed: boolean): MatchedRows => {
-  const names = new Map(renumbered(then, now));
+/** Rows that hold the same under another name are the same; of items only where one of each time fits, and no more. */
+const formerNamesOf = (
+  gone: readonly Row[],
+  fresh: readonly Row[],
+  { isItem, mayBeRenamed }: ItemNames,
+): ReadonlyMap<string, string> => {
+  const fits = (old: Row, row: Row): boolean =>
+    ![old, row].some(isNameless) &&
+    old.inputs.size >= TELLING_INPUTS &&
+    isAlike(old, row) &&
+    mayBeRenamed(old.name, row.name);
   const former = new Map<string, string>();
-  const known = new Set(names.values());
-  const gone = then.filter(({ name }) => !names.has(name));
+  for (const old of gone) {
+    const [current, ...others] = fresh.filter((row) => !former.has(row.name) && fits(old, row));
+    if (!current) continue;
+    const isOnly = others.length === 0 && gone.every((other) => other === old || !fits(other, current));
+    if (isOnly || !isItem(current.name)) former.set(current.name, old.name);
+  }
+  return former;
+};
+
+const matchedRows = (
+  then: readonly Row[],
+  now: readonly Row[],
+  items: ItemNames,
+  isOfOrder: boolean,
+): MatchedRows => {
+  const sameNames = renumbered(then, now, items);
+  const known = new Set(sameNames.values());
+  const gone = then.filter(({ name }) => !sameNames.has(name));
   const fresh = now.filter(({ name }) => !known.has(name));
-  if (mayBeRenamed)
-    for (const old of gone) {
-      const current = fresh.find(
-        (row) => !former.has(row.name) && !isNameless(row) && !isNameless(old) && isAlike(old, row),
-      );
-      if (!current || old.inputs.size < TELLING_INPUTS) continue;
-      names.set(old.name, current.name);
-      former.set(current.name, old.name);
-    }
+  const former = isOfOrder ? new Map<string, string>() : formerNamesOf(gone, fresh, items);
+  const names = new Map([...sameNames, ...[...former].map(([to, from]) => [from, to] as const)]);
   const lost = gone.filter(({ name }) => !names.has(name));
   const leftOver = fresh.filter((row) => isNameless(row) && lost.some((old) => isPartOf(row, old)));
   return { names, former, leftOver: new Set(leftOver.map(({ name }) => name)) };
@@ -151,6 +181,7 @@ export const matchNames = (
   earlier: readonly Measure[],
   later: readonly Measure[],
   orderSheet: string,
+  items: ItemNames,
 ): Matched => {
   const sheets = renamedSheets(earlier, later);
   const moved = earlier.map((measure) => ({ ...measure, sheet: sheets.get(measure.sheet) ?? measure.sheet }));
@@ -158,7 +189,7 @@ export const matchNames = (
   const matched = new Map(
     [...groupedBy(moved, ({ sheet }) => sheet)].map(([sheet, old]) => [
       sheet,
-      matchedRows(rowsOf(old), rowsOf(current.get(sheet) ?? []), sheet !== orderSheet),
+      matchedRows(rowsOf(old), rowsOf(current.get(sheet) ?? []), items, sheet === orderSheet),
     ]),
   );
   const nameNow = ({ sheet, row }: Measure): string => {

@@ -1,3 +1,4 @@
+import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import { areaInWords, placesOf, type Place } from "../address";
 import { blocksOf } from "../blocks";
@@ -42,18 +43,33 @@ const placeOfContract = (workbook: Contents, change: Earlier): Place[] => {
   return goesOn ? [placeOfTerm(change, "contract")] : [];
 };
 
+/** `D7 and M7 on "Change order 1" were worked out and have been cleared`; nothing for no cells. */
+const lostInWords = (sheet: string, places: readonly Place[], how: string): string[] => {
+  if (places.length === 0) return [];
+  const where = new Intl.ListFormat("en").format(blocksOf(places).map(areaInWords));
+  const [was, has] = places.length === 1 ? ["was", "has"] : ["were", "have"];
+  return [`${where} on "${sheet}" ${was} worked out and ${has} been ${how}`];
+};
+
 /** Refuses a change order that isn't issued yet and in which a cell that is worked out was typed over: it follows nothing any more. */
 export const refuseTypedOver = (workbook: Contents, change: Earlier): void => {
   if (issuedUnder(change) !== undefined) return;
-  const typedOver = [
+  const lost = [
     ...placesInLines(workbook, change),
     ...(Object.keys(AMOUNTS) as Amount[]).map((amount) => placeOfAmount(change, amount)),
     ...placeOfContract(workbook, change),
   ].filter((place) => formulaAt(change.contents, place) === "");
-  if (typedOver.length === 0) return;
-  const where = new Intl.ListFormat("en").format(blocksOf(typedOver).map(areaInWords));
-  const [was, has] = typedOver.length === 1 ? ["was", "has"] : ["were", "have"];
+  const isCleared = (place: Place): boolean => isBlank(shownAt(change.contents, place));
+  const sentences = [
+    ...lostInWords(
+      change.sheet,
+      lost.filter((place) => !isCleared(place)),
+      "typed over",
+    ),
+    ...lostInWords(change.sheet, lost.filter(isCleared), "cleared"),
+  ];
+  if (sentences.length === 0) return;
   throw new InputError(
-    `${where} on "${change.sheet}" ${was} worked out and ${has} been typed over: take that back, or make the change order anew. Nothing was written.`,
+    `${sentences.join("; ")}: take that back, or make the change order anew. Nothing was written.`,
   );
 };

@@ -7,7 +7,7 @@ import { measureKey, type Measure, type MeasureKey } from "../trace/measures";
 import { traceBack, type Spot } from "../trace/trace";
 import { countInWords, headingInWords, lengthsInWords, valueAsRead, valueInWords } from "./measureWords";
 import { matchNames, rowKey } from "./sameNames";
-import type { Renamed } from "./renamed";
+import { itemNames, type Renamed } from "./renamed";
 import { EDGE, followedBy, otherRuns, runsByRow } from "./runs";
 import { labelsOfSpots, type Known, type Scope } from "./scope";
 import type { Side } from "./sides";
@@ -277,8 +277,14 @@ export const whyItMoved = (
   renamed: Renamed,
 ): Why[] => {
   const { order } = live;
-  const underLiveNames = matchNames(now.measures, live.measures, order.sheet).earlier;
-  const { earlier, later, formerNames } = matchNames(base.measures, underLiveNames, order.sheet);
+  const liveNames = itemNames(now.order, order);
+  const underLiveNames = matchNames(now.measures, live.measures, order.sheet, liveNames).earlier;
+  const { earlier, later, formerNames } = matchNames(
+    base.measures,
+    underLiveNames,
+    order.sheet,
+    itemNames(base.order, now.order),
+  );
   const known = (side: Side, measures: readonly Measure[]): Known =>
     byKey([...orderedOn(order.sheet, side.order), ...measures]);
   const scope: Scope = {

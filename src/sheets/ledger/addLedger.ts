@@ -7,7 +7,14 @@ import { refuseTypedOver } from "../changeOrder/typedOver";
 import type { Contents } from "../contents";
 import { nextNumbered } from "../nextNumbered";
 import { referencesOf } from "../trace/references";
-import { ACCOUNTS, LEDGER_HEADINGS, ledgerSheet, type Accounts, type AccountUse } from "./ledger";
+import {
+  ACCOUNTS,
+  LEDGER_HEADINGS,
+  ledgerSheet,
+  notIssuedYet,
+  type Accounts,
+  type AccountUse,
+} from "./ledger";
 
 const LEDGER_SHEET = "Ledger";
 
@@ -44,9 +51,6 @@ export const addLedger = async (host: Host, changeOrder: string, accounts: Accou
   const name = nextNumbered(LEDGER_SHEET, contents);
   const sheet = ledgerSheet(name, change, accounts, sealed);
   const undo = await host.write({ sheets: [sheet], names: [] });
-  const remarks =
-    issuedUnder(change) === undefined
-      ? [`"${changeOrder}" isn't issued yet: issue it before this is posted.`]
-      : [];
+  const remarks = issuedUnder(change) === undefined ? [notIssuedYet(changeOrder)] : [];
   return { sheets: [sheet.name], remarks, undo };
 };

@@ -1,6 +1,8 @@
-import { a1, a1Range } from "../address";
+import { a1, a1Range, absoluteA1, sheetPrefix } from "../address";
 import { cautionCells } from "../cautionCells";
 import { earlierAmount, earlierTerm, type Earlier } from "../changeOrder/earlier";
+import { placeOfIssue } from "../changeOrder/seals";
+import { isEmpty, quotedText } from "../formula";
 import { formula, number, text, type Content, type PlannedCell, type SheetPlan } from "../plan";
 import { rowHeightsOf } from "../rowHeights";
 import { ifEdited, sealFormula, type SealedBlock } from "../sealedBlock";
@@ -81,6 +83,18 @@ const entryCells = (
   ];
 };
 
+/** What stands in the way of posting a change order that has no seal of its own yet. */
+export const notIssuedYet = (changeOrder: string): string =>
+  `"${changeOrder}" isn't issued yet: issue it before this is posted.`;
+
+/** Says so until the change order is issued; one of before there were such seals has no place for one. */
+const ifNotIssued = (change: Earlier): string[] => {
+  const seal = placeOfIssue(change);
+  if (!seal) return [];
+  const cell = `${sheetPrefix(change.sheet)}${absoluteA1(seal)}`;
+  return [`IF(${isEmpty(cell)},${quotedText(notIssuedYet(change.sheet))},"")`];
+};
+
 /** A change order as an entry of the journal: debit equals credit, whatever the change comes to. */
 export const ledgerSheet = (
   sheetName: string,
@@ -105,7 +119,11 @@ export const ledgerSheet = (
     style: "result",
     numberFormat: "0",
   });
-  const isEdited = ifEdited(then, now, change.sheet, "this was written: don't post this.");
+  const cautions = [
+    `IF(${debit}=${credit},"","Debit and credit differ: don't post this.")`,
+    ifEdited(then, now, change.sheet, "this was written: don't post this."),
+    ...ifNotIssued(change),
+  ];
   const cells: PlannedCell[] = [
     { row: 0, column: 0, content: text(`${sheetName}: ${change.sheet}`), style: "title" },
     {
@@ -120,7 +138,7 @@ export const ledgerSheet = (
       row: CHECK_ROW,
       column: 0,
       content: formula(
-        `=IF(ISERROR(${debit}),"The change order has no total: don't post this.",TEXTJOIN(" ",TRUE,IF(${debit}=${credit},"","Debit and credit differ: don't post this."),${isEdited}))`,
+        `=IF(ISERROR(${debit}),"The change order has no total: don't post this.",TEXTJOIN(" ",TRUE,${cautions.join(",")}))`,
       ),
       style: "caution",
     },

@@ -52,6 +52,12 @@ const cards = async () => {
       const select = (): HTMLSelectElement | null => element.querySelector(`select[name="${name}"]`);
       await until(() => select()?.value === option, option);
     },
+    choose: (name: string, option: string): void => {
+      const select = element.querySelector<HTMLSelectElement>(`select[name="${name}"]`);
+      if (!select) throw new Error(`no list ${name}`);
+      select.value = option;
+      select.dispatchEvent(new Event("change", { bubbles: true }));
+    },
     fill: async (name: string, value: string): Promise<void> => {
       const input = element.querySelector<HTMLInputElement>(`input[name="${name}"]`);
       if (!input) throw new Error(`no field ${name}`);
@@ -84,6 +90,10 @@ describe("the cards of change orders, beside Excel's stand-in", () => {
     press("Issue the change order");
     await says('Issued "Change order 1" under the seal ');
     await says('It shows no contract sum: "Contract sum as signed" was left blank.');
+    // Apart from what was done, so that it is seen.
+    expect([...document.querySelectorAll("[role=alert]")].map((alert) => alert.textContent)).toEqual([
+      'It shows no contract sum: "Contract sum as signed" was left blank.',
+    ]);
     press("Undo", "issue");
     await says("Undone: the seal is gone, and nothing else has changed.");
     press("Issue the change order");
@@ -103,6 +113,27 @@ describe("the cards of change orders, beside Excel's stand-in", () => {
     await says('Added "Ledger 1". No other sheet was changed.');
     // Excel saves files itself.
     expect(document.body.textContent).not.toContain("as .csv");
+  });
+
+  it("offer for the ledger the change order in front, and the one before it where that is chosen", async () => {
+    const { workbook, press, says, offers, choose } = await cards();
+    press("Freeze the order");
+    await says('Added "Signed 1".');
+    for (const number of [1, 2]) {
+      await offers("change-base", `Signed ${number}`);
+      workbook.sheets[0]?.cells.set("G3", { formula: 10 + number });
+      press("Make change order");
+      await says(`Added "Change order ${number}" and "Signed ${number + 1}".`);
+    }
+    await offers("ledger-change-order", "Change order 2");
+    workbook.active = "Change order 1";
+    await offers("ledger-change-order", "Change order 1");
+    workbook.active = "Order";
+    await offers("ledger-change-order", "Change order 1");
+    workbook.active = "Change order 2";
+    await offers("ledger-change-order", "Change order 2");
+    choose("ledger-change-order", "Change order 1");
+    await offers("ledger-change-order", "Change order 1");
   });
 
   it("take a frozen order away again", async () => {

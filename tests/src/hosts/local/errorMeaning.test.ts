@@ -30,6 +30,12 @@ describe("an error that the spreadsheet itself gives", () => {
     );
   });
 
+  it("of a text where a number is needed speaks of any number, and of lengths as one case", () => {
+    expect(meaning("#VALUE!")).toBe(
+      `The formula needs another kind of value, mostly a number where a text such as "5 each" stands. Of a length such as 12' 6" GABLE.FEET makes a number.`,
+    );
+  });
+
   it("says nothing of what it doesn't know", () => {
     expect(meaning("#CALC!")).toBe("");
   });

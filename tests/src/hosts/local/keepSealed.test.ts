@@ -1,5 +1,12 @@
-import { ICommandService, IUniverInstanceService, RedoCommand, Tools, UndoCommand } from "@univerjs/core";
-import { InsertSheetCommand, RemoveSheetCommand } from "@univerjs/sheets";
+import {
+  CommandType,
+  ICommandService,
+  IUniverInstanceService,
+  RedoCommand,
+  Tools,
+  UndoCommand,
+} from "@univerjs/core";
+import { InsertSheetCommand, RemoveSheetCommand, SetWorksheetNameCommand } from "@univerjs/sheets";
 import type { HeadlessEngine } from "../../../../src/hosts/local/headless";
 import { keepSealedSheets } from "../../../../src/hosts/local/keepSealed";
 import { removeSheetsWhole } from "../../../../src/hosts/local/removedSheets";
@@ -7,11 +14,18 @@ import { placeOfIssue } from "../../../../src/sheets/changeOrder/seals";
 import { number, text } from "../../../../src/sheets/plan";
 import { changedOrder, issue } from "../../../support/changedOrder";
 
-/** What is said from now on about what stays. */
-const keep = (engine: HeadlessEngine): string[] => {
+/** What stands for the command that opens a tab: it is part of what is drawn. */
+const OPEN_TAB = "open-tab";
+
+/** What is said from now on about what stays; `shown` hears of the names that tabs show again. */
+const keep = (engine: HeadlessEngine, shown: (name: string) => void = () => undefined): string[] => {
   const told: string[] = [];
   keepSealedSheets(engine.injector, engine.workbook, {
     commandId: RemoveSheetCommand.id,
+    renameId: OPEN_TAB,
+    showName: (sheet) => {
+      shown(sheet.getName());
+    },
     read: (sheet, row, column) => engine.getCell({ sheet: sheet.getName(), row, column }),
     tell: (sentence) => told.push(sentence),
   });
@@ -53,6 +67,37 @@ it.each([
     bid.dispose();
   },
 );
+
+it("by hand, what is sealed isn't renamed, and its tab shows its name again; the rest is renamed", async () => {
+  const bid = await changedOrder(["panels", 10, 5]);
+  const engine = await bid.calculated();
+  const shown: string[] = [];
+  const told = keep(engine, (name) => shown.push(name));
+  const names = namesOf(engine);
+  for (const sheet of names)
+    await run(engine, SetWorksheetNameCommand.id, {
+      subUnitId: engine.workbook.getSheetBySheetName(sheet)?.getSheetId(),
+      name: `${sheet}, once`,
+    });
+  expect(namesOf(engine)).toEqual(
+    names.map((sheet) => (sheet.startsWith("Signed") ? sheet : `${sheet}, once`)),
+  );
+  expect(shown).toEqual(["Signed 1", "Signed 2"]);
+  expect(told).toEqual(
+    shown.map((sheet) => `"${sheet}" is signed and keeps its name, by which other sheets speak of it.`),
+  );
+
+  // Before anything is typed.
+  const opened = jest.fn(() => true);
+  engine.injector
+    .get(ICommandService)
+    .registerCommand({ id: OPEN_TAB, type: CommandType.OPERATION, handler: opened });
+  const subUnitId = engine.workbook.getSheetBySheetName("Signed 1")?.getSheetId();
+  expect(await run(engine, OPEN_TAB, { subUnitId })).toBe(false);
+  expect(opened).not.toHaveBeenCalled();
+  expect(told).toHaveLength(3);
+  bid.dispose();
+});
 
 const MISTAKE = "If it was made by mistake, the card that made it has Undo.";
 

@@ -131,6 +131,34 @@ describe("change orders", () => {
     );
   });
 
+  it("each stand as issued: where one takes back what two added a cent may stay, and the sheet says so", async () => {
+    const bid = new PlanWorkbook(smallOrder([["panels", 10, 0.5]]));
+    await freeze(bid.host, DAY);
+    const sheets: string[] = [];
+    for (const quantity of [11, 12, 10]) {
+      bid.type("Order", "G3", quantity);
+      const base = `Signed ${sheets.length + 1}`;
+      const added = await addChangeOrder(bid.host, { base, now: { kind: "frozen" }, dateSerial: DAY });
+      sheets.push(String(added.sheets[0]));
+      // 1 % of 0.50 is half a cent, twice; of 1.00 it is a whole one.
+      if (sheets.length === 1)
+        await typeBeside(bid, "Change order 1", 3, {
+          "Sales tax, state and local": 0.01,
+          "Contract sum as signed": 1000,
+        });
+    }
+    const totals = [];
+    for (const sheet of sheets) totals.push(await amountOf(bid, sheet, "Total of this change"));
+    expect(totals).toEqual([0.51, 0.51, -1.01]);
+    expect(await amountOf(bid, "Change order 3", "Contract sum now")).toBe(1000.01);
+    const toDate = (await rowsOf(bid, "Change order 3")).find((row) => row[9] === "Changes to date");
+    expect(toDate?.slice(12, 14)).toEqual([
+      0.01,
+      "each change is rounded by itself: taken back in parts, a cent may stay",
+    ]);
+    bid.dispose();
+  });
+
   it("don't depend on the order of the lines", async () => {
     await fc.assert(
       fc.asyncProperty(order, order, terms, async (before, after, set) => {

@@ -87,4 +87,56 @@ describe("a trim of which only the name has changed", () => {
     expect((await lineOn("Change order 2", "starter"))[0]).toBe("added");
     expect((await lineOn("Change order 2", "drip edge"))[0]).toBe("removed");
   });
+
+  it("nor is it where its price is typed in the order alone, another one than before", async () => {
+    const price = await addressBeside(bid, "Order", "ridge", 10);
+    bid.type("Order", price, 21);
+    await rename("ridge", "ridge cap");
+    await change("Signed 2");
+    expect((await lineOn("Change order 2", "ridge"))[0]).toBe("removed");
+    expect((await whysOn(bid, "Change order 2"))["ridge cap"]).toContainEqual(
+      expect.stringMatching(/^ridge cap is new: follows ridge/),
+    );
+  });
+});
+
+/** What a line of a change order says of both orders: ordered and price, before and now, and the material. */
+const comparedOn = async (sheet: string, item: string) => {
+  const line = (await rowsOf(bid, sheet)).find(([name]) => name === item) ?? [];
+  return [7, 8, 10, 11, 12].map((column) => line[column]);
+};
+
+describe("trims that could be taken for each other", () => {
+  const swap = async (one: string, other: string): Promise<void> => {
+    const [first, second] = [
+      await addressBeside(bid, "Trims", one, 0),
+      await addressBeside(bid, "Trims", other, 0),
+    ];
+    bid.type("Trims", first, other);
+    bid.type("Trims", second, one);
+  };
+
+  it("are compared each under its name where they swap names", async () => {
+    await swap("drip edge", "ridge");
+    await change("Signed 2");
+    expect(await comparedOn("Change order 2", "drip edge")).toEqual([9, 5, 11.4, 19.8, -3.6]);
+    expect(await comparedOn("Change order 2", "ridge")).toEqual([5, 9, 19.8, 11.4, 3.6]);
+    expect((await whysOn(bid, "Change order 2"))["ridge"]).toEqual([
+      "ridge follows ridge to eave: 4 more pieces",
+      "ridge price of a pack 19.80 to 11.40",
+    ]);
+  });
+
+  it("also where their names differ by a number", async () => {
+    await rename("drip edge", "eave trim");
+    await rename("eave starter", "eave trim (2)");
+    await change("Signed 2");
+    await swap("eave trim", "eave trim (2)");
+    bid.goTo("Order");
+    await change("Signed 3");
+    expect(await comparedOn("Change order 3", "eave trim")).toEqual([9, 9, 11.4, 12.75, 12.15]);
+    expect((await whysOn(bid, "Change order 3"))["eave trim"]).toEqual([
+      "eave trim price of a pack 11.40 to 12.75",
+    ]);
+  });
 });

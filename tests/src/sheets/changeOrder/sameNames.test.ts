@@ -1,4 +1,4 @@
-import { matchNames } from "../../../../src/sheets/changeOrder/sameNames";
+import { matchNames, type ItemNames } from "../../../../src/sheets/changeOrder/sameNames";
 import type { Measure } from "../../../../src/sheets/trace/measures";
 
 type Typed = Readonly<Record<string, string | number>>;
@@ -16,9 +16,12 @@ const measures = (rows: Readonly<Record<string, Typed>>, sheet = "Take-off"): Me
     })),
   );
 
+const NO_ITEMS: ItemNames = { isItem: () => false, mayBeRenamed: () => true };
+const ALL_ITEMS: ItemNames = { isItem: () => true, mayBeRenamed: () => true };
+
 /** How the earlier rows are called now. */
-const namesNow = (earlier: readonly Measure[], later: readonly Measure[]): string[] => [
-  ...new Set(matchNames(earlier, later, "Order").earlier.map(({ sheet, row }) => `${sheet} ${row}`)),
+const namesNow = (earlier: readonly Measure[], later: readonly Measure[], items = NO_ITEMS): string[] => [
+  ...new Set(matchNames(earlier, later, "Order", items).earlier.map(({ sheet, row }) => `${sheet} ${row}`)),
 ];
 
 const PORCH = { Eave: 12, Pitch: 4 };
@@ -27,7 +30,11 @@ const SHED = { Eave: 9, Pitch: 3 };
 describe("measures of another time", () => {
   it("keep their names where nothing was renamed, whatever changed", () => {
     const [then, now] = [measures({ North: PORCH, South: SHED }), measures({ North: SHED, South: PORCH })];
-    expect(matchNames(then, now, "Order")).toEqual({ earlier: then, later: now, formerNames: new Map() });
+    expect(matchNames(then, now, "Order", NO_ITEMS)).toEqual({
+      earlier: then,
+      later: now,
+      formerNames: new Map(),
+    });
   });
 
   it("of rows of one name follow what they hold, and one that went is told apart", () => {
@@ -69,9 +76,23 @@ describe("measures of another time", () => {
     expect(namesNow(measures({ hip: waste }), measures({ eave: waste }))).toEqual(["Take-off eave"]);
   });
 
+  it("of rows that hold the same take new names in their order, but items only where one of each time fits", () => {
+    const [two, others] = [measures({ A: PORCH, B: PORCH }), measures({ C: PORCH, D: PORCH })];
+    expect(namesNow(two, others)).toEqual(["Take-off C", "Take-off D"]);
+    expect(namesNow(two, others, ALL_ITEMS)).toEqual(["Take-off A", "Take-off B"]);
+    const [one, other] = [measures({ A: PORCH }), measures({ C: PORCH })];
+    expect(namesNow(one, others, ALL_ITEMS)).toEqual(["Take-off A"]);
+    expect(namesNow(two, other, ALL_ITEMS)).toEqual(["Take-off A", "Take-off B"]);
+    expect(namesNow(one, other, ALL_ITEMS)).toEqual(["Take-off C"]);
+  });
+
   it("leave out what a row that is gone has left behind", () => {
     const then = measures({ South: { ...PORCH, "Gable edges": 2 } });
-    expect(matchNames(then, measures({ "row 8": { "Gable edges": 2 } }), "Order").later).toEqual([]);
-    expect(matchNames(then, measures({ "row 8": { "Gable edges": 1 } }), "Order").later).toHaveLength(1);
+    expect(matchNames(then, measures({ "row 8": { "Gable edges": 2 } }), "Order", NO_ITEMS).later).toEqual(
+      [],
+    );
+    expect(
+      matchNames(then, measures({ "row 8": { "Gable edges": 1 } }), "Order", NO_ITEMS).later,
+    ).toHaveLength(1);
   });
 });

@@ -27,6 +27,19 @@ describe("cells of a change order that are worked out and were typed over", () =
     await expect(change(bid, "Signed 2")).rejects.toThrow(refusal);
   });
 
+  it("are told from those that were cleared", async () => {
+    const bid = await changed();
+    bid.type("Change order 1", "B6", null);
+    await expect(issue(bid, "Change order 1")).rejects.toThrow(
+      'B6 on "Change order 1" was worked out and has been cleared: take that back, or make the change order anew. Nothing was written.',
+    );
+    bid.type("Change order 1", "J6", 3);
+    bid.type("Change order 1", "B7", null);
+    await expect(issue(bid, "Change order 1")).rejects.toThrow(
+      'J6 on "Change order 1" was worked out and has been typed over; B6:B7 on "Change order 1" were worked out and have been cleared: take that back',
+    );
+  });
+
   it("are named as blocks, the amounts too", async () => {
     const bid = await changed();
     for (const [address, typed] of [

@@ -4,6 +4,7 @@ import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { addressBeside, rowsOf, typeBeside } from "../../../support/bid";
+import { issue } from "../../../support/changedOrder";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 import { smallOrder } from "../../../support/smallOrder";
 
@@ -90,6 +91,14 @@ describe("ledger lines", () => {
     const bid = await posted(13);
     bid.type("Change order 1", await addressBeside(bid, "Change order 1", "Tax is rounded", 3), "never");
     expect((await rowsOf(bid, "Ledger 1"))[2]?.[0]).toBe("The change order has no total: don't post this.");
+  });
+
+  it("of a change order that isn't issued yet say so on their sheet, until it is", async () => {
+    const bid = await posted(13);
+    const cautionOn = async () => (await rowsOf(bid, "Ledger 1"))[2]?.[0];
+    expect(await cautionOn()).toBe(`"Change order 1" isn't issued yet: issue it before this is posted.`);
+    await issue(bid, "Change order 1");
+    expect(await cautionOn()).toBe("");
   });
 
   it("of a change that comes to nothing aren't saved", async () => {
