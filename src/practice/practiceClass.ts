@@ -1,7 +1,14 @@
 import { LEVELS, type Level } from "../../functions/practice/level";
 import { measuringOf, UNITS, type Units } from "../../functions/practice/measuring";
 import { columnOf } from "../sheets/address";
-import { isWholeUpTo, LIMITS, versionLetters, type ProblemSet, type VersionOptions } from "./classOptions";
+import {
+  isWholeUpTo,
+  LIMITS,
+  topicNumbers,
+  versionLetters,
+  type ProblemSet,
+  type VersionOptions,
+} from "./classOptions";
 import { courseSessions } from "./course/courseProblems";
 import { distinctVersions, type Draw } from "./distinctProblems";
 import { drawProblem } from "./drawProblem";
@@ -40,9 +47,6 @@ export const problemsOf = ({ version, ...options }: VersionOptions): Problem[] =
 
 const COURSE = "full-day course";
 
-const numbersOf = (topics: readonly TopicId[]): string =>
-  topics.map((id) => TOPIC_IDS.indexOf(id) + 1).join(" ");
-
 const lineOf = (
   { seed, level, units, set }: Omit<VersionOptions, "version">,
   ...version: readonly string[]
@@ -52,7 +56,9 @@ const lineOf = (
     ...version,
     level,
     units,
-    ...(set.kind === "course" ? [COURSE] : [`${set.problems} problems`, `topics ${numbersOf(set.topics)}`]),
+    ...(set.kind === "course"
+      ? [COURSE]
+      : [`${set.problems} problems`, `topics ${topicNumbers(set.topics).join(" ")}`]),
   ].join(" · ");
 
 /** Everything that makes a version, as it is printed on each of its sheets. */

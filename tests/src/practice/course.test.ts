@@ -116,16 +116,15 @@ describe("a class's files", () => {
     expect(readStudentFile(openXlsx(files[1]?.bytes as Uint8Array).book, "b").altered).toEqual([]);
   });
 
-  it("aren't called like those of problems by topic of the same seed", () => {
-    const byTopic = practiceFiles({
-      ...options,
-      set: { kind: "topics", topics: ["tape"], problems: 1 },
-      versions: 1,
-    });
-    expect([...byTopic].map(({ name }) => name)).toEqual([
-      "practice-day-1-A.xlsx",
-      "practice-day-1-key.xlsx",
-    ]);
+  it.each([
+    [["tape"], "tape-day-1"],
+    [["change order"], "change-order-day-1"],
+    [["tape", "pitch"], "practice-day-1-topics-1-2"],
+    [TOPIC_IDS, "practice-day-1"],
+  ] as const)("of problems by topic are called otherwise, by topics %j: %s", (topics, title) => {
+    const set = { kind: "topics", topics, problems: 1 } as const;
+    const files = practiceFiles({ ...options, set, versions: 1 });
+    expect([...files].map(({ name }) => name)).toEqual([`${title}-A.xlsx`, `${title}-key.xlsx`]);
   });
 
   it("come out the same, byte for byte, from the same options", () => {
