@@ -9,6 +9,7 @@ import {
   type ProblemSet,
   type VersionOptions,
 } from "./classOptions";
+import { carriedOn } from "./course/carriedOn";
 import { courseSessions } from "./course/courseProblems";
 import { distinctVersions, type Draw } from "./distinctProblems";
 import { drawProblem } from "./drawProblem";
@@ -41,7 +42,10 @@ export const problemsOf = ({ version, ...options }: VersionOptions): Problem[] =
   if (latest?.key !== key)
     latest = { key, drawn: [], rest: distinctVersions((each) => drawsOf({ ...options, version: each })) };
   const { drawn, rest } = latest;
-  while (drawn.length <= version) drawn.push(rest.next().value);
+  while (drawn.length <= version) {
+    const problems = rest.next().value;
+    drawn.push(options.set.kind === "course" ? carriedOn(problems) : problems);
+  }
   return drawn[version] as Problem[];
 };
 
