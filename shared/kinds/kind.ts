@@ -14,6 +14,8 @@ export interface CellKind<T> {
   readonly takes: string;
   /** Absent where a bare number has no unit, or the same one for every parameter, as a pitch's. */
   readonly nameEnding?: NameEnding;
+  /** What a bare number is where no name has to say it: a rise on 12, or a share of 1. */
+  readonly bareNumber?: "rise" | "fraction";
   read(cell: Filled, label: string): T;
 }
 

@@ -48,15 +48,17 @@ export const degrees = (bounds: Bounds): CellKind<number> => ({
 });
 
 /** A share of 1: `0.1`, `10%` or `1/2`. */
-export const fraction = (bounds: Bounds = { atLeast: 0, atMost: 1 }): CellKind<number> =>
-  numberKind("a fraction such as 0.1, 10% or 1/2", "", bounds, (text) => {
+export const fraction = (bounds: Bounds = { atLeast: 0, atMost: 1 }): CellKind<number> => ({
+  ...numberKind("a fraction such as 0.1, 10% or 1/2", "", bounds, (text) => {
     const tidy = tidyText(text);
     const { sign, unsigned } = splitSign(tidy);
     const percent = /^(\S+?) ?%$/.exec(unsigned);
     if (!percent) return readSignedAmount(tidy);
     const amount = readDecimal(percent[1] ?? "");
     return amount === undefined ? undefined : signed(sign, amount / 100);
-  });
+  }),
+  bareNumber: "fraction",
+});
 
 /** An amount of money, with or without a dollar sign and thousands commas; a credit has a minus. */
 export const money = (bounds: Bounds = { atLeast: 0 }): CellKind<number> =>

@@ -62,6 +62,7 @@ export const pitch = (bounds: Bounds = { atLeast: 0 }): CellKind<number> => {
   return {
     shape: "cell",
     takes: TAKES,
+    bareNumber: "rise",
     read: (cell, label) => {
       const rise = typeof cell === "string" ? readPitchText(cell) : cell;
       if (typeof rise !== "number") throw notTaken(label, TAKES, cell);

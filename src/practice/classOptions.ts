@@ -2,7 +2,7 @@ import type { Level } from "../../functions/practice/level";
 import type { Units } from "../../functions/practice/measuring";
 import { InputError } from "../../shared/inputError";
 import { columnLetters } from "../sheets/address";
-import type { TopicId } from "./topicTitles";
+import { TOPIC_IDS, type TopicId } from "./topicTitles";
 
 /** Problems by topic, in turn; or the full day's course of one roof. */
 export type ProblemSet =
@@ -54,9 +54,18 @@ export const checkClass = ({ seed, set, versions }: ClassOptions): void => {
   );
 };
 
-/** What a class's files are called: a course and problems by topic may have the same seed. */
-export const fileTitle = ({ seed, set }: Pick<ClassOptions, "seed" | "set">): string =>
-  `${set.kind === "course" ? "course" : "practice"}-${seed}`;
+/** As they are printed: in a file's name, and on every sheet. */
+export const topicNumbers = (topics: readonly TopicId[]): readonly number[] =>
+  topics.map((id) => TOPIC_IDS.indexOf(id) + 1);
+
+/** What a class's files are called: a course, and problems by one topic or another, may have the same seed. */
+export const fileTitle = ({ seed, set }: Pick<ClassOptions, "seed" | "set">): string => {
+  if (set.kind === "course") return `course-${seed}`;
+  const [topic, ...others] = set.topics;
+  if (topic !== undefined && others.length === 0) return `${topic.replaceAll(" ", "-")}-${seed}`;
+  const areAll = TOPIC_IDS.every((id) => set.topics.includes(id));
+  return ["practice", seed, ...(areAll ? [] : ["topics", ...topicNumbers(set.topics)])].join("-");
+};
 
 export const versionLetters = (version: number): string => columnLetters(version);
 

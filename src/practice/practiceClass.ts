@@ -1,7 +1,15 @@
 import { LEVELS, type Level } from "../../functions/practice/level";
 import { measuringOf, UNITS, type Units } from "../../functions/practice/measuring";
 import { columnOf } from "../sheets/address";
-import { isWholeUpTo, LIMITS, versionLetters, type ProblemSet, type VersionOptions } from "./classOptions";
+import {
+  isWholeUpTo,
+  LIMITS,
+  topicNumbers,
+  versionLetters,
+  type ProblemSet,
+  type VersionOptions,
+} from "./classOptions";
+import { carriedOn } from "./course/carriedOn";
 import { courseSessions } from "./course/courseProblems";
 import { distinctVersions, type Draw } from "./distinctProblems";
 import { drawProblem } from "./drawProblem";
@@ -34,14 +42,14 @@ export const problemsOf = ({ version, ...options }: VersionOptions): Problem[] =
   if (latest?.key !== key)
     latest = { key, drawn: [], rest: distinctVersions((each) => drawsOf({ ...options, version: each })) };
   const { drawn, rest } = latest;
-  while (drawn.length <= version) drawn.push(rest.next().value);
+  while (drawn.length <= version) {
+    const problems = rest.next().value;
+    drawn.push(options.set.kind === "course" ? carriedOn(problems) : problems);
+  }
   return drawn[version] as Problem[];
 };
 
 const COURSE = "full-day course";
-
-const numbersOf = (topics: readonly TopicId[]): string =>
-  topics.map((id) => TOPIC_IDS.indexOf(id) + 1).join(" ");
 
 const lineOf = (
   { seed, level, units, set }: Omit<VersionOptions, "version">,
@@ -52,7 +60,9 @@ const lineOf = (
     ...version,
     level,
     units,
-    ...(set.kind === "course" ? [COURSE] : [`${set.problems} problems`, `topics ${numbersOf(set.topics)}`]),
+    ...(set.kind === "course"
+      ? [COURSE]
+      : [`${set.problems} problems`, `topics ${topicNumbers(set.topics).join(" ")}`]),
   ].join(" · ");
 
 /** Everything that makes a version, as it is printed on each of its sheets. */

@@ -6,7 +6,7 @@ import { a1, areaInWords, type Area, type Place, type SheetPlace } from "./addre
 import type { SpreadsheetTable } from "./extend/survey";
 import type { Content } from "./plan";
 
-/** A cell to write; its number format stays as it is where none is given. */
+/** A cell to write. Where no number format is given it stays as it is, or is that of the row that new cells look like. */
 export interface PatchCell {
   readonly content: Content;
   readonly numberFormat?: string;
@@ -20,8 +20,8 @@ export interface CellPatch {
   readonly cells: readonly (readonly (PatchCell | null)[])[];
   /** Whether a cell may be written over that holds this, a formula as it is typed. */
   readonly mayReplace?: (holds: Cell) => boolean;
-  /** The column whose formats the new cells take, row by row. */
-  readonly lookLike?: number;
+  /** The column whose formats the new cells take, row by row; or the row whose formats they take, column by column. */
+  readonly lookLike?: { readonly column: number } | { readonly row: number };
   /** A spreadsheet's table that grows to the right by these columns. */
   readonly table?: Pick<SpreadsheetTable, "name" | "area">;
 }
@@ -33,6 +33,10 @@ export const patchArea = ({ at, cells }: CellPatch): Area => ({
   from: at,
   to: { row: at.row + cells.length - 1, column: at.column + (cells[0]?.length ?? 1) - 1 },
 });
+
+/** The cells of a slice of a patch's area are to look like these, or undefined where they look like none. */
+export const lookOf = ({ lookLike }: CellPatch, { from, to }: Area): Area | undefined =>
+  lookLike && { from: { ...from, ...lookLike }, to: { ...to, ...lookLike } };
 
 /** A cell that holds something where a patch would write. */
 export interface Occupied extends Place {

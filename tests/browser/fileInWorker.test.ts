@@ -90,4 +90,20 @@ describeInBrowser("a workbook file in a browser", () => {
     expect(complaints).toEqual([]);
     await page.close();
   });
+
+  it("that can't be worked on because the page's own files can't be loaded says so, and is tried again", async () => {
+    const stopped = await serve(WEB, 3108);
+    const { page } = await visit(browser, stopped.address);
+    const card = page.locator("section.card", { hasText: "Workbook file" });
+    const file = fileOf("Bid.xlsx", { A2: { value: 4 } });
+    await stopped.close();
+    await card.locator('input[type="file"]').setInputFiles(file);
+    await card.getByText("couldn't be worked on: this page's files can't be loaded.").waitFor();
+    const again = await serve(WEB, 3108);
+    await card.locator('input[type="file"]').setInputFiles([]);
+    await card.locator('input[type="file"]').setInputFiles(file);
+    await card.getByText("Opened Bid.xlsx: 1 sheet.").waitFor();
+    await page.close();
+    await again.close();
+  });
 });

@@ -492,4 +492,17 @@ describeInBrowser("the local workbook in a browser", () => {
     expect(complaints).toEqual([]);
     await page.close();
   });
+
+  it("calls the selected cell's sheet by its new name as soon as it is renamed", async () => {
+    const { page, complaints } = await visit();
+    await goTo(page, "B2");
+    await page.locator(".cell dt", { hasText: "Take-off, B2" }).waitFor();
+    await page.locator("[data-u-comp='slide-tab-item']").first().dblclick();
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type("Porch");
+    await page.keyboard.press("Enter");
+    await page.locator(".cell dt", { hasText: "Porch, B2" }).waitFor();
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
 });

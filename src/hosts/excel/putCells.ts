@@ -8,6 +8,7 @@ import {
   type SheetPlace,
 } from "../../sheets/address";
 import {
+  lookOf,
   patchArea,
   refuseChanged,
   refuseOccupied,
@@ -28,6 +29,8 @@ interface Before {
   readonly sheetId: string;
   readonly formulas: unknown[][];
   readonly numberFormats: unknown[][];
+  /** The number formats of the row that new cells are to look like, column by column; none where they look like a column. */
+  readonly usual: readonly unknown[];
   /** No cell had any format of its own, so Excel's own "clear formats" brings exactly that back. */
   readonly isUnformatted: boolean;
 }
@@ -72,6 +75,9 @@ const readBefore = (excel: ExcelEntry, patch: CellPatch, area: Area): Promise<Be
     const merged = target.getMergedAreasOrNullObject();
     const formatted = target.getUsedRangeOrNullObject(false);
     const tables = target.getTables(false);
+    const row = patch.lookLike && "row" in patch.lookLike ? lookOf(patch, area) : undefined;
+    const like = row && rangeOf(sheet, row);
+    like?.load("numberFormat");
     sheet.load("id");
     sheet.protection.load("protected");
     merged.load("address");
@@ -106,17 +112,27 @@ const readBefore = (excel: ExcelEntry, patch: CellPatch, area: Area): Promise<Be
       sheetId: sheet.id,
       formulas,
       numberFormats: lines.map(({ numberFormats }) => numberFormats),
+      usual: (like?.numberFormat[0] ?? []) as unknown[],
       isUnformatted: formatted.isNullObject,
     };
   });
 
 type CellLines = CellPatch["cells"];
 
+/** What Excel calls the number format of a cell that was given none. */
+const NO_FORMAT = "General";
+
 /** null leaves a cell as it is. */
 const valuesOf = (cells: CellLines): unknown[][] =>
   cells.map((line) => line.map((cell) => (cell ? toCellValue(cell.content) : null)));
-const numberFormatsOf = (cells: CellLines): unknown[][] =>
-  cells.map((line) => line.map((cell) => cell?.numberFormat ?? null));
+/** A cell that has a number format of its own keeps it where the patch gives none. */
+const numberFormatsOf = (cells: CellLines, own: unknown[][], usual: readonly unknown[]): unknown[][] =>
+  cells.map((line, row) =>
+    line.map((cell, column) => {
+      if (!cell || cell.numberFormat !== undefined) return cell?.numberFormat ?? null;
+      return own[row]?.[column] === NO_FORMAT ? (usual[column] ?? null) : null;
+    }),
+  );
 
 /** The lines of a block that lie in a slice of it. */
 const linesIn = <Line>(lines: readonly Line[], whole: Area, { from, to }: Area): Line[] =>
@@ -157,15 +173,10 @@ const write = (
       begun.push(step);
       const target = rangeOf(sheet, slice);
       // Formats come first: a formula that is written into a cell of text format stays text. A table formats its own cells.
-      if (patch.lookLike !== undefined && before.isUnformatted && !patch.table) {
-        const column = patch.lookLike;
-        target.copyFrom(
-          rangeOf(sheet, { from: { row: slice.from.row, column }, to: { row: slice.to.row, column } }),
-          "Formats",
-        );
-      }
+      const look = lookOf(patch, slice);
+      if (look && before.isUnformatted && !patch.table) target.copyFrom(rangeOf(sheet, look), "Formats");
       const lines = linesIn(patch.cells, area, slice);
-      target.numberFormat = numberFormatsOf(lines);
+      target.numberFormat = numberFormatsOf(lines, linesIn(before.numberFormats, area, slice), before.usual);
       target.formulas = valuesOf(lines);
       if (patch.table && slice === slices.at(-1))
         workbook.tables.getItem(patch.table.name).resize(rangeOf(sheet, grownTable(patch.table.area, area)));

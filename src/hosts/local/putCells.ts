@@ -5,6 +5,7 @@ import {
   type ICellData,
   type IMutationInfo,
   type Injector,
+  type IStyleData,
   type Nullable,
   type Workbook,
   type Worksheet,
@@ -13,6 +14,7 @@ import { RangeProtectionRuleModel, SetRangeValuesMutation } from "@univerjs/shee
 import { InputError } from "../../../shared/inputError";
 import { areaInWords, cutAcross, overlap, placesOf, type Area, type Place } from "../../sheets/address";
 import {
+  lookOf,
   patchArea,
   refuseChanged,
   refuseOccupied,
@@ -69,7 +71,8 @@ const refuseWhatCannotBeWritten = (
 
 /**
  * What the engine is to keep of a new cell. Its own style stays where it has one, else it takes its neighbour's look; the
- * number format is that of the result. The style is whole, so that it comes out the same from a wiped cell.
+ * number format is that of the result, else its own, else the neighbour's. The style is whole, so that it comes out the
+ * same from a wiped cell.
  */
 const newData = (
   workbook: Workbook,
@@ -77,12 +80,15 @@ const newData = (
   own: Nullable<ICellData>,
   like: Nullable<ICellData>,
 ): ICellData => {
-  const styled = own?.s ? own : like;
-  const style = styled ? workbook.getStyles().getStyleByCell(styled) : undefined;
-  const numberFormat = cell?.numberFormat;
+  const styleOf = (data: Nullable<ICellData>): Nullable<IStyleData> =>
+    data?.s ? workbook.getStyles().getStyleByCell(data) : undefined;
+  const neighbours = styleOf(like);
+  const style = styleOf(own) ?? neighbours;
+  const n =
+    cell?.numberFormat === undefined ? (style?.n ?? (cell && neighbours?.n)) : { pattern: cell.numberFormat };
   return {
     ...(cell && contentData(cell.content)),
-    s: { ...style, ...(numberFormat !== undefined && { n: { pattern: numberFormat } }) },
+    s: { ...style, ...(n && { n }) },
   };
 };
 
@@ -151,7 +157,9 @@ export const putCells = async (
       data: Tools.deepClone(sheet.getCellRaw(row, column)),
     }));
     const after = before.map(({ row, column, data }): Kept => {
-      const like = patch.lookLike === undefined ? undefined : sheet.getCellRaw(row, patch.lookLike);
+      const place = { row, column };
+      const look = lookOf(patch, { from: place, to: place })?.from;
+      const like = look && sheet.getCellRaw(look.row, look.column);
       const cell = patch.cells[row - patch.at.row]?.[column - patch.at.column] ?? null;
       return { row, column, data: newData(workbook, cell, data, like) };
     });

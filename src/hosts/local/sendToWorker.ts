@@ -2,6 +2,10 @@ import type { WorkerAnswer } from "../xlsx/fileWorker";
 import type { FileAnswer, FileJob } from "../xlsx/fileJob";
 import type { SendJob } from "./fileWork";
 
+/** A worker that can't be loaded at all gives no reason: the page's server was stopped meanwhile, or is out of reach. */
+const NOT_LOADED =
+  "this page's files can't be loaded. If npm start serves it, see that it still runs there; if not, that you are online. Then try again, without closing the page";
+
 /** Does a job in a worker of its own, which ends with it or where it is cancelled. */
 export const sendToWorker: SendJob = (job, signal) =>
   new Promise((resolve, reject) => {
@@ -23,12 +27,7 @@ export const sendToWorker: SendJob = (job, signal) =>
     });
     worker.addEventListener("error", ({ message }) => {
       end();
-      // A worker that can't be loaded at all gives no reason: as a rule the server of this page was stopped meanwhile.
-      reject(
-        new Error(
-          `The file couldn't be worked on: ${message || "this page's server doesn't answer; start it again, without closing the page"}.`,
-        ),
-      );
+      reject(new Error(`The file couldn't be worked on: ${message || NOT_LOADED}.`));
     });
     worker.postMessage(job);
   });

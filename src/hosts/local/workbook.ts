@@ -13,6 +13,7 @@ import { IRenderManagerService } from "@univerjs/engine-render";
 import {
   SetRangeValuesMutation,
   SetWorksheetActiveOperation,
+  SetWorksheetNameMutation,
   SheetsSelectionsService,
 } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
@@ -184,13 +185,13 @@ export const openWorkbook = (
     };
     tell();
     const subscription = selections.selectionChanged$.subscribe(tell);
-    // A sheet that comes to the front brings its own selection, which then hasn't changed.
-    const activation = commands.onCommandExecuted(({ id }) => {
-      if (id === SetWorksheetActiveOperation.id) tell();
+    // A sheet that comes to the front brings its own selection, which then hasn't changed, and one that is renamed keeps it.
+    const sheets = commands.onCommandExecuted(({ id }) => {
+      if (id === SetWorksheetActiveOperation.id || id === SetWorksheetNameMutation.id) tell();
     });
     return () => {
       subscription.unsubscribe();
-      activation.dispose();
+      sheets.dispose();
     };
   };
 

@@ -14,7 +14,7 @@ export interface DayRoof extends PracticeRoof {
   readonly eaveIn: number;
   readonly slopeIn: number;
   readonly courses: number;
-  /** Both sides, in whole square feet or metres. */
+  /** Both sides, in whole square feet or metres, rounded from one decimal as it is found. */
   readonly areaSqFt: number;
   /** Common run of the hipped porch that is built on. */
   readonly porchRunIn: number;
@@ -36,8 +36,9 @@ export const drawDayRoof = (random: Random, setting: Setting): DayRoof => {
   const overhangIn = measuring.pickIn(random, [12, 16, 18], [300, 400, 450]);
   const shingle = drawShingle(random, measuring);
   const eaveIn = buildingLengthIn + 2 * overhangIn;
-  const slopeIn = onTape(rafterLength(halfWidthIn, rise, overhangIn), setting);
-  const area = inAreaUnit((2 * eaveIn * slopeIn) / SQ_INCHES_PER_SQ_FOOT, measuring);
+  const exactSlopeIn = rafterLength(halfWidthIn, rise, overhangIn);
+  const slopeIn = onTape(exactSlopeIn, setting);
+  const area = inAreaUnit((2 * eaveIn * exactSlopeIn) / SQ_INCHES_PER_SQ_FOOT, measuring);
   return {
     ...shingle,
     buildingLengthIn,
@@ -49,7 +50,7 @@ export const drawDayRoof = (random: Random, setting: Setting): DayRoof => {
     eaveIn,
     slopeIn,
     courses: courses(inchesToFeet(slopeIn), shingle.exposedHeightIn),
-    areaSqFt: sqFtOf(Math.round(area), measuring),
+    areaSqFt: sqFtOf(Math.round(Number(area.toFixed(1))), measuring),
     porchRunIn: measuring.drawLengthIn(random, 5, 8),
   };
 };

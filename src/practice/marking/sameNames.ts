@@ -1,4 +1,4 @@
-import { counted, describeCell } from "../../../shared/describe";
+import { counted } from "../../../shared/describe";
 import type { HandedIn } from "./student";
 
 /** A sentence for each name that several go by: one may have handed in twice, or two be called alike. */
@@ -8,6 +8,6 @@ export const sameNames = (handedIn: readonly Pick<HandedIn, "name">[]): readonly
     const alike = names.filter((each) => each === names[index]).length;
     return alike === 1 || names.indexOf(name.toLowerCase()) < index
       ? []
-      : [`${counted(alike, "student")} are called ${describeCell(name)}: see whether one handed in twice.`];
+      : [`${counted(alike, "student")} are called "${name}": see whether one handed in twice.`];
   });
 };

@@ -87,7 +87,7 @@ export const extendPlan = (
     sheet: block.sheet,
     at: { row: block.headingRow, column: firstColumn },
     cells: (columns[0] ?? []).map((_, row) => columns.map((column) => column[row] ?? null)),
-    lookLike: columnOfNumbers(block) ?? block.lastColumn,
+    lookLike: { column: columnOfNumbers(block) ?? block.lastColumn },
     ...(block.table && isBeside && { table: block.table }),
   };
 };

@@ -51,8 +51,14 @@ export const gapPlan = (survey: Survey, block: Block): CellPatch | undefined => 
   if (first === undefined) return undefined;
   const columns = freeIn(first);
   const end = rows.find((row) => row > first && String(freeIn(row)) !== String(columns)) ?? block.lastRow + 1;
+  /** The row above has all its results, where there is one; of the rows below, one that has those that are written. */
+  const like =
+    first > block.firstRow
+      ? first - 1
+      : rows.find((row) => row >= end && columns.every((column) => !isFree(survey, row, column)));
   return {
     sheet: block.sheet,
+    ...(like !== undefined && { lookLike: { row: like } }),
     at: { row: first, column: columns[0] ?? 0 },
     cells: rows
       .filter((row) => row >= first && row < end)

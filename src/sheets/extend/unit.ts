@@ -1,6 +1,4 @@
 import type { NameEnding } from "../../../shared/kinds/kind";
-import { fraction } from "../../../shared/kinds/number";
-import { pitch } from "../../../shared/kinds/pitch";
 import type { Parameter } from "../../../shared/spec";
 import { INCHES_PER_FOOT, MM_PER_INCH, PITCH_RUN, SQ_FT_PER_SQUARE } from "../../../shared/units";
 import { anglePitchSpec } from "../../../functions/slope/anglePitch";
@@ -48,13 +46,9 @@ const UNIT_OF_ENDING: Readonly<Record<NameEnding, UnitName>> = {
   Degrees: "plain",
 };
 
-const A_PITCH = pitch().takes;
-const A_FRACTION = fraction().takes;
-
 /** The unit that a parameter takes a bare number in. */
 export const unitOf = ({ kind }: Parameter<unknown>): UnitName => {
-  if (kind.takes === A_PITCH) return "rise";
-  if (kind.takes === A_FRACTION) return "fraction";
+  if (kind.shape === "cell" && kind.bareNumber) return kind.bareNumber;
   return kind.nameEnding ? UNIT_OF_ENDING[kind.nameEnding] : "plain";
 };
 

@@ -1,4 +1,5 @@
 import { counted } from "../../../shared/describe";
+import { highest } from "../../../shared/highest";
 import { classGrid, type ClassGrid, type TopicResult } from "../../practice/marking/classGrid";
 import { shortList } from "../../practice/marking/shortList";
 import type { MarkedStudent } from "../../practice/marking/student";
@@ -8,11 +9,24 @@ import { rowHeightsOf } from "../rowHeights";
 import { PaperRows } from "./paperRows";
 
 const NAME_PX = 170;
+const LETTER_PX = 8;
+/** Files' names, which stand where no name was written, may be very long. */
+const MOST_NAME_PX = 720;
 const TOPIC_PX = 104;
 const PERCENT = "0%";
 const VERDICTS = ["right", "near", "wrong", "blank"] as const;
 /** Slips that are named of a topic. */
 const MOST_SLIPS = 4;
+
+/** The column beside it is filled, so that a name is cut where its own is narrower. */
+const widthOfNames = (students: readonly Pick<MarkedStudent, "name">[]): number =>
+  Math.min(
+    MOST_NAME_PX,
+    highest(
+      students.map(({ name }) => name.length * LETTER_PX),
+      NAME_PX,
+    ),
+  );
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
@@ -74,7 +88,7 @@ const gridSheet = (
   return {
     name,
     cells: rows.cells,
-    columnWidths: [NAME_PX, 60, ...columns.map(() => TOPIC_PX)],
+    columnWidths: [widthOfNames(students.map(({ student }) => student)), 60, ...columns.map(() => TOPIC_PX)],
     rowHeights: rowHeightsOf(rows.cells),
     print: "one page, landscape",
     frozenRows: headingRow + 1,
@@ -95,7 +109,7 @@ const answersSheet = (name: string, students: readonly MarkedStudent[]): SheetPl
   return {
     name,
     cells: rows.cells,
-    columnWidths: [NAME_PX, 60, 66, 140, 260, 130, 130, 60, 330],
+    columnWidths: [widthOfNames(students), 60, 66, 140, 260, 130, 130, 60, 330],
     rowHeights: { 0: 26 },
     print: "one page wide, portrait",
     frozenRows: 1,

@@ -1,12 +1,15 @@
 import { LEVELS } from "../../../functions/practice/level";
-import { UNITS } from "../../../functions/practice/measuring";
+import { measuringOf, UNITS } from "../../../functions/practice/measuring";
+import { PITCH_RUN, toRadians } from "../../../shared/units";
+import { readPitchText } from "../../../shared/pitchText";
 import { fileCount, practiceFiles } from "../../../src/hosts/xlsx/practiceFiles";
 import { openXlsx } from "../../../src/hosts/xlsx/xlsxFile";
 import { SESSIONS } from "../../../src/practice/course/sessions";
 import { readStudentFile } from "../../../src/practice/marking/readStudentFile";
 import type { ClassOptions } from "../../../src/practice/classOptions";
 import { problemsOf, readClassLine } from "../../../src/practice/practiceClass";
-import type { Problem } from "../../../src/practice/problem";
+import { inAreaUnit } from "../../../src/practice/answers";
+import type { Answer, Problem } from "../../../src/practice/problem";
 import { TOPIC_IDS } from "../../../src/practice/topicTitles";
 import { straightAnswer } from "./straightFormulas";
 
@@ -31,6 +34,43 @@ const answerTo = (problem: Problem, label: string): string =>
 const given = (problem: Problem, label: string): string =>
   problem.question.givens.find((each) => each.label === label)?.text ?? "";
 
+/** Of an angle such as `26.6°`. */
+const riseOf = (angle: string): number => PITCH_RUN * Math.tan(toRadians(parseFloat(angle)));
+
+interface Told {
+  readonly label: string;
+  readonly text: string;
+}
+
+/** What is bought has usual sizes, of which the roof's measures may be one by chance. */
+const isBought = ({ label }: Told): boolean => /^(Stock|Roll) /.test(label);
+
+/** The roof's measures on a page: what it gives, line by line, and the words of its figure. */
+const toldOn = ({ question: { givens, figure } }: Problem): Told[] => {
+  const bought = givens.filter(isBought).map(({ text }) => text);
+  const inFigure = (figure?.marks ?? []).flatMap((mark) =>
+    mark.kind === "words" && !bought.includes(mark.text) ? [{ label: "figure", text: mark.text }] : [],
+  );
+  return [...givens.filter((each) => !isBought(each)), ...inFigure];
+};
+
+/** Shorter ones, of panels and laps, may be alike by chance. */
+const LONG_IN = 8 * 12;
+
+/** Whether what is told is the quantity that is asked for: by its value, and of counts, which are alike by chance, by its name too. */
+const givesAway = ({ label, text }: Told, { field, value, shown }: Answer): boolean => {
+  if (field.kind === "length") return Number(value) > LONG_IN && text.includes(shown);
+  if (field.kind === "pitch" || field.kind === "degrees") {
+    const rise = /in 12|°/.test(text) ? readPitchText(text) : undefined;
+    const asked = field.kind === "pitch" ? Number(value) : riseOf(shown);
+    return rise !== undefined && Math.abs(rise - asked) < 0.1;
+  }
+  if (field.kind === "area")
+    return text.endsWith(field.unit) && Math.abs(parseFloat(text) - parseFloat(shown)) <= 1;
+  if (field.kind === "count") return label.startsWith(field.label) && new RegExp(`\\b${shown}\\b`).test(text);
+  return false;
+};
+
 describe("the day's course", () => {
   it("has eight sessions in order that don't overlap, and a problem of each topic", () => {
     expect(SESSIONS).toHaveLength(8);
@@ -42,31 +82,53 @@ describe("the day's course", () => {
     });
     for (const options of EVERY) {
       const problems = courseOf(options);
-      expect(problems.map(({ topic }) => topic).sort()).toEqual(TOPIC_IDS.sort());
+      expect(problems.map(({ topic }) => topic).sort()).toEqual([...TOPIC_IDS].sort());
       expect(problems).toHaveLength(SESSIONS.reduce((sum, { pages }) => sum + pages, 0));
     }
   });
 
-  it("grows one roof: what a session finds is given in the next", () => {
+  it("grows one roof: what a session finds the next ones go on with", () => {
     for (const options of EVERY) {
       const problems = courseOf(options);
-      const [rafter, gables, courses, starters, trim, underlayment] = [
-        "rafter", "gables", "courses", "starters", "trim", "underlayment",
-      ].map((id) => ofTopic(problems, id)) as [Problem, Problem, Problem, Problem, Problem, Problem]; // prettier-ignore
-      const slope = answerTo(rafter, "Length up the slope");
-      expect(slope).toBe(answerTo(gables, "Length up the slope"));
-      expect(given(courses, "Slope, eave to ridge")).toBe(slope);
-      expect(given(underlayment, "Slope, eave to ridge")).toBe(slope);
-      expect(given(starters, "Courses up the gable")).toBe(answerTo(courses, "Courses"));
-      expect(given(trim, "Run")).toBe(given(ofTopic(problems, "fasteners"), "Run"));
-      expect(answerTo(ofTopic(problems, "tape"), "Both pieces end to end")).toBe(
-        given(gables, "Building, along the ridge"),
+      const { write, writeSmall } = measuringOf(options.units, options.level);
+      const fact = (topic: string, name: string): number => ofTopic(problems, topic).facts[name] ?? NaN;
+      const found = (topic: string, label: string): string => answerTo(ofTopic(problems, topic), label);
+      const slope = found("rafter", "Length up the slope");
+      expect(slope).toBe(found("gables", "Length up the slope"));
+      expect(slope).toBe(write(fact("courses", "slopeIn")));
+      expect(slope).toBe(write(fact("underlayment", "slopeIn")));
+      expect(found("courses", "Courses")).toBe(String(fact("starters", "gableCourses")));
+      expect(fact("trim", "runIn")).toBe(fact("fasteners", "runIn"));
+      expect(found("tape", "Both pieces end to end")).toBe(write(fact("gables", "lengthIn")));
+      expect(writeSmall(fact("rafter", "runIn"))).toBe(writeSmall(fact("pitch", "runIn")));
+      expect(fact("hips", "rise")).toBe(fact("rafter", "rise"));
+      expect(riseOf(found("pitch", "Angle above level"))).toBeCloseTo(fact("gables", "rise"), 0);
+      const area = parseFloat(found("gables", "Area of both sides"));
+      const toOrder = inAreaUnit(fact("order", "areaSqFt"), measuringOf(options.units, options.level));
+      expect(Math.round(area)).toBe(Math.round(toOrder));
+      expect(found("order", "Packs")).toBe(String(fact("change order", "packsBefore")));
+    }
+  });
+
+  it("tells on no page what an earlier one asks for, and names that one's number", () => {
+    for (const options of EVERY) {
+      const problems = courseOf(options);
+      problems.forEach((problem, index) => {
+        const told = toldOn(problem);
+        for (const earlier of problems.slice(0, index))
+          for (const answer of earlier.solution.answers)
+            expect({
+              told: told.filter((each) => givesAway(each, answer)),
+              answer: answer.field.label,
+            }).toEqual({ told: [], answer: answer.field.label });
+      });
+      expect(given(ofTopic(problems, "courses"), "Slope, eave to ridge")).toBe("as found in problem 3");
+      expect(given(ofTopic(problems, "order"), "Area on the slope")).toMatch(
+        /^as found in problem 4, to a whole (sq ft|m²)$/,
       );
-      const packs = answerTo(ofTopic(problems, "order"), "Packs");
-      expect(given(ofTopic(problems, "change order"), "Packs of panels")).toContain(
-        `before ${packs}, after `,
+      expect(given(ofTopic(problems, "change order"), "Packs of panels")).toMatch(
+        /^before as found in problem 11, after \d+, at \d+\.\d\d$/,
       );
-      expect(given(ofTopic(problems, "hips"), "Pitch of both slopes")).toBe(given(rafter, "Pitch"));
     }
   });
 
@@ -116,16 +178,15 @@ describe("a class's files", () => {
     expect(readStudentFile(openXlsx(files[1]?.bytes as Uint8Array).book, "b").altered).toEqual([]);
   });
 
-  it("aren't called like those of problems by topic of the same seed", () => {
-    const byTopic = practiceFiles({
-      ...options,
-      set: { kind: "topics", topics: ["tape"], problems: 1 },
-      versions: 1,
-    });
-    expect([...byTopic].map(({ name }) => name)).toEqual([
-      "practice-day-1-A.xlsx",
-      "practice-day-1-key.xlsx",
-    ]);
+  it.each([
+    [["tape"], "tape-day-1"],
+    [["change order"], "change-order-day-1"],
+    [["tape", "pitch"], "practice-day-1-topics-1-2"],
+    [TOPIC_IDS, "practice-day-1"],
+  ] as const)("of problems by topic are called otherwise, by topics %j: %s", (topics, title) => {
+    const set = { kind: "topics", topics, problems: 1 } as const;
+    const files = practiceFiles({ ...options, set, versions: 1 });
+    expect([...files].map(({ name }) => name)).toEqual([`${title}-A.xlsx`, `${title}-key.xlsx`]);
   });
 
   it("come out the same, byte for byte, from the same options", () => {

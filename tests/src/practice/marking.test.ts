@@ -25,6 +25,8 @@ import { convert, describeWithLibreOffice } from "../../support/libreOffice";
 jest.setTimeout(120_000);
 
 const ALL = TOPIC_IDS;
+/** Longer than what is quoted of a cell. */
+const LONG_NAME = "invented ".repeat(9).trim();
 const VERSION: VersionOptions = {
   seed: "4711",
   version: 0,
@@ -429,8 +431,19 @@ describe("the class", () => {
     expect(answers).not.toContain("tape");
   });
 
+  it("has room for a long name beside the column of versions", () => {
+    const named = (name: string) => students.map((student) => ({ ...student, name }));
+    const widthOf = (name: string) =>
+      markingSheets(named(name), { grid: "Class", answers: "Answers" }, "2026-06-01").sheets.map(
+        ({ columnWidths }) => columnWidths[0],
+      );
+    const usual = Math.max(...widthOf("Ann").map(Number));
+    for (const width of widthOf(LONG_NAME)) expect(width).toBeGreaterThan(3 * usual);
+  });
+
   it.each([
     [["Ann", "Bob"], []],
+    [[LONG_NAME, LONG_NAME], [`2 students are called "${LONG_NAME}": see whether one handed in twice.`]],
     [["Ann", "Bob", "ann", "Ann"], ['3 students are called "Ann": see whether one handed in twice.']],
   ])("is told which of %j are called alike", (names, sentences) => {
     expect(sameNames(names.map((name) => ({ name })))).toEqual(sentences);

@@ -146,6 +146,43 @@ describe("columns beside a block in Excel, on a stand-in", () => {
   });
 });
 
+describe("rows filled as the others are in Excel, on a stand-in", () => {
+  const gap: CellPatch = {
+    sheet: "Bid",
+    at: { row: 4, column: 4 },
+    lookLike: { row: 1 },
+    cells: [[{ content: formula("=B5*2") }, { content: formula("=B5*3") }]],
+  };
+  const filled = () => {
+    const made = bid();
+    made.sheet.cells.set("E2", { formula: "=B2*2", numberFormat: "0.00", fill: "#abcdef" });
+    made.sheet.cells.set("F2", { formula: "=B2*3", numberFormat: "#,##0" });
+    return made;
+  };
+
+  it("look like the row above, column by column, and go away without a trace", async () => {
+    const { workbook, sheet } = filled();
+    const before = stateOf(workbook);
+    const undo = await hostOf(workbook).put(gap);
+    expect(sheet.cells.get("E5")).toEqual({ formula: "=B5*2", numberFormat: "0.00", fill: "#abcdef" });
+    expect(sheet.cells.get("F5")).toEqual({ formula: "=B5*3", numberFormat: "#,##0" });
+    await undo();
+    expect(stateOf(workbook)).toBe(before);
+  });
+
+  it("keep their own look and number formats, and take those that they lack", async () => {
+    const { workbook, sheet } = filled();
+    sheet.cells.set("E5", { fill: "#ff0000" });
+    sheet.cells.set("F5", { numberFormat: "0.0" });
+    const before = stateOf(workbook);
+    const undo = await hostOf(workbook).put(gap);
+    expect(sheet.cells.get("E5")).toEqual({ formula: "=B5*2", numberFormat: "0.00", fill: "#ff0000" });
+    expect(sheet.cells.get("F5")).toEqual({ formula: "=B5*3", numberFormat: "0.0" });
+    await undo();
+    expect(stateOf(workbook)).toBe(before);
+  });
+});
+
 describe("a long write in Excel, on a stand-in", () => {
   const ROWS = 12_000;
   const patch: CellPatch = {

@@ -142,6 +142,37 @@ describe("columns beside a block in the local workbook", () => {
     expect(styleOf(1, 4)?.n).toEqual({ pattern: "#,##0" });
   });
 
+  it("fill a row as another looks: its number format too where a cell has a look of its own without one", async () => {
+    await engine.put(patchOf(["COURSES", "SQUARES", "PITCHANGLE"]));
+    await engine.calculated();
+    const style = (row: number, at: number, s: IStyleData): void => {
+      engine.workbook
+        .getSheetBySheetName("Bid")
+        ?.getCellMatrix()
+        .setValue(row, at, { ...engine.workbook.getSheetBySheetName("Bid")?.getCellRaw(row, at), s });
+    };
+    style(1, 4, { bl: 1, n: { pattern: "#,##0" } });
+    style(7, 5, { it: 1 });
+    style(7, 6, { n: { pattern: "0.0" } });
+    const before = snapshot();
+    const cells = ["=B8", "=B8*2", "=B8*3"].map((each) => ({ content: formula(each) }));
+    const undo = await engine.put({
+      sheet: "Bid",
+      at: { row: 7, column: 4 },
+      cells: [cells],
+      lookLike: { row: 1 },
+    });
+    const styles = [4, 5, 6].map((at) => snapshot()[7]?.[at]?.s);
+    expect(styles).toEqual([
+      { bl: 1, n: { pattern: "#,##0" } },
+      { it: 1, n: { pattern: "#,##0.00" } },
+      { n: { pattern: "0.0" } },
+    ]);
+    await undo();
+    await engine.calculated();
+    expect(snapshot()).toEqual(before);
+  });
+
   it("go away again without a trace", async () => {
     const before = snapshot();
     const undo = await engine.put(patchOf());

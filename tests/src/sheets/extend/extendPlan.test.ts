@@ -49,14 +49,14 @@ describe("columns beside a block", () => {
       ["=SUM(E2:E3)", "=SUM(F2:F3)", null],
     ]);
     expect(patch.cells[1]?.map((cell) => cell?.numberFormat)).toEqual(["#,##0", "#,##0.00", "0.00"]);
-    expect(patch.lookLike).toBe(3);
+    expect(patch.lookLike).toEqual({ column: 3 });
   });
 
   it("look like the last column of numbers, or like the last one where there is none", () => {
-    const lookOf = (...columns: (string | number)[][]): number | undefined =>
+    const lookOf = (...columns: (string | number)[][]): CellPatch["lookLike"] =>
       extended(surveyOf([["Eave (ft)", "Slope (ft)", "Notes"], ...columns]), ["SQUARES"]).lookLike;
-    expect(lookOf([30, 14, "by hand"], [20, 12, "look again"])).toBe(1);
-    expect(lookOf(["30 ft", "14 ft", "by hand"])).toBe(2);
+    expect(lookOf([30, 14, "by hand"], [20, 12, "look again"])).toEqual({ column: 1 });
+    expect(lookOf(["30 ft", "14 ft", "by hand"])).toEqual({ column: 2 });
   });
 
   it("take what the workbook has no name for as it was typed, in its unit", () => {

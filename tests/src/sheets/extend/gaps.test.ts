@@ -56,6 +56,17 @@ describe("rows of a block without the results that its other rows have", () => {
     });
   });
 
+  it("look like the row above, or like one below that has their results, where there is one", () => {
+    const likeOf = (...lines: readonly Line[]) => {
+      const survey = surveyOf([HEADINGS, ...lines], "A1");
+      return gapPlan(survey, readBlock(survey))?.lookLike;
+    };
+    const half = (row: number): Line => ["South", 30, 14, 6, courses(row), null];
+    expect(likeOf(filled(2), put(), filled(4))).toEqual({ row: 1 });
+    expect(likeOf(put(), put(), half(4), filled(5))).toEqual({ row: 4 });
+    expect(likeOf(put(), half(3), ["West", 30, 14, 6, null, angle(4)])).toBeUndefined();
+  });
+
   it("are no others: not where all are filled, rows differ, a value was typed, or the formulas are a person's own", () => {
     const typed: Line = ["South", 30, 14, 6, 15, 26.6];
     const other: Line = ["South", 30, 14, 6, courses(9), angle(9)];

@@ -1,6 +1,9 @@
+import { fraction } from "../../../../shared/kinds/number";
+import { pitch } from "../../../../shared/kinds/pitch";
+import { required } from "../../../../shared/spec";
 import { localCatalogue } from "../../../../src/hosts/local/catalogue";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/headless";
-import { converted, type UnitName } from "../../../../src/sheets/extend/unit";
+import { converted, unitOf, type UnitName } from "../../../../src/sheets/extend/unit";
 
 let engine: HeadlessEngine;
 
@@ -51,5 +54,14 @@ describe("a cell on its way to a parameter of another unit", () => {
   it("isn't touched where the units are the same, or can't be compared", () => {
     expect(converted("C4", "ft", "ft")).toBe("C4");
     expect(converted("C4", "plain", "ft")).toBe("C4");
+  });
+});
+
+describe("the unit of a parameter's bare number", () => {
+  it("goes by what its kind reads, however that is put into words", () => {
+    const unitOfKind = (kind: ReturnType<typeof pitch>) =>
+      unitOf(required("any", { ...kind, takes: "other words" }, "Anything."));
+    expect(unitOfKind(pitch())).toBe("rise");
+    expect(unitOfKind(fraction())).toBe("fraction");
   });
 });
