@@ -1,6 +1,7 @@
 import { DrawingTypeEnum, type Injector, type Workbook } from "@univerjs/core";
 import { ISheetDrawingService, type ISheetImage } from "@univerjs/sheets-drawing";
 import type { BookPicture } from "../xlsx/book";
+import { isOfFile } from "./filePictures";
 
 /** The pictures that were put on sheets here, as a file keeps them. */
 export interface Pictures {
@@ -53,6 +54,7 @@ export const readPictures = async (injector: Injector, workbook: Workbook): Prom
     if (sheet === undefined) continue;
     for (const id of order) {
       const drawing = data[id];
+      if (drawing && isOfFile(drawing)) continue;
       const isImage = drawing?.drawingType === DrawingTypeEnum.DRAWING_IMAGE;
       const picture = isImage && (await pictureOf(drawing as ISheetImage).catch(() => undefined));
       if (picture) bySheet.set(sheet, [...(bySheet.get(sheet) ?? []), picture]);

@@ -37,6 +37,7 @@ import { readContents } from "./contents";
 import { errorOrigin } from "./errorOrigin";
 import { finishEditing } from "./finishEditing";
 import { dropLateResults } from "./lateResults";
+import { lookOnlyAtFilePictures } from "./lookOnly";
 import { keepWrites } from "./keepWrites";
 import { namesIn } from "./names";
 import { readPictures, type Pictures } from "./pictures";
@@ -120,6 +121,7 @@ export const openWorkbook = (
   const unitId = workbook.getUnitId();
 
   passOverGoneSheets(injector);
+  lookOnlyAtFilePictures(injector);
   dropLateResults(injector);
   const movesById = watchMoves(commands);
   const tell = (content: string): void => {
