@@ -19,6 +19,24 @@ const CLASS: ClassOptions = {
   versions: 2,
 };
 
+/** The colour of a tape's pointer. */
+const POINTER = [140, 36, 22] as const;
+
+/** In the page: how many dots of a colour the grid shows. */
+const dotsInGrid = ([red, green, blue]: readonly [number, number, number]): number => {
+  let dots = 0;
+  for (const canvas of document.querySelectorAll<HTMLCanvasElement>("#workbook canvas")) {
+    const { width, height } = canvas;
+    if (width * height === 0) continue;
+    const copy = new OffscreenCanvas(width, height).getContext("2d", { willReadFrequently: true });
+    copy?.drawImage(canvas, 0, 0);
+    const data = copy?.getImageData(0, 0, width, height).data ?? [];
+    for (let at = 0; at < data.length; at += 4)
+      if (data[at] === red && data[at + 1] === green && data[at + 2] === blue) dots++;
+  }
+  return dots;
+};
+
 describeInBrowser("a class in the browser", () => {
   let browser: Browser;
   let server: RunningServer;
@@ -66,7 +84,7 @@ describeInBrowser("a class in the browser", () => {
     await page.getByText("Undone: the sheets are gone").waitFor();
   });
 
-  it("is checked page by page, and its pictures are shown beside it", async () => {
+  it("shows its pictures when it is opened, to be looked at only", async () => {
     const { page, complaints } = visited;
     await page.getByLabel("Open .xlsx").setInputFiles({
       name: "A.xlsx",
@@ -75,7 +93,31 @@ describeInBrowser("a class in the browser", () => {
     });
     // Marking wrote sheets, and took them back.
     await page.getByRole("button", { name: "Open, drop the changes" }).click();
-    await page.getByText("Opened A.xlsx: 13 sheets.").waitFor();
+    const said = page.getByText("Opened A.xlsx: 13 sheets.");
+    await said.waitFor();
+    expect(await said.textContent()).not.toContain("drawings");
+    expect(await page.evaluate(dotsInGrid, POINTER)).toBe(0);
+    await page.getByText("1 Reading a tape", { exact: true }).first().click();
+    await page.waitForFunction(dotsInGrid, POINTER);
+    expect(await page.locator("#workbook").getAttribute("aria-description")).toBe(
+      "Pictures on this sheet, at A10: A piece of a tape with a pointer at one of its marks.",
+    );
+    // In the middle of the picture lies a cell, and Delete empties that.
+    await page.locator("#workbook").click({ position: { x: 200, y: 409 } });
+    await page.locator(".cell dt", { hasText: "1 Reading a tape, A14" }).waitFor();
+    await page.keyboard.press("Delete");
+    expect(await page.evaluate(dotsInGrid, POINTER)).toBeGreaterThan(50);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save .xlsx" }).click(),
+    ]);
+    const saved = await readFile(await download.path());
+    expect(Buffer.compare(saved, Buffer.from(files["practice-2611-A.xlsx"] ?? []))).toBe(0);
+    expect(complaints).toEqual([]);
+  });
+
+  it("is checked page by page, and its pictures are shown beside it", async () => {
+    const { page, complaints } = visited;
     await page.getByText("2 Pitch", { exact: true }).first().click();
     await page.locator(".cell dt", { hasText: "2 Pitch, A1" }).waitFor();
     await page.getByRole("button", { name: "Check the page in front" }).click();

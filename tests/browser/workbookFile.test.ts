@@ -4,9 +4,13 @@ import type { Browser, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
 import { describeInBrowser, launch } from "../support/browser";
+import { PNG } from "../support/dots";
 import { goTo, shownAt } from "../support/localPage";
 
 jest.setTimeout(120_000);
+
+/** The head of a picture, and no dots. */
+const DAMAGED = Buffer.concat([PNG.subarray(0, 33), Buffer.alloc(100, 7)]);
 
 const bid = async (): Promise<Buffer> => {
   const workbook = new ExcelJS.Workbook();
@@ -17,6 +21,7 @@ const bid = async (): Promise<Buffer> => {
     ref: "B1:B3",
     rules: [{ type: "expression", priority: 1, formulae: ["B1>20"], style: { font: { bold: true } } }],
   });
+  sheet.addImage(workbook.addImage({ base64: DAMAGED.toString("base64"), extension: "png" }), "D4:E6");
   return Buffer.from(await workbook.xlsx.writeBuffer());
 };
 
@@ -82,7 +87,9 @@ describeInBrowser("a workbook file in the browser", () => {
     await choose();
     const status = page.getByRole("status").filter({ hasText: "Opened bid.xlsx: 1 sheet." });
     await status.waitFor();
-    expect(await status.textContent()).toContain("not shown here: 1 conditional format.");
+    expect(await status.textContent()).toContain(
+      "not shown here: 1 conditional format and 1 damaged picture.",
+    );
     expect(await shownAt(page, "C1")).toBe("80");
     const { name, bytes } = await saved();
     expect(name).toBe("bid.xlsx");

@@ -19,12 +19,10 @@ import {
 } from "@univerjs/sheets-drawing";
 import type { Place } from "../../sheets/address";
 import type { Undo } from "../../sheets/patch";
+import { svgAddress } from "../dataAddress";
 import type { SheetPicture } from "../host";
 
-const NOT_TURNED = { flipY: false, flipX: false, angle: 0, skewX: 0, skewY: 0 };
-
-const toBase64 = (text: string): string =>
-  btoa(Array.from(new TextEncoder().encode(text), (byte) => String.fromCharCode(byte)).join(""));
+export const NOT_TURNED = { flipY: false, flipX: false, angle: 0, skewX: 0, skewY: 0 };
 
 /**
  * Brings a picture's corners into view, the first one last: it stays there where the picture is larger than the window. What is
@@ -63,7 +61,7 @@ export const addPicture = async (
     drawingId: generateRandomId(),
     drawingType: DrawingTypeEnum.DRAWING_IMAGE,
     imageSourceType: ImageSourceType.BASE64,
-    source: `data:image/svg+xml;base64,${toBase64(svg)}`,
+    source: svgAddress(svg),
     transform: { ...transform, ...NOT_TURNED },
     sheetTransform: { ...sheetTransform, ...NOT_TURNED },
     axisAlignSheetTransform: transformToAxisAlignPosition(transform, skeleton),

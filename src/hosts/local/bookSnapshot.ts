@@ -13,6 +13,7 @@ import type { Book, BookCell, BookLine, BookSheet } from "../xlsx/book";
 import { parseRange } from "../xlsx/cellAddress";
 import { rowPxOfFont } from "../xlsx/looks/sizes";
 import { dropDownsResource, fileDropDownRules } from "./dropDowns";
+import { filePicturesResource, placedPictures, type PlacedPicture } from "./filePictures";
 import { ofFileData } from "./ofFile";
 
 /** Room around what the file holds, for a person to go on in. */
@@ -121,6 +122,22 @@ const sheetData = (id: string, sheet: BookSheet, book: Book): Partial<IWorksheet
   };
 };
 
+/** A sheet reaches as far as the pictures over its cells. */
+const withRoomFor = (
+  data: Partial<IWorksheetData>,
+  pictures: readonly PlacedPicture[],
+): Partial<IWorksheetData> => ({
+  ...data,
+  rowCount: highest(
+    pictures.map(({ to }) => to.row + 1),
+    data.rowCount ?? 0,
+  ),
+  columnCount: highest(
+    pictures.map(({ to }) => to.column + 1),
+    data.columnCount ?? 0,
+  ),
+});
+
 const sheetId = (index: number): string => `sheet-${index + 1}`;
 
 /** The resource in which the engine keeps a workbook's names. They go by number: a name may be any word. */
@@ -146,11 +163,11 @@ const namesResource = ({ names, sheets }: Book) => ({
 
 /** A book as a workbook of the engine. */
 export const bookSnapshot = (id: string, book: Book): Partial<IWorkbookData> => {
-  const sheets = book.sheets.map((sheet, index) => ({
-    id: sheetId(index),
-    sheet,
-    data: sheetData(sheetId(index), sheet, book),
-  }));
+  const sheets = book.sheets.map((sheet, index) => {
+    const data = sheetData(sheetId(index), sheet, book);
+    const pictures = placedPictures(sheet, data);
+    return { id: sheetId(index), sheet, data: withRoomFor(data, pictures), pictures };
+  });
   return {
     id,
     name: "Gablewright",
@@ -163,6 +180,7 @@ export const bookSnapshot = (id: string, book: Book): Partial<IWorkbookData> => 
       dropDownsResource(
         Object.fromEntries(sheets.map((each) => [each.id, fileDropDownRules(each.sheet, each.data)])),
       ),
+      filePicturesResource(id, Object.fromEntries(sheets.map((each) => [each.id, each.pictures]))),
     ],
   };
 };

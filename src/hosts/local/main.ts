@@ -3,6 +3,7 @@ import { DEMO_TAKE_OFF } from "../../sheets/takeOff/demo";
 import { takeOffPlan, USUAL_NAMES } from "../../sheets/takeOff/takeOff";
 import "./local.css";
 import type { Book } from "../xlsx/book";
+import { canBeDrawn } from "./decodedImage";
 import { download } from "./download";
 import { fileWork } from "./fileWork";
 import { followingWorkbook } from "./followingWorkbook";
@@ -68,5 +69,5 @@ const showBook = async (book: Book): Promise<PageWorkbook> => {
 };
 
 switchWithF6(elementOf("workbook"), elementOf("pane"));
-const files = workbookFiles(ready, { show: showBook, work: fileWork(sendToWorker), download });
+const files = workbookFiles(ready, { show: showBook, work: fileWork(sendToWorker), canBeDrawn, download });
 mountPane(elementOf("pane"), localHost(ready, files));

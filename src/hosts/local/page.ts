@@ -51,6 +51,7 @@ import type { RunnableFunction } from "./runnable";
 import { keepSentences } from "./runtime";
 import { Sentences } from "./sentences";
 import { mendEngine } from "./mendEngine";
+import { sayPictures } from "./pictureWords";
 import { keepSuggestionsFresh } from "./suggestedFunctions";
 import { knowTables } from "./tables";
 import { readTypedAmounts } from "./typedAmounts";
@@ -116,10 +117,12 @@ export const showWorkbook = (
   knowTables(injector, snapshot);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
   readTypedAmounts(injector, workbook);
+  sayPictures(injector, workbook, container);
   editInFull(injector, workbook);
   keepSuggestionsFresh(injector);
   const page = openWorkbook(injector, workbook, sentences, () => {
     univer.dispose();
+    container.removeAttribute("aria-description");
     delete container.dataset["grid"];
     delete container.dataset["calculatedAt"];
   });

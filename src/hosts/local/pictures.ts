@@ -1,6 +1,8 @@
 import { DrawingTypeEnum, type Injector, type Workbook } from "@univerjs/core";
 import { ISheetDrawingService, type ISheetImage } from "@univerjs/sheets-drawing";
 import type { BookPicture } from "../xlsx/book";
+import { decodedImage } from "./decodedImage";
+import { isOfFile } from "./filePictures";
 
 /** The pictures that were put on sheets here, as a file keeps them. */
 export interface Pictures {
@@ -16,9 +18,7 @@ const SVG_SOURCE = /^data:image\/svg\+xml;base64,/;
 const toBytes = (base64: string): Uint8Array => Uint8Array.from(atob(base64), (byte) => byte.charCodeAt(0));
 
 const drawn = async (source: string, widthPx: number, heightPx: number): Promise<Uint8Array> => {
-  const image = new Image();
-  image.src = source;
-  await image.decode();
+  const image = await decodedImage(source);
   const canvas = document.createElement("canvas");
   canvas.width = Math.round(widthPx * DOTS_PER_PX);
   canvas.height = Math.round(heightPx * DOTS_PER_PX);
@@ -53,6 +53,7 @@ export const readPictures = async (injector: Injector, workbook: Workbook): Prom
     if (sheet === undefined) continue;
     for (const id of order) {
       const drawing = data[id];
+      if (drawing && isOfFile(drawing)) continue;
       const isImage = drawing?.drawingType === DrawingTypeEnum.DRAWING_IMAGE;
       const picture = isImage && (await pictureOf(drawing as ISheetImage).catch(() => undefined));
       if (picture) bySheet.set(sheet, [...(bySheet.get(sheet) ?? []), picture]);

@@ -38,6 +38,7 @@ import { readContents } from "./contents";
 import { errorOrigin } from "./errorOrigin";
 import { finishEditing } from "./finishEditing";
 import { dropLateResults } from "./lateResults";
+import { lookOnlyAtFilePictures } from "./lookOnly";
 import { keepWrites } from "./keepWrites";
 import { namesIn } from "./names";
 import { readPictures, type Pictures } from "./pictures";
@@ -124,6 +125,7 @@ export const openWorkbook = (
   const unitId = workbook.getUnitId();
 
   passOverGoneSheets(injector);
+  lookOnlyAtFilePictures(injector);
   dropLateResults(injector);
   const movesById = watchMoves(commands);
   const tell = (content: string): void => {

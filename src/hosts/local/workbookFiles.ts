@@ -2,7 +2,9 @@ import { counted } from "../../../shared/describe";
 import type { WorkbookFiles } from "../../pane/paneHost";
 import type { Book, BookSheet } from "../xlsx/book";
 import { doubtfulResults } from "../xlsx/write/doubtfulResults";
+import type { canBeDrawn } from "./decodedImage";
 import type { download } from "./download";
+import { drawableBook } from "./drawableBook";
 import type { FileWork } from "./fileWork";
 import type { PageWorkbook } from "./workbook";
 
@@ -28,6 +30,9 @@ const firstOf = (places: readonly string[]): string =>
     ? listed(places)
     : listed([...places.slice(0, MOST_LISTED), `${places.length - MOST_LISTED} more`]);
 
+const damagedInWords = (pictures: number): string[] =>
+  pictures === 0 ? [] : [counted(pictures, "damaged picture")];
+
 /** What a person should know of a file that has been opened. */
 const openedInWords = ({ name, doubtful, inFile }: Base, unseen: readonly string[]): string[] => [
   `Opened ${name}: ${inFile.sheets.length === 1 ? "1 sheet" : `${inFile.sheets.length} sheets`}.`,
@@ -43,13 +48,14 @@ export interface FileTools {
   /** Shows a workbook in the place of the one on the page. */
   readonly show: (book: Book) => Promise<PageWorkbook>;
   readonly work: FileWork;
+  readonly canBeDrawn: typeof canBeDrawn;
   readonly download: typeof download;
 }
 
 /** Opening and saving files. */
 export const workbookFiles = (
   ready: Promise<PageWorkbook>,
-  { show, work, download }: FileTools,
+  { show, work, canBeDrawn, download }: FileTools,
 ): WorkbookFiles => {
   let base: Base | undefined;
   let savedSteps = 0;
@@ -66,6 +72,8 @@ export const workbookFiles = (
       const steps = before.steps();
       const bytes = new Uint8Array(await chosen.arrayBuffer());
       const { book: inFile, unseen } = await work.read(bytes, signal);
+      const { book: shown, damaged } = await drawableBook(inFile, canBeDrawn);
+      signal.throwIfAborted();
       await before.finishEditing();
       if (before.steps() !== steps)
         throw new Error(
@@ -75,13 +83,16 @@ export const workbookFiles = (
       // Whatever happens from here on, what is shown didn't come from the file that was open before.
       base = undefined;
       savedSteps = 0;
-      const workbook = await show(inFile);
+      const workbook = await show(shown);
       await workbook.calculated;
       const calculated = workbook.book();
       base = { name: chosen.name, bytes, inFile, calculated, doubtful: doubtfulResults(inFile, calculated) };
       savedSteps = workbook.steps();
       const { brokenSeals } = await import("../../sheets/brokenSeals");
-      return { said: openedInWords(base, unseen), warnings: brokenSeals(workbook.contents()) };
+      return {
+        said: openedInWords(base, [...unseen, ...damagedInWords(damaged)]),
+        warnings: brokenSeals(workbook.contents()),
+      };
     },
     saveCsv: async () => {
       const [workbook, { toCsv }] = await Promise.all([ready, import("../csv")]);

@@ -57,6 +57,22 @@ export interface BookPicture {
   readonly svg?: Uint8Array;
 }
 
+/** A place over the cells: from the upper left corner of one. */
+export interface CellSpot extends Place {
+  readonly offsetPx: { readonly x: number; readonly y: number };
+}
+
+/** A picture or a drawing that a file holds, to be looked at: the file keeps its own. */
+export interface FilePicture {
+  readonly from: CellSpot;
+  /** Where it ends, or how large it is. */
+  readonly to: CellSpot | { readonly widthPx: number; readonly heightPx: number };
+  /** For those who can't see it; empty where the file says nothing. */
+  readonly description: string;
+  /** The picture itself, as an address that holds all of it. */
+  readonly source: string;
+}
+
 export interface BookSheet {
   readonly name: string;
   /** The engine's own, by which a sheet is known again under another name. */
@@ -85,8 +101,10 @@ export interface BookSheet {
   readonly breaksBefore?: PaperSheet["breaksBefore"];
   /** A drawing over the cells. Only a new sheet has one. */
   readonly drawing?: PaperSheet["drawing"];
-  /** Pictures that were put on it since it was opened; those of its file stay there unread. */
+  /** Pictures that were put on it since it was opened. */
   readonly pictures?: readonly BookPicture[];
+  /** Pictures and drawings of its file that can be shown. They are never written. */
+  readonly filePictures?: readonly FilePicture[];
 }
 
 export interface BookName {

@@ -10,6 +10,12 @@ export const LIMITS = {
   elements: 1_500_000,
   depth: 200,
   cells: 400_000,
+  /** What lies over the cells of all sheets and is shown; what goes beyond stays in the file unshown. */
+  drawingBytes: 20 * MB,
+  pictures: 500,
+  pictureBytes: 40 * MB,
+  /** A small file can hold a huge picture of one colour. */
+  picturePixels: 200 * MB,
 } as const;
 
 export const inMegabytes = (bytes: number): string => `${Math.ceil(bytes / MB)} MB`;

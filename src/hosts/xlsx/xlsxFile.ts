@@ -1,6 +1,6 @@
 import type { Book } from "./book";
 import { readBook } from "./read/readBook";
-import { countUnseen, unseenThings } from "./read/unseenThings";
+import { countUnseen, unseenThings, type SeenSheet } from "./read/unseenThings";
 import { refuseSigned, writeBook, type Opened, type SaveOptions } from "./write/writeBook";
 import { readZip, writeZip, type Parts } from "./package/zip";
 
@@ -16,8 +16,10 @@ export interface XlsxFile {
 /** Opens a workbook, or says in a sentence why not (`FileError`). */
 export const openXlsx = (bytes: Uint8Array): XlsxFile => {
   const parts = readZip(bytes);
-  const inSheets: ReturnType<typeof countUnseen>[] = [];
-  const book = readBook(parts, (sheet) => inSheets.push(countUnseen(sheet)));
+  const inSheets: SeenSheet[] = [];
+  const book = readBook(parts, (sheet, overCells) =>
+    inSheets.push({ unseen: countUnseen(sheet), shown: overCells.shown, left: overCells.left }),
+  );
   return { bytes, parts, book, unseen: unseenThings(parts, inSheets) };
 };
 

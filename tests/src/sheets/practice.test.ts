@@ -136,10 +136,14 @@ describe("a student's file", () => {
     expect(rafter).toContain('errorStyle="warning"');
   });
 
-  it("says on opening that it holds drawings", () => {
-    const version = versionOf();
-    const { unseen } = openXlsx(studentFile(problemsOf(version), version));
-    expect(unseen).toContain("10 sheets with drawings");
+  it.each(EVERY)("shows every drawing that it holds when it is opened: $units, $level", (version) => {
+    const problems = problemsOf(version);
+    const { book, unseen } = openXlsx(studentFile(problems, version));
+    const drawn = problems.flatMap(({ question }) => question.figure?.description ?? []);
+    expect(drawn.length).toBeGreaterThan(8);
+    const shown = book.sheets.flatMap(({ filePictures = [] }) => filePictures);
+    expect(shown.map(({ description }) => description)).toEqual(drawn);
+    expect(unseen.join()).not.toContain("drawings");
   });
 
   it.each([

@@ -15,3 +15,9 @@ export const columnWidth = (px: number): number => Math.round((px / DIGIT_PX) * 
 /** The width of a sheet's columns that is given as so many digits, without the padding. */
 export const columnPxOfDigits = (digits: number): number =>
   Math.ceil((digits * DIGIT_PX + PADDING_PX) / 8) * 8;
+
+/** Drawings are measured in units of their own. */
+const EMU_PER_PX = 9525;
+
+export const emuOfPx = (px: number): number => Math.round(px * EMU_PER_PX);
+export const pxOfEmu = (emu: number): number => emu / EMU_PER_PX;

@@ -3,6 +3,8 @@ import { fileStyleKey } from "../book";
 import { themeColours } from "../looks/colours";
 import { FileError } from "../fileError";
 import { shownFormula } from "../formulas/formulaForm";
+import { pictureBudget } from "./overCells/pictureBudget";
+import { readOverCells, type OverCells } from "./overCells/readOverCells";
 import { readSharedTexts } from "./readCellValue";
 import { readSheet } from "./readSheet";
 import { hidesRows, readTables } from "./readTables";
@@ -30,8 +32,11 @@ export const readNames = ({ root, sheets }: Pick<WorkbookParts, "root" | "sheets
     return [{ name, target, ...(sheet !== undefined && { sheet }) }];
   });
 
-/** The whole workbook as plain values, as far as we can show it. A sheet's part is shown to `see` while it is there: it is large. */
-export const readBook = (parts: Parts, see: (sheet: XmlElement) => void): Book => {
+/**
+ * The whole workbook as plain values, as far as we can show it. A sheet's part is shown to `see` while it is there: it is large;
+ * what lies over its cells is, too.
+ */
+export const readBook = (parts: Parts, see: (sheet: XmlElement, overCells: OverCells) => void): Book => {
   const workbook = workbookParts(parts);
   const texts = rootOf(parts, partOfKind(workbook, "sharedStrings"));
   const sharedTexts = texts ? readSharedTexts(texts) : [];
@@ -41,16 +46,19 @@ export const readBook = (parts: Parts, see: (sheet: XmlElement) => void): Book =
     : [];
   const shown = workbook.sheets.filter(({ hasCells }) => hasCells);
   if (shown.length === 0) throw new FileError("This workbook has no sheet with cells.");
+  const budget = pictureBudget();
   return {
     sheets: shown.map(({ name, path, isHidden }) => {
       const root = rootOf(parts, path);
       if (!root) throw new FileError(`The file has no part for its sheet "${name}".`);
-      see(root);
+      const overCells = readOverCells(parts, path, budget);
+      see(root, overCells);
       const tables = readTables(parts, path);
       return {
         ...readSheet(name, isHidden, root, sharedTexts),
         tables,
         isFiltered: hidesRows(root) || tables.some((table) => table.hidesRows),
+        ...(overCells.pictures.length > 0 && { filePictures: overCells.pictures }),
       };
     }),
     names: readNames(workbook),

@@ -1,8 +1,9 @@
 import { readDropDowns } from "./readDropDowns";
 import type { XmlElement } from "../xml/xml";
+import type { OverCells } from "./overCells/readOverCells";
 import type { Parts } from "../package/zip";
 
-/** Parts of a package that we carry and don't show, by where they stand. */
+/** Parts of a package that we carry and mostly don't show, by where they stand. */
 const PARTS: readonly (readonly [path: RegExp, one: string, many: string])[] = [
   [/^xl\/charts\/chart[^/]*\.xml$/i, "chart", "charts"],
   [/^xl\/chartsheets\/[^/]*\.xml$/i, "chart sheet", "chart sheets"],
@@ -54,17 +55,29 @@ export const countUnseen = (sheet: XmlElement): ReadonlyMap<string, number> =>
 const holdsDrawing = ([path, bytes]: readonly [string, Uint8Array]): boolean =>
   DRAWING_PART.test(path) && SHAPE.test(new TextDecoder().decode(bytes));
 
+/** What isn't shown of a sheet by its elements, and which parts over its cells are shown or left. */
+export interface SeenSheet extends Pick<OverCells, "shown" | "left"> {
+  readonly unseen: ReadonlyMap<string, number>;
+}
+
+/** The parts of which something isn't shown. */
+const unshownParts = (parts: Parts, inSheets: readonly SeenSheet[]): [path: string, bytes: Uint8Array][] => {
+  const shown = new Set(inSheets.flatMap((sheet) => sheet.shown));
+  for (const path of inSheets.flatMap(({ left }) => left)) shown.delete(path);
+  return [...parts].filter(([path]) => !shown.has(path));
+};
+
 /** What a file holds that isn't shown, in words: `2 charts`, `1 macro project`. */
-export const unseenThings = (parts: Parts, inSheets: readonly ReadonlyMap<string, number>[]): string[] => {
-  const paths = [...parts.keys()];
+export const unseenThings = (parts: Parts, inSheets: readonly SeenSheet[]): string[] => {
+  const unshown = unshownParts(parts, inSheets);
   return [
     ...PARTS.flatMap(([path, one, many]) =>
-      counted(paths.filter((each) => path.test(each)).length, one, many),
+      counted(unshown.filter(([each]) => path.test(each)).length, one, many),
     ),
-    ...counted([...parts].filter(holdsDrawing).length, "sheet with drawings", "sheets with drawings"),
+    ...counted(unshown.filter(holdsDrawing).length, "sheet with drawings", "sheets with drawings"),
     ...ELEMENTS.flatMap(([name, one, many]) =>
       counted(
-        inSheets.reduce((sum, counts) => sum + (counts.get(name) ?? 0), 0),
+        inSheets.reduce((sum, { unseen }) => sum + (unseen.get(name) ?? 0), 0),
         one,
         many,
       ),

@@ -1,5 +1,6 @@
 import { type Figure, type Mark, type Spot } from "../../../pictures/figure";
 import type { Place } from "../../../sheets/address";
+import { emuOfPx as emu } from "../looks/sizes";
 import { changeElement, insertInOrder, prefixOf, SHEET_ORDER } from "../xml/elementOrder";
 import type { PackageDraft } from "../package/packageDraft";
 import { RELATIONSHIP_TYPES, relationshipsOf } from "../package/relationships";
@@ -8,9 +9,6 @@ import { attributesText, escapeXml } from "../xml/xmlText";
 const CONTENT_TYPE = "application/vnd.openxmlformats-officedocument.drawing+xml";
 const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
 const MAIN = "http://schemas.openxmlformats.org/drawingml/2006/main";
-
-const EMU_PER_PX = 9525;
-const emu = (px: number): number => Math.round(px * EMU_PER_PX);
 
 const INK = "1D2B32";
 const FILLS = { metal: "E3EBEE", wall: "F4F1EA", pointer: "8C2416" } as const;

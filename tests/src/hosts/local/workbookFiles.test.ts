@@ -53,6 +53,7 @@ const page = (tools: { work?: FileWork; failToShow?: boolean } = {}) => {
       return workbook;
     },
     work: tools.work ?? work,
+    canBeDrawn: (source) => Promise.resolve(!source.includes("damaged")),
     download: (content, _type, name) => {
       saved.push({ name, bytes: content as Uint8Array });
     },
@@ -94,6 +95,31 @@ it("opens a file, and gives the very same back where nothing changed", async () 
   expect(state.book.sheets[0]?.cells.get(0)?.get(2)?.value).toBeInstanceOf(CellError);
   expect(await files.save(run())).toEqual(["Nothing had changed: Bid.xlsx is the very same file."]);
   expect(saved[0]?.name).toBe("Bid.xlsx");
+});
+
+it("shows the pictures of a file but for damaged ones, which it names", async () => {
+  const place = { row: 1, column: 1, offsetPx: { x: 0, y: 0 } };
+  const filePictures = ["whole", "damaged", "damaged"].map((source) => ({
+    from: place,
+    to: { widthPx: 10, heightPx: 10 },
+    description: "",
+    source,
+  }));
+  const { files, saved, state } = page({
+    work: {
+      ...work,
+      read: async (bytes, signal) => {
+        const { book } = await work.read(bytes, signal);
+        const sheets = book.sheets.map((sheet) => ({ ...sheet, filePictures }));
+        return { book: { ...book, sheets }, unseen: ["1 chart"] };
+      },
+    },
+  });
+  const { said } = await files.open(fileOf(BID, "Bid.xlsx"), run());
+  expect(said[1]).toBe("In the file and kept there, not shown here: 1 chart and 2 damaged pictures.");
+  expect(state.book.sheets[0]?.filePictures?.map(({ source }) => source)).toEqual(["whole"]);
+  expect(await files.save(run())).toEqual(["Nothing had changed: Bid.xlsx is the very same file."]);
+  expect(saved).toHaveLength(1);
 });
 
 it("warns of a signed sheet that was edited since", async () => {

@@ -1,15 +1,9 @@
 import ExcelJS from "exceljs";
 import type { Book, BookPicture } from "../../../../src/hosts/xlsx/book";
 import { openXlsx, saveXlsx } from "../../../../src/hosts/xlsx/xlsxFile";
+import { PNG } from "../../../support/dots";
 import { bookOf } from "./bookOf";
 
-/** One dot. */
-const PNG = new Uint8Array(
-  Buffer.from(
-    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNk+M8AAAMBAQDJ/pLvAAAAAElFTkSuQmCC",
-    "base64",
-  ),
-);
 const SVG = new TextEncoder().encode('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>');
 
 const picture = (row: number): BookPicture => ({
@@ -65,8 +59,9 @@ it("the drawings that a file has on the sheet stay to the letter, and the pictur
   expect(new Set(numbers).size).toBe(2);
   expect(parts.get("xl/worksheets/sheet1.xml")).toEqual(file.parts.get("xl/worksheets/sheet1.xml"));
 
-  // Opened again, it isn't shown, but stays.
+  // Opened again, both are the file's: they are shown, and stay.
   const again = openXlsx(bytes);
   expect(again.book).toEqual(book);
+  expect(book.sheets[0]?.filePictures).toHaveLength(2);
   expect(saveXlsx({ file: again, calculated: book }, book)).toBe(again.bytes);
 });
