@@ -330,6 +330,7 @@ describe("what builds on a change order", () => {
 
   it("a ledger entry too, which is not saved then", async () => {
     const bid = await changed();
+    await issue(bid, "Change order 1");
     await addLedger(bid.host, "Change order 1", ACCOUNTS);
     expect(await checkOf(bid, "Ledger 1")).toBe("");
     await type(bid, "Change order 1", "panels", 13, 5);
