@@ -14,6 +14,8 @@ interface Props<Value extends string> {
   readonly name?: string;
   readonly value: Value | undefined;
   readonly choices: readonly Choice<Value>[];
+  /** What the choice means, where its name alone doesn't say it. */
+  readonly hint?: string;
   readonly onValue: (value: Value) => void;
 }
 
@@ -24,6 +26,7 @@ export const ChoiceField = <Value extends string>({
   name,
   value,
   choices,
+  hint,
   onValue,
 }: Props<Value>) => {
   const select: SelectProps = {
@@ -42,7 +45,7 @@ export const ChoiceField = <Value extends string>({
   return isLabelHidden ? (
     <Select {...select} aria-label={label} />
   ) : (
-    <Field label={label}>
+    <Field label={label} hint={hint}>
       <Select {...select} />
     </Field>
   );

@@ -24,7 +24,6 @@ const LEVEL_WORDS: Readonly<Record<Level, string>> = {
   "half day": "quarter inches or 5 mm, more questions",
   "full roof": "sixteenths or millimetres, every question",
 };
-const LEVEL_CHOICES = LEVELS.map((value) => ({ value, label: `${value}: ${LEVEL_WORDS[value]}` }));
 
 interface Props {
   readonly handOut: HandOut;
@@ -82,7 +81,8 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
           label="Level"
           name="class-level"
           value={form.level}
-          choices={LEVEL_CHOICES}
+          choices={choicesOf(LEVELS)}
+          hint={LEVEL_WORDS[form.level]}
           onValue={(level) => {
             change({ level });
           }}

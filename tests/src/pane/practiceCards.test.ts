@@ -54,15 +54,20 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     expect([labels[3], labels[5]]).toEqual(["4. Courses", "6. Gables"]);
   });
 
-  it("says of each level what it asks", () => {
+  it("says of the level that is picked what it asks, and to screen readers too", async () => {
     const { host, handOut } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
-    const levels = [...card.querySelectorAll('[name="class-level"] option')];
-    expect(levels.map((each) => each.textContent)).toEqual([
-      "first hour: round measures, the first questions of each topic",
-      "half day: quarter inches or 5 mm, more questions",
-      "full roof: sixteenths or millimetres, every question",
-    ]);
+    const levels = card.querySelector<HTMLSelectElement>('[name="class-level"]');
+    const hint = (): string | null | undefined =>
+      document.getElementById(levels?.getAttribute("aria-describedby") ?? "")?.textContent;
+    for (const [level, asks] of [
+      ["first hour", "round measures, the first questions of each topic"],
+      ["full roof", "sixteenths or millimetres, every question"],
+      ["half day", "quarter inches or 5 mm, more questions"],
+    ] as const) {
+      await type(card, "class-level", level);
+      expect(hint()).toBe(asks);
+    }
   });
 
   it("calls a course's files another name than those of topics with the same seed", async () => {
