@@ -13,6 +13,11 @@ export interface Existing {
   readonly names: readonly string[];
 }
 
+export interface ExistingInView extends Existing {
+  /** The sheet in front, by its name. */
+  readonly inFront: string;
+}
+
 export interface SheetPicture {
   readonly sheet: string;
   readonly at: Place;
@@ -44,7 +49,7 @@ export interface Added {
 /** A workbook that plans are written to. No plan knows which. */
 export interface Host {
   readonly title: string;
-  existing(): Promise<Existing>;
+  existing(): Promise<ExistingInView>;
   /** The sheet in front, as it shows. */
   inView(): Promise<SheetInView>;
   /** The cells that a name stands for; undefined where there is no such name. */

@@ -338,7 +338,11 @@ export const fakeExcel = (workbook: FakeWorkbook): ExcelEntry => {
       },
       delete: () => {
         later(() => {
-          workbook.sheets.splice(workbook.sheets.indexOf(sheet()), 1);
+          const gone = workbook.sheets.indexOf(sheet());
+          const wasInFront = workbook.active === sheet().name;
+          workbook.sheets.splice(gone, 1);
+          // Another comes to the front: the next, or the last.
+          if (wasInFront) workbook.active = (workbook.sheets[gone] ?? workbook.sheets.at(-1))?.name ?? "";
         });
       },
     });

@@ -102,6 +102,7 @@ export class PlanWorkbook {
       Promise.resolve({
         sheets: this.plan.sheets.map(({ name }) => name),
         names: this.plan.names.map(({ name }) => name),
+        inFront: this.inFront,
       }),
     contents: async () => (await this.calculated()).contents(),
     inView: () => Promise.resolve({ sheet: this.inFront, selected: { row: 0, column: 0 }, cells: [] }),

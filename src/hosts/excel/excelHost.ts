@@ -139,12 +139,15 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => {
     existing: () =>
       excel.run(async (context) => {
         const { worksheets, names } = context.workbook;
+        const inFront = worksheets.getActiveWorksheet();
+        inFront.load("name");
         worksheets.load("items/name");
         names.load("items/name");
         await context.sync();
         return {
           sheets: worksheets.items.map(({ name }) => name),
           names: names.items.map(({ name }) => name),
+          inFront: inFront.name,
         };
       }),
     survey: () => survey(excel),

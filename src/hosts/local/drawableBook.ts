@@ -10,12 +10,14 @@ interface Drawable {
 export const drawableBook = async (
   book: Book,
   canBeDrawn: (source: string) => Promise<boolean>,
+  signal: AbortSignal,
 ): Promise<Drawable> => {
   const known = new Map<string, boolean>();
   let damaged = 0;
   const drawable = async (pictures: readonly FilePicture[]): Promise<FilePicture[]> => {
     const kept: FilePicture[] = [];
     for (const picture of pictures) {
+      signal.throwIfAborted();
       const can = known.get(picture.source) ?? (await canBeDrawn(picture.source));
       known.set(picture.source, can);
       if (can) kept.push(picture);

@@ -42,6 +42,9 @@ const columnPx = ({ columnData, defaultColumnWidth }: Partial<Sizes>, column: nu
   return line?.w ?? defaultColumnWidth ?? DEFAULT_WORKSHEET_COLUMN_WIDTH;
 };
 
+/** A picture reaches over no more rows or columns than this: a file may say that they are next to nothing high. */
+const MOST_LINES = 2000;
+
 /** The row or column in which one comes out after so many pixels, and how far into it. */
 const goOn = (
   from: number,
@@ -50,11 +53,15 @@ const goOn = (
   sizeOf: (index: number) => number,
 ): [number, number] => {
   let [index, rest] = [from, px];
-  for (let size = sizeOf(index); rest > size && index < last; size = sizeOf(index)) {
+  for (
+    let size = sizeOf(index);
+    rest > size && index < last && index - from < MOST_LINES;
+    size = sizeOf(index)
+  ) {
     rest -= size;
     index++;
   }
-  return [index, rest];
+  return [index, Math.min(rest, sizeOf(index))];
 };
 
 const LAST_ROW = 1_048_575;

@@ -56,16 +56,20 @@ const stepOf = (id: string, { range }: MoveParams): Step => {
   return { axis: lines.axis, at, count: lines.sign * (last - at + 1) };
 };
 
-/**
- * Rows and columns that were put in can be taken out again by hand. What was taken out or moved about comes back by Undo only:
- * a blank row in its place is another row, without the comments of the old one.
- */
-const isTakenBack = (last: Step | undefined, step: Step, { trigger }: MoveParams): boolean => {
-  const isUndone = trigger === UndoCommand.id;
-  if (step === "scattered" || last === "scattered") return last === step && isUndone;
-  const isOpposite = last?.axis === step.axis && last.at === step.at && last.count === -step.count;
-  return isOpposite && (step.count < 0 || isUndone);
+const isOpposite = (last: Step | undefined, step: Step): boolean => {
+  if (step === "scattered" || last === "scattered") return last === step;
+  return last?.axis === step.axis && last.at === step.at && last.count === -step.count;
 };
+
+const taken = (steps: readonly Step[], step: Step, isTakenBack: boolean): Step[] =>
+  isTakenBack && isOpposite(steps.at(-1), step) ? steps.slice(0, -1) : [...steps, step];
+
+/**
+ * What was moved in the end: rows and columns that were put in can be taken out again by hand. What was taken out, or moved
+ * about, comes back by Undo only: a blank row in its place is another row, without the comments of the old one.
+ */
+const inTheEnd = (steps: readonly Step[]): Step[] =>
+  steps.reduce<Step[]>((left, step) => taken(left, step, step !== "scattered" && step.count < 0), []);
 
 const isFollowed = (steps: readonly Step[]): steps is readonly LineMove[] => !steps.includes("scattered");
 
@@ -76,16 +80,15 @@ export const watchMoves = (commands: ICommandService): (() => ReadonlyMap<string
     if (!isMove(id)) return;
     const step = stepOf(id, params);
     for (const sheetId of movedSheetIdsOf(params)) {
-      const steps = stepsBySheet.get(sheetId) ?? [];
-      stepsBySheet.set(sheetId, steps);
-      if (isTakenBack(steps.at(-1), step, params)) steps.pop();
-      else steps.push(step);
+      const isUndone = (params as MoveParams).trigger === UndoCommand.id;
+      stepsBySheet.set(sheetId, taken(stepsBySheet.get(sheetId) ?? [], step, isUndone));
     }
   });
   return () =>
     new Map(
       [...stepsBySheet]
+        .map(([sheetId, steps]) => [sheetId, inTheEnd(steps)] as const)
         .filter(([, steps]) => steps.length > 0)
-        .map(([sheetId, steps]) => [sheetId, isFollowed(steps) ? [...steps] : "scattered"]),
+        .map(([sheetId, steps]) => [sheetId, isFollowed(steps) ? steps : "scattered"]),
     );
 };

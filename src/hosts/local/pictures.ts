@@ -1,6 +1,8 @@
 import { DrawingTypeEnum, type Injector, type Workbook } from "@univerjs/core";
 import { ISheetDrawingService, type ISheetImage } from "@univerjs/sheets-drawing";
+import { svgAddress } from "../dataAddress";
 import type { BookPicture } from "../xlsx/book";
+import { onPaper } from "../xlsx/read/overCells/shapes";
 import { decodedImage } from "./decodedImage";
 import { isOfFile } from "./filePictures";
 
@@ -33,13 +35,17 @@ const drawn = async (source: string, widthPx: number, heightPx: number): Promise
 const pictureOf = async ({ source, transform, sheetTransform }: ISheetImage): Promise<BookPicture> => {
   const { width = 0, height = 0 } = transform ?? {};
   const { row, column, rowOffset, columnOffset } = sheetTransform.from;
+  // One that came along with the copy of a file's sheet follows the page's colours.
+  const svg = SVG_SOURCE.test(source)
+    ? onPaper(new TextDecoder().decode(toBytes(source.replace(SVG_SOURCE, ""))))
+    : undefined;
   return {
     at: { row, column },
     offsetPx: { x: columnOffset, y: rowOffset },
     width,
     height,
-    png: await drawn(source, width, height),
-    ...(SVG_SOURCE.test(source) && { svg: toBytes(source.replace(SVG_SOURCE, "")) }),
+    png: await drawn(svg === undefined ? source : svgAddress(svg), width, height),
+    ...(svg !== undefined && { svg: new TextEncoder().encode(svg) }),
   };
 };
 

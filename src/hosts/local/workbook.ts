@@ -25,7 +25,7 @@ import { CellError, type Cell, type Matrix } from "../../../shared/cell";
 import type { WorkbookPlan } from "../../sheets/plan";
 import type { Contents } from "../../sheets/contents";
 import type { SheetInView } from "../../sheets/inView";
-import type { Existing, SheetPicture } from "../host";
+import type { ExistingInView, SheetPicture } from "../host";
 import type { LongRun } from "../longRun";
 import type { Survey } from "../../sheets/extend/survey";
 import type { CellPatch, Undo } from "../../sheets/patch";
@@ -74,7 +74,7 @@ export type Stop = () => void;
 
 export interface PageWorkbook {
   getCell(address: CellAddress): ShownCell;
-  existing(): Existing;
+  existing(): ExistingInView;
   inView(): SheetInView;
   /** The sheet in front with its dates as text. */
   inViewDated(): SheetInView;
@@ -226,6 +226,7 @@ export const openWorkbook = (
     existing: () => ({
       sheets: workbook.getSheets().map((sheet) => sheet.getName()),
       names: namesIn(injector, workbook).map(({ name }) => name),
+      inFront: workbook.getActiveSheet().getName(),
     }),
     inView: () => readInView(injector, workbook, read),
     inViewDated: () => readInView(injector, workbook, datesAsText(workbook, read)),

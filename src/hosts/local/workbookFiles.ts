@@ -52,6 +52,12 @@ export interface FileTools {
   readonly download: typeof download;
 }
 
+/** What a save compares with: the file keeps its own pictures, which may be large. */
+const withoutPictures = (book: Book): Book => ({
+  ...book,
+  sheets: book.sheets.map((sheet) => ({ ...sheet, filePictures: [] })),
+});
+
 /** Opening and saving files. */
 export const workbookFiles = (
   ready: Promise<PageWorkbook>,
@@ -71,8 +77,8 @@ export const workbookFiles = (
       const before = await ready;
       const steps = before.steps();
       const bytes = new Uint8Array(await chosen.arrayBuffer());
-      const { book: inFile, unseen } = await work.read(bytes, signal);
-      const { book: shown, damaged } = await drawableBook(inFile, canBeDrawn);
+      const { book: read, unseen } = await work.read(bytes, signal);
+      const { book: shown, damaged } = await drawableBook(read, canBeDrawn, signal);
       signal.throwIfAborted();
       await before.finishEditing();
       if (before.steps() !== steps)
@@ -85,6 +91,7 @@ export const workbookFiles = (
       savedSteps = 0;
       const workbook = await show(shown);
       await workbook.calculated;
+      const inFile = withoutPictures(read);
       const calculated = workbook.book();
       base = { name: chosen.name, bytes, inFile, calculated, doubtful: doubtfulResults(inFile, calculated) };
       savedSteps = workbook.steps();

@@ -15,7 +15,7 @@ export const LIMITS = {
   pictures: 500,
   pictureBytes: 40 * MB,
   /** A small file can hold a huge picture of one colour. */
-  picturePixels: 200 * MB,
+  picturePixels: 50 * MB,
 } as const;
 
 export const inMegabytes = (bytes: number): string => `${Math.ceil(bytes / MB)} MB`;

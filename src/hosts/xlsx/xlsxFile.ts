@@ -18,7 +18,7 @@ export const openXlsx = (bytes: Uint8Array): XlsxFile => {
   const parts = readZip(bytes);
   const inSheets: SeenSheet[] = [];
   const book = readBook(parts, (sheet, overCells) =>
-    inSheets.push({ unseen: countUnseen(sheet), shown: overCells.shown, left: overCells.left }),
+    inSheets.push({ unseen: countUnseen(sheet), ...overCells }),
   );
   return { bytes, parts, book, unseen: unseenThings(parts, inSheets) };
 };

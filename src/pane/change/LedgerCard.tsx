@@ -4,14 +4,14 @@ import { InputError } from "../../../shared/inputError";
 import type { Added } from "../../hosts/host";
 import { addLedger } from "../../sheets/ledger/addLedger";
 import { ACCOUNTS, type AccountUse } from "../../sheets/ledger/ledger";
-import { ledgerTable } from "../../sheets/ledger/ledgerTable";
+import { ledgerCautions, ledgerTable } from "../../sheets/ledger/ledgerTable";
 import { BuildCard } from "../BuildCard";
 import { ChoiceField, choicesOf } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
 import { OutcomeLine } from "../OutcomeLine";
 import type { PaneHost } from "../paneHost";
 import { useOfWorkbook } from "../ofWorkbook";
-import { useOutcome } from "../useOutcome";
+import { cautionOf, useOutcome } from "../useOutcome";
 import type { SheetLists } from "./useSheetLists";
 
 const USES = Object.keys(ACCOUNTS) as AccountUse[];
@@ -51,8 +51,10 @@ export const LedgerCard = ({ host, lists: { changeOrders, inFront } }: Props) =>
 
   const save = (sheet: string): Promise<void> =>
     saving.attempt(async () => {
-      const table = ledgerTable(await host.contents(), sheet);
-      return { message: ((await host.files?.saveTable(sheet, table)) ?? []).join(" ") };
+      const contents = await host.contents();
+      const table = ledgerTable(contents, sheet);
+      const message = ((await host.files?.saveTable(sheet, table)) ?? []).join(" ");
+      return { message, ...cautionOf(ledgerCautions(contents, sheet)) };
     });
 
   return (

@@ -19,7 +19,7 @@ const readerOfLists = () => {
   let sheetsThen = "";
   let lists = NO_SHEETS;
   return async (host: Host): Promise<SheetLists> => {
-    const [{ sheets }, { sheet: inFront }] = await Promise.all([host.existing(), host.inView()]);
+    const { sheets, inFront } = await host.existing();
     const sheetsNow = sheets.join("\n");
     if (sheetsNow === sheetsThen) {
       // The same lists, where they are: who uses them draws nothing again.

@@ -48,7 +48,7 @@ const CARRIED: Partial<Record<TopicId, readonly Carried[]>> = {
   ],
 };
 
-const GO_ON = "Where another problem is named, go on with what the class found there.";
+const GO_ON = "Where another problem is named, go on with the right answer there, of your own version.";
 
 const withWords = (figure: Figure, instead: ReadonlyMap<string, string>): Figure => ({
   ...figure,

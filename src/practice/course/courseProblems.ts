@@ -1,10 +1,10 @@
 import { randomOf } from "../../../functions/practice/random";
 import { isHumane } from "../humane";
 import type { Problem, Setting } from "../problem";
-import { drawDayRoof } from "./dayRoof";
+import { drawDayRoof, isFitForDay } from "./dayRoof";
 import { SESSIONS, type Session } from "./sessions";
 
-/** Every session must like the roof: about one in fifteen will do. */
+/** Every session must like the roof: few will do. */
 const MOST_DRAWS = 5_000;
 
 const withStory = (problem: Problem, { story }: Session): Problem => ({
@@ -17,6 +17,7 @@ export const courseSessions = (seed: string, setting: Setting): readonly (readon
   const random = randomOf(seed);
   for (let draws = 0; draws < MOST_DRAWS; draws++) {
     const roof = drawDayRoof(random, setting);
+    if (!isFitForDay(roof, setting)) continue;
     const sessions = SESSIONS.map((session) =>
       session.problems(roof, setting, random).map((problem) => withStory(problem, session)),
     );

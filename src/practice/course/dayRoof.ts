@@ -14,7 +14,7 @@ export interface DayRoof extends PracticeRoof {
   readonly eaveIn: number;
   readonly slopeIn: number;
   readonly courses: number;
-  /** Both sides, in whole square feet or metres, rounded from one decimal as it is found. */
+  /** Both sides, in whole square feet or metres. */
   readonly areaSqFt: number;
   /** Common run of the hipped porch that is built on. */
   readonly porchRunIn: number;
@@ -28,6 +28,24 @@ const onTape = (lengthIn: number, { measuring }: Setting): number => {
   return Math.round(lengthIn * marksPerInch) / marksPerInch;
 };
 
+type Sides = Pick<DayRoof, "halfWidthIn" | "rise" | "overhangIn" | "eaveIn">;
+
+/** Both sides, in square feet or metres, not rounded. */
+const areaOf = ({ halfWidthIn, rise, overhangIn, eaveIn }: Sides, { measuring }: Setting): number =>
+  inAreaUnit((2 * eaveIn * rafterLength(halfWidthIn, rise, overhangIn)) / SQ_INCHES_PER_SQ_FOOT, measuring);
+
+/** How far an area stands from a half, at least: further than a factor of three decimals moves it. */
+const CLEAR_OF_HALF = { "feet and inches": 0.35, metric: 0.1 } as const;
+
+/** Whether a class that goes on with its own area rounds it as the key does, and no side of the house tells the other. */
+export const isFitForDay = (roof: DayRoof, setting: Setting): boolean => {
+  const area = areaOf(roof, setting);
+  return (
+    Math.abs(area - Math.floor(area) - 0.5) > CLEAR_OF_HALF[setting.measuring.units] &&
+    roof.buildingLengthIn !== roof.buildingWidthIn
+  );
+};
+
 export const drawDayRoof = (random: Random, setting: Setting): DayRoof => {
   const { measuring } = setting;
   const halfWidthIn = measuring.drawLengthIn(random, 8, 17);
@@ -36,9 +54,8 @@ export const drawDayRoof = (random: Random, setting: Setting): DayRoof => {
   const overhangIn = measuring.pickIn(random, [12, 16, 18], [300, 400, 450]);
   const shingle = drawShingle(random, measuring);
   const eaveIn = buildingLengthIn + 2 * overhangIn;
-  const exactSlopeIn = rafterLength(halfWidthIn, rise, overhangIn);
-  const slopeIn = onTape(exactSlopeIn, setting);
-  const area = inAreaUnit((2 * eaveIn * exactSlopeIn) / SQ_INCHES_PER_SQ_FOOT, measuring);
+  const slopeIn = onTape(rafterLength(halfWidthIn, rise, overhangIn), setting);
+  const area = areaOf({ halfWidthIn, rise, overhangIn, eaveIn }, setting);
   return {
     ...shingle,
     buildingLengthIn,
@@ -50,7 +67,7 @@ export const drawDayRoof = (random: Random, setting: Setting): DayRoof => {
     eaveIn,
     slopeIn,
     courses: courses(inchesToFeet(slopeIn), shingle.exposedHeightIn),
-    areaSqFt: sqFtOf(Math.round(Number(area.toFixed(1))), measuring),
+    areaSqFt: sqFtOf(Math.round(area), measuring),
     porchRunIn: measuring.drawLengthIn(random, 5, 8),
   };
 };

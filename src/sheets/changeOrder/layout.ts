@@ -119,7 +119,7 @@ export const AMOUNTS = {
   daysToDate: "Days added to date",
 } as const;
 export type Amount = keyof typeof AMOUNTS;
-export const AMOUNT_COLUMNS = { label: 9, value: 12, note: 13 } as const;
+export const AMOUNT_COLUMNS = { label: 9, value: 12, note: 17 } as const;
 
 /** Seals below a change order: whose, the one that was, the one that is, and what that means. */
 export const SEALS = { of: 0, then: 3, now: 12, status: 13 } as const;

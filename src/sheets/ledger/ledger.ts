@@ -26,7 +26,7 @@ export const LEDGER_TOTAL = "Total";
 /** How the row of the seals begins. */
 export const LEDGER_SEAL = "Seal of";
 
-const CHECK_ROW = 2;
+export const CHECK_ROW = 2;
 const FIRST_ROW = 4;
 const MONEY = "#,##0.00";
 const DATE = "yyyy-mm-dd";

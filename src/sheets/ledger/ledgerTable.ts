@@ -4,7 +4,7 @@ import { InputError } from "../../../shared/inputError";
 import { sumOfCents } from "../../../shared/money";
 import { isDateSerial, isoDate } from "../../../shared/sheetDate";
 import type { Contents } from "../contents";
-import { LEDGER, LEDGER_HEADINGS, LEDGER_SEAL, LEDGER_TOTAL } from "./ledger";
+import { CHECK_ROW, LEDGER, LEDGER_HEADINGS, LEDGER_SEAL, LEDGER_TOTAL } from "./ledger";
 
 /** A cell that is no error, and says something. */
 const filled = (cell: Cell, what: string, where: string): Cell => {
@@ -33,6 +33,12 @@ const dateIn = (cell: Cell, where: string): string => {
 const movesNothing = (cell: Cell = null): boolean => isBlank(cell) || cell === 0;
 
 const inWords = (cents: number): string => (cents === 0 ? "" : cents.toFixed(2));
+
+/** What a ledger sheet's own check says, where that doesn't refuse its lines. */
+export const ledgerCautions = ({ sheets }: Contents, name: string): string[] => {
+  const check = sheets.get(name)?.cells[CHECK_ROW]?.[0];
+  return typeof check === "string" && !isBlank(check) ? [check] : [];
+};
 
 /** The lines of a ledger sheet as other programs take them: dates by ISO 8601, amounts with two decimals. */
 export const ledgerTable = ({ sheets }: Contents, name: string): Matrix => {

@@ -12,7 +12,7 @@ const HEADING_PX = 24;
 const LETTERS = 46;
 
 const WHAT_FOR =
-  "Eight sessions, one roof that grows through the day: a page names the problem whose answer it goes on with, and tells none. At the end of each session the answers are compared and the right ones written on the board, so nobody stays behind for an error of the morning. Breaks: a quarter of an hour before the third session and before the seventh, three quarters at noon. Each session begins with something done by hand together; the problems follow, each on its own page.";
+  "Eight sessions, one roof that grows through the day: a page names the problem whose answer it goes on with, and tells none. At the end of each session the answers are compared and the right ones of each version written on the board, so nobody stays behind for an error of the morning. Breaks: a quarter of an hour before the third session and before the seventh, three quarters at noon. Each session begins with something done by hand together; the problems follow, each on its own page.";
 const BRING =
   "Bring: tapes, framing squares, a level, a board, card and paper strips, chalk, four starters, a folding tool; printed pages or a computer for each pair.";
 

@@ -19,7 +19,7 @@ const files: WorkbookFiles = {
 const host: PaneHost = {
   title: "a workbook of the test",
   files,
-  existing: () => Promise.resolve({ sheets: [], names: [] }),
+  existing: () => Promise.resolve({ sheets: [], names: [], inFront: "" }),
   write: () => Promise.resolve(() => Promise.resolve()),
   contents: () => Promise.resolve({ sheets: new Map(), targets: new Map() }),
   inView: () => Promise.resolve({ sheet: "Bid", selected: { row: 0, column: 0 }, cells: [] }),

@@ -1,9 +1,11 @@
 import { LEVELS } from "../../../functions/practice/level";
 import { measuringOf, UNITS } from "../../../functions/practice/measuring";
+import { randomOf } from "../../../functions/practice/random";
 import { PITCH_RUN, toRadians } from "../../../shared/units";
 import { readPitchText } from "../../../shared/pitchText";
 import { fileCount, practiceFiles } from "../../../src/hosts/xlsx/practiceFiles";
 import { openXlsx } from "../../../src/hosts/xlsx/xlsxFile";
+import { drawDayRoof, isFitForDay } from "../../../src/practice/course/dayRoof";
 import { SESSIONS } from "../../../src/practice/course/sessions";
 import { readStudentFile } from "../../../src/practice/marking/readStudentFile";
 import type { ClassOptions } from "../../../src/practice/classOptions";
@@ -14,6 +16,22 @@ import { TOPIC_IDS } from "../../../src/practice/topicTitles";
 import { straightAnswer } from "./straightFormulas";
 
 jest.setTimeout(120_000);
+
+it("the day's roof isn't as long as wide, and its area doesn't hinge on rounding", () => {
+  const measuring = measuringOf("feet and inches", "half day");
+  const setting = { measuring, level: "half day" } as const;
+  // 5 in 12, without an overhang: 13 ft of slope for 12 ft of run.
+  const sides = { halfWidthIn: 144, buildingWidthIn: 288, rise: 5, overhangIn: 0 };
+  const drawn = drawDayRoof(randomOf("1"), setting);
+  const fits = (eaveIn: number, buildingLengthIn = eaveIn): boolean =>
+    isFitForDay({ ...drawn, ...sides, eaveIn, buildingLengthIn }, setting);
+  const sqFtPerInch = (2 * 13) / 12;
+  expect(fits(240)).toBe(true);
+  expect(fits(240, 288)).toBe(false);
+  expect(fits(240 + 0.5 / sqFtPerInch)).toBe(false);
+  expect(fits(240 + 0.2 / sqFtPerInch)).toBe(false);
+  expect(fits(240 + 0.1 / sqFtPerInch)).toBe(true);
+});
 
 const EVERY = UNITS.flatMap((units) =>
   LEVELS.flatMap((level) => Array.from({ length: 12 }, (_, seed) => ({ units, level, seed: String(seed) }))),

@@ -56,7 +56,7 @@ const holdsDrawing = ([path, bytes]: readonly [string, Uint8Array]): boolean =>
   DRAWING_PART.test(path) && SHAPE.test(new TextDecoder().decode(bytes));
 
 /** What isn't shown of a sheet by its elements, and which parts over its cells are shown or left. */
-export interface SeenSheet extends Pick<OverCells, "shown" | "left"> {
+export interface SeenSheet extends Pick<OverCells, "shown" | "left" | "elsewhere"> {
   readonly unseen: ReadonlyMap<string, number>;
 }
 
@@ -75,6 +75,11 @@ export const unseenThings = (parts: Parts, inSheets: readonly SeenSheet[]): stri
       counted(unshown.filter(([each]) => path.test(each)).length, one, many),
     ),
     ...counted(unshown.filter(holdsDrawing).length, "sheet with drawings", "sheets with drawings"),
+    ...counted(
+      inSheets.reduce((sum, { elsewhere }) => sum + elsewhere, 0),
+      "picture that isn't in the file",
+      "pictures that aren't in the file",
+    ),
     ...ELEMENTS.flatMap(([name, one, many]) =>
       counted(
         inSheets.reduce((sum, { unseen }) => sum + (unseen.get(name) ?? 0), 0),

@@ -70,6 +70,10 @@ test("a blank row in the place of one that was taken out is another row; Undo br
       ],
     ],
   ]);
+  // Taken out by hand, and that undone: it is the new row that comes back.
+  run(RemoveRowMutation.id, rows(3, 3));
+  run(InsertRowMutation.id, { ...rows(3, 3), trigger: UndoCommand.id });
+  expect(moved().get("bid")).toHaveLength(2);
   run(RemoveRowMutation.id, { ...rows(3, 3), trigger: UndoCommand.id });
   run(InsertRowMutation.id, { ...rows(3, 3), trigger: UndoCommand.id });
   expect([...moved()]).toEqual([]);

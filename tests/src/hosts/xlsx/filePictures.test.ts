@@ -113,17 +113,19 @@ const huge = (): Uint8Array => {
   return bytes;
 };
 
+const hugeFrame = (): Uint8Array => {
+  const bytes = Uint8Array.from(GIF);
+  // Behind its head, two colours, and eight bytes that say how the frame is shown.
+  const view = new DataView(bytes.buffer);
+  view.setUint16(13 + 6 + 8 + 5, 30_000, true);
+  view.setUint16(13 + 6 + 8 + 7, 30_000, true);
+  return bytes;
+};
+
 const FIRST_TARGET = /Target="\.\.\/media\/image1\.png"/;
 
 describe("a picture that can't be shown as it is meant keeps no file from being opened, and is named", () => {
   it.each<[string, string, (part: Uint8Array) => Uint8Array]>([
-    ["on the web", ARROWS, inText(FIRST_TARGET, 'Target="https://example.org/a.png" TargetMode="External"')],
-    ["that isn't there", ARROWS, inText(FIRST_TARGET, 'Target="../media/image9.png"')],
-    [
-      "that is another kind of part",
-      ARROWS,
-      inText(/relationships\/image(?=" Target="..\/media\/image1)/, "relationships/x"),
-    ],
     ["that is a page", IMAGE, () => bytesOf("<html><script>alert(1)</script></html>")],
     [
       "that is lines with a script",
@@ -140,6 +142,8 @@ describe("a picture that can't be shown as it is meant keeps no file from being 
       inText(/(<a:blip [^>]*)\/>|(<a:blip [^>]*)><\/a:blip>/, '$1$2><a:alphaModFix amt="30000"/></a:blip>'),
     ],
     ["that is turned", DRAWING, inText("<a:xfrm>", '<a:xfrm rot="5400000">')],
+    ["with rounded corners", DRAWING, inText('prst="rect"', 'prst="roundRect"')],
+    ["with more dots in its frame than on its screen", IMAGE, hugeFrame],
     ["that is hidden", DRAWING, inText(/name="Picture 1"/, 'name="Picture 1" hidden="1"')],
     ["beyond the last row", DRAWING, inText("<xdr:row>1</xdr:row>", "<xdr:row>99999999</xdr:row>")],
     ["at no row", DRAWING, inText("<xdr:row>1</xdr:row>", "<xdr:row>one</xdr:row>")],
@@ -149,6 +153,20 @@ describe("a picture that can't be shown as it is meant keeps no file from being 
     expect(picturesOf(file)).toHaveLength(1);
     expect(file.unseen).toEqual(["1 picture"]);
     expect(saveXlsx({ file, calculated: file.book }, file.book)).toBe(file.bytes);
+  });
+
+  it.each<[string, string, (part: Uint8Array) => Uint8Array]>([
+    ["on the web", ARROWS, inText(FIRST_TARGET, 'Target="https://example.org/a.png" TargetMode="External"')],
+    ["that isn't there", ARROWS, inText(FIRST_TARGET, 'Target="../media/image9.png"')],
+    [
+      "that is another kind of part",
+      ARROWS,
+      inText(/relationships\/image(?=" Target="..\/media\/image1)/, "relationships/x"),
+    ],
+  ])("one %s", async (_, path, change) => {
+    const file = await opened(path, change);
+    expect(picturesOf(file)).toHaveLength(1);
+    expect(file.unseen).toEqual(["1 picture", "1 picture that isn't in the file"]);
   });
 
   it.each<[string, string, (part: Uint8Array) => Uint8Array]>([

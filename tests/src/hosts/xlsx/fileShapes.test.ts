@@ -82,6 +82,11 @@ it("draws what a group makes larger, and what is flipped", () => {
   expect(elementsOf(flipped, "path")[1]).toMatchObject({ d: "M90 10L10 90" });
 });
 
+it("draws nothing of what is hidden in a group", () => {
+  const read = opened('<xdr:cNvPr id="3" name="3"/>', '<xdr:cNvPr id="3" name="3" hidden="1"/>');
+  expect(elementsOf(read, "path")[0]).toMatchObject({ d: "M10 90L90 10" });
+});
+
 it("keeps the file's drawing to the letter", () => {
   const read = opened();
   expect(saveXlsx({ file: read, calculated: read.book }, read.book)).toBe(read.bytes);
@@ -110,6 +115,13 @@ it.each<[string, string | RegExp, string]>([
   ["words that stand in a cell", 'textlink=""', 'textlink="$A$1"'],
   ["another arrow", 'headEnd type="triangle"', 'headEnd type="oval"'],
   ["dashes of its own", '<a:prstDash val="dash"/>', "<a:custDash/>"],
+  ["dashes of a name that is none", 'prstDash val="dash"', 'prstDash val="constructor"'],
+  ["words at a place that is none", 'algn="l"', 'algn="toString"'],
+  ["words at a height that is none", 'anchor="ctr"', 'anchor="__proto__"'],
+  ["words under bullets", '<a:pPr algn="l"/>', '<a:pPr algn="l"><a:buChar char="-"/></a:pPr>'],
+  ["words that are underlined", 'sz="1000"', 'sz="1000" u="sng"'],
+  ["a shadow", "</xdr:spPr>", "<a:effectLst><a:outerShdw/></a:effectLst></xdr:spPr>"],
+  ["something far away", '<a:off x="190500"', '<a:off x="1e308"'],
   ["a chart among the shapes", "</xdr:grpSp>", "<xdr:graphicFrame/></xdr:grpSp>"],
   ["no size", '<a:ext cx="1905000" cy="952500"/><a:chOff', '<a:ext cx="0" cy="0"/><a:chOff'],
 ])("leaves a drawing alone that holds %s, and names it", (_, from, to) => {

@@ -7,7 +7,7 @@ import { changeOrdersIn } from "../../../../src/sheets/changeOrder/earlier";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
 import { ORDER_HEADINGS } from "../../../../src/sheets/orderSheet/layout";
-import { a1 } from "../../../../src/sheets/address";
+import { a1, readArea } from "../../../../src/sheets/address";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { readSigned, type Signed } from "../../../../src/sheets/signedBase/readSigned";
 import { addressBeside, rowsOf } from "../../../support/bid";
@@ -40,6 +40,16 @@ const type = async (
 ): Promise<void> => {
   bid.type(sheet, await addressBeside(bid, sheet, label, columns), typed);
 };
+
+it("the seal of a change order leaves what it says of cents free", async () => {
+  const bid = await changed();
+  await issue(bid, "Change order 1");
+  const note = await addressBeside(bid, "Change order 1", "Changes to date", 8);
+  const { row, column } = readArea(note).from;
+  expect((await rowsOf(bid, "Change order 1"))[row]?.[column]).toMatch(/a cent may stay$/);
+  bid.type("Change order 1", note, null);
+  expect(await statusOf(bid, "Change order 1")).toBe("");
+});
 
 describe("the check of a change order", () => {
   it("names what is no longer listed, and what is listed twice, once an item is retyped", async () => {

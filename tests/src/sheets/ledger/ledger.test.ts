@@ -1,7 +1,7 @@
 import { toCsv } from "../../../../src/hosts/csv";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
-import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
+import { ledgerCautions, ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { addressBeside, rowsOf, typeBeside } from "../../../support/bid";
 import { issue } from "../../../support/changedOrder";
@@ -97,8 +97,11 @@ describe("ledger lines", () => {
     const bid = await posted(13);
     const cautionOn = async () => (await rowsOf(bid, "Ledger 1"))[2]?.[0];
     expect(await cautionOn()).toBe(`"Change order 1" isn't issued yet: issue it before this is posted.`);
+    const said = async () => ledgerCautions(await bid.host.contents(), "Ledger 1");
+    expect(await said()).toEqual([await cautionOn()]);
     await issue(bid, "Change order 1");
     expect(await cautionOn()).toBe("");
+    expect(await said()).toEqual([]);
   });
 
   it("of a change that comes to nothing aren't saved", async () => {

@@ -33,6 +33,9 @@ export const flips = (place: XmlElement | undefined): { readonly x: boolean; rea
   y: flagAttribute(place, "flipV") ?? false,
 });
 
+/** No drawing has anything so far from its corner, in pixels or in the file's own unit. */
+const FARTHEST = 1e9;
+
 /** A change of measure that takes one frame to another, as a group does with what is in it. */
 export interface Change {
   readonly from: Frame;
@@ -42,12 +45,14 @@ export interface Change {
 export const changed = ({ left, top, width, height }: Frame, { from, to }: Change): Frame => {
   onlyIf(from.width > 0 && from.height > 0);
   const [across, down] = [to.width / from.width, to.height / from.height];
-  return {
+  const frame = {
     left: to.left + (left - from.left) * across,
     top: to.top + (top - from.top) * down,
     width: width * across,
     height: height * down,
   };
+  onlyIf(Object.values(frame).every((length) => Math.abs(length) <= FARTHEST));
+  return frame;
 };
 
 /** The spot that lies so far across and down a frame, both from 0 to 1. */

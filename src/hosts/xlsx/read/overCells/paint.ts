@@ -19,6 +19,12 @@ export const paintOf = (holder: XmlElement | undefined): string | undefined => {
   return `#${hex}`;
 };
 
+/** Shadows and the like aren't drawn. */
+export const refuseEffects = (properties: XmlElement | undefined): void => {
+  onlyIf((childOf(properties, "effectLst")?.children ?? []).length === 0);
+  onlyIf(["effectDag", "scene3d", "sp3d"].every((name) => !childOf(properties, name)));
+};
+
 const paintOrNone = (holder: XmlElement | undefined, isOfTheme: boolean): string => {
   const paint = paintOf(holder);
   onlyIf(paint !== undefined || !isOfTheme);
@@ -37,14 +43,14 @@ export interface Stroke {
 }
 
 /** In widths of the line. */
-const DASHES: Readonly<Record<string, readonly number[]>> = {
-  solid: [],
-  dot: [1, 3],
-  dash: [4, 3],
-  lgDash: [8, 3],
-  sysDot: [1, 1],
-  sysDash: [3, 1],
-};
+const DASHES: ReadonlyMap<string, readonly number[]> = new Map([
+  ["solid", []],
+  ["dot", [1, 3]],
+  ["dash", [4, 3]],
+  ["lgDash", [8, 3]],
+  ["sysDot", [1, 1]],
+  ["sysDash", [3, 1]],
+]);
 
 const USUAL_WIDTH_EMU = 9525;
 const WIDEST_EMU = 20_116_800;
@@ -60,7 +66,7 @@ export const strokeOf = (shape: XmlElement): Stroke => {
   const widthEmu = numberAttribute(line, "w") ?? USUAL_WIDTH_EMU;
   onlyIf(widthEmu >= 0 && widthEmu <= WIDEST_EMU);
   const widthPx = pxOfEmu(widthEmu);
-  const dashes = orNotShown(DASHES[childOf(line, "prstDash")?.attributes.get("val") ?? "solid"]);
+  const dashes = orNotShown(DASHES.get(childOf(line, "prstDash")?.attributes.get("val") ?? "solid"));
   onlyIf(!childOf(line, "custDash"));
   return {
     colour: paintOrNone(line, isThemed(shape, "lnRef")),

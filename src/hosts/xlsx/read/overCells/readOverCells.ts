@@ -13,8 +13,9 @@ import {
 } from "../../xml/xml";
 import { readAnchor } from "./anchor";
 import { flips, refuseTurned } from "./frame";
-import { imageKind } from "./imageKind";
+import { imageKind, type ImageKind } from "./imageKind";
 import { NotShown, onlyIf, orNotShown } from "./notShown";
+import { paintOf, refuseEffects } from "./paint";
 import type { PictureBudget } from "./pictureBudget";
 import { shapesSvg } from "./shapes";
 
@@ -25,23 +26,49 @@ export interface OverCells {
   readonly shown: readonly string[];
   /** Parts of which something isn't shown. */
   readonly left: readonly string[];
+  /** Pictures that have no part in the file. */
+  readonly elsewhere: number;
 }
 
-const NOTHING: OverCells = { pictures: [], shown: [], left: [] };
+const NOTHING: OverCells = { pictures: [], shown: [], left: [], elsewhere: 0 };
 
 /** A drawing's part, and what it takes to follow its arrows. */
 interface Drawing {
   readonly parts: Parts;
   readonly path: string;
-  readonly arrows: readonly Relationship[];
+  /** The parts of images, by the names under which the drawing knows them. */
+  readonly images: ReadonlyMap<string, string>;
+  /** What its images are, by their parts: many anchors may show one. */
+  readonly kinds: Map<string, ImageKind | undefined>;
   readonly budget: PictureBudget;
 }
 
 /** The part that a blip shows; one outside of the file is never fetched. */
-const imagePath = (blip: XmlElement | undefined, { arrows }: Drawing): string | undefined => {
+const imagePath = (blip: XmlElement | undefined, { images }: Drawing): string | undefined => {
   // The prefix may differ; the local name doesn't.
   const id = [...(blip?.attributes ?? [])].find(([name]) => /:embed$/.test(name))?.[1];
-  return arrows.find((arrow) => arrow.id === id && arrow.kind === "image" && !arrow.isOutside)?.target;
+  return images.get(id ?? "");
+};
+
+const imagesOf = (arrows: readonly Relationship[]): ReadonlyMap<string, string> =>
+  new Map(
+    arrows.flatMap(({ id, kind, isOutside, target }): [string, string][] =>
+      kind === "image" && !isOutside ? [[id, target]] : [],
+    ),
+  );
+
+const kindOf = (path: string, bytes: Uint8Array, { kinds }: Drawing): ImageKind => {
+  if (!kinds.has(path)) kinds.set(path, imageKind(bytes));
+  return orNotShown(kinds.get(path));
+};
+
+/** A picture is a plain rectangle of dots: without an edge of its own, effects, or another outline. */
+const refuseFrame = (properties: XmlElement | undefined): void => {
+  onlyIf((childOf(properties, "prstGeom")?.attributes.get("prst") ?? "rect") === "rect");
+  onlyIf(
+    !childOf(properties, "custGeom") && ["none", undefined].includes(paintOf(childOf(properties, "ln"))),
+  );
+  refuseEffects(properties);
 };
 
 const isWhole = (crop: XmlElement | undefined): boolean =>
@@ -49,16 +76,22 @@ const isWhole = (crop: XmlElement | undefined): boolean =>
 
 /** A picture of dots. Lines that stand behind it for newer programs (SVG) are left alone. */
 const pictureSource = (picture: XmlElement, drawing: Drawing): string => {
-  const place = childOf(childOf(picture, "spPr"), "xfrm");
+  const properties = childOf(picture, "spPr");
+  const place = childOf(properties, "xfrm");
   refuseTurned(place);
   onlyIf(!flips(place).x && !flips(place).y);
+  refuseFrame(properties);
   const fill = childOf(picture, "blipFill");
   const blip = childOf(fill, "blip");
   // What else stands in a blip changes how it looks: a watermark would hide the cells beneath.
-  onlyIf(isWhole(childOf(fill, "srcRect")) && (blip?.children ?? []).every(({ name }) => name === "extLst"));
-  const bytes = orNotShown(drawing.parts.get(imagePath(blip, drawing) ?? ""));
-  const { type, pixels } = orNotShown(imageKind(bytes));
-  onlyIf(drawing.budget({ pictures: 1, pictureBytes: bytes.length, picturePixels: pixels }));
+  onlyIf((blip?.children ?? []).every(({ name }) => name === "extLst"));
+  onlyIf(isWhole(childOf(fill, "srcRect")) && isWhole(childOf(childOf(fill, "stretch"), "fillRect")));
+  onlyIf(!childOf(fill, "tile"));
+  const path = imagePath(blip, drawing) ?? "";
+  const bytes = orNotShown(drawing.parts.get(path));
+  onlyIf(drawing.budget({ pictures: 1, pictureBytes: bytes.length }));
+  const { type, pixels } = kindOf(path, bytes, drawing);
+  onlyIf(drawing.budget({ picturePixels: pixels }));
   return dataAddress(type, bytes);
 };
 
@@ -86,7 +119,10 @@ const readThing = (anchor: XmlElement, drawing: Drawing): FilePicture => {
 
 /** The parts that an anchor shows something of: its images, and the drawing itself where it has shapes. */
 const partsOf = (anchor: XmlElement, drawing: Drawing): string[] => [
-  ...descendantsOf(anchor, "blip").flatMap((blip) => imagePath(blip, drawing) ?? []),
+  ...descendantsOf(anchor, "blip").flatMap((blip) => {
+    const path = imagePath(blip, drawing);
+    return path !== undefined && drawing.parts.has(path) ? [path] : [];
+  }),
   ...(["sp", "cxnSp"].some((name) => descendantsOf(anchor, name).length > 0) ? [drawing.path] : []),
 ];
 
@@ -95,7 +131,8 @@ const tryToRead = (anchor: XmlElement, drawing: Drawing): OverCells => {
   try {
     return { ...NOTHING, pictures: [readThing(anchor, drawing)], shown: its };
   } catch (error) {
-    if (error instanceof NotShown) return { ...NOTHING, left: its };
+    const isElsewhere = its.length === 0 && descendantsOf(anchor, "pic").length > 0;
+    if (error instanceof NotShown) return { ...NOTHING, left: its, elsewhere: isElsewhere ? 1 : 0 };
     throw error;
   }
 };
@@ -109,12 +146,14 @@ export const readOverCells = (parts: Parts, sheetPath: string, budget: PictureBu
     const path = relationshipsOf(parts, sheetPath).find(({ kind }) => kind === "drawing")?.target ?? "";
     const bytes = parts.get(path);
     if (!bytes || !budget({ drawingBytes: bytes.length })) return NOTHING;
-    const drawing: Drawing = { parts, path, arrows: relationshipsOf(parts, path), budget };
+    const images = imagesOf(relationshipsOf(parts, path));
+    const drawing: Drawing = { parts, path, images, kinds: new Map(), budget };
     const read = parseXml(bytes, path).root.children.map((anchor) => tryToRead(anchor, drawing));
     return {
       pictures: read.flatMap(({ pictures }) => pictures),
       shown: read.flatMap(({ shown }) => shown),
       left: read.flatMap(({ left }) => left),
+      elsewhere: read.reduce((sum, { elsewhere }) => sum + elsewhere, 0),
     };
   } catch (error) {
     if (error instanceof FileError) return NOTHING;

@@ -1,15 +1,22 @@
 import type { Spot } from "../../../../pictures/figure";
 import { element, px } from "../../../../pictures/svg";
 import { pxOfEmu } from "../../looks/sizes";
-import { childOf, type XmlElement } from "../../xml/xml";
+import { childOf, flagAttribute, type XmlElement } from "../../xml/xml";
 import { changed, cornersFrame, flips, refuseTurned, type Change, type Frame } from "./frame";
 import { NotShown, onlyIf } from "./notShown";
 import { outlines, type Outline } from "./outline";
-import { fillOf, strokeOf, type Stroke } from "./paint";
+import { fillOf, refuseEffects, strokeOf, type Stroke } from "./paint";
 import { wordsIn } from "./words";
 
 /** On a dark page the cells are dark too: light lines on it, and every colour keeps its hue. */
-const STYLE = "@media (prefers-color-scheme:dark){g{filter:invert(1) hue-rotate(180deg)}}";
+const STYLE = element(
+  "style",
+  {},
+  "@media (prefers-color-scheme:dark){g{filter:invert(1) hue-rotate(180deg)}}",
+);
+
+/** A drawing as it is on paper, which is light always. */
+export const onPaper = (svg: string): string => svg.replace(STYLE, "");
 
 /** A side of a whole drawing: some ten pages. */
 const LONGEST_PX = 20_000;
@@ -47,6 +54,7 @@ const shapeMarkup = (shape: XmlElement, change: Change): string[] => {
   const properties = childOf(shape, "spPr");
   const place = childOf(properties, "xfrm");
   refuseTurned(place);
+  refuseEffects(properties);
   // What a linked shape says stands in a cell.
   onlyIf((shape.attributes.get("textlink") ?? "") === "");
   const frame = changed(cornersFrame(place, "off", "ext"), change);
@@ -75,7 +83,11 @@ const groupMarkup = (group: XmlElement, change: Change): string[] => {
   return group.children.flatMap((child) => (OF_GROUP.includes(child.name) ? [] : markup(child, inside)));
 };
 
+const isHidden = (thing: XmlElement): boolean =>
+  thing.children.some((each) => flagAttribute(childOf(each, "cNvPr"), "hidden") === true);
+
 const markup = (thing: XmlElement, change: Change): string[] => {
+  if (isHidden(thing)) return [];
   switch (thing.name) {
     case "sp":
     case "cxnSp":
@@ -103,7 +115,7 @@ export const shapesSvg = (thing: XmlElement): string => {
       viewBox: `0 0 ${px(width)} ${px(height)}`,
       preserveAspectRatio: "none",
     },
-    element("style", {}, STYLE),
+    STYLE,
     element("g", {}, ...markup(thing, { from, to })),
   );
 };

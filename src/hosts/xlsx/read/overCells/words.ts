@@ -12,12 +12,20 @@ const LINE_HEIGHTS = 1.2;
 const USUAL_ROOM = { lIns: 91_440, rIns: 91_440, tIns: 45_720, bIns: 45_720 } as const;
 
 /** A line's anchor in SVG, and where in its room it hangs, from 0 to 1. */
-const ALIGNMENTS: Readonly<Record<string, readonly [anchor: string, share: number]>> = {
-  l: ["start", 0],
-  ctr: ["middle", 0.5],
-  r: ["end", 1],
-};
-const HEIGHTS: Readonly<Record<string, number>> = { t: 0, ctr: 0.5, b: 1 };
+const ALIGNMENTS: ReadonlyMap<string, readonly [anchor: string, share: number]> = new Map([
+  ["l", ["start", 0]],
+  ["ctr", ["middle", 0.5]],
+  ["r", ["end", 1]],
+]);
+const HEIGHTS: ReadonlyMap<string, number> = new Map([
+  ["t", 0],
+  ["ctr", 0.5],
+  ["b", 1],
+]);
+
+const INDENTS = ["marL", "marR", "indent", "lvl"];
+/** What changes the letters of a run; `none` is what it says where it changes nothing. */
+const LETTER_CHANGES = ["u", "strike", "cap"];
 
 interface Line {
   readonly markup: string;
@@ -30,6 +38,7 @@ const runOf = (run: XmlElement): { readonly markup: string; readonly sizePx: num
   const look = childOf(run, "rPr");
   const sizePx = (orNotShown(numberAttribute(look, "sz")) / 100) * PX_PER_POINT;
   onlyIf(sizePx > 0 && (numberAttribute(look, "baseline") ?? 0) === 0);
+  onlyIf(LETTER_CHANGES.every((name) => /^no/.test(look?.attributes.get(name) ?? "none")));
   const attributes = {
     "font-size": sizePx,
     fill: orNotShown(paintOf(look)),
@@ -42,7 +51,10 @@ const runOf = (run: XmlElement): { readonly markup: string; readonly sizePx: num
 const lineOf = (paragraph: XmlElement): Line => {
   onlyIf(paragraph.children.every(({ name }) => ["pPr", "r", "endParaRPr"].includes(name)));
   const runs = childrenOf(paragraph, "r").map(runOf);
-  const [anchor, share] = orNotShown(ALIGNMENTS[childOf(paragraph, "pPr")?.attributes.get("algn") ?? "l"]);
+  const look = childOf(paragraph, "pPr");
+  onlyIf((look?.children ?? []).every(({ name }) => !/^bu(?!None)/.test(name)));
+  onlyIf(INDENTS.every((name) => (numberAttribute(look, name) ?? 0) === 0));
+  const [anchor, share] = orNotShown(ALIGNMENTS.get(look?.attributes.get("algn") ?? "l"));
   return {
     markup: runs.map(({ markup }) => markup).join(""),
     sizePx: runs.reduce((most, { sizePx }) => Math.max(most, sizePx), 0),
@@ -74,7 +86,7 @@ export const wordsIn = (shape: XmlElement, frame: Frame): string[] => {
   onlyIf(!childOf(body, "normAutofit")?.attributes.has("fontScale"));
   const room = roomIn(frame, body);
   const heightPx = lines.reduce((sum, { sizePx }) => sum + sizePx * LINE_HEIGHTS, 0);
-  const down = orNotShown(HEIGHTS[body?.attributes.get("anchor") ?? "t"]);
+  const down = orNotShown(HEIGHTS.get(body?.attributes.get("anchor") ?? "t"));
   let y = room.top + (room.height - heightPx) * down;
   return lines.map(({ markup, sizePx, anchor, share }) => {
     const middle = y + (sizePx * LINE_HEIGHTS) / 2;
