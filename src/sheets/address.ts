@@ -9,6 +9,9 @@ export interface SheetPlace extends Place {
   readonly sheet: string;
 }
 
+/** The last cell of every sheet of Excel's. */
+export const LAST_CELL: Place = { row: 1_048_575, column: 16_383 };
+
 /** `A`, `Z`, `AA`: the letters of a column counted from 0. */
 export const columnLetters = (column: number): string => {
   const last = String.fromCharCode(65 + (column % 26));

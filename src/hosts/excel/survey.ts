@@ -1,12 +1,9 @@
-import { readArea } from "../../sheets/address";
+import { LAST_CELL, readArea } from "../../sheets/address";
 import type { Survey } from "../../sheets/extend/survey";
 import type { ExcelEntry } from "./excelHost";
 import { areaOf, PLACE_AND_SIZE, splitAddress } from "./ranges";
 import { readInPieces } from "./readInPieces";
 import { linesOf, sheetContents, type Line } from "./readSheet";
-
-/** The last cell of every sheet of Excel's. */
-const END = { row: 1_048_575, column: 16_383 };
 
 interface SurveyedLine extends Line {
   readonly isHidden: boolean;
@@ -32,7 +29,7 @@ export const survey = (excel: ExcelEntry): Promise<Survey> =>
     const found = {
       sheet: sheet.name,
       selected: areaOf(selected),
-      end: END,
+      end: LAST_CELL,
       isProtected: sheet.protection.protected,
       names: workbook.names.items.map(({ name }) => name),
     };

@@ -22,7 +22,7 @@ import type { Undo } from "../../sheets/patch";
 import { svgAddress } from "../dataAddress";
 import type { SheetPicture } from "../host";
 
-export const NOT_TURNED = { flipY: false, flipX: false, angle: 0, skewX: 0, skewY: 0 };
+const NOT_TURNED = { flipY: false, flipX: false, angle: 0, skewX: 0, skewY: 0 };
 
 /**
  * Brings a picture's corners into view, the first one last: it stays there where the picture is larger than the window. What is

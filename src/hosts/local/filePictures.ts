@@ -9,6 +9,7 @@ import {
 } from "@univerjs/core";
 import type { ICellOverGridPosition } from "@univerjs/sheets";
 import type { ISheetImage } from "@univerjs/sheets-drawing";
+import { LAST_CELL } from "../../sheets/address";
 import type { BookSheet, CellSpot, FilePicture } from "../xlsx/book";
 
 /** Pictures that a file has brought: it keeps its own, so they aren't written again. */
@@ -64,13 +65,12 @@ const goOn = (
   return [index, Math.min(rest, sizeOf(index))];
 };
 
-const LAST_ROW = 1_048_575;
-const LAST_COLUMN = 16_383;
-
 /** The place that lies so far to the right of and below a cell's corner. */
 const placeFrom = (sizes: Partial<Sizes>, { row, column, offsetPx }: CellSpot): ICellOverGridPosition => {
-  const [atRow, rowOffset] = goOn(row, offsetPx.y, LAST_ROW, (each) => rowPx(sizes, each));
-  const [atColumn, columnOffset] = goOn(column, offsetPx.x, LAST_COLUMN, (each) => columnPx(sizes, each));
+  const [atRow, rowOffset] = goOn(row, offsetPx.y, LAST_CELL.row, (each) => rowPx(sizes, each));
+  const [atColumn, columnOffset] = goOn(column, offsetPx.x, LAST_CELL.column, (each) =>
+    columnPx(sizes, each),
+  );
   return { row: atRow, rowOffset, column: atColumn, columnOffset };
 };
 

@@ -20,7 +20,7 @@ import type { ReadCell } from "./readSheet";
 
 interface Keeping {
   /** The command by which a person asks that a sheet be deleted; our own Undo takes sheets away without it. */
-  readonly commandId: string;
+  readonly deletionId: string;
   /** The command that opens a sheet's tab for another name. */
   readonly renameId: string;
   /** Shows on a sheet's tab the name that it keeps, after another was typed there. */
@@ -39,7 +39,7 @@ const sheetIdOf = ({ params = {} }: { readonly params?: object }): string =>
 export const keepSealedSheets = (
   injector: Injector,
   workbook: Workbook,
-  { commandId, renameId, showName, read, tell }: Keeping,
+  { deletionId, renameId, showName, read, tell }: Keeping,
 ): void => {
   const stop = (sentence: string): never => {
     tell(sentence);
@@ -97,7 +97,7 @@ export const keepSealedSheets = (
 
   const undoRedo = injector.get(IUndoRedoService);
   injector.get(ICommandService).beforeCommandExecuted((command) => {
-    if (command.id === commandId) stopDeletion(named(command));
+    if (command.id === deletionId) stopDeletion(named(command));
     if ([renameId, SetWorksheetNameCommand.id].includes(command.id)) stopRenaming(named(command));
     if (command.id === UndoCommand.id) stopSteps(undoRedo.pitchTopUndoElement()?.undoMutations);
     if (command.id === RedoCommand.id) stopSteps(undoRedo.pitchTopRedoElement()?.redoMutations);

@@ -147,7 +147,7 @@ export const openWorkbook = (
     readCell(injector, sentences, sheet, row, column);
 
   keepSealedSheets(injector, workbook, {
-    commandId: RemoveSheetConfirmCommand.id,
+    deletionId: RemoveSheetConfirmCommand.id,
     renameId: RenameSheetOperation.id,
     showName: (sheet) => {
       showNameOnTab(commands, workbook, sheet);

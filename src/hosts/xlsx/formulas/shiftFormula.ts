@@ -1,9 +1,9 @@
-import { columnLetters, columnOf } from "../../../sheets/address";
+import { columnLetters, columnOf, LAST_CELL } from "../../../sheets/address";
 import { formulaOf, tokensOf } from "./tokens";
 
 /** One past the last row and column of a sheet in the format; references that leave the sheet come in again at its other side. */
-const ROWS = 1_048_576;
-const COLUMNS = 16_384;
+const ROWS = LAST_CELL.row + 1;
+const COLUMNS = LAST_CELL.column + 1;
 
 const shifted = (index: number, by: number, count: number): number =>
   (((index + by) % count) + count) % count;

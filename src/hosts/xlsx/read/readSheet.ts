@@ -1,4 +1,4 @@
-import { a1 } from "../../../sheets/address";
+import { a1, LAST_CELL } from "../../../sheets/address";
 import { fileStyleKey, type BookCell, type BookLine, type BookSheet } from "../book";
 import { parseRange, rangeText } from "../cellAddress";
 import { FileError } from "../fileError";
@@ -9,8 +9,6 @@ import { allCellElements, formulaReader, rowElements, type CellElement } from ".
 import { columnPx, columnPxOfDigits, rowPx } from "../looks/sizes";
 import { childOf, childrenOf, flagAttribute, numberAttribute, type XmlElement } from "../xml/xml";
 
-/** Columns that only have a usual width needn't each be kept. */
-const LAST_COLUMN = 16_383;
 /** Array formulas that fill several cells. */
 const MOST_BLOCKS = 2_000;
 
@@ -31,7 +29,8 @@ const readColumns = (sheet: XmlElement): ReadonlyMap<number, BookLine> => {
       ...styleKey(element, "style"),
     };
     // A line to the sheet's end is shown as far as anyone looks.
-    const to = last >= LAST_COLUMN ? Math.min(first + 200, LAST_COLUMN) : Math.min(last, LAST_COLUMN);
+    const to =
+      last >= LAST_CELL.column ? Math.min(first + 200, LAST_CELL.column) : Math.min(last, LAST_CELL.column);
     for (let column = first; column <= to; column++) columns.set(column, line);
   }
   return columns;

@@ -1,4 +1,4 @@
-import { a1, type Area, type Place } from "../../../sheets/address";
+import { a1, LAST_CELL, type Area, type Place } from "../../../sheets/address";
 import type { PaperEntry } from "../../../sheets/paper";
 import { PAGES } from "../../../sheets/pages";
 import type { BookSheet, DropDown } from "../book";
@@ -187,15 +187,12 @@ export const dimensionChanges = ({ part }: SheetVersions, touched: readonly Plac
   return ref === rangeText(range) ? [] : [changeElement(part.source, element, { attributes: { ref } })];
 };
 
-/** A break goes across the whole sheet. */
-const LAST_COLUMN = 16_383;
-
 /** How a file says that as many pages are taken as it takes. */
 const ANY_NUMBER = 0;
 
 const breaksText = ({ now, x }: SheetVersions): string => {
   const breaks = (now.breaksBefore ?? []).map(
-    (row) => `<${x}brk${attributesText({ id: row, max: LAST_COLUMN, man: 1 })}/>`,
+    (row) => `<${x}brk${attributesText({ id: row, max: LAST_CELL.column, man: 1 })}/>`,
   );
   const counts = { count: breaks.length, manualBreakCount: breaks.length };
   return breaks.length === 0

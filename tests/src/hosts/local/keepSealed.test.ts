@@ -21,7 +21,7 @@ const OPEN_TAB = "open-tab";
 const keep = (engine: HeadlessEngine, shown: (name: string) => void = () => undefined): string[] => {
   const told: string[] = [];
   keepSealedSheets(engine.injector, engine.workbook, {
-    commandId: RemoveSheetCommand.id,
+    deletionId: RemoveSheetCommand.id,
     renameId: OPEN_TAB,
     showName: (sheet) => {
       shown(sheet.getName());

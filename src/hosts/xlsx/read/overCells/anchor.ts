@@ -1,10 +1,9 @@
+import { LAST_CELL } from "../../../../sheets/address";
 import type { CellSpot, FilePicture } from "../../book";
 import { pxOfEmu } from "../../looks/sizes";
 import { childOf, numberAttribute, type XmlElement } from "../../xml/xml";
 import { NotShown, onlyIf, orNotShown } from "./notShown";
 
-const LAST_ROW = 1_048_575;
-const LAST_COLUMN = 16_383;
 /** Of a length, in EMU: the format's own bound. */
 const LONGEST_EMU = 2 ** 31;
 
@@ -31,8 +30,8 @@ const offsetPx = (element: XmlElement | undefined, name: string): number =>
 const spot = (anchor: XmlElement, name: "from" | "to"): CellSpot => {
   const element = childOf(anchor, name);
   return {
-    row: index(element, "row", LAST_ROW),
-    column: index(element, "col", LAST_COLUMN),
+    row: index(element, "row", LAST_CELL.row),
+    column: index(element, "col", LAST_CELL.column),
     offsetPx: { x: offsetPx(element, "colOff"), y: offsetPx(element, "rowOff") },
   };
 };
