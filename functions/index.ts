@@ -1,4 +1,4 @@
-import type { FunctionSpec } from "../shared/spec";
+import type { FunctionSpec } from "../shared/spec/spec";
 import { courseLineSpec } from "./courses/courseLine";
 import { coursesSpec } from "./courses/courses";
 import { topCourseSpec } from "./courses/topCourse";

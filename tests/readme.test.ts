@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { catalogue } from "../functions/index";
-import { CONCEPTS } from "../shared/spec";
+import { CONCEPTS } from "../shared/spec/spec";
 
 const ROOT = join(__dirname, "..");
 const readme = readFileSync(join(ROOT, "README.md"), "utf8");

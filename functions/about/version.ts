@@ -1,6 +1,6 @@
 import product from "../../package.json";
 import { TEXT_RESULT } from "../../shared/result";
-import { defineFunction } from "../../shared/spec";
+import { defineFunction } from "../../shared/spec/spec";
 import { VERSION } from "../../shared/version";
 
 export const versionSpec = defineFunction({

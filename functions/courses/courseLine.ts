@@ -1,7 +1,7 @@
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { count } from "../../shared/kinds/number";
 import { FEET_RESULT } from "../../shared/result";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { inchesToFeet } from "../../shared/units";
 
 /** Feet up from the eave to the lower edge of a course: where its chalk line is snapped. */

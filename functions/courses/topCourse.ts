@@ -1,7 +1,7 @@
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { INCHES_RESULT } from "../../shared/result";
 import { isSame } from "../../shared/rounding";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { feetToInches } from "../../shared/units";
 import { courses } from "./courses";
 

@@ -3,7 +3,7 @@ import { lengthInInches } from "../../shared/kinds/length";
 import { pitch } from "../../shared/kinds/pitch";
 import { countOf } from "../../shared/result";
 import { isSame } from "../../shared/rounding";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { rafterFactor } from "../slope/rafterFactor";
 import { lapBelow } from "./lapBelow";
 

@@ -1,7 +1,7 @@
 import { lappedPieces } from "../../shared/laps";
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { countOf } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { feetToInches } from "../../shared/units";
 import { lapBelow } from "./lapBelow";
 

@@ -1,7 +1,7 @@
 import { flag } from "../../shared/kinds/flag";
 import { quantity } from "../../shared/kinds/number";
 import { SQ_IN_RESULT } from "../../shared/result";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { SQ_INCHES_PER_SQ_FOOT } from "../../shared/units";
 
 /** IRC R806.2: one part of vent to so many of ceiling, and to so many where vents are balanced. */

@@ -1,7 +1,7 @@
 import { writeStart } from "../../shared/layoutStart";
 import { countOf, TEXT_RESULT } from "../../shared/result";
-import { defineTable } from "../../shared/spec";
-import { bestStart } from "./engine/bestStart";
+import { defineTable } from "../../shared/spec/spec";
+import { bestStart } from "./engine/findBestStart";
 import { GABLE_30_BY_20, PLAIN_PANEL } from "./layoutExamples";
 import { PLANE_PARAMETERS } from "./layoutParameters";
 

@@ -1,7 +1,7 @@
 import type { Cell } from "../../shared/cell";
 import { writeInches } from "../../shared/lengthText";
 import { countOf, INCHES_RESULT, TEXT_RESULT } from "../../shared/result";
-import { defineTable } from "../../shared/spec";
+import { defineTable } from "../../shared/spec/spec";
 import { layOut } from "./engine/layOut";
 import type { Layout, ListedCut, Ring } from "./engine/listing";
 import { GABLE_4_BY_2, PLAIN_PANEL } from "./layoutExamples";

@@ -1,6 +1,6 @@
 import type { Cell } from "../../shared/cell";
 import { countOf, INCHES_RESULT, TEXT_RESULT } from "../../shared/result";
-import { defineTable } from "../../shared/spec";
+import { defineTable } from "../../shared/spec/spec";
 import { layOut } from "./engine/layOut";
 import { shapeText } from "./cutList";
 import type { Layout, ListedCourse, ListedCut } from "./engine/listing";

@@ -1,6 +1,6 @@
 import type { Cell } from "../../shared/cell";
 import { countOf, FEET_RESULT, INCHES_RESULT, TEXT_RESULT } from "../../shared/result";
-import { defineTable } from "../../shared/spec";
+import { defineTable } from "../../shared/spec/spec";
 import { inchesToFeet } from "../../shared/units";
 import { layOut } from "./engine/layOut";
 import type { Layout, ListedCourse } from "./engine/listing";

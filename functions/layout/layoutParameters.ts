@@ -4,7 +4,7 @@ import { layoutStart } from "../../shared/kinds/layoutStart";
 import { openings } from "../../shared/kinds/openings";
 import { outline } from "../../shared/kinds/outline";
 import { panelBlock } from "../../shared/kinds/panelBlock";
-import { omittable, optional, required } from "../../shared/spec";
+import { omittable, optional, required } from "../../shared/spec/spec";
 
 /** What every function of a layout asks for: the plane, the panel, and what isn't roof. */
 export const PLANE_PARAMETERS = [

@@ -3,7 +3,7 @@ import { choice } from "../../shared/kinds/choice";
 import { lengthInFeet, signedLengthInFeet } from "../../shared/kinds/length";
 import { FEET_RESULT } from "../../shared/result";
 import { isSame } from "../../shared/rounding";
-import { defineTable, omittable, required } from "../../shared/spec";
+import { defineTable, omittable, required } from "../../shared/spec/spec";
 import type { Outline } from "../../shared/outline";
 
 const SHAPES = ["rectangle", "triangle", "trapezoid", "parallelogram"] as const;

@@ -1,7 +1,7 @@
 import { outline } from "../../shared/kinds/outline";
 import { twiceSignedArea, type Outline } from "../../shared/outline";
 import { SQ_FT_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 
 /** The area inside an outline, whichever way its corners run. */
 export const outlineArea = (corners: Outline): number => Math.abs(twiceSignedArea(corners)) / 2;

@@ -1,5 +1,5 @@
 import { countOf } from "../../shared/result";
-import { defineFunction } from "../../shared/spec";
+import { defineFunction } from "../../shared/spec/spec";
 import { layOut } from "./engine/layOut";
 import { LAYING_PARAMETERS, PLANE_PARAMETERS } from "./layoutParameters";
 import { GABLE_30_BY_20, HIP_TRIANGLE, PLAIN_PANEL } from "./layoutExamples";

@@ -1,6 +1,6 @@
 import { lengthInFeet } from "../../shared/kinds/length";
 import { FEET_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 
 /** Any length as decimal feet. */
 export const feet = (lengthFt: number): number => lengthFt;

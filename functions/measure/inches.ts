@@ -1,6 +1,6 @@
 import { lengthInFeet } from "../../shared/kinds/length";
 import { INCHES_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { feetToInches } from "../../shared/units";
 
 /** Any length as decimal inches; a bare number is feet, as everywhere on the roof. */

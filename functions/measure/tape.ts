@@ -2,7 +2,7 @@ import { numberChoice } from "../../shared/kinds/choice";
 import { lengthInFeet } from "../../shared/kinds/length";
 import { writeTape } from "../../shared/lengthText";
 import { TEXT_RESULT } from "../../shared/result";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, optional, required } from "../../shared/spec/spec";
 
 /** Marks that tape measures carry. */
 const TAPE_MARKS = [1, 2, 4, 8, 16, 32, 64];

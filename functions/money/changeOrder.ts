@@ -2,7 +2,7 @@ import type { Cell } from "../../shared/cell";
 import { itemKey, orderLines, type OrderLine } from "../../shared/kinds/orderLines";
 import { exact, productToCent, sumOfCents } from "../../shared/money";
 import { countOf, MONEY_RESULT, TEXT_RESULT } from "../../shared/result";
-import { defineTable, required } from "../../shared/spec";
+import { defineTable, required } from "../../shared/spec/spec";
 
 /** What a line comes to, to the cent. */
 const extended = (line: OrderLine | undefined): number =>

@@ -1,7 +1,7 @@
 import { fraction, money } from "../../shared/kinds/number";
 import { productToCent } from "../../shared/money";
 import { MONEY_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { CREDIT_OR_CHARGE } from "./amounts";
 
 /** What is held back of an amount until the work is accepted. */

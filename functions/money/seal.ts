@@ -1,7 +1,7 @@
 import { anyCells } from "../../shared/kinds/anyCells";
 import { countOf } from "../../shared/result";
 import { sealOf } from "../../shared/seal";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 
 export const sealSpec = defineFunction({
   id: "SEAL",

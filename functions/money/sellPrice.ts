@@ -1,7 +1,7 @@
 import { fraction, money } from "../../shared/kinds/number";
 import { exact, toNearestCent } from "../../shared/money";
 import { MONEY_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { CREDIT_OR_CHARGE } from "./amounts";
 
 /** The price of which the margin is a share: not the same as a markup, which is a share of the cost. */

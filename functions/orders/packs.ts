@@ -1,7 +1,7 @@
 import { fraction, quantity } from "../../shared/kinds/number";
 import { countOf } from "../../shared/result";
 import { wholeCount } from "../../shared/rounding";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, optional, required } from "../../shared/spec/spec";
 
 /** Whole packs that hold a quantity and an allowance for waste. */
 export const packs = (needed: number, perPack: number, waste: number): number =>

@@ -1,6 +1,6 @@
 import { fraction, quantity } from "../../shared/kinds/number";
 import { SQUARES_RESULT } from "../../shared/result";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { SQ_FT_PER_SQUARE } from "../../shared/units";
 
 /** Squares of roofing for an area on the slope, with an allowance for waste. Not rounded. */

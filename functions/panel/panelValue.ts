@@ -1,8 +1,8 @@
 import { choice } from "../../shared/kinds/choice";
 import { panelRows, readPanelField, type PanelRows } from "../../shared/kinds/panelBlock";
-import { PANEL_FIELDS } from "../../shared/panel";
+import { PANEL_FIELDS } from "../../shared/kinds/panel";
 import { VALUE_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 
 const FIELDS = Object.values(PANEL_FIELDS);
 

@@ -5,7 +5,7 @@ import { readLengthText } from "../../shared/lengthText";
 import { notTaken } from "../../shared/kinds/bounds";
 import { isSame } from "../../shared/rounding";
 import { TEXT_RESULT } from "../../shared/result";
-import { defineFunction, omittable, required } from "../../shared/spec";
+import { defineFunction, omittable, required } from "../../shared/spec/spec";
 import { INCHES_PER_FOOT, MM_PER_INCH } from "../../shared/units";
 import { inUnit } from "./answerUnits";
 import { readAnswer, type AnswerReading } from "./readAnswer";

@@ -1,6 +1,6 @@
 import { FEET_RESULT } from "../../shared/result";
-import { defineFunction } from "../../shared/spec";
-import { trueLengthFt } from "./measures";
+import { defineFunction } from "../../shared/spec/spec";
+import { trueLengthFt } from "./roofMeasures";
 import type { EdgeKind, Roof } from "./roofParts";
 import { EDGE, FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 

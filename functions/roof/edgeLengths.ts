@@ -1,7 +1,7 @@
 import type { Cell } from "../../shared/cell";
 import { FEET_RESULT } from "../../shared/result";
-import { defineTable } from "../../shared/spec";
-import { trueLengthFt } from "./measures";
+import { defineTable } from "../../shared/spec/spec";
+import { trueLengthFt } from "./roofMeasures";
 import type { EdgeKind, Roof } from "./roofParts";
 import { EDGE, FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 

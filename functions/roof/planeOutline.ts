@@ -2,8 +2,8 @@ import { InputError } from "../../shared/inputError";
 import { count } from "../../shared/kinds/number";
 import type { Outline } from "../../shared/outline";
 import { FEET_RESULT } from "../../shared/result";
-import { defineTable, required } from "../../shared/spec";
-import { faceOutline } from "./measures";
+import { defineTable, required } from "../../shared/spec/spec";
+import { faceOutline } from "./roofMeasures";
 import type { Roof } from "./roofParts";
 import { FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 

@@ -1,6 +1,6 @@
 import type { Footprint } from "../../shared/footprint";
 import { InputError, noAnswer } from "../../shared/inputError";
-import { checkLaws } from "./laws";
+import { checkLaws } from "./roofChecks";
 import { outerEdge, roofCorner, type EdgePiece } from "./eaves";
 import { checkOverhangs } from "./overhangCheck";
 import { planeCorners } from "./planeCorners";

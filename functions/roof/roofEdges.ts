@@ -1,7 +1,7 @@
 import type { Cell } from "../../shared/cell";
 import { countOf, DEGREES_RESULT, FEET_RESULT, TEXT_RESULT } from "../../shared/result";
-import { defineTable } from "../../shared/spec";
-import { bendDegrees, planLengthFt, riseFt, trueLengthFt } from "./measures";
+import { defineTable } from "../../shared/spec/spec";
+import { bendDegrees, planLengthFt, riseFt, trueLengthFt } from "./roofMeasures";
 import type { Roof } from "./roofParts";
 import { FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 

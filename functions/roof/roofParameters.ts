@@ -6,7 +6,7 @@ import { lengthInFeet } from "../../shared/kinds/length";
 import { perSide, type PerSide } from "../../shared/kinds/perSide";
 import { pitch } from "../../shared/kinds/pitch";
 import { sideNumbers } from "../../shared/kinds/sideNumbers";
-import { omittable, optional, required } from "../../shared/spec";
+import { omittable, optional, required } from "../../shared/spec/spec";
 import { rememberLast } from "./remember";
 import { roofOver } from "./roof";
 import { EDGE_KINDS, type Roof } from "./roofParts";

@@ -1,6 +1,6 @@
 import type { Cell } from "../../shared/cell";
 import { panelBlock } from "../../shared/kinds/panelBlock";
-import type { LaidPanel } from "../../shared/panel";
+import type { LaidPanel } from "../../shared/kinds/panel";
 import {
   countOf,
   FEET_RESULT,
@@ -9,10 +9,10 @@ import {
   SQUARES_RESULT,
   TEXT_RESULT,
 } from "../../shared/result";
-import { defineTable, omittable } from "../../shared/spec";
+import { defineTable, omittable } from "../../shared/spec/spec";
 import { courses } from "../courses/courses";
 import { squares } from "../orders/squares";
-import { planAreaSqFt, slopedAreaSqFt, slopeLengthFt, trueLengthFt } from "./measures";
+import { planAreaSqFt, slopedAreaSqFt, slopeLengthFt, trueLengthFt } from "./roofMeasures";
 import type { Roof } from "./roofParts";
 import { FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 

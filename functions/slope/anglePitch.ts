@@ -4,7 +4,7 @@ import { STEEPEST_PITCH } from "../../shared/kinds/pitch";
 import { pitchInWords } from "../../shared/pitchText";
 import { RISE_RESULT } from "../../shared/result";
 import { isSame } from "../../shared/rounding";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { PITCH_RUN, toRadians } from "../../shared/units";
 import { pitchAngle } from "./pitchAngle";
 

@@ -2,7 +2,7 @@ import { InputError } from "../../shared/inputError";
 import { choice } from "../../shared/kinds/choice";
 import { pitch } from "../../shared/kinds/pitch";
 import { DEGREES_RESULT } from "../../shared/result";
-import { defineFunction, omittable, required } from "../../shared/spec";
+import { defineFunction, omittable, required } from "../../shared/spec/spec";
 import { toDegrees } from "../../shared/units";
 import { pitchAngle, slopeRadians } from "./pitchAngle";
 

@@ -1,6 +1,6 @@
 import { pitch } from "../../shared/kinds/pitch";
 import { DEGREES_RESULT } from "../../shared/result";
-import { defineFunction, omittable, required } from "../../shared/spec";
+import { defineFunction, omittable, required } from "../../shared/spec/spec";
 import { toDegrees } from "../../shared/units";
 import { alongEavePerRun } from "./hipFactor";
 import { rafterFactor } from "./rafterFactor";

@@ -1,7 +1,7 @@
 import { InputError } from "../../shared/inputError";
 import { pitch } from "../../shared/kinds/pitch";
 import { RATIO_RESULT } from "../../shared/result";
-import { defineFunction, omittable, required } from "../../shared/spec";
+import { defineFunction, omittable, required } from "../../shared/spec/spec";
 import { PITCH_RUN } from "../../shared/units";
 
 /**

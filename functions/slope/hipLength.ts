@@ -1,7 +1,7 @@
 import { lengthInFeet } from "../../shared/kinds/length";
 import { pitch } from "../../shared/kinds/pitch";
 import { FEET_RESULT } from "../../shared/result";
-import { defineFunction, omittable, required } from "../../shared/spec";
+import { defineFunction, omittable, required } from "../../shared/spec/spec";
 import { hipFactor } from "./hipFactor";
 
 /** True length of a hip or valley from the common run of the first plane. */

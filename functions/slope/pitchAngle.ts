@@ -1,6 +1,6 @@
 import { pitch } from "../../shared/kinds/pitch";
 import { DEGREES_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { PITCH_RUN, toDegrees } from "../../shared/units";
 
 /** The slope's angle above level, in radians. */

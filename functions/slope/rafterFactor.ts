@@ -1,6 +1,6 @@
 import { pitch } from "../../shared/kinds/pitch";
 import { RATIO_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { PITCH_RUN } from "../../shared/units";
 
 /** Sloped length per level length, and sloped area per plan area: sqrt(1 + (rise/12)²). Not rounded. (`Math.hypot` may shrink by a last digit.) */

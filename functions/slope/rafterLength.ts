@@ -1,7 +1,7 @@
 import { lengthInFeet } from "../../shared/kinds/length";
 import { pitch } from "../../shared/kinds/pitch";
 import { FEET_RESULT } from "../../shared/result";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { rafterFactor } from "./rafterFactor";
 
 /** Slope length of a level run and a level overhang. */

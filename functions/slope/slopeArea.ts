@@ -1,7 +1,7 @@
 import { quantity } from "../../shared/kinds/number";
 import { pitch } from "../../shared/kinds/pitch";
 import { SQ_FT_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { rafterFactor } from "./rafterFactor";
 
 /** Area on the slope over a plan area. */

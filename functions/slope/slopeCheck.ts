@@ -2,7 +2,7 @@ import { pitch } from "../../shared/kinds/pitch";
 import { pitchInWords } from "../../shared/pitchText";
 import { TEXT_RESULT } from "../../shared/result";
 import { isSame } from "../../shared/rounding";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 
 /** A roof steeper than this is "steep" in 29 CFR 1926.500(b). */
 const STEEP_ABOVE = 4;

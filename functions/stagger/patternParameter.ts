@@ -1,5 +1,5 @@
 import { DEFAULT_PATTERN, staggerPattern } from "../../shared/kinds/staggerPattern";
-import { optional } from "../../shared/spec";
+import { optional } from "../../shared/spec/spec";
 
 export const PATTERN_PARAMETER = optional(
   "pattern",

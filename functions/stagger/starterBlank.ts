@@ -1,7 +1,7 @@
 import { lengthInInches } from "../../shared/kinds/length";
 import { count } from "../../shared/kinds/number";
 import { INCHES_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { PATTERN_PARAMETER } from "./patternParameter";
 import { starterCover } from "./starterCover";
 

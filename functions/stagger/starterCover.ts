@@ -2,7 +2,7 @@ import { InputError } from "../../shared/inputError";
 import { lengthInInches } from "../../shared/kinds/length";
 import { count } from "../../shared/kinds/number";
 import { INCHES_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { PATTERN_PARAMETER } from "./patternParameter";
 import { staggerOffset } from "./staggerOffset";
 

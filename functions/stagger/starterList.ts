@@ -2,7 +2,7 @@ import type { Cell } from "../../shared/cell";
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { countOf, INCHES_RESULT, RATIO_RESULT } from "../../shared/result";
 import { wholeCount } from "../../shared/rounding";
-import { defineTable, required } from "../../shared/spec";
+import { defineTable, required } from "../../shared/spec/spec";
 import { courses } from "../courses/courses";
 import { PATTERN_PARAMETER } from "./patternParameter";
 import { startFraction } from "./staggerOffset";

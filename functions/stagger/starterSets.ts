@@ -1,7 +1,7 @@
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { countOf } from "../../shared/result";
 import { wholeCount } from "../../shared/rounding";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { courses } from "../courses/courses";
 import { PATTERN_PARAMETER } from "./patternParameter";
 

@@ -2,7 +2,7 @@ import type { Cell } from "../../shared/cell";
 import { lengthInFeet } from "../../shared/kinds/length";
 import { pitch } from "../../shared/kinds/pitch";
 import { countOf, FEET_RESULT, TEXT_RESULT } from "../../shared/result";
-import { defineTable, required } from "../../shared/spec";
+import { defineTable, required } from "../../shared/spec/spec";
 import { TRIM_KINDS } from "../../shared/trimKinds";
 import { rafterFactor } from "../slope/rafterFactor";
 

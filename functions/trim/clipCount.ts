@@ -2,7 +2,7 @@ import { numberChoice } from "../../shared/kinds/choice";
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { countOf } from "../../shared/result";
 import { wholeCount } from "../../shared/rounding";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { spacesAlong } from "./spaces";
 
 /** Clips along a run on a spacing: one between each two spaces, and one at each end that is clipped. */

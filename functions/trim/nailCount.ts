@@ -2,7 +2,7 @@ import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { count } from "../../shared/kinds/number";
 import { countOf } from "../../shared/result";
 import { wholeCount } from "../../shared/rounding";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { spacesAlong } from "./spaces";
 
 /** Nails along a run on a spacing, both ends nailed, in one or more rows. */

@@ -1,6 +1,6 @@
 import { quantity } from "../../shared/kinds/number";
 import { POUNDS_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 
 /** Pounds of nails for a count. Not rounded: PACKS does that. */
 export const nailPounds = (count: number, perPound: number): number => count / perPound;

@@ -2,7 +2,7 @@ import { lengthInInches } from "../../shared/kinds/length";
 import { metal } from "../../shared/kinds/metal";
 import { METAL_SOURCES, type Metal } from "../../shared/metals";
 import { LB_PER_SQ_FT_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { inchesToFeet } from "../../shared/units";
 
 /** Thicker is plate; a gauge number typed for a thickness is refused by this. */

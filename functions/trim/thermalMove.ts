@@ -3,7 +3,7 @@ import { metal } from "../../shared/kinds/metal";
 import { quantity } from "../../shared/kinds/number";
 import { METAL_SOURCES, type Metal } from "../../shared/metals";
 import { INCHES_RESULT } from "../../shared/result";
-import { defineFunction, required } from "../../shared/spec";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { feetToInches } from "../../shared/units";
 
 /** No roof's metal gets warmer or colder by more. */

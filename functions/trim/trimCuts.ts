@@ -1,6 +1,6 @@
 import type { Cell } from "../../shared/cell";
 import { countOf, INCHES_RESULT, TEXT_RESULT, VALUE_RESULT } from "../../shared/result";
-import { defineTable } from "../../shared/spec";
+import { defineTable } from "../../shared/spec/spec";
 import { inchesToFeet } from "../../shared/units";
 import { cutPlan, type PlannedStock } from "./cutting/cutPlan";
 import { exactTape } from "./cutting/exactTape";

@@ -1,7 +1,7 @@
 import { lengthInInches } from "../../shared/kinds/length";
 import { lengthsInFeet } from "../../shared/kinds/lengths";
 import { FEET_RESULT } from "../../shared/result";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { inchesToFeet } from "../../shared/units";
 import { trimPieces } from "./trimPieces";
 

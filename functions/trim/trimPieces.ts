@@ -2,7 +2,7 @@ import { InputError } from "../../shared/inputError";
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { lappedPieces } from "../../shared/laps";
 import { countOf } from "../../shared/result";
-import { defineFunction, optional, required } from "../../shared/spec";
+import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { feetToInches } from "../../shared/units";
 
 /** Stock lengths that one run takes, where each piece after the first gives up a lap. */

@@ -1,5 +1,5 @@
 import { countOf } from "../../shared/result";
-import { defineFunction } from "../../shared/spec";
+import { defineFunction } from "../../shared/spec/spec";
 import { cutPlan } from "./cutting/cutPlan";
 import { STOCK_PARAMETERS } from "./cutting/stockParameters";
 import { trimJob } from "./cutting/trimJob";

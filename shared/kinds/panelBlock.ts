@@ -1,6 +1,6 @@
 import { isBlank, type Cell } from "../cell";
 import { InputError } from "../inputError";
-import { PANEL_FIELDS, type Panel, type PanelField } from "../panel";
+import { PANEL_FIELDS, type Panel, type PanelField } from "./panel";
 import { notTaken } from "./bounds";
 import type { RangeKind } from "./kind";
 

@@ -1,13 +1,13 @@
-import { localCatalogue } from "../hosts/local/catalogue";
-import { createHeadlessEngine } from "../hosts/local/headless";
-import { a1 } from "../sheets/address";
+import { localCatalogue } from "../hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../hosts/local/workbook/headless";
+import { a1 } from "../workbook/address";
 import { readBlock } from "../sheets/extend/block";
 import { extendPlan } from "../sheets/extend/extendPlan";
 import { offerById, offersFor } from "../sheets/extend/offers";
 import { guessBlock, meantColumns } from "../sheets/extend/proposal";
-import type { Survey } from "../sheets/extend/survey";
-import type { CellPatch } from "../sheets/patch";
-import { formula, number, text, type Content, type PlannedCell, type WorkbookPlan } from "../sheets/plan";
+import type { Survey } from "../workbook/survey";
+import type { CellPatch } from "../workbook/patch";
+import { formula, number, text, type Content, type PlannedCell, type WorkbookPlan } from "../workbook/plan";
 import { medianOf, type BenchRow } from "./measure";
 
 const ROWS = 10_000;

@@ -1,4 +1,4 @@
-import { bestStart } from "../../functions/layout/engine/bestStart";
+import { bestStart } from "../../functions/layout/engine/findBestStart";
 import type { Plane } from "../../functions/layout/engine/face";
 import { layOut } from "../../functions/layout/engine/layOut";
 import { panelBlock } from "../../shared/kinds/panelBlock";

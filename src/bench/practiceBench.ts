@@ -1,10 +1,10 @@
-import { practiceFiles, type NamedFile } from "../hosts/xlsx/practiceFiles";
-import { openXlsx } from "../hosts/xlsx/xlsxFile";
+import { practiceFiles, type NamedFile } from "../practice/files/practiceFiles";
+import { openXlsx } from "../xlsx/xlsxFile";
 import { readStudentFile } from "../practice/marking/readStudentFile";
 import { markStudent } from "../practice/marking/student";
 import type { ClassOptions } from "../practice/classOptions";
 import { TOPIC_IDS } from "../practice/topicTitles";
-import { markingSheets } from "../sheets/practice/markingSheets";
+import { markingSheets } from "../practice/marking/markingSheets";
 import type { BenchRow } from "./measure";
 
 const STUDENTS = 30;

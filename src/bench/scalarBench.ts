@@ -1,6 +1,6 @@
 import { catalogue } from "../../functions/index";
-import type { FunctionSpec } from "../../shared/spec";
-import { runFunction } from "../../shared/runner";
+import type { FunctionSpec } from "../../shared/spec/spec";
+import { runFunction } from "../../shared/spec/runner";
 import { libraryFormula } from "./libraryFormula";
 import { medianMs, type BenchRow } from "./measure";
 import { drawArguments, NATIVE } from "./nativeFormulas";

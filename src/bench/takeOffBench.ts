@@ -1,7 +1,7 @@
-import { localCatalogue } from "../hosts/local/catalogue";
-import { createHeadlessEngine } from "../hosts/local/headless";
-import { a1 } from "../sheets/address";
-import { formula, number, type PlannedCell, type WorkbookPlan } from "../sheets/plan";
+import { localCatalogue } from "../hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../hosts/local/workbook/headless";
+import { a1 } from "../workbook/address";
+import { formula, number, type PlannedCell, type WorkbookPlan } from "../workbook/plan";
 import { medianOf, type BenchRow } from "./measure";
 import { drawArguments, nativeFormula } from "./nativeFormulas";
 import { randomFrom } from "./random";

@@ -7,7 +7,7 @@ import { NormalModuleReplacementPlugin, type Configuration } from "webpack";
 import { SubresourceIntegrityPlugin } from "webpack-subresource-integrity";
 import { catalogue } from "../../functions/index";
 import { functionsMetadata } from "../hosts/excel/metadata";
-import { WORKBOOK_POLICY } from "../contentSecurityPolicy";
+import { WORKBOOK_POLICY } from "../help/contentSecurityPolicy";
 import { helpPages } from "../help/pages";
 import { EmitPlugin } from "./emitPlugin";
 import { manifestFor } from "./manifestFor";
@@ -94,7 +94,7 @@ export const webpackConfig = ({
   entry: {
     functions: join(SOURCE, "hosts/excel/functions.ts"),
     taskpane: join(SOURCE, "hosts/excel/taskpane.ts"),
-    local: join(SOURCE, "hosts/local/main.ts"),
+    local: join(SOURCE, "hosts/local/page/main.ts"),
     help: join(SOURCE, "help/live.tsx"),
     ...(isPackage && {
       keep: join(SOURCE, "offline/keep.ts"),
@@ -126,7 +126,7 @@ export const webpackConfig = ({
     }),
     new HtmlWebpackPlugin({
       filename: "index.html",
-      template: join(SOURCE, "hosts/local/index.html"),
+      template: join(SOURCE, "hosts/local/page/index.html"),
       chunks: ["local", ...(isPackage ? KEPT : [])],
       policy: WORKBOOK_POLICY,
     }),

@@ -1,8 +1,8 @@
 import { useState } from "preact/hooks";
 import { isMatrix, type Argument, type Cell } from "../../shared/cell";
-import { runFunction } from "../../shared/runner";
-import type { FunctionSpec } from "../../shared/spec";
-import { typedCell } from "../typedCell";
+import { runFunction } from "../../shared/spec/runner";
+import type { FunctionSpec } from "../../shared/spec/spec";
+import { typedCell } from "../workbook/typedCell";
 import { Answer } from "./Answer";
 import { formulaText } from "./formulaText";
 

@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import { counted } from "../../shared/describe";
-import { CONCEPTS, type FunctionSpec } from "../../shared/spec";
+import { CONCEPTS, type FunctionSpec } from "../../shared/spec/spec";
 import { findFunctions } from "./findFunctions";
 
 /** Every function under its concept, or those that a search finds. */

@@ -1,6 +1,6 @@
-import type { FunctionSpec } from "../../shared/spec";
-import { parameterHelp } from "../hosts/parameterHelp";
-import { qualifiedName } from "../namespace";
+import type { FunctionSpec } from "../../shared/spec/spec";
+import { parameterHelp } from "./parameterHelp";
+import { qualifiedName } from "../workbook/namespace";
 import { Example } from "./Example";
 import { Page } from "./Page";
 

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from "preact";
-import { HELP_POLICY } from "../contentSecurityPolicy";
+import { HELP_POLICY } from "./contentSecurityPolicy";
 import { CAUTIONS } from "../sheets/safety";
 
 interface Props {

@@ -1,6 +1,6 @@
-import type { FunctionSpec } from "../../shared/spec";
-import { NAMESPACE } from "../namespace";
-import { nearWord } from "../nearWord";
+import type { FunctionSpec } from "../../shared/spec/spec";
+import { NAMESPACE } from "../workbook/namespace";
+import { nearWord } from "./nearWord";
 import { wordsFor } from "./otherWords";
 
 const inWords = (text: string): string[] =>

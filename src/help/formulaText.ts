@@ -1,6 +1,6 @@
 import { isMatrix, type Argument, type Cell } from "../../shared/cell";
-import type { FunctionSpec } from "../../shared/spec";
-import { qualifiedName } from "../namespace";
+import type { FunctionSpec } from "../../shared/spec/spec";
+import { qualifiedName } from "../workbook/namespace";
 import { quoted } from "../sheets/extend/typed";
 
 const literal = (cell: Cell): string => {

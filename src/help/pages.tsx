@@ -1,6 +1,6 @@
 import { renderToString } from "preact-render-to-string";
 import type { VNode } from "preact";
-import type { FunctionSpec } from "../../shared/spec";
+import type { FunctionSpec } from "../../shared/spec/spec";
 import { FunctionIndex } from "./FunctionIndex";
 import { FunctionPage } from "./FunctionPage";
 import { OfficeGuide } from "./OfficeGuide";

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import type { PaneHost, WatchedCell } from "./paneHost";
+import type { PaneHost, WatchedCell } from "./parts/paneHost";
 
 /** So many letters of a formula leave room for the rest of the pane; the program's own line shows all of it. */
 const FORMULA_SHOWN = 200;

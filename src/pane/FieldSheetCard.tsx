@@ -1,6 +1,6 @@
-import type { Host } from "../hosts/host";
+import type { Host } from "../workbook/host";
 import { addFieldSheet } from "../sheets/fieldSheet/addFieldSheet";
-import { BuildCard } from "./BuildCard";
+import { BuildCard } from "./parts/BuildCard";
 
 /** Builds the crew's page for the plane in view. */
 export const FieldSheetCard = ({ host }: { host: Host }) => (

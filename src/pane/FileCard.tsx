@@ -1,10 +1,10 @@
 import { Button } from "@fluentui/react-button";
 import { useRef, useState } from "preact/hooks";
 import { FilesField } from "./controls/FilesField";
-import { OutcomeLine } from "./OutcomeLine";
-import type { FileRun, FileStage, WorkbookFiles } from "./paneHost";
-import { Progress } from "./Progress";
-import { cautionOf, useOutcome, type Done } from "./useOutcome";
+import { OutcomeLine } from "./parts/OutcomeLine";
+import type { FileRun, FileStage, WorkbookFiles } from "./parts/paneHost";
+import { Progress } from "./parts/Progress";
+import { cautionOf, useOutcome, type Done } from "./parts/useOutcome";
 
 interface Props {
   readonly files: WorkbookFiles;

@@ -6,11 +6,11 @@ import { FileCard } from "./FileCard";
 import { Fold } from "./Fold";
 import { FieldSheetCard } from "./FieldSheetCard";
 import { loadedLater } from "./loadedLater";
-import { OpenedWorkbooks } from "./ofWorkbook";
-import type { PaneHost } from "./paneHost";
+import { OpenedWorkbooks } from "./parts/ofWorkbook";
+import type { PaneHost } from "./parts/paneHost";
 import { Places } from "./Places";
 import { RepairCard } from "./RepairCard";
-import { TakeOffCard } from "./TakeOffCard";
+import { TakeOffCard } from "./TakeoffCard";
 
 // A pane that opens soon holds little: what is of use on some days only, or needs the whole catalogue, comes when it is asked for.
 const ChangeCards = loadedLater(() => import("./change/ChangeCards").then((part) => part.ChangeCards));

@@ -1,10 +1,10 @@
 import { Button } from "@fluentui/react-button";
 import { counted } from "../../shared/describe";
-import type { Host, Repaired } from "../hosts/host";
-import { OutcomeLine } from "./OutcomeLine";
-import { Progress } from "./Progress";
-import { useLongRun } from "./useLongRun";
-import { useOutcome } from "./useOutcome";
+import type { Host, Repaired } from "../workbook/host";
+import { OutcomeLine } from "./parts/OutcomeLine";
+import { Progress } from "./parts/Progress";
+import { useLongRun } from "./parts/useLongRun";
+import { useOutcome } from "./parts/useOutcome";
 
 const inWords = ({ entered, stillUnknown, protectedSheets }: Repaired): string => {
   const sentences = [

@@ -1,7 +1,7 @@
 import type { Level } from "../../functions/practice/level";
 import type { Units } from "../../functions/practice/measuring";
 import { InputError } from "../../shared/inputError";
-import { columnLetters } from "../sheets/address";
+import { columnLetters } from "../workbook/address";
 import { TOPIC_IDS, type TopicId } from "./topicTitles";
 
 /** Problems by topic, in turn; or the full day's course of one roof. */

@@ -1,7 +1,7 @@
 import type { Measuring } from "../../functions/practice/measuring";
 import { tapeSpec } from "../../functions/measure/tape";
 import { MM_PER_INCH } from "../../shared/units";
-import { call } from "../sheets/formula";
+import { call } from "../workbook/formula";
 import type { Step } from "./problem";
 
 const MM_PER_FOOT = 304.8;

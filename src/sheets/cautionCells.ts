@@ -1,4 +1,4 @@
-import { text, type PlannedCell } from "./plan";
+import { text, type PlannedCell } from "../workbook/plan";
 import { CAUTIONS } from "./safety";
 
 /** The cautions at a sheet's foot, a row each from `row` on. */

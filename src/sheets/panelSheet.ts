@@ -1,9 +1,9 @@
-import { PANEL_FIELDS, type Panel } from "../../shared/panel";
+import { PANEL_FIELDS, type Panel } from "../../shared/kinds/panel";
 import { panelValueSpec } from "../../functions/panel/panelValue";
-import { a1, absoluteA1 } from "./address";
-import { call, unlessEmpty } from "./formula";
-import { formula, number, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "./plan";
-import { rowHeightsOf } from "./rowHeights";
+import { a1, absoluteA1 } from "../workbook/address";
+import { call, unlessEmpty } from "../workbook/formula";
+import { formula, number, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "../workbook/plan";
+import { rowHeightsOf } from "../workbook/rowHeights";
 import { cautionCells } from "./cautionCells";
 
 /** The whole block's name: templates find the panel in use by it, and functions take it as one argument. */

@@ -1,9 +1,9 @@
 import { sealSpec } from "../../functions/money/seal";
 import { CellError, type Cell } from "../../shared/cell";
 import { sealOf } from "../../shared/seal";
-import { absoluteA1, sheetPrefix, type Area, type Place } from "./address";
-import { shownAt, type SheetContents } from "./contents";
-import { call, quotedText } from "./formula";
+import { absoluteA1, sheetPrefix, type Area, type Place } from "../workbook/address";
+import { shownAt, type SheetContents } from "../workbook/contents";
+import { call, quotedText } from "../workbook/formula";
 
 /** A block of cells, and the seal that it had once. */
 export interface SealedBlock {

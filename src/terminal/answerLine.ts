@@ -1,5 +1,5 @@
 import { CellError, type Cell } from "../../shared/cell";
-import type { HeadlessEngine } from "../hosts/local/headless";
+import type { HeadlessEngine } from "../hosts/local/workbook/headless";
 
 interface AnsweredLine {
   readonly json: string;

@@ -1,6 +1,6 @@
 import { createInterface } from "node:readline";
-import { localCatalogue } from "../hosts/local/catalogue";
-import { createHeadlessEngine } from "../hosts/local/headless";
+import { localCatalogue } from "../hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../hosts/local/workbook/headless";
 import { answerLine } from "./answerLine";
 
 /**

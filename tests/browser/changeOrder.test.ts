@@ -2,10 +2,10 @@ import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
-import { saveXlsx } from "../../src/hosts/xlsx/xlsxFile";
-import { localCatalogue } from "../../src/hosts/local/catalogue";
-import { createHeadlessEngine } from "../../src/hosts/local/headless";
-import { a1 } from "../../src/sheets/address";
+import { saveXlsx } from "../../src/xlsx/xlsxFile";
+import { localCatalogue } from "../../src/hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../../src/hosts/local/workbook/headless";
+import { a1 } from "../../src/workbook/address";
 import {
   amountCell,
   AMOUNTS,
@@ -14,9 +14,9 @@ import {
   termCell,
   type Amount,
   type Term,
-} from "../../src/sheets/changeOrder/layout";
-import type { WorkbookPlan } from "../../src/sheets/plan";
-import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/takeOff/takeOff";
+} from "../../src/sheets/changeOrder/changeOrderLayout";
+import type { WorkbookPlan } from "../../src/workbook/plan";
+import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/takeoff/takeoff";
 import { HAND_COUNTED } from "../support/bid";
 import { describeInBrowser, launch } from "../support/browser";
 import { FIRST_AMOUNTS, FIRST_LINES, SECOND_AMOUNTS } from "../support/changesByHand";

@@ -2,10 +2,10 @@ import ExcelJS from "exceljs";
 import { readFileSync } from "node:fs";
 import type { Browser } from "playwright-core";
 import { WEB } from "../../src/build/paths";
-import type { BookCell } from "../../src/hosts/xlsx/book";
-import { openXlsx, saveXlsx } from "../../src/hosts/xlsx/xlsxFile";
+import type { BookCell } from "../../src/xlsx/book";
+import { openXlsx, saveXlsx } from "../../src/xlsx/xlsxFile";
 import { serve, type RunningServer } from "../../src/server/server";
-import { bookOf } from "../src/hosts/xlsx/bookOf";
+import { bookOf } from "../src/xlsx/bookOf";
 import { describeInBrowser, launch } from "../support/browser";
 import { goTo, shownAt, visit } from "../support/localPage";
 

@@ -1,9 +1,9 @@
 import type { Browser, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
-import { saveXlsx } from "../../src/hosts/xlsx/xlsxFile";
+import { saveXlsx } from "../../src/xlsx/xlsxFile";
 import { serve, type RunningServer } from "../../src/server/server";
 import { describeInBrowser, launch } from "../support/browser";
-import { bookOf } from "../src/hosts/xlsx/bookOf";
+import { bookOf } from "../src/xlsx/bookOf";
 import { goTo, showPlace, tabTo, visit } from "../support/localPage";
 
 jest.setTimeout(120_000);

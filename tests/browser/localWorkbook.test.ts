@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
-import { openXlsx } from "../../src/hosts/xlsx/xlsxFile";
+import { openXlsx } from "../../src/xlsx/xlsxFile";
 import { serve, type RunningServer } from "../../src/server/server";
 import { axeFaults } from "../support/axe";
 import { describeInBrowser, launch } from "../support/browser";

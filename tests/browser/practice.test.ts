@@ -2,7 +2,7 @@ import { readFile } from "node:fs/promises";
 import { unzipSync } from "fflate";
 import type { Browser } from "playwright-core";
 import { WEB } from "../../src/build/paths";
-import { practiceFiles } from "../../src/hosts/xlsx/practiceFiles";
+import { practiceFiles } from "../../src/practice/files/practiceFiles";
 import type { ClassOptions } from "../../src/practice/classOptions";
 import { TOPIC_IDS } from "../../src/practice/topicTitles";
 import { serve, type RunningServer } from "../../src/server/server";

@@ -2,8 +2,8 @@ import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { isMatrix, type Answer } from "../../shared/cell";
 import { NAME_ENDINGS } from "../../shared/kinds/kind";
-import { runFunction } from "../../shared/runner";
-import { CONCEPTS, type FunctionSpec } from "../../shared/spec";
+import { runFunction } from "../../shared/spec/runner";
+import { CONCEPTS, type FunctionSpec } from "../../shared/spec/spec";
 import { catalogue } from "../../functions/index";
 
 const FUNCTIONS = join(__dirname, "../../functions");

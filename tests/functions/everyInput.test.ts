@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { CellError, isMatrix, type Answer, type Argument, type Cell } from "../../shared/cell";
-import { runFunction } from "../../shared/runner";
-import type { FunctionSpec } from "../../shared/spec";
+import { runFunction } from "../../shared/spec/runner";
+import type { FunctionSpec } from "../../shared/spec/spec";
 import { catalogue } from "../../functions/index";
 
 jest.setTimeout(300_000);

@@ -1,17 +1,17 @@
 import ExcelJS from "exceljs";
 import { LEVELS } from "../../functions/practice/level";
 import { UNITS } from "../../functions/practice/measuring";
-import { planBook } from "../../src/hosts/xlsx/planBook";
-import { openXlsx, saveXlsx } from "../../src/hosts/xlsx/xlsxFile";
-import { parseXml } from "../../src/hosts/xlsx/xml/xml";
+import { planBook } from "../../src/xlsx/planBook";
+import { openXlsx, saveXlsx } from "../../src/xlsx/xlsxFile";
+import { parseXml } from "../../src/xlsx/xml/xml";
 import type { Figure, Mark, Spot } from "../../src/pictures/figure";
 import { figureSvg } from "../../src/pictures/figureSvg";
 import { PAPER_PALETTE } from "../../src/pictures/palette";
-import { problemsOf } from "../../src/practice/practiceClass";
+import { problemsOf } from "../../src/practice/class/practiceClass";
 import { TOPIC_IDS } from "../../src/practice/topicTitles";
-import { a1 } from "../../src/sheets/address";
-import type { PaperSheet } from "../../src/sheets/paper";
-import { sheetsOf, studentSheets } from "../../src/sheets/practice/studentSheets";
+import { a1 } from "../../src/workbook/address";
+import type { PaperSheet } from "../../src/workbook/paper";
+import { sheetsOf, studentSheets } from "../../src/practice/sheets/studentSheets";
 
 const versionOf = (units: (typeof UNITS)[number], level: (typeof LEVELS)[number], seed: number) => ({
   seed: String(seed),

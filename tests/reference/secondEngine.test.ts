@@ -1,5 +1,5 @@
 import { catalogue } from "../../functions/index";
-import { openXlsx } from "../../src/hosts/xlsx/xlsxFile";
+import { openXlsx } from "../../src/xlsx/xlsxFile";
 import { drawArguments, NATIVE, nativeFormula } from "../../src/bench/nativeFormulas";
 import { randomFrom } from "../../src/bench/random";
 import { call } from "../support/call";

@@ -1,9 +1,9 @@
 import { catalogue } from "../../functions/index";
 import { CellError, type Cell } from "../../shared/cell";
 import { NATIVE, nativeFormula } from "../../src/bench/nativeFormulas";
-import type { Book } from "../../src/hosts/xlsx/book";
-import { openXlsx, saveXlsx } from "../../src/hosts/xlsx/xlsxFile";
-import { NAMESPACE, qualifiedName } from "../../src/namespace";
+import type { Book } from "../../src/xlsx/book";
+import { openXlsx, saveXlsx } from "../../src/xlsx/xlsxFile";
+import { NAMESPACE, qualifiedName } from "../../src/workbook/namespace";
 import { quoted } from "../../src/sheets/extend/typed";
 import {
   formula,
@@ -12,7 +12,7 @@ import {
   type Content,
   type PlannedCell,
   type WorkbookPlan,
-} from "../../src/sheets/plan";
+} from "../../src/workbook/plan";
 import { describeWithLibreOffice } from "../support/libreOffice";
 import { PlanWorkbook } from "../support/planWorkbook";
 import { recalculated } from "../support/recalculated";

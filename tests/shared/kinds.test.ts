@@ -14,9 +14,9 @@ import { itemKey, orderLines } from "../../shared/kinds/orderLines";
 import { perSide } from "../../shared/kinds/perSide";
 import { pitch } from "../../shared/kinds/pitch";
 import { sideNumbers } from "../../shared/kinds/sideNumbers";
-import { PANEL_FIELDS } from "../../shared/panel";
-import { runFunction } from "../../shared/runner";
-import { defineFunction, required } from "../../shared/spec";
+import { PANEL_FIELDS } from "../../shared/kinds/panel";
+import { runFunction } from "../../shared/spec/runner";
+import { defineFunction, required } from "../../shared/spec/spec";
 import { TEXT_RESULT } from "../../shared/result";
 
 /** A function that answers with what it was given for each of two values of a kind. */

@@ -1,7 +1,7 @@
 import type { Cell } from "../../shared/cell";
-import type { Host } from "../../src/hosts/host";
-import { a1 } from "../../src/sheets/address";
-import { BLANK_TAKE_OFF, type TakeOffOptions } from "../../src/sheets/takeOff/options";
+import type { Host } from "../../src/workbook/host";
+import { a1 } from "../../src/workbook/address";
+import { BLANK_TAKE_OFF, type TakeOffOptions } from "../../src/sheets/takeoff/takeoffOptions";
 
 /** A workbook under test, whichever host keeps it. */
 export interface BidWorkbook {

@@ -1,4 +1,4 @@
-import type { SheetPlan } from "../../src/sheets/plan";
+import type { SheetPlan } from "../../src/workbook/plan";
 
 /** A sheet with a name and nothing on it. */
 export const blankSheet = (name: string): SheetPlan => ({

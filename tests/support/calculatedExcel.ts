@@ -1,10 +1,10 @@
 import { CellError } from "../../shared/cell";
-import type { Host } from "../../src/hosts/host";
+import type { Host } from "../../src/workbook/host";
 import { excelHost } from "../../src/hosts/excel/excelHost";
-import { localCatalogue } from "../../src/hosts/local/catalogue";
-import { createHeadlessEngine } from "../../src/hosts/local/headless";
-import { readArea } from "../../src/sheets/address";
-import { formula, number, text, type Content, type WorkbookPlan } from "../../src/sheets/plan";
+import { localCatalogue } from "../../src/hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../../src/hosts/local/workbook/headless";
+import { readArea } from "../../src/workbook/address";
+import { formula, number, text, type Content, type WorkbookPlan } from "../../src/workbook/plan";
 import { fakeExcel, fakeWorkbook, type FakeWorkbook } from "./fakeExcel";
 
 const contentOf = (held: string | number): Content => {

@@ -1,7 +1,7 @@
 import { CellError, type Answer, type Argument } from "../../shared/cell";
-import { runFunction } from "../../shared/runner";
+import { runFunction } from "../../shared/spec/runner";
 import { catalogue } from "../../functions/index";
-import type { FunctionSpec } from "../../shared/spec";
+import type { FunctionSpec } from "../../shared/spec/spec";
 
 export const specOf = (id: string): FunctionSpec => {
   const spec = catalogue.find((each) => each.id === id);

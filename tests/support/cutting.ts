@@ -1,4 +1,4 @@
-import type { Bin, Problem, Stock } from "../../functions/trim/cutting/problem";
+import type { Bin, Problem, Stock } from "../../functions/trim/cutting/packingProblem";
 
 /** More steps than any search in a test takes. */
 export const PLENTY = 1_000_000;

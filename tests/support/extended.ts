@@ -2,8 +2,8 @@ import { readBlock } from "../../src/sheets/extend/block";
 import { extendPlan } from "../../src/sheets/extend/extendPlan";
 import { offerById, offersFor } from "../../src/sheets/extend/offers";
 import { guessBlock, meantColumns } from "../../src/sheets/extend/proposal";
-import type { Survey } from "../../src/sheets/extend/survey";
-import type { CellPatch } from "../../src/sheets/patch";
+import type { Survey } from "../../src/workbook/survey";
+import type { CellPatch } from "../../src/workbook/patch";
 
 /** The patch that the pane would write if nobody corrected its guesses: these results, right beside the block. */
 export const extended = (

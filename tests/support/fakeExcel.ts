@@ -1,4 +1,4 @@
-import { a1, readArea, sheetPrefix, type Area } from "../../src/sheets/address";
+import { a1, readArea, sheetPrefix, type Area } from "../../src/workbook/address";
 import type { ExcelEntry } from "../../src/hosts/excel/excelHost";
 import { fakeBlock, fakeTable } from "./fakeBlock";
 import { placeOf } from "./place";

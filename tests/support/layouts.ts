@@ -2,7 +2,7 @@ import type { Cell } from "../../shared/cell";
 import { panelBlock } from "../../shared/kinds/panelBlock";
 import type { LayoutStart } from "../../shared/layoutStart";
 import type { Outline, Point } from "../../shared/outline";
-import type { Panel } from "../../shared/panel";
+import type { Panel } from "../../shared/kinds/panel";
 
 export const LEFT: LayoutStart = { side: "left", shiftIn: 0, step: 1 };
 export const RIGHT: LayoutStart = { ...LEFT, side: "right" };

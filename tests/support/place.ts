@@ -1,4 +1,4 @@
-import type { Place } from "../../src/sheets/address";
+import type { Place } from "../../src/workbook/address";
 
 /** `B4` as a place; tests speak of cells as a person would. */
 export const placeOf = (address: string): Place => {

@@ -1,7 +1,7 @@
-import type { Host } from "../../src/hosts/host";
-import { localCatalogue } from "../../src/hosts/local/catalogue";
-import { createHeadlessEngine, type HeadlessEngine } from "../../src/hosts/local/headless";
-import { readArea, sheetPrefix } from "../../src/sheets/address";
+import type { Host } from "../../src/workbook/host";
+import { localCatalogue } from "../../src/hosts/local/formulas/catalog";
+import { createHeadlessEngine, type HeadlessEngine } from "../../src/hosts/local/workbook/headless";
+import { readArea, sheetPrefix } from "../../src/workbook/address";
 import {
   formula,
   number,
@@ -10,7 +10,7 @@ import {
   type PlannedCell,
   type SheetPlan,
   type WorkbookPlan,
-} from "../../src/sheets/plan";
+} from "../../src/workbook/plan";
 
 const contentOf = (typed: string | number | null): Content | null => {
   if (typed === null) return null;

@@ -1,6 +1,6 @@
 import type { Level } from "../../functions/practice/level";
 import type { Units } from "../../functions/practice/measuring";
-import { problemsOf } from "../../src/practice/practiceClass";
+import { problemsOf } from "../../src/practice/class/practiceClass";
 import type { Problem } from "../../src/practice/problem";
 import { TOPIC_IDS } from "../../src/practice/topicTitles";
 

@@ -1,6 +1,6 @@
-import type { Book } from "../../src/hosts/xlsx/book";
-import { writeZip } from "../../src/hosts/xlsx/package/zip";
-import { openXlsx } from "../../src/hosts/xlsx/xlsxFile";
+import type { Book } from "../../src/xlsx/book";
+import { writeZip } from "../../src/xlsx/package/zip";
+import { openXlsx } from "../../src/xlsx/xlsxFile";
 import { convert } from "./libreOffice";
 
 /** The file without the results of its formulas, save those with our functions, which LibreOffice doesn't have. */

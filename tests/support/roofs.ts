@@ -1,4 +1,4 @@
-import { trueLengthFt } from "../../functions/roof/measures";
+import { trueLengthFt } from "../../functions/roof/roofMeasures";
 import { roofOver } from "../../functions/roof/roof";
 import type { EdgeKind, Roof, RoofEdge } from "../../functions/roof/roofParts";
 import type { SideBuild } from "../../functions/roof/roofSides";

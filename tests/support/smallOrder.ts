@@ -1,4 +1,4 @@
-import { ORDER_HEADINGS } from "../../src/sheets/orderSheet/layout";
+import { ORDER_HEADINGS } from "../../src/sheets/orderSheet/orderLayout";
 import {
   formula,
   number,
@@ -6,7 +6,7 @@ import {
   type Content,
   type PlannedCell,
   type WorkbookPlan,
-} from "../../src/sheets/plan";
+} from "../../src/workbook/plan";
 
 export type Line = readonly [item: string, toOrder: number | string | null, price: number | null];
 

@@ -1,6 +1,6 @@
 import type { Cell } from "../../shared/cell";
-import { readArea } from "../../src/sheets/address";
-import type { Survey } from "../../src/sheets/extend/survey";
+import { readArea } from "../../src/workbook/address";
+import type { Survey } from "../../src/workbook/survey";
 
 /** A cell that shows a value which a formula has worked out. */
 export interface Calculated {

@@ -1,10 +1,10 @@
 import { CellError, type Cell } from "../../shared/cell";
-import { createHeadlessEngine, type HeadlessEngine } from "../../src/hosts/local/headless";
-import { localCatalogue } from "../../src/hosts/local/catalogue";
-import { a1 } from "../../src/sheets/address";
-import type { TakeOffOptions } from "../../src/sheets/takeOff/options";
+import { createHeadlessEngine, type HeadlessEngine } from "../../src/hosts/local/workbook/headless";
+import { localCatalogue } from "../../src/hosts/local/formulas/catalog";
+import { a1 } from "../../src/workbook/address";
+import type { TakeOffOptions } from "../../src/sheets/takeoff/takeoffOptions";
 import { placeOf } from "./place";
-import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/takeOff/takeOff";
+import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/takeoff/takeoff";
 
 /** The workbook of the test that runs. */
 let engine: HeadlessEngine | undefined;

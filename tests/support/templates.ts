@@ -1,15 +1,15 @@
-import { readArea } from "../../src/sheets/address";
+import { readArea } from "../../src/workbook/address";
 import { changeOrderSheet } from "../../src/sheets/changeOrder/changeOrder";
 import type { Side } from "../../src/sheets/changeOrder/sides";
-import type { Contents } from "../../src/sheets/contents";
+import type { Contents } from "../../src/workbook/contents";
 import { fieldSheetPlan } from "../../src/sheets/fieldSheet/fieldSheet";
 import { panelSheet } from "../../src/sheets/panelSheet";
 import { ledgerSheet } from "../../src/sheets/ledger/ledger";
-import { number, text, type SheetPlan, type WorkbookPlan } from "../../src/sheets/plan";
+import { number, text, type SheetPlan, type WorkbookPlan } from "../../src/workbook/plan";
 import { frozenSheet, readLiveOrder } from "../../src/sheets/signedBase/freeze";
 import { orderOnSigned } from "../../src/sheets/signedBase/signedBase";
-import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../../src/sheets/takeOff/demo";
-import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/takeOff/takeOff";
+import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../../src/sheets/takeoff/demo";
+import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/takeoff/takeoff";
 import { smallOrder, type Line } from "./smallOrder";
 
 const PANEL = panelSheet("Panel", {

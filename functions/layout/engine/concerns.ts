@@ -1,6 +1,6 @@
 import { writeInches } from "../../../shared/lengthText";
 import type { Side } from "../../../shared/layoutStart";
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import { lengthOf, type CutPiece } from "./piece";
 import type { Strip } from "./strips";
 import { isVertical, type Flank } from "./trapezoid";

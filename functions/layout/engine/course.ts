@@ -1,4 +1,4 @@
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import { connectedParts, joinStacked } from "./parts";
 import { cutPiece, type CutPiece } from "./piece";
 import type { Span, Strip } from "./strips";

@@ -1,5 +1,5 @@
 import type { Side } from "../../../shared/layoutStart";
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import { courseConcerns, pieceConcerns } from "./concerns";
 import { layCourse, type LaidCourse } from "./course";
 import { reusable, type Reusable } from "./piece";

@@ -1,6 +1,6 @@
 import { InputError } from "../../../shared/inputError";
 import type { LayoutStart } from "../../../shared/layoutStart";
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import { startFraction } from "../../stagger/staggerOffset";
 import { HAIR_IN, tidy } from "./precision";
 

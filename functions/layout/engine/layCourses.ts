@@ -1,6 +1,6 @@
 import { InputError } from "../../../shared/inputError";
 import type { LayoutStart } from "../../../shared/layoutStart";
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import { checkOpenings } from "./checkOpenings";
 import { layCourse, type LaidCourse } from "./course";
 import { faceOf, type Face, type Plane } from "./face";

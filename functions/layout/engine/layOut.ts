@@ -1,5 +1,5 @@
 import type { LayoutStart } from "../../../shared/layoutStart";
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import type { Place, Plane } from "./face";
 import { checkedFace, layCourses } from "./layCourses";
 import type { Layout } from "./listing";

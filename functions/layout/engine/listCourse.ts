@@ -1,5 +1,5 @@
 import type { Side } from "../../../shared/layoutStart";
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import { panelSpan, type LaidCourse, type PlacedCut } from "./course";
 import { concernInWords, courseConcerns, pieceConcerns } from "./concerns";
 import type { ListedCourse, ListedCut, ListedEnd } from "./listing";

@@ -1,4 +1,4 @@
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import type { Span } from "./strips";
 import { farthestIn, nearestIn, type EndKind, type Flank, type Trapezoid } from "./trapezoid";
 import { tidy } from "./precision";

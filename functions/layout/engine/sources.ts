@@ -1,4 +1,4 @@
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import type { Reusable } from "./piece";
 import { matchPieces, type Pair } from "./reuse";
 

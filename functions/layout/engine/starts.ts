@@ -1,5 +1,5 @@
 import { SIDES, type LayoutStart, type Side } from "../../../shared/layoutStart";
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import { wholeCount } from "../../../shared/rounding";
 
 /** The start is moved by this from one choice to the next. */

@@ -1,4 +1,4 @@
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import { wholeCount } from "../../../shared/rounding";
 import type { Face } from "./face";
 import { slabsBetween, type Crossing, type Slab } from "./slabs";

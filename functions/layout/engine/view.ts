@@ -1,5 +1,5 @@
 import type { Side } from "../../../shared/layoutStart";
-import type { LaidPanel } from "../../../shared/panel";
+import type { LaidPanel } from "../../../shared/kinds/panel";
 import type { Place } from "./face";
 import type { FacePoint, Ring } from "./listing";
 

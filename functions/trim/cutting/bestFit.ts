@@ -1,4 +1,4 @@
-import type { Bin, Problem } from "./problem";
+import type { Bin, Problem } from "./packingProblem";
 
 interface OpenBin {
   stock: number;

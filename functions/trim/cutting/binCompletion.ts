@@ -1,7 +1,7 @@
 import type { Budget } from "./budget";
-import { completions, type Completion } from "./completions";
+import { completions, type Completion } from "./binFillings";
 import { coveringCost } from "./cover";
-import { totalSize, type Bin, type Problem } from "./problem";
+import { totalSize, type Bin, type Problem } from "./packingProblem";
 
 /** A plan that costs no more than was asked; none, and that is proved; or the budget ended first. */
 export type Outcome = readonly Bin[] | "none" | "undecided";

@@ -4,7 +4,7 @@ import type { Division, Divisions } from "./divisions";
 import { boundByWeighing } from "./lowerBound";
 import type { Material } from "./material";
 import type { PieceCost } from "./pieceCost";
-import type { Weighing } from "./weighings";
+import type { Weighing } from "./dualFeasibleFunctions";
 
 /** A run with the ways in which it can be made up. */
 export interface RunChoices extends Divisions {

@@ -3,8 +3,8 @@ import type { Division } from "./divisions";
 import { withLongestLeftOver } from "./leftOver";
 import type { Material } from "./material";
 import { pack, type Packing } from "./pack";
-import type { Stock } from "./problem";
-import { problemOf, type PiecesProblem } from "./problemOf";
+import type { Stock } from "./packingProblem";
+import { problemOf, type PiecesProblem } from "./packingProblemOf";
 
 /** A piece to cut, in marks, and the number of its run. */
 export interface CutPiece {

@@ -1,4 +1,4 @@
-import type { Stock } from "./problem";
+import type { Stock } from "./packingProblem";
 
 /** Above this many steps the fractional bound has to do. */
 const MOST_STEPS = 10_000;

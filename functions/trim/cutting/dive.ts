@@ -1,7 +1,7 @@
 import { bestFits } from "./bestFit";
 import { planWithin } from "./binCompletion";
 import type { Budget } from "./budget";
-import { costOf, totalSize, without, type Bin, type Problem } from "./problem";
+import { costOf, totalSize, without, type Bin, type Problem } from "./packingProblem";
 import { relax, type Relaxation } from "./relaxation";
 
 /** With so little left to cut a search decides faster than another relaxation. */

@@ -1,5 +1,5 @@
 import type { Column } from "./basis";
-import type { Bin, Problem } from "./problem";
+import type { Bin, Problem } from "./packingProblem";
 
 /** A filling, or, without one, a piece cut down to the next smaller size. */
 export interface FillingColumn extends Column {

@@ -1,6 +1,6 @@
 import type { Budget } from "./budget";
-import { completions } from "./completions";
-import { totalSize, type Bin, type Problem } from "./problem";
+import { completions } from "./binFillings";
+import { totalSize, type Bin, type Problem } from "./packingProblem";
 
 /** Beside a piece that leaves room for more of the smallest, ways are too many to look at all. */
 const MOST_BESIDE = 5;

@@ -1,7 +1,7 @@
 import { planWithin } from "./binCompletion";
 import type { Budget } from "./budget";
 import { longestBeside } from "./lowerBound";
-import { costOf, type Bin, type Problem } from "./problem";
+import { costOf, type Bin, type Problem } from "./packingProblem";
 
 /** One question is whether a left-over may be so long: most are answered in far fewer. */
 const STEPS_A_QUESTION = 500;

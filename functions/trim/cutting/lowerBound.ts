@@ -1,6 +1,6 @@
 import { coveringCost } from "./cover";
-import type { Problem, Stock } from "./problem";
-import { inParts, inPieces, wholeOrNothing, type Weighing } from "./weighings";
+import type { Problem, Stock } from "./packingProblem";
+import { inParts, inPieces, wholeOrNothing, type Weighing } from "./dualFeasibleFunctions";
 
 const MOST_PARTS = 20;
 /** So many sizes serve as thresholds: of more, every so manieth. */

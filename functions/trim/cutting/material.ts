@@ -1,6 +1,6 @@
 import { inchesOf, marksAtHand, marksNeeded } from "./marks";
 import { objectiveFor, type Objective } from "./objective";
-import type { Stock } from "./problem";
+import type { Stock } from "./packingProblem";
 import type { TrimJob } from "./trimJob";
 
 /** A job's stock in marks, and what a plan of it is to have least of. */

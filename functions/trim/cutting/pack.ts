@@ -4,9 +4,9 @@ import type { Budget } from "./budget";
 import { diveWithin } from "./dive";
 import { forcedBins } from "./forcedBins";
 import { lowerBound } from "./lowerBound";
-import { costOf, without, type Bin, type Problem } from "./problem";
+import { costOf, without, type Bin, type Problem } from "./packingProblem";
 import { relax } from "./relaxation";
-import { worthBound } from "./worthBound";
+import { worthBound } from "./dualBound";
 
 export interface Packing {
   readonly bins: readonly Bin[];

@@ -2,8 +2,8 @@ import type { Budget } from "./budget";
 import type { ChosenPlan } from "./chosenPlan";
 import type { Material } from "./material";
 import { relax } from "./relaxation";
-import { wholeWorths } from "./worthBound";
-import { worthiestFilling } from "./worthiest";
+import { wholeWorths } from "./dualBound";
+import { worthiestFilling } from "./bestFilling";
 
 /**
  * What a piece with its kerf costs at the least, whatever it is cut from: such that no stock holds pieces that cost more

@@ -1,9 +1,9 @@
 import { Basis } from "./basis";
 import type { Budget } from "./budget";
 import { Rows, type FillingColumn } from "./fillingColumns";
-import type { Bin, Problem } from "./problem";
-import { SteadyWorths } from "./steadyWorths";
-import { worthiestFilling } from "./worthiest";
+import type { Bin, Problem } from "./packingProblem";
+import { SteadyWorths } from "./dualSmoothing";
+import { worthiestFilling } from "./bestFilling";
 
 /** How often each way of filling a stock is used, where it may be used a broken number of times. */
 export interface Relaxation {

@@ -1,7 +1,7 @@
 import { column } from "../../../shared/kinds/column";
 import { lengthInFeet, lengthInInches } from "../../../shared/kinds/length";
 import { count, money } from "../../../shared/kinds/number";
-import { omittable, optional, required } from "../../../shared/spec";
+import { omittable, optional, required } from "../../../shared/spec/spec";
 
 /** So that the least cost stays exact. */
 const HIGHEST_PRICE = 100_000;

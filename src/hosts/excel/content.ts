@@ -1,5 +1,5 @@
-import type { Content } from "../../sheets/plan";
-import { needsApostrophe } from "../apostrophe";
+import type { Content } from "../../workbook/plan";
+import { needsApostrophe } from "../../workbook/apostrophe";
 
 /**
  * What goes into a range's `formulas`. Office.js takes them as American English has them, commas between arguments and

@@ -1,4 +1,4 @@
-import type { Contents, SheetContents } from "../../sheets/contents";
+import type { Contents, SheetContents } from "../../workbook/contents";
 import type { ExcelEntry } from "./excelHost";
 import { readInPieces } from "./readInPieces";
 import { linesOf, sheetContents } from "./readSheet";

@@ -1,10 +1,10 @@
-import { a1 } from "../../sheets/address";
-import { refuseGoneOn } from "../../sheets/builtSheets";
-import type { PlannedCell, SheetPlan, WorkbookPlan } from "../../sheets/plan";
-import { PAGES } from "../../sheets/pages";
-import { RULE_COLOUR, STYLES, type Style } from "../../sheets/styles";
-import type { Host } from "../host";
-import { refuseOnlySheets } from "../refuseOnlySheets";
+import { a1 } from "../../workbook/address";
+import { refuseGoneOn } from "../../workbook/builtSheets";
+import type { PlannedCell, SheetPlan, WorkbookPlan } from "../../workbook/plan";
+import { PAGES } from "../../workbook/pages";
+import { RULE_COLOUR, STYLES, type Style } from "../../workbook/styles";
+import type { Host } from "../../workbook/host";
+import { refuseOnlySheets } from "../../workbook/refuseOnlySheets";
 import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
 import { readContents } from "./contents";
@@ -14,7 +14,7 @@ import { putCells } from "./putCells";
 import { putPicture, type InsertSvg } from "./putPicture";
 import { readInView, readNamed } from "./readSheet";
 import { repair } from "./repair";
-import { readStanding } from "./standing";
+import { readStanding } from "./enteredContents";
 import { survey } from "./survey";
 import { watchWorkbook } from "./watchWorkbook";
 

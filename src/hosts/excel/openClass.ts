@@ -1,5 +1,5 @@
 import { counted } from "../../../shared/describe";
-import type { HandOut } from "../../pane/paneHost";
+import type { HandOut } from "../../pane/parts/paneHost";
 
 /** Each opens in a window of its own: more than these nobody would go through. */
 const MOST_WORKBOOKS = 8;

@@ -6,7 +6,7 @@ import {
   type Area,
   type Place,
   type SheetPlace,
-} from "../../sheets/address";
+} from "../../workbook/address";
 import {
   lookOf,
   patchArea,
@@ -15,8 +15,8 @@ import {
   type CellPatch,
   type Occupied,
   type Undo,
-} from "../../sheets/patch";
-import { UNWATCHED, type LongRun } from "../longRun";
+} from "../../workbook/patch";
+import { UNWATCHED, type LongRun } from "../../workbook/longRun";
 import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
 import type { ExcelEntry } from "./excelHost";

@@ -1,6 +1,6 @@
-import { a1 } from "../../sheets/address";
-import type { Undo } from "../../sheets/patch";
-import type { SheetPicture } from "../host";
+import { a1 } from "../../workbook/address";
+import type { Undo } from "../../workbook/patch";
+import type { SheetPicture } from "../../workbook/host";
 import { allOrNothing } from "./allOrNothing";
 import type { ExcelEntry } from "./excelHost";
 import { PIXELS_TO_POINTS } from "./points";

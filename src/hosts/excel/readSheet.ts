@@ -1,7 +1,7 @@
 import { CellError, type Cell, type Matrix } from "../../../shared/cell";
-import type { SheetContents } from "../../sheets/contents";
-import type { SheetInView } from "../../sheets/inView";
-import type { Place } from "../../sheets/address";
+import type { SheetContents } from "../../workbook/contents";
+import type { SheetInView } from "../../workbook/inView";
+import type { Place } from "../../workbook/address";
 import type { ExcelEntry } from "./excelHost";
 import { areaOf, PLACE_AND_SIZE } from "./ranges";
 import { readLines } from "./readInPieces";

@@ -1,5 +1,5 @@
-import { runFunction } from "../../../shared/runner";
-import type { FunctionSpec } from "../../../shared/spec";
+import { runFunction } from "../../../shared/spec/runner";
+import type { FunctionSpec } from "../../../shared/spec/spec";
 import { toArgument, toExcelBlock, type ExcelRuntime } from "./cells";
 
 /**

@@ -1,8 +1,8 @@
-import { NAMESPACE } from "../../namespace";
-import type { Area, Place, SheetPlace } from "../../sheets/address";
-import { refuseChanged } from "../../sheets/patch";
-import type { Repaired } from "../host";
-import { UNWATCHED, type LongRun } from "../longRun";
+import { NAMESPACE } from "../../workbook/namespace";
+import type { Area, Place, SheetPlace } from "../../workbook/address";
+import { refuseChanged } from "../../workbook/patch";
+import type { Repaired } from "../../workbook/host";
+import { UNWATCHED, type LongRun } from "../../workbook/longRun";
 import { allOrNothing } from "./allOrNothing";
 import type { ExcelEntry } from "./excelHost";
 import { grouped, rangeOf, slicesOf } from "./ranges";

@@ -1,5 +1,5 @@
-import { LAST_CELL, readArea } from "../../sheets/address";
-import type { Survey } from "../../sheets/extend/survey";
+import { LAST_CELL, readArea } from "../../workbook/address";
+import type { Survey } from "../../workbook/survey";
 import type { ExcelEntry } from "./excelHost";
 import { areaOf, PLACE_AND_SIZE, splitAddress } from "./ranges";
 import { readInPieces } from "./readInPieces";

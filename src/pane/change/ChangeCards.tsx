@@ -1,4 +1,4 @@
-import type { PaneHost } from "../paneHost";
+import type { PaneHost } from "../parts/paneHost";
 import { ChangeOrderCard } from "./ChangeOrderCard";
 import { FreezeCard } from "./FreezeCard";
 import { IssueCard } from "./IssueCard";

@@ -1,10 +1,10 @@
 import { useState } from "preact/hooks";
 import { InputError } from "../../../shared/inputError";
-import type { Added, Host } from "../../hosts/host";
+import type { Added, Host } from "../../workbook/host";
 import { addChangeOrder, type NowChoice } from "../../sheets/changeOrder/addChangeOrder";
-import { BuildCard } from "../BuildCard";
+import { BuildCard } from "../parts/BuildCard";
 import { ChoiceField, choicesOf } from "../controls/ChoiceField";
-import { today } from "../today";
+import { today } from "../parts/today";
 import { DateField, serialOf } from "./DateField";
 import type { SheetLists } from "./useSheetLists";
 

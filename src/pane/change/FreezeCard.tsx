@@ -1,8 +1,8 @@
 import { useState } from "preact/hooks";
-import type { Host } from "../../hosts/host";
+import type { Host } from "../../workbook/host";
 import { freeze } from "../../sheets/signedBase/freeze";
-import { BuildCard } from "../BuildCard";
-import { today } from "../today";
+import { BuildCard } from "../parts/BuildCard";
+import { today } from "../parts/today";
 import { DateField, serialOf } from "./DateField";
 
 /** Freezes an order, so that no later calculation moves what was signed. */

@@ -1,8 +1,8 @@
 import { Button } from "@fluentui/react-button";
-import type { Host } from "../../hosts/host";
+import type { Host } from "../../workbook/host";
 import { issueInFront } from "../../sheets/changeOrder/issue";
-import { OutcomeLine } from "../OutcomeLine";
-import { cautionOf, useOutcome } from "../useOutcome";
+import { OutcomeLine } from "../parts/OutcomeLine";
+import { cautionOf, useOutcome } from "../parts/useOutcome";
 
 /** Seals a change order once its rates and prices are filled in, so that an edit shows. */
 export const IssueCard = ({ host }: { host: Host }) => {

@@ -1,17 +1,17 @@
 import { Button } from "@fluentui/react-button";
 import { useEffect, useState } from "preact/hooks";
 import { InputError } from "../../../shared/inputError";
-import type { Added } from "../../hosts/host";
+import type { Added } from "../../workbook/host";
 import { addLedger } from "../../sheets/ledger/addLedger";
 import { ACCOUNTS, type AccountUse } from "../../sheets/ledger/ledger";
 import { ledgerCautions, ledgerTable } from "../../sheets/ledger/ledgerTable";
-import { BuildCard } from "../BuildCard";
+import { BuildCard } from "../parts/BuildCard";
 import { ChoiceField, choicesOf } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
-import { OutcomeLine } from "../OutcomeLine";
-import type { PaneHost } from "../paneHost";
-import { useOfWorkbook } from "../ofWorkbook";
-import { cautionOf, useOutcome } from "../useOutcome";
+import { OutcomeLine } from "../parts/OutcomeLine";
+import type { PaneHost } from "../parts/paneHost";
+import { useOfWorkbook } from "../parts/ofWorkbook";
+import { cautionOf, useOutcome } from "../parts/useOutcome";
 import type { SheetLists } from "./useSheetLists";
 
 const USES = Object.keys(ACCOUNTS) as AccountUse[];

@@ -1,8 +1,8 @@
 import { useMemo } from "preact/hooks";
-import type { Host } from "../../hosts/host";
+import type { Host } from "../../workbook/host";
 import { signedSheetsOf } from "../../sheets/changeOrder/addChangeOrder";
 import { agreedChangeOrdersIn } from "../../sheets/changeOrder/earlier";
-import { useWatched } from "../useWatched";
+import { useWatched } from "../parts/useWatched";
 
 /** Sheets that a person can choose from. */
 export interface SheetLists {

@@ -1,14 +1,14 @@
 import { Button } from "@fluentui/react-button";
 import { useMemo, useState } from "preact/hooks";
-import { areaInWords } from "../../sheets/address";
+import { areaInWords } from "../../workbook/address";
 import { blockInWords, type Block } from "../../sheets/extend/block";
 import { extendPlan } from "../../sheets/extend/extendPlan";
 import { offersFor } from "../../sheets/extend/offers";
 import { gapPlan } from "../../sheets/extend/gaps";
 import { guessBlock, meantColumns, notesOn } from "../../sheets/extend/proposal";
 import type { Guess } from "../../sheets/extend/headings";
-import type { Survey } from "../../sheets/extend/survey";
-import { patchArea, type CellPatch } from "../../sheets/patch";
+import type { Survey } from "../../workbook/survey";
+import { patchArea, type CellPatch } from "../../workbook/patch";
 import { TextField } from "../controls/TextField";
 import { Tick } from "../controls/Tick";
 import { ColumnChoices } from "./ColumnChoices";

@@ -1,19 +1,19 @@
 import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
-import type { Host } from "../../hosts/host";
+import type { Host } from "../../workbook/host";
 import { readBlock, type Block } from "../../sheets/extend/block";
-import { sameSheet, type Survey } from "../../sheets/extend/survey";
-import { patchArea, patchInWords, type CellPatch } from "../../sheets/patch";
-import { areaInWords } from "../../sheets/address";
+import { sameSheet, type Survey } from "../../workbook/survey";
+import { patchArea, patchInWords, type CellPatch } from "../../workbook/patch";
+import { areaInWords } from "../../workbook/address";
 import { ChoiceField, type Choice } from "../controls/ChoiceField";
 import { Alone } from "./Alone";
 import { Beside, type Meanings } from "./Beside";
 import type { Typed } from "./TypedFields";
-import { OutcomeLine } from "../OutcomeLine";
-import { Progress } from "../Progress";
-import { useLongRun } from "../useLongRun";
-import { useOfWorkbook } from "../ofWorkbook";
-import { useOutcome } from "../useOutcome";
+import { OutcomeLine } from "../parts/OutcomeLine";
+import { Progress } from "../parts/Progress";
+import { useLongRun } from "../parts/useLongRun";
+import { useOfWorkbook } from "../parts/ofWorkbook";
+import { useOutcome } from "../parts/useOutcome";
 
 type Shape = "beside" | "cell" | "block";
 const SHAPES: readonly Choice<Shape>[] = [

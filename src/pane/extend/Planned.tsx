@@ -1,8 +1,8 @@
 import { Button } from "@fluentui/react-button";
-import { areaInWords, columnLetters } from "../../sheets/address";
+import { areaInWords, columnLetters } from "../../workbook/address";
 import { roomFor } from "../../sheets/extend/proposal";
-import type { Survey } from "../../sheets/extend/survey";
-import type { CellPatch } from "../../sheets/patch";
+import type { Survey } from "../../workbook/survey";
+import type { CellPatch } from "../../workbook/patch";
 
 interface Props {
   readonly survey: Survey;

@@ -1,5 +1,5 @@
-import type { CellPatch } from "../../sheets/patch";
-import { failureInWords } from "../../failureInWords";
+import type { CellPatch } from "../../workbook/patch";
+import { failureInWords } from "../../workbook/failureInWords";
 
 /** What would be written, or why it can't be planned yet. */
 export type Planned =

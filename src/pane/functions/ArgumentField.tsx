@@ -1,8 +1,8 @@
 import { Button } from "@fluentui/react-button";
-import type { Parameter } from "../../../shared/spec";
-import { parameterHelp } from "../../hosts/parameterHelp";
-import { areaInWords } from "../../sheets/address";
-import type { Given } from "../../sheets/insertFunction";
+import type { Parameter } from "../../../shared/spec/spec";
+import { parameterHelp } from "../../help/parameterHelp";
+import { areaInWords } from "../../workbook/address";
+import type { Given } from "../../sheets/extend/insertFunction";
 import { TextField } from "../controls/TextField";
 
 interface Props {

@@ -1,12 +1,12 @@
 import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import { isBlank } from "../../../shared/cell";
-import { runFunction } from "../../../shared/runner";
-import type { FunctionSpec } from "../../../shared/spec";
+import { runFunction } from "../../../shared/spec/runner";
+import type { FunctionSpec } from "../../../shared/spec/spec";
 import { Answer } from "../../help/Answer";
-import type { Host } from "../../hosts/host";
-import { blockOf } from "../../sheets/extend/survey";
-import type { Survey } from "../../sheets/extend/survey";
+import type { Host } from "../../workbook/host";
+import { blockOf } from "../../workbook/survey";
+import type { Survey } from "../../workbook/survey";
 import {
   argumentsOf,
   formulaOf,
@@ -15,9 +15,9 @@ import {
   NOTHING,
   placeInWords,
   type Given,
-} from "../../sheets/insertFunction";
-import type { CellPatch } from "../../sheets/patch";
-import { failureInWords } from "../../failureInWords";
+} from "../../sheets/extend/insertFunction";
+import type { CellPatch } from "../../workbook/patch";
+import { failureInWords } from "../../workbook/failureInWords";
 import { ArgumentField } from "./ArgumentField";
 
 interface Props {

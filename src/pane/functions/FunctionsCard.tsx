@@ -1,14 +1,14 @@
 import { useState } from "preact/hooks";
 import { catalogue } from "../../../functions/index";
-import type { FunctionSpec } from "../../../shared/spec";
+import type { FunctionSpec } from "../../../shared/spec/spec";
 import { findFunctions } from "../../help/findFunctions";
-import type { Host } from "../../hosts/host";
-import { qualifiedName } from "../../namespace";
-import type { CellPatch } from "../../sheets/patch";
+import type { Host } from "../../workbook/host";
+import { qualifiedName } from "../../workbook/namespace";
+import type { CellPatch } from "../../workbook/patch";
 import { ChoiceField } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
-import { OutcomeLine } from "../OutcomeLine";
-import { useOutcome } from "../useOutcome";
+import { OutcomeLine } from "../parts/OutcomeLine";
+import { useOutcome } from "../parts/useOutcome";
 import { FunctionForm } from "./FunctionForm";
 import { useSurvey } from "./useSurvey";
 

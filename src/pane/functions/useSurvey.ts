@@ -1,6 +1,6 @@
-import type { Host } from "../../hosts/host";
-import type { Survey } from "../../sheets/extend/survey";
-import { useWatched } from "../useWatched";
+import type { Host } from "../../workbook/host";
+import type { Survey } from "../../workbook/survey";
+import { useWatched } from "../parts/useWatched";
 
 /** A sheet that can't be read just now, such as a chart's, is none. */
 const survey = (host: Host): Promise<Survey | undefined> => host.survey().catch(() => undefined);

@@ -2,9 +2,9 @@ import { Button } from "@fluentui/react-button";
 import { useEffect, useRef } from "preact/hooks";
 import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
 import { counted } from "../../../shared/describe";
-import type { PlaneInView } from "../../sheets/planeInView";
+import type { PlaneInView } from "../../sheets/inView/planeInView";
 import { useBestStart } from "./useBestStart";
-import { Progress } from "../Progress";
+import { Progress } from "../parts/Progress";
 
 interface Props {
   readonly plane: PlaneInView;

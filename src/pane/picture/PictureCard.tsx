@@ -1,4 +1,4 @@
-import type { Host } from "../../hosts/host";
+import type { Host } from "../../workbook/host";
 import { FigurePicture } from "./FigurePicture";
 import { PlanePicture } from "./PlanePicture";
 import { RoofPicture } from "./RoofPicture";

@@ -1,10 +1,10 @@
 import { Button } from "@fluentui/react-button";
-import type { Host, SheetPicture } from "../../hosts/host";
-import { failureInWords } from "../../failureInWords";
-import { a1 } from "../../sheets/address";
-import type { CellPatch, Undo } from "../../sheets/patch";
-import { OutcomeLine } from "../OutcomeLine";
-import { useOutcome } from "../useOutcome";
+import type { Host, SheetPicture } from "../../workbook/host";
+import { failureInWords } from "../../workbook/failureInWords";
+import { a1 } from "../../workbook/address";
+import type { CellPatch, Undo } from "../../workbook/patch";
+import { OutcomeLine } from "../parts/OutcomeLine";
+import { useOutcome } from "../parts/useOutcome";
 
 interface Props {
   readonly host: Host;

@@ -1,13 +1,13 @@
 import { useState } from "preact/hooks";
 import type { Roof } from "../../../functions/roof/roofParts";
-import type { Host, SheetPicture } from "../../hosts/host";
+import type { Host, SheetPicture } from "../../workbook/host";
 import { PAPER_PALETTE, SCREEN_PALETTE } from "../../pictures/palette";
 import type { PictureOptions } from "../../pictures/pictureOptions";
 import { roofPlanPicture } from "../../pictures/roof/roofPlanPicture";
 import { roofViewPicture } from "../../pictures/roof/roofViewPicture";
 import { sizeOfSvg } from "../../pictures/sizeOfSvg";
-import type { Place } from "../../sheets/address";
-import { ROOF_PICTURE_BOX_PX, ROOF_PLAN, ROOF_VIEW } from "../../sheets/roofSheet/layout";
+import type { Place } from "../../workbook/address";
+import { ROOF_PICTURE_BOX_PX, ROOF_PLAN, ROOF_VIEW } from "../../sheets/roofSheet/roofSheetLayout";
 import { fitInto } from "./fitInto";
 import { PutOnSheet } from "./PutOnSheet";
 import { SvgBox } from "./SvgBox";

@@ -2,13 +2,13 @@ import { Button } from "@fluentui/react-button";
 import { isBlank } from "../../../shared/cell";
 import { describeCell } from "../../../shared/describe";
 import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
-import type { Host } from "../../hosts/host";
-import { a1 } from "../../sheets/address";
+import type { Host } from "../../workbook/host";
+import { a1 } from "../../workbook/address";
 import { START_CELL, startPatch } from "../../sheets/fieldSheet/startPatch";
-import { cellInView, type SheetInView } from "../../sheets/inView";
-import { isFieldSheet } from "../../sheets/planeInView";
-import { OutcomeLine } from "../OutcomeLine";
-import { useOutcome } from "../useOutcome";
+import { cellInView, type SheetInView } from "../../workbook/inView";
+import { isFieldSheet } from "../../sheets/inView/planeInView";
+import { OutcomeLine } from "../parts/OutcomeLine";
+import { useOutcome } from "../parts/useOutcome";
 
 interface Props {
   readonly host: Host;

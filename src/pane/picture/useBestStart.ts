@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { searchBestStart, type BestStart } from "../../../functions/layout/engine/bestStart";
-import { failureInWords } from "../../failureInWords";
-import type { PlaneInView } from "../../sheets/planeInView";
+import { searchBestStart, type BestStart } from "../../../functions/layout/engine/findBestStart";
+import { failureInWords } from "../../workbook/failureInWords";
+import type { PlaneInView } from "../../sheets/inView/planeInView";
 
 export type Search =
   | { readonly kind: "idle" }

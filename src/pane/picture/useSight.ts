@@ -1,12 +1,12 @@
 import type { Roof } from "../../../functions/roof/roofParts";
-import { failureInWords } from "../../failureInWords";
-import type { Host } from "../../hosts/host";
+import { failureInWords } from "../../workbook/failureInWords";
+import type { Host } from "../../workbook/host";
 import type { Figure } from "../../pictures/figure";
-import { cellInView, type SheetInView } from "../../sheets/inView";
-import { readNamed } from "../../sheets/named";
-import { isRoofSheet, roofFromNames } from "../../sheets/roofSheet/roofInView";
-import { useWatched } from "../useWatched";
-import { planeInView, type PlaneInView } from "../../sheets/planeInView";
+import { cellInView, type SheetInView } from "../../workbook/inView";
+import { readNamed } from "../../sheets/inView/named";
+import { isRoofSheet, roofFromNames } from "../../sheets/inView/roofInView";
+import { useWatched } from "../parts/useWatched";
+import { planeInView, type PlaneInView } from "../../sheets/inView/planeInView";
 
 /** What the picture shows: a plane or a roof with the sheet that it stands on, or a sentence on why there is none. */
 export type Sight =

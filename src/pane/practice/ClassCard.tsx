@@ -5,13 +5,13 @@ import { InputError } from "../../../shared/inputError";
 import { checkClass, fileTitle, LIMITS } from "../../practice/classOptions";
 import { ChoiceField, choicesOf, type Choice } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
-import type { HandOut } from "../paneHost";
+import type { HandOut } from "../parts/paneHost";
 import { classOptionsOf, newSeed, type ClassForm } from "./classForm";
 import { TopicChoices } from "./TopicChoices";
-import { OutcomeLine } from "../OutcomeLine";
-import { Progress } from "../Progress";
-import { useLongRun } from "../useLongRun";
-import { useOutcome } from "../useOutcome";
+import { OutcomeLine } from "../parts/OutcomeLine";
+import { Progress } from "../parts/Progress";
+import { useLongRun } from "../parts/useLongRun";
+import { useOutcome } from "../parts/useOutcome";
 
 const SETS: readonly Choice<ClassForm["set"]>[] = [
   { value: "topics", label: "problems by topic" },

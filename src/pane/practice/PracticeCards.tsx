@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
-import type { Host } from "../../hosts/host";
-import type { HandOut } from "../paneHost";
+import type { Host } from "../../workbook/host";
+import type { HandOut } from "../parts/paneHost";
 import { ClassCard } from "./ClassCard";
 import { firstForm } from "./classForm";
 import { MarkingCard } from "./MarkingCard";

@@ -1,24 +1,24 @@
 import { counted } from "../../../shared/describe";
 import { InputError } from "../../../shared/inputError";
-import { failureInWords } from "../../failureInWords";
-import type { Added, Host } from "../../hosts/host";
-import type { LongRun } from "../../hosts/longRun";
-import { practiceFiles, type NamedFile } from "../../hosts/xlsx/practiceFiles";
-import { openXlsx } from "../../hosts/xlsx/xlsxFile";
+import { failureInWords } from "../../workbook/failureInWords";
+import type { Added, Host } from "../../workbook/host";
+import type { LongRun } from "../../workbook/longRun";
+import { practiceFiles, type NamedFile } from "../../practice/files/practiceFiles";
+import { openXlsx } from "../../xlsx/xlsxFile";
 import { checkPage } from "../../practice/marking/checkPage";
-import { misfits } from "../../practice/marking/misfits";
+import { misfits } from "../../practice/marking/versionMismatches";
 import { pastedAnswers } from "../../practice/marking/pastedAnswers";
 import { readStudentFile } from "../../practice/marking/readStudentFile";
-import { sameNames } from "../../practice/marking/sameNames";
+import { sameNames } from "../../practice/marking/repeatedNames";
 import { shortRows } from "../../practice/marking/shortRows";
 import { isStudentsWorkbook } from "../../practice/marking/startPage";
 import { markStudent, type HandedIn } from "../../practice/marking/student";
 import { checkClass, type ClassOptions } from "../../practice/classOptions";
-import { freeName } from "../../sheets/freeName";
-import type { SheetInView } from "../../sheets/inView";
-import { START_SHEET } from "../../sheets/practice/studentSheets";
-import { markingInWords, markingSheets } from "../../sheets/practice/markingSheets";
-import { today } from "../today";
+import { freeName } from "../../workbook/freeName";
+import type { SheetInView } from "../../workbook/inView";
+import { START_SHEET } from "../../practice/sheets/studentSheets";
+import { markingInWords, markingSheets } from "../../practice/marking/markingSheets";
+import { today } from "../parts/today";
 
 /** Lets the page paint and take a click. */
 const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));

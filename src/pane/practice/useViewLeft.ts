@@ -1,7 +1,7 @@
 import { useCallback, useEffect } from "preact/hooks";
-import type { Host } from "../../hosts/host";
-import type { SheetInView } from "../../sheets/inView";
-import { useWatched } from "../useWatched";
+import type { Host } from "../../workbook/host";
+import type { SheetInView } from "../../workbook/inView";
+import { useWatched } from "../parts/useWatched";
 
 /** What is selected is no matter. */
 const written = ({ sheet, cells }: SheetInView): string => JSON.stringify([sheet, cells]);

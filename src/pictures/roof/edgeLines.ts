@@ -1,4 +1,4 @@
-import { trueLengthFt } from "../../../functions/roof/measures";
+import { trueLengthFt } from "../../../functions/roof/roofMeasures";
 import type { RoofEdge } from "../../../functions/roof/roofParts";
 import { writeTape } from "../../../shared/lengthText";
 import { edgeClass } from "./roofStyle";

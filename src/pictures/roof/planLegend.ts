@@ -1,4 +1,4 @@
-import { trueLengthFt } from "../../../functions/roof/measures";
+import { trueLengthFt } from "../../../functions/roof/roofMeasures";
 import { EDGE_KINDS, type EdgeKind, type RoofEdge } from "../../../functions/roof/roofParts";
 import { tape } from "./edgeLines";
 import { edgeClass } from "./roofStyle";

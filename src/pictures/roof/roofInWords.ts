@@ -1,4 +1,4 @@
-import { slopedAreaSqFt } from "../../../functions/roof/measures";
+import { slopedAreaSqFt } from "../../../functions/roof/roofMeasures";
 import type { Roof } from "../../../functions/roof/roofParts";
 import { kindInWords, kindsPresent } from "./planLegend";
 

@@ -1,5 +1,5 @@
 import { randomOf } from "../../../functions/practice/random";
-import { isHumane } from "../humane";
+import { isHumane } from "../suitable";
 import type { Problem, Setting } from "../problem";
 import { drawDayRoof, isFitForDay } from "./dayRoof";
 import { SESSIONS, type Session } from "./sessions";

@@ -1,6 +1,6 @@
 import { InputError } from "../../../shared/inputError";
-import { cellInView, type SheetInView } from "../../sheets/inView";
-import { isAsPrinted } from "../../sheets/practice/problemSheet";
+import { cellInView, type SheetInView } from "../../workbook/inView";
+import { isAsPrinted } from "../sheets/problemSheet";
 import { markAnswer, type Verdict } from "./markAnswer";
 import { pageInView } from "./pageInView";
 

@@ -1,7 +1,7 @@
-import { cellInView, type SheetInView } from "../../sheets/inView";
-import type { ProblemSheet } from "../../sheets/practice/problemSheet";
-import { studentSheets } from "../../sheets/practice/studentSheets";
-import { problemsOf, readClassLine } from "../practiceClass";
+import { cellInView, type SheetInView } from "../../workbook/inView";
+import type { ProblemSheet } from "../sheets/problemSheet";
+import { studentSheets } from "../sheets/studentSheets";
+import { problemsOf, readClassLine } from "../class/practiceClass";
 import type { Problem } from "../problem";
 
 /** Where every page says what it is. */

@@ -1,8 +1,8 @@
 import Papa from "papaparse";
 import type { Cell } from "../../../shared/cell";
-import { columnOf } from "../../sheets/address";
+import { columnOf } from "../../workbook/address";
 import { versionLetters, type ClassOptions } from "../classOptions";
-import { problemsOf } from "../practiceClass";
+import { problemsOf } from "../class/practiceClass";
 import type { Problem } from "../problem";
 import type { HandedIn } from "./student";
 

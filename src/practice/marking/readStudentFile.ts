@@ -1,11 +1,11 @@
 import type { Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import type { Book, BookSheet } from "../../hosts/xlsx/book";
-import type { Place } from "../../sheets/address";
-import { isKeySheet } from "../../sheets/practice/keySheet";
-import { isAsPrinted, type ProblemSheet } from "../../sheets/practice/problemSheet";
-import { START_SHEET, studentSheets } from "../../sheets/practice/studentSheets";
-import { problemsOf } from "../practiceClass";
+import type { Book, BookSheet } from "../../xlsx/book";
+import type { Place } from "../../workbook/address";
+import { isKeySheet } from "../sheets/keySheet";
+import { isAsPrinted, type ProblemSheet } from "../sheets/problemSheet";
+import { START_SHEET, studentSheets } from "../sheets/studentSheets";
+import { problemsOf } from "../class/practiceClass";
 import { versionOn } from "./startPage";
 import type { HandedIn } from "./student";
 

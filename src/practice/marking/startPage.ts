@@ -1,8 +1,8 @@
 import type { Cell } from "../../../shared/cell";
-import type { Contents } from "../../sheets/contents";
-import { START_SHEET } from "../../sheets/practice/studentSheets";
+import type { Contents } from "../../workbook/contents";
+import { START_SHEET } from "../sheets/studentSheets";
 import type { VersionOptions } from "../classOptions";
-import { readClassLine } from "../practiceClass";
+import { readClassLine } from "../class/practiceClass";
 
 /** The version that one of a sheet's cells says the sheet is of; undefined where none does. */
 export const versionOn = (cells: Iterable<Cell>): VersionOptions | undefined => {

@@ -1,6 +1,6 @@
 import { isBlank, type Cell } from "../../../shared/cell";
 import { versionLetters, type VersionOptions } from "../classOptions";
-import { sharedClassLine } from "../practiceClass";
+import { sharedClassLine } from "../class/practiceClass";
 import type { Problem } from "../problem";
 import type { TopicId } from "../topicTitles";
 import { markAnswer, type Marked } from "./markAnswer";

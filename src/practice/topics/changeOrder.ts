@@ -1,7 +1,7 @@
 import { changeOrderSpec } from "../../../functions/money/changeOrder";
 import { salesTax, salesTaxSpec } from "../../../functions/money/salesTax";
 import { exact, productToCent, sumOfCents } from "../../../shared/money";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import { distanceToWhole, mistakesOf, moneyAnswer, type Slips } from "../answers";
 import type { Topic } from "../problem";
 import { quoted, step } from "../steps";

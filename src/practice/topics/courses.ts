@@ -2,7 +2,7 @@ import { courseLineSpec } from "../../../functions/courses/courseLine";
 import { courses, coursesSpec } from "../../../functions/courses/courses";
 import { topCourse, topCourseSpec } from "../../../functions/courses/topCourse";
 import { inchesToFeet } from "../../../shared/units";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import { countAnswer, lengthAnswer, mistakesOf, smallLengthAnswer, type Slips } from "../answers";
 import { planeFigure } from "../figures/planeFigure";
 import type { Topic } from "../problem";

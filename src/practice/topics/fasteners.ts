@@ -1,7 +1,7 @@
 import { clipCount, clipCountSpec } from "../../../functions/trim/clipCount";
 import { nailCount, nailCountSpec } from "../../../functions/trim/nailCount";
 import { inchesToFeet } from "../../../shared/units";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import { distanceToWhole, mistakesOf, wholeAnswer, type Slips } from "../answers";
 import { runFigure } from "../figures/runFigure";
 import type { Answer, Topic } from "../problem";

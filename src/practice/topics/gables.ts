@@ -2,7 +2,7 @@ import { rafterFactor } from "../../../functions/slope/rafterFactor";
 import { rafterLength, rafterLengthSpec } from "../../../functions/slope/rafterLength";
 import { feetSpec } from "../../../functions/measure/feet";
 import { SQ_INCHES_PER_SQ_FOOT } from "../../../shared/units";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import {
   areaAnswer,
   inAreaUnit,

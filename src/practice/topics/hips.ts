@@ -3,7 +3,7 @@ import { hipFactor, hipFactorSpec } from "../../../functions/slope/hipFactor";
 import { hipLength, hipLengthSpec } from "../../../functions/slope/hipLength";
 import { rafterFactor } from "../../../functions/slope/rafterFactor";
 import { PITCH_RUN } from "../../../shared/units";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import { degreesAnswer, lengthAnswer, mistakesOf, numberAnswer, type Slips } from "../answers";
 import { hipPlanFigure } from "../figures/planFigures";
 import type { Topic } from "../problem";

@@ -3,7 +3,7 @@ import { squares, squaresSpec } from "../../../functions/orders/squares";
 import { feetSpec } from "../../../functions/measure/feet";
 import { wholeCount } from "../../../shared/rounding";
 import { SQ_FT_PER_SQUARE, SQ_INCHES_PER_SQ_FOOT } from "../../../shared/units";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import {
   areaAnswer,
   areaUnit,

@@ -1,7 +1,7 @@
 import { feetSpec } from "../../../functions/measure/feet";
 import { pitchAngle, pitchAngleSpec } from "../../../functions/slope/pitchAngle";
 import { INCHES_PER_FOOT, MM_PER_INCH, PITCH_RUN, toDegrees } from "../../../shared/units";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import { degreesAnswer, mistakesOf, numberAnswer, pitchAnswer, wordAnswer, type Slips } from "../answers";
 import { slopeFigure } from "../figures/slopeFigure";
 import type { Answer, Setting, Topic } from "../problem";

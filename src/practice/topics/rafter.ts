@@ -1,7 +1,7 @@
 import { rafterFactor, rafterFactorSpec } from "../../../functions/slope/rafterFactor";
 import { rafterLength, rafterLengthSpec } from "../../../functions/slope/rafterLength";
 import { inchesToFeet, PITCH_RUN, toDegrees } from "../../../shared/units";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import {
   lengthAnswer,
   mistakesOf,

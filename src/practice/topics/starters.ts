@@ -5,7 +5,7 @@ import { starterSetsSpec } from "../../../functions/stagger/starterSets";
 import { staggerPattern } from "../../../shared/kinds/staggerPattern";
 import { DEFAULT_PATTERN } from "../../../shared/kinds/staggerPattern";
 import { wholeCount } from "../../../shared/rounding";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import { countAnswer, mistakesOf, smallLengthAnswer, type Slips } from "../answers";
 import { starterFigure } from "../figures/starterFigure";
 import type { Topic } from "../problem";

@@ -3,7 +3,7 @@ import { inchesSpec } from "../../../functions/measure/inches";
 import type { Level } from "../../../functions/practice/level";
 import { writeInches } from "../../../shared/lengthText";
 import { INCHES_PER_FOOT, MM_PER_INCH } from "../../../shared/units";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import { lengthAnswer, mistakesOf, smallLengthAnswer, type Allowance, type Slips } from "../answers";
 import { tapeFigure } from "../figures/tapeFigure";
 import type { Setting, Topic } from "../problem";

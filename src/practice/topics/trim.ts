@@ -2,7 +2,7 @@ import { feetSpec } from "../../../functions/measure/feet";
 import { trimFeet, trimFeetSpec } from "../../../functions/trim/trimFeet";
 import { trimPieces, trimPiecesSpec } from "../../../functions/trim/trimPieces";
 import { feetToInches, inchesToFeet } from "../../../shared/units";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import { countAnswer, lengthAnswer, mistakesOf, type Slips } from "../answers";
 import { runFigure } from "../figures/runFigure";
 import type { Topic } from "../problem";

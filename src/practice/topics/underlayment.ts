@@ -2,7 +2,7 @@ import { underlayment, underlaymentSpec } from "../../../functions/deck/underlay
 import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
 import { wholeCount } from "../../../shared/rounding";
 import { inchesToFeet } from "../../../shared/units";
-import { call } from "../../sheets/formula";
+import { call } from "../../workbook/formula";
 import { countAnswer, mistakesOf, type Slips } from "../answers";
 import { planeFigure } from "../figures/planeFigure";
 import type { Topic } from "../problem";

@@ -1,13 +1,13 @@
 import { InputError } from "../../../shared/inputError";
 import { itemKey } from "../../../shared/kinds/orderLines";
-import type { Added, Host } from "../../hosts/host";
-import type { Contents } from "../contents";
+import type { Added, Host } from "../../workbook/host";
+import type { Contents } from "../../workbook/contents";
 import { chooseOrder, frozenSheet, liveOrdersIn, readLiveOrder, type LiveOrder } from "../signedBase/freeze";
-import { nextNumbered } from "../nextNumbered";
+import { nextNumbered } from "../../workbook/nextNumbered";
 import { isSigned, readSigned } from "../signedBase/readSigned";
 import { orderOnSigned } from "../signedBase/signedBase";
 import type { ReadLine } from "../orderSheet/readOrder";
-import type { SheetPlan } from "../plan";
+import type { SheetPlan } from "../../workbook/plan";
 import { changeOrdersOf, refuseOffChain } from "./chain";
 import { changeOrderSheet } from "./changeOrder";
 import { datedBefore } from "./datedBefore";

@@ -1,5 +1,5 @@
 import { InputError } from "../../../shared/inputError";
-import type { Contents } from "../contents";
+import type { Contents } from "../../workbook/contents";
 import { takenFrom } from "../signedBase/readSigned";
 import { agreedChangeOrdersIn, listedOn, type Earlier } from "./earlier";
 

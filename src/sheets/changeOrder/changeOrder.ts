@@ -1,8 +1,8 @@
 import { cautionCells } from "../cautionCells";
-import { formula, text, type PlannedCell, type SheetPlan } from "../plan";
-import { rowHeightsOf } from "../rowHeights";
-import { amountCells } from "./amounts";
-import { stops } from "./checks";
+import { formula, text, type PlannedCell, type SheetPlan } from "../../workbook/plan";
+import { rowHeightsOf } from "../../workbook/rowHeights";
+import { amountCells } from "./changeOrderAmounts";
+import { stops } from "./changeOrderChecks";
 import type { Earlier } from "./earlier";
 import {
   AMOUNT_COLUMNS,
@@ -12,8 +12,8 @@ import {
   FIRST_LINE_ROW,
   whyRow,
   type ChangeColumn,
-} from "./layout";
-import { changeLines } from "./lines";
+} from "./changeOrderLayout";
+import { changeLines } from "./changeOrderLines";
 import type { Renamed } from "./renamed";
 import { firstSealRow, sealCells, signedAmong } from "./seals";
 import { itemsOf, type Item, type Side } from "./sides";

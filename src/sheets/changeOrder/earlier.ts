@@ -1,8 +1,8 @@
 import type { Cell } from "../../../shared/cell";
 import { itemKey } from "../../../shared/kinds/orderLines";
 import { InputError } from "../../../shared/inputError";
-import { absoluteA1, sheetPrefix } from "../address";
-import { shownAt, type Contents, type SheetContents } from "../contents";
+import { absoluteA1, sheetPrefix } from "../../workbook/address";
+import { shownAt, type Contents, type SheetContents } from "../../workbook/contents";
 import { isSigned } from "../signedBase/readSigned";
 import { referencesOf } from "../trace/references";
 import {
@@ -16,7 +16,7 @@ import {
   type Amount,
   type ChangeColumn,
   type Term,
-} from "./layout";
+} from "./changeOrderLayout";
 
 /** A change order that the workbook has already; what it says is found by its label, wherever rows were inserted. */
 export interface Earlier {

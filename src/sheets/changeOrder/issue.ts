@@ -1,8 +1,8 @@
 import { InputError } from "../../../shared/inputError";
-import type { Host } from "../../hosts/host";
-import type { Undo } from "../patch";
-import type { Contents } from "../contents";
-import { number } from "../plan";
+import type { Host } from "../../workbook/host";
+import type { Undo } from "../../workbook/patch";
+import type { Contents } from "../../workbook/contents";
+import { number } from "../../workbook/plan";
 import {
   agreedChangeOrder,
   agreedChangeOrdersIn,
@@ -12,7 +12,7 @@ import {
   type Earlier,
 } from "./earlier";
 import { datedBefore } from "./datedBefore";
-import { TERMS } from "./layout";
+import { TERMS } from "./changeOrderLayout";
 import { issuedUnder, placeOfIssue, sealedFigures } from "./seals";
 import { refuseTypedOver } from "./typedOver";
 

@@ -3,7 +3,7 @@ import { quantity } from "../../../shared/kinds/number";
 import { pitch } from "../../../shared/kinds/pitch";
 import { writeTape } from "../../../shared/lengthText";
 import { INCHES_PER_FOOT } from "../../../shared/units";
-import type { Measure, MeasureKey } from "../trace/measures";
+import type { Measure, MeasureKey } from "../trace/measureLabels";
 
 /** Sixteenths: as a tape is read. */
 const TAPE_DENOMINATOR = 16;

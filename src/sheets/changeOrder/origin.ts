@@ -1,5 +1,5 @@
 import { InputError } from "../../../shared/inputError";
-import type { Contents } from "../contents";
+import type { Contents } from "../../workbook/contents";
 import { jobOf, liveOrdersIn } from "../signedBase/freeze";
 import type { Signed } from "../signedBase/readSigned";
 import { namesOfOrder } from "./chain";

@@ -1,4 +1,4 @@
-import type { Measure } from "../trace/measures";
+import type { Measure } from "../trace/measureLabels";
 import { valueAsRead } from "./measureWords";
 
 /** Measures of an earlier time under the names of a later one. */

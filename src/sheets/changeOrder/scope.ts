@@ -1,5 +1,5 @@
-import type { Contents } from "../contents";
-import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measures";
+import type { Contents } from "../../workbook/contents";
+import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measureLabels";
 import type { Spot } from "../trace/trace";
 import type { Renamed } from "./renamed";
 

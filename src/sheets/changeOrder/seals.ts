@@ -1,8 +1,8 @@
 import { InputError } from "../../../shared/inputError";
-import { a1, a1Range, type Area, type Place } from "../address";
-import { formulaAt, shownAt } from "../contents";
-import { isEmpty, quotedText } from "../formula";
-import { formula, number, text, type PlannedCell } from "../plan";
+import { a1, a1Range, type Area, type Place } from "../../workbook/address";
+import { formulaAt, shownAt } from "../../workbook/contents";
+import { isEmpty, quotedText } from "../../workbook/formula";
+import { formula, number, text, type PlannedCell } from "../../workbook/plan";
 import { ifEdited, sealFormula, sealNow, type SealedBlock } from "../sealedBlock";
 import { amountShown, earlierAmount, lostLabel, placeOfAmount, rowOf, type Earlier } from "./earlier";
 import {
@@ -15,7 +15,7 @@ import {
   SEALS,
   STATUS_ROW,
   type Amount,
-} from "./layout";
+} from "./changeOrderLayout";
 import type { Side } from "./sides";
 
 const SEAL_FORMAT = "0";

@@ -1,10 +1,10 @@
 import { itemKey } from "../../../shared/kinds/orderLines";
-import { absoluteA1, sheetPrefix } from "../address";
-import { isEmpty } from "../formula";
-import type { OrderColumn } from "../orderSheet/layout";
+import { absoluteA1, sheetPrefix } from "../../workbook/address";
+import { isEmpty } from "../../workbook/formula";
+import type { OrderColumn } from "../orderSheet/orderLayout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import type { SealedBlock } from "../sealedBlock";
-import type { Measure } from "../trace/measures";
+import type { Measure } from "../trace/measureLabels";
 import type { Renamed } from "./renamed";
 
 /** One of the two orders that a change order compares. */

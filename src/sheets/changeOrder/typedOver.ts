@@ -1,8 +1,8 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import { areaInWords, placesOf, type Place } from "../address";
-import { blocksOf } from "../blocks";
-import { formulaAt, shownAt, type Contents } from "../contents";
+import { areaInWords, placesOf, type Place } from "../../workbook/address";
+import { blocksOf } from "../../workbook/blocks";
+import { formulaAt, shownAt, type Contents } from "../../workbook/contents";
 import { referencesOf } from "../trace/references";
 import {
   agreedChangeOrdersIn,
@@ -12,7 +12,7 @@ import {
   termShown,
   type Earlier,
 } from "./earlier";
-import { AMOUNTS, CHANGE, CHECK_ROW, WORKED_OUT, type Amount } from "./layout";
+import { AMOUNTS, CHANGE, CHECK_ROW, WORKED_OUT, type Amount } from "./changeOrderLayout";
 import { issuedUnder } from "./seals";
 
 /** The cells of items; the check watches them, wherever rows were inserted. */

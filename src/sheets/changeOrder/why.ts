@@ -1,14 +1,14 @@
 import { itemKey } from "../../../shared/kinds/orderLines";
-import type { Contents } from "../contents";
-import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/layout";
+import type { Contents } from "../../workbook/contents";
+import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/orderLayout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import type { LiveOrder } from "../signedBase/freeze";
-import { measureKey, type Measure, type MeasureKey } from "../trace/measures";
+import { measureKey, type Measure, type MeasureKey } from "../trace/measureLabels";
 import { traceBack, type Spot } from "../trace/trace";
 import { countInWords, headingInWords, lengthsInWords, valueAsRead, valueInWords } from "./measureWords";
 import { matchNames, rowKey } from "./sameNames";
 import { itemNames, type Renamed } from "./renamed";
-import { EDGE, followedBy, otherRuns, runsByRow } from "./runs";
+import { EDGE, followedBy, otherRuns, runsByRow } from "./whyRuns";
 import { labelsOfSpots, type Known, type Scope } from "./scope";
 import type { Side } from "./sides";
 

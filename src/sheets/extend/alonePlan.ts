@@ -1,7 +1,7 @@
 import { readDecimal } from "../../../shared/amountText";
-import type { Place } from "../address";
-import type { CellPatch, PatchCell } from "../patch";
-import { formula, number, text, type Content } from "../plan";
+import type { Place } from "../../workbook/address";
+import type { CellPatch, PatchCell } from "../../workbook/patch";
+import { formula, number, text, type Content } from "../../workbook/plan";
 import { rowFormula } from "./extendPlan";
 import { meaningOf } from "./meanings";
 import type { Field, Offer } from "./offers";

@@ -1,9 +1,9 @@
 import { isBlank, type Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import { areaInWords, overlap, type Area } from "../address";
+import { areaInWords, overlap, type Area } from "../../workbook/address";
 import { columnData, type ColumnData } from "./columnData";
 import { regionAround } from "./region";
-import type { SpreadsheetTable, Survey } from "./survey";
+import type { SpreadsheetTable, Survey } from "../../workbook/survey";
 import { isSubtotal, totalCall } from "./totalRow";
 
 /** A block of a sheet that columns can be added to: a heading row, rows of data, perhaps a row of totals. */

@@ -1,9 +1,9 @@
 import { InputError } from "../../../shared/inputError";
-import { a1, a1Range } from "../address";
-import { isEmpty, unlessEmpty } from "../formula";
-import { freeName } from "../freeName";
-import type { CellPatch, PatchCell } from "../patch";
-import { formula, text } from "../plan";
+import { a1, a1Range } from "../../workbook/address";
+import { isEmpty, unlessEmpty } from "../../workbook/formula";
+import { freeName } from "../../workbook/freeName";
+import type { CellPatch, PatchCell } from "../../workbook/patch";
+import { formula, text } from "../../workbook/plan";
 import type { Block } from "./block";
 import { isMost } from "./columnData";
 import type { Offer } from "./offers";

@@ -1,10 +1,10 @@
 import { isBlank } from "../../../shared/cell";
-import { NAMESPACE } from "../../namespace";
-import { shiftFormula } from "../../hosts/xlsx/formulas/shiftFormula";
-import type { CellPatch } from "../patch";
-import { formula } from "../plan";
+import { NAMESPACE } from "../../workbook/namespace";
+import { shiftFormula } from "../../workbook/formulas/shiftFormula";
+import type { CellPatch } from "../../workbook/patch";
+import { formula } from "../../workbook/plan";
 import type { Block } from "./block";
-import type { Survey } from "./survey";
+import type { Survey } from "../../workbook/survey";
 
 const CALL = new RegExp(`\\b${NAMESPACE}\\.`, "i");
 

@@ -3,7 +3,7 @@ import { isMost, type ColumnData } from "./columnData";
 import { readHeading } from "./headingUnit";
 import { inWords, MEANINGS, usualUnit, type Meaning } from "./meanings";
 import { unitsLike, type UnitName } from "./unit";
-import { EDGES, NO_MEASURE, WORDS } from "./words";
+import { EDGES, NO_MEASURE, WORDS } from "./otherHeadings";
 
 /** What a column is taken for; a person confirms or corrects it before anything is written. */
 export interface Guess {

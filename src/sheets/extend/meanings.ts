@@ -1,7 +1,7 @@
 import { catalogue } from "../../../functions/index";
 import { outlineSpec } from "../../../functions/layout/outline";
 import { flag } from "../../../shared/kinds/flag";
-import type { Parameter } from "../../../shared/spec";
+import type { Parameter } from "../../../shared/spec/spec";
 import { unitOf, type UnitName } from "./unit";
 
 /** What a column holds: the label of the parameters that it can go to, such as `slopeLength`. */

@@ -1,7 +1,7 @@
 import { catalogue } from "../../../functions/index";
 import { InputError } from "../../../shared/inputError";
-import { PANEL_FIELDS } from "../../../shared/panel";
-import type { FunctionSpec, Parameter } from "../../../shared/spec";
+import { PANEL_FIELDS } from "../../../shared/kinds/panel";
+import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
 import { inWords, meaningOf, type Meaning } from "./meanings";
 import { suppliedOperand, type MeantColumn, type Supplies } from "./operands";
 import { panelFieldOf } from "./panelNames";

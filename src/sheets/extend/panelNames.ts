@@ -1,5 +1,5 @@
-import type { FunctionSpec, Parameter } from "../../../shared/spec";
-import type { PANEL_FIELDS } from "../../../shared/panel";
+import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
+import type { PANEL_FIELDS } from "../../../shared/kinds/panel";
 import { panelFieldName } from "../panelSheet";
 
 type FieldKey = keyof typeof PANEL_FIELDS;

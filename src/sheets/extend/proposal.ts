@@ -1,11 +1,11 @@
 import { counted } from "../../../shared/describe";
-import type { Area } from "../address";
-import { patchArea, type CellPatch } from "../patch";
+import type { Area } from "../../workbook/address";
+import { patchArea, type CellPatch } from "../../workbook/patch";
 import type { Block } from "./block";
 import { guessColumns, type Guess } from "./headings";
 import type { MeantColumn } from "./operands";
 import { freePlace, obstacleIn } from "./room";
-import type { Survey } from "./survey";
+import type { Survey } from "../../workbook/survey";
 import { UNITS, type UnitName } from "./unit";
 import { usualUnit } from "./meanings";
 

@@ -1,6 +1,6 @@
 import { isBlank } from "../../../shared/cell";
-import type { Area } from "../address";
-import type { Survey } from "./survey";
+import type { Area } from "../../workbook/address";
+import type { Survey } from "../../workbook/survey";
 
 const isFilled = ({ cells }: Survey, row: number, column: number): boolean => !isBlank(cells[row]?.[column]);
 

@@ -1,4 +1,4 @@
-import type { FunctionSpec } from "../../../shared/spec";
+import type { FunctionSpec } from "../../../shared/spec/spec";
 
 /** Headings that the unit of a result doesn't give: a count of courses is headed "Courses" by itself. */
 const HEADINGS: Readonly<Record<string, string>> = {

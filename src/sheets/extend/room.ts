@@ -1,7 +1,7 @@
 import type { Cell } from "../../../shared/cell";
-import { areaInWords, overlap, placesOf, type Area, type Place } from "../address";
-import { occupiedInWords, type Occupied } from "../patch";
-import type { Survey } from "./survey";
+import { areaInWords, overlap, placesOf, type Area, type Place } from "../../workbook/address";
+import { occupiedInWords, type Occupied } from "../../workbook/patch";
+import type { Survey } from "../../workbook/survey";
 
 const isNothing = (cell: Cell): boolean => cell === null || cell === "";
 

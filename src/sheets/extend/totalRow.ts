@@ -1,6 +1,6 @@
-import type { Area } from "../address";
-import { readArea } from "../address";
-import type { Survey } from "./survey";
+import type { Area } from "../../workbook/address";
+import { readArea } from "../../workbook/address";
+import type { Survey } from "../../workbook/survey";
 
 const TOTAL = /^(?:grand |sub ?)?totals?\b/i;
 const TOTAL_AT_THE_FOOT = /^(?:(?:grand |sub ?)?totals?|sum|all)\b/i;

@@ -1,7 +1,7 @@
 import type { Filled } from "../../../shared/kinds/kind";
 import { InputError } from "../../../shared/inputError";
 import { isShortDecimal } from "../../../shared/rounding";
-import type { FunctionSpec, Parameter } from "../../../shared/spec";
+import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
 import { inWords } from "./meanings";
 import { panelFieldOf } from "./panelNames";
 

@@ -1,8 +1,8 @@
 import type { NameEnding } from "../../../shared/kinds/kind";
-import type { Parameter } from "../../../shared/spec";
+import type { Parameter } from "../../../shared/spec/spec";
 import { INCHES_PER_FOOT, MM_PER_INCH, PITCH_RUN, SQ_FT_PER_SQUARE } from "../../../shared/units";
 import { anglePitchSpec } from "../../../functions/slope/anglePitch";
-import { call } from "../formula";
+import { call } from "../../workbook/formula";
 
 const MM_PER_FOOT = INCHES_PER_FOOT * MM_PER_INCH;
 const SQ_M_PER_SQ_FOOT = (MM_PER_FOOT / 1000) ** 2;

@@ -2,18 +2,18 @@ import { CellError, type Matrix } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import { panelBlock } from "../../../shared/kinds/panelBlock";
 import { courses } from "../../../functions/courses/courses";
-import type { Added, Host } from "../../hosts/host";
-import { a1, sheetPrefix } from "../address";
-import { unlessEmpty } from "../formula";
-import { freeName } from "../freeName";
-import { cellInView, type SheetInView } from "../inView";
+import type { Added, Host } from "../../workbook/host";
+import { a1, sheetPrefix } from "../../workbook/address";
+import { unlessEmpty } from "../../workbook/formula";
+import { freeName } from "../../workbook/freeName";
+import { cellInView, type SheetInView } from "../../workbook/inView";
 import { PANEL_NAME } from "../panelSheet";
-import { formula, type Content } from "../plan";
-import { PLANE } from "../takeOff/planes";
-import { planeRowInView, roofPlaneNumber } from "../takeOff/planeRow";
-import { outlineOfRoof } from "../takeOff/roofPart";
+import { formula, type Content } from "../../workbook/plan";
+import { PLANE } from "../takeoff/planes";
+import { planeRowInView, roofPlaneNumber } from "../takeoff/planeRow";
+import { outlineOfRoof } from "../takeoff/roofPart";
 import { fieldSheetPlan, type FieldSheetOptions } from "./fieldSheet";
-import type { InputKey } from "./layout";
+import type { InputKey } from "./fieldSheetLayout";
 
 /** What a field sheet takes from a row of a take-off, and the column it stands in. */
 const FROM_TAKE_OFF: readonly (readonly [InputKey, keyof typeof PLANE])[] = [

@@ -3,11 +3,11 @@ import { layoutSpec } from "../../../functions/layout/layout";
 import { outlineSpec } from "../../../functions/layout/outline";
 import { panelCountSpec } from "../../../functions/layout/panelCount";
 import { DEFAULT_START } from "../../../shared/layoutStart";
-import { a1, a1Range } from "../address";
-import { call } from "../formula";
+import { a1, a1Range } from "../../workbook/address";
+import { call } from "../../workbook/formula";
 import { PANEL_NAME } from "../panelSheet";
-import { formula, text, type Content, type PlannedCell, type SheetPlan } from "../plan";
-import { rowHeightsOf } from "../rowHeights";
+import { formula, text, type Content, type PlannedCell, type SheetPlan } from "../../workbook/plan";
+import { rowHeightsOf } from "../../workbook/rowHeights";
 import { cautionCells } from "../cautionCells";
 import {
   CAPTION,
@@ -22,7 +22,7 @@ import {
   TABLES_ROW,
   VALUE_COLUMN,
   type InputKey,
-} from "./layout";
+} from "./fieldSheetLayout";
 
 export interface FieldSheetOptions {
   readonly sheetName: string;

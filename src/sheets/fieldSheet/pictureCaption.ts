@@ -1,13 +1,13 @@
 import { sealSpec } from "../../../functions/money/seal";
 import { isBlank, type Cell, type Matrix } from "../../../shared/cell";
 import { sealOf } from "../../../shared/seal";
-import { a1Range, type Area } from "../address";
-import { call, quotedText } from "../formula";
-import { blockInView, type SheetInView } from "../inView";
+import { a1Range, type Area } from "../../workbook/address";
+import { call, quotedText } from "../../workbook/formula";
+import { blockInView, type SheetInView } from "../../workbook/inView";
 import { PANEL_NAME } from "../panelSheet";
-import type { CellPatch } from "../patch";
-import { formula } from "../plan";
-import { CAPTION, CORNERS, INPUT_ROWS, LABEL_COLUMN, OPENINGS, VALUE_COLUMN } from "./layout";
+import type { CellPatch } from "../../workbook/patch";
+import { formula } from "../../workbook/plan";
+import { CAPTION, CORNERS, INPUT_ROWS, LABEL_COLUMN, OPENINGS, VALUE_COLUMN } from "./fieldSheetLayout";
 
 /** With their labels: of nothing but blanks there is no seal. */
 const INPUTS: Area = {

@@ -1,9 +1,9 @@
 import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
-import type { Place } from "../address";
-import { cellInView, type SheetInView } from "../inView";
-import type { CellPatch } from "../patch";
-import { text } from "../plan";
-import { INPUT_ROWS, VALUE_COLUMN } from "./layout";
+import type { Place } from "../../workbook/address";
+import { cellInView, type SheetInView } from "../../workbook/inView";
+import type { CellPatch } from "../../workbook/patch";
+import { text } from "../../workbook/plan";
+import { INPUT_ROWS, VALUE_COLUMN } from "./fieldSheetLayout";
 
 export const START_CELL: Place = { row: INPUT_ROWS.start, column: VALUE_COLUMN };
 

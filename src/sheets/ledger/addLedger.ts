@@ -1,11 +1,11 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import type { Added, Host } from "../../hosts/host";
+import type { Added, Host } from "../../workbook/host";
 import { agreedChangeOrder } from "../changeOrder/earlier";
 import { issuedUnder, sealedFigures } from "../changeOrder/seals";
 import { refuseTypedOver } from "../changeOrder/typedOver";
-import type { Contents } from "../contents";
-import { nextNumbered } from "../nextNumbered";
+import type { Contents } from "../../workbook/contents";
+import { nextNumbered } from "../../workbook/nextNumbered";
 import { referencesOf } from "../trace/references";
 import {
   ACCOUNTS,

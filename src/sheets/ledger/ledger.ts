@@ -1,10 +1,10 @@
-import { a1, a1Range, absoluteA1, sheetPrefix } from "../address";
+import { a1, a1Range, absoluteA1, sheetPrefix } from "../../workbook/address";
 import { cautionCells } from "../cautionCells";
 import { earlierAmount, earlierTerm, type Earlier } from "../changeOrder/earlier";
 import { placeOfIssue } from "../changeOrder/seals";
-import { isEmpty, quotedText } from "../formula";
-import { formula, number, text, type Content, type PlannedCell, type SheetPlan } from "../plan";
-import { rowHeightsOf } from "../rowHeights";
+import { isEmpty, quotedText } from "../../workbook/formula";
+import { formula, number, text, type Content, type PlannedCell, type SheetPlan } from "../../workbook/plan";
+import { rowHeightsOf } from "../../workbook/rowHeights";
 import { ifEdited, sealFormula, type SealedBlock } from "../sealedBlock";
 
 /** What each line of the entry is for: a person names the account. */

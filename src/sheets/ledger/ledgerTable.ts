@@ -3,7 +3,7 @@ import { describeCell } from "../../../shared/describe";
 import { InputError } from "../../../shared/inputError";
 import { sumOfCents } from "../../../shared/money";
 import { isDateSerial, isoDate } from "../../../shared/sheetDate";
-import type { Contents } from "../contents";
+import type { Contents } from "../../workbook/contents";
 import { CHECK_ROW, LEDGER, LEDGER_HEADINGS, LEDGER_SEAL, LEDGER_TOTAL } from "./ledger";
 
 /** A cell that is no error, and says something. */

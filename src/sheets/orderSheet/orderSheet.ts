@@ -1,18 +1,18 @@
 import { packsSpec } from "../../../functions/orders/packs";
-import { a1, a1Range, sheetPrefix } from "../address";
+import { a1, a1Range, sheetPrefix } from "../../workbook/address";
 import { cautionCells } from "../cautionCells";
-import { call, isEmpty, unlessEmpty } from "../formula";
+import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
-import { formula, number, text, type Content, type PlannedCell, type SheetPlan } from "../plan";
+import { formula, number, text, type Content, type PlannedCell, type SheetPlan } from "../../workbook/plan";
 import { about, itemsWhere } from "../itemsWhere";
-import { rowHeightsOf } from "../rowHeights";
-import type { TakeOffLayout } from "../takeOff/layout";
-import type { SupplyInput, TakeOffOptions } from "../takeOff/options";
-import { checkCells } from "../takeOff/checks";
-import { absoluteTrimColumn } from "../takeOff/trimTable";
-import { planeTotalCell } from "../takeOff/planes";
-import { FIRST_ORDER_ROW, ORDER, ORDER_HEADINGS, orderCell, type OrderColumn } from "./layout";
-import { orderGroups, PANELS, type OrderGroup, type OrderLine, type WithWaste } from "./lines";
+import { rowHeightsOf } from "../../workbook/rowHeights";
+import type { TakeOffLayout } from "../takeoff/takeoffLayout";
+import type { SupplyInput, TakeOffOptions } from "../takeoff/takeoffOptions";
+import { checkCells } from "../takeoff/takeoffChecks";
+import { absoluteTrimColumn } from "../takeoff/trimTable";
+import { planeTotalCell } from "../takeoff/planes";
+import { FIRST_ORDER_ROW, ORDER, ORDER_HEADINGS, orderCell, type OrderColumn } from "./orderLayout";
+import { orderGroups, PANELS, type OrderGroup, type OrderLine, type WithWaste } from "./orderLines";
 
 const MONEY = "#,##0.00";
 /** A line of which nothing is needed stays in its place, and is quiet. */

@@ -2,9 +2,9 @@ import { CellError, isBlank, type Cell } from "../../../shared/cell";
 import { describeCell } from "../../../shared/describe";
 import { InputError } from "../../../shared/inputError";
 import { itemKey } from "../../../shared/kinds/orderLines";
-import { a1 } from "../address";
-import { formulaAt, shownAt, type Contents, type SheetContents } from "../contents";
-import { ORDER, ORDER_HEADINGS, type OrderColumn } from "./layout";
+import { a1 } from "../../workbook/address";
+import { formulaAt, shownAt, type Contents, type SheetContents } from "../../workbook/contents";
+import { ORDER, ORDER_HEADINGS, type OrderColumn } from "./orderLayout";
 
 /** A line of an order as it stands on a sheet; null is blank: nothing is needed, or no price is known. */
 export interface ReadLine {

@@ -1,11 +1,11 @@
 import { roofEdgesSpec } from "../../../functions/roof/roofEdges";
 import { roofPlanesSpec } from "../../../functions/roof/roofPlanes";
-import type { TableColumn } from "../../../shared/spec";
-import { a1, a1Range, absoluteA1, type Place } from "../address";
-import { call, isEmpty, unlessEmpty } from "../formula";
+import type { TableColumn } from "../../../shared/spec/spec";
+import { a1, a1Range, absoluteA1, type Place } from "../../workbook/address";
+import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { PANEL_NAME, panelFieldName } from "../panelSheet";
-import { formula, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "../plan";
-import { rowHeightsOf } from "../rowHeights";
+import { formula, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "../../workbook/plan";
+import { rowHeightsOf } from "../../workbook/rowHeights";
 import { cautionCells } from "../cautionCells";
 import {
   CHECK_ROW,
@@ -17,9 +17,9 @@ import {
   SIDE,
   SIDE_HEADINGS,
   type RoofLayout,
-} from "./layout";
-import { ROOF_ARGUMENTS, ROOF_NAMES } from "./names";
-import type { RoofInput } from "./options";
+} from "./roofSheetLayout";
+import { ROOF_ARGUMENTS, ROOF_NAMES } from "./roofSheetNames";
+import type { RoofInput } from "./roofSheetOptions";
 
 const COLUMN_WIDTHS = [130, 78, 78, 66, 70, 70, 70, 24, 60, 96, 70, 76, 96, 106, 76, 106, 76];
 

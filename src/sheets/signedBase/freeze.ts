@@ -1,12 +1,12 @@
 import { InputError } from "../../../shared/inputError";
-import type { Added, Host } from "../../hosts/host";
-import type { Contents } from "../contents";
-import { ORDER } from "../orderSheet/layout";
+import type { Added, Host } from "../../workbook/host";
+import type { Contents } from "../../workbook/contents";
+import { ORDER } from "../orderSheet/orderLayout";
 import { orderSheetsOf, readOrder, type ReadOrder } from "../orderSheet/readOrder";
-import { measuresBehind, type Measure } from "../trace/measures";
+import { measuresBehind, type Measure } from "../trace/measureLabels";
 import { referencesOf } from "../trace/references";
 import { traceBack, type Spot } from "../trace/trace";
-import { nextNumbered } from "../nextNumbered";
+import { nextNumbered } from "../../workbook/nextNumbered";
 import { isSigned } from "./readSigned";
 import { signedBase, type Frozen } from "./signedBase";
 

@@ -1,12 +1,12 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import { readArea, type Area, type Place } from "../address";
-import { formulaAt, shownAt, type Contents, type SheetContents } from "../contents";
-import { ORDER, ORDER_HEADINGS } from "../orderSheet/layout";
+import { readArea, type Area, type Place } from "../../workbook/address";
+import { formulaAt, shownAt, type Contents, type SheetContents } from "../../workbook/contents";
+import { ORDER, ORDER_HEADINGS } from "../orderSheet/orderLayout";
 import { readOrder, type ReadOrder } from "../orderSheet/readOrder";
 import { onlyWithin, sealNow, type SealedBlock } from "../sealedBlock";
-import type { Measure } from "../trace/measures";
-import { FACT_LABELS, MEASURE, MEASURE_HEADINGS, SEAL_LABELS, VALUE_COLUMN } from "./layout";
+import type { Measure } from "../trace/measureLabels";
+import { FACT_LABELS, MEASURE, MEASURE_HEADINGS, SEAL_LABELS, VALUE_COLUMN } from "./signedLayout";
 
 /** A signed sheet as it stands. */
 export interface Signed {

@@ -3,16 +3,16 @@ import { isBlank, type Cell } from "../../../shared/cell";
 import { productToCent, sumOfCents } from "../../../shared/money";
 import { sealOf } from "../../../shared/seal";
 import { VERSION } from "../../../shared/version";
-import { a1, a1Range } from "../address";
+import { a1, a1Range } from "../../workbook/address";
 import { cautionCells } from "../cautionCells";
-import { shownAt, type SheetContents } from "../contents";
-import { call } from "../formula";
-import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/layout";
+import { shownAt, type SheetContents } from "../../workbook/contents";
+import { call } from "../../workbook/formula";
+import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/orderLayout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
-import { formula, number, text, value, type PlannedCell, type SheetPlan } from "../plan";
-import { rowHeightsOf } from "../rowHeights";
+import { formula, number, text, value, type PlannedCell, type SheetPlan } from "../../workbook/plan";
+import { rowHeightsOf } from "../../workbook/rowHeights";
 import type { SealedBlock } from "../sealedBlock";
-import type { Measure } from "../trace/measures";
+import type { Measure } from "../trace/measureLabels";
 import {
   AS_SIGNED,
   EDITED,
@@ -23,7 +23,7 @@ import {
   SEAL_LABELS,
   SEAL_ROWS,
   VALUE_COLUMN,
-} from "./layout";
+} from "./signedLayout";
 
 export interface SignedBaseOptions {
   readonly sheetName: string;

@@ -1,10 +1,10 @@
 import { panelValueSpec } from "../../../functions/panel/panelValue";
 import { highest } from "../../../shared/highest";
-import { LAYING_FIELDS, PANEL_FIELDS } from "../../../shared/panel";
-import { NAMESPACE, qualifiedName } from "../../namespace";
-import { tokensOf, type Token } from "../../hosts/xlsx/formulas/tokens";
-import { columnOf, readArea, type Area, type Place } from "../address";
-import { formulaAt, shownAt, type Contents, type SheetContents } from "../contents";
+import { LAYING_FIELDS, PANEL_FIELDS } from "../../../shared/kinds/panel";
+import { NAMESPACE, qualifiedName } from "../../workbook/namespace";
+import { tokensOf, type Token } from "../../workbook/formulas/tokens";
+import { columnOf, readArea, type Area, type Place } from "../../workbook/address";
+import { formulaAt, shownAt, type Contents, type SheetContents } from "../../workbook/contents";
 import { PANEL_NAME } from "../panelSheet";
 
 /** A block of cells that a formula refers to. */

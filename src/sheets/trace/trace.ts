@@ -1,5 +1,5 @@
-import type { Place } from "../address";
-import type { Contents } from "../contents";
+import type { Place } from "../../workbook/address";
+import type { Contents } from "../../workbook/contents";
 import { referencesOf } from "./references";
 
 /** A cell of a workbook. */

@@ -1,9 +1,9 @@
-import { bestStart, searchBestStart } from "../../../functions/layout/engine/bestStart";
+import { bestStart, searchBestStart } from "../../../functions/layout/engine/findBestStart";
 import type { Plane } from "../../../functions/layout/engine/face";
 import { layOut } from "../../../functions/layout/engine/layOut";
 import { readStart, SIDES, type LayoutStart } from "../../../shared/layoutStart";
 import type { Cell, Matrix } from "../../../shared/cell";
-import type { Panel } from "../../../shared/panel";
+import type { Panel } from "../../../shared/kinds/panel";
 import { call, callForNumber } from "../../support/call";
 import { cornersOf, panelOf, rectangle } from "../../support/layouts";
 

@@ -1,6 +1,6 @@
 import type { Cell, Matrix } from "../../../shared/cell";
 import { CellError } from "../../../shared/cell";
-import { PANEL_FIELDS } from "../../../shared/panel";
+import { PANEL_FIELDS } from "../../../shared/kinds/panel";
 import { panelBlock } from "../../../shared/kinds/panelBlock";
 import { call, callForSentence } from "../../support/call";
 

@@ -1,4 +1,4 @@
-import { checkLaws } from "../../../functions/roof/laws";
+import { checkLaws } from "../../../functions/roof/roofChecks";
 import { roofOf } from "../../../functions/roof/roofParameters";
 import type { Roof, RoofPlane } from "../../../functions/roof/roofParts";
 import type { Spot } from "../../../functions/roof/skeleton/plan";

@@ -4,7 +4,7 @@ import {
   planAreaSqFt,
   slopedAreaSqFt,
   slopeLengthFt,
-} from "../../../functions/roof/measures";
+} from "../../../functions/roof/roofMeasures";
 import { edgesOf, expectNumbers, lengthsOf, rectangle, roofFrom, type Pairs } from "../../support/roofs";
 
 const PITCHES = [1, 3, 6, 9, 12, 24];

@@ -1,4 +1,4 @@
-import { planAreaSqFt } from "../../../functions/roof/measures";
+import { planAreaSqFt } from "../../../functions/roof/roofMeasures";
 import { roofOver } from "../../../functions/roof/roof";
 import { around, distance } from "../../../functions/roof/skeleton/plan";
 import { twiceSignedArea, type Outline, type Point } from "../../../shared/outline";

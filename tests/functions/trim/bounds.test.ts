@@ -3,11 +3,11 @@ import { Budget } from "../../../functions/trim/cutting/budget";
 import { lowerBound } from "../../../functions/trim/cutting/lowerBound";
 import { pack } from "../../../functions/trim/cutting/pack";
 import { relax } from "../../../functions/trim/cutting/relaxation";
-import type { Problem } from "../../../functions/trim/cutting/problem";
-import { problemOf } from "../../../functions/trim/cutting/problemOf";
-import { inParts, inPieces, wholeOrNothing, type Weighing } from "../../../functions/trim/cutting/weighings";
-import { worthBound } from "../../../functions/trim/cutting/worthBound";
-import { worthiestFilling } from "../../../functions/trim/cutting/worthiest";
+import type { Problem } from "../../../functions/trim/cutting/packingProblem";
+import { problemOf } from "../../../functions/trim/cutting/packingProblemOf";
+import { inParts, inPieces, wholeOrNothing, type Weighing } from "../../../functions/trim/cutting/dualFeasibleFunctions";
+import { worthBound } from "../../../functions/trim/cutting/dualBound";
+import { worthiestFilling } from "../../../functions/trim/cutting/bestFilling";
 import { randomFrom, wholeBetween } from "../../../src/bench/random";
 import { everyPacking } from "../../support/everyPacking";
 

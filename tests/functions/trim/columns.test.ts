@@ -1,7 +1,7 @@
 import { Basis } from "../../../functions/trim/cutting/basis";
 import { Rows } from "../../../functions/trim/cutting/fillingColumns";
-import type { Problem } from "../../../functions/trim/cutting/problem";
-import { SteadyWorths } from "../../../functions/trim/cutting/steadyWorths";
+import type { Problem } from "../../../functions/trim/cutting/packingProblem";
+import { SteadyWorths } from "../../../functions/trim/cutting/dualSmoothing";
 import { endless } from "../../support/cutting";
 
 describe("the rows and columns of a cutting problem", () => {

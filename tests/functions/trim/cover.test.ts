@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { coveringCost } from "../../../functions/trim/cutting/cover";
 import { longestBeside } from "../../../functions/trim/cutting/lowerBound";
-import type { Stock } from "../../../functions/trim/cutting/problem";
-import { inParts, inPieces, wholeOrNothing } from "../../../functions/trim/cutting/weighings";
+import type { Stock } from "../../../functions/trim/cutting/packingProblem";
+import { inParts, inPieces, wholeOrNothing } from "../../../functions/trim/cutting/dualFeasibleFunctions";
 import { randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
 import { endless, problemFrom, SEEDS } from "../../support/cutting";
 

@@ -5,7 +5,7 @@ import { diveWithin } from "../../../functions/trim/cutting/dive";
 import { withLongestLeftOver } from "../../../functions/trim/cutting/leftOver";
 import { lowerBound } from "../../../functions/trim/cutting/lowerBound";
 import { pack } from "../../../functions/trim/cutting/pack";
-import { costOf, type Bin, type Problem, type Stock } from "../../../functions/trim/cutting/problem";
+import { costOf, type Bin, type Problem, type Stock } from "../../../functions/trim/cutting/packingProblem";
 import { relax } from "../../../functions/trim/cutting/relaxation";
 import { randomFrom, wholeBetween } from "../../../src/bench/random";
 import { everyPacking } from "../../support/everyPacking";

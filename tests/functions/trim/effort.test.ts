@@ -1,6 +1,6 @@
 import { Budget } from "../../../functions/trim/cutting/budget";
 import { pack } from "../../../functions/trim/cutting/pack";
-import { costOf, type Problem, type Stock } from "../../../functions/trim/cutting/problem";
+import { costOf, type Problem, type Stock } from "../../../functions/trim/cutting/packingProblem";
 import { randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
 
 const STEPS = 2_000_000;

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { Budget } from "../../../functions/trim/cutting/budget";
-import { completions, type Completion } from "../../../functions/trim/cutting/completions";
-import { totalSize, type Problem } from "../../../functions/trim/cutting/problem";
-import { worthiestFilling } from "../../../functions/trim/cutting/worthiest";
+import { completions, type Completion } from "../../../functions/trim/cutting/binFillings";
+import { totalSize, type Problem } from "../../../functions/trim/cutting/packingProblem";
+import { worthiestFilling } from "../../../functions/trim/cutting/bestFilling";
 import { randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
 import { endless, leastSteps, PLENTY, problemFrom, SEEDS, timesIn } from "../../support/cutting";
 

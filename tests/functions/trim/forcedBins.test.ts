@@ -3,8 +3,8 @@ import { planWithin } from "../../../functions/trim/cutting/binCompletion";
 import { Budget } from "../../../functions/trim/cutting/budget";
 import { forcedBins } from "../../../functions/trim/cutting/forcedBins";
 import { pack } from "../../../functions/trim/cutting/pack";
-import type { Problem } from "../../../functions/trim/cutting/problem";
-import { problemOf } from "../../../functions/trim/cutting/problemOf";
+import type { Problem } from "../../../functions/trim/cutting/packingProblem";
+import { problemOf } from "../../../functions/trim/cutting/packingProblemOf";
 
 const CAPACITY = 60;
 const problemWith = (sizes: readonly number[]): Problem =>

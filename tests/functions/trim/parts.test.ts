@@ -7,11 +7,11 @@ import { inchesOf } from "../../../functions/trim/cutting/marks";
 import type { Material } from "../../../functions/trim/cutting/material";
 import { objectiveFor } from "../../../functions/trim/cutting/objective";
 import { costByLength, costByWorth, type PieceCost } from "../../../functions/trim/cutting/pieceCost";
-import { without, type Problem, type Stock } from "../../../functions/trim/cutting/problem";
+import { without, type Problem, type Stock } from "../../../functions/trim/cutting/packingProblem";
 import { stockChoices } from "../../../functions/trim/cutting/stockChoices";
 import { trimJob, type StockLength, type TrimJob } from "../../../functions/trim/cutting/trimJob";
-import { inParts, inPieces, wholeOrNothing } from "../../../functions/trim/cutting/weighings";
-import { worthBound } from "../../../functions/trim/cutting/worthBound";
+import { inParts, inPieces, wholeOrNothing } from "../../../functions/trim/cutting/dualFeasibleFunctions";
+import { worthBound } from "../../../functions/trim/cutting/dualBound";
 import { everyPacking } from "../../support/everyPacking";
 
 const CAPACITY = 60;

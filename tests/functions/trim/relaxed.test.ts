@@ -11,7 +11,7 @@ import {
 import type { Division } from "../../../functions/trim/cutting/divisions";
 import type { Material } from "../../../functions/trim/cutting/material";
 import { objectiveFor } from "../../../functions/trim/cutting/objective";
-import { costOf, type Bin, type Problem, type Stock } from "../../../functions/trim/cutting/problem";
+import { costOf, type Bin, type Problem, type Stock } from "../../../functions/trim/cutting/packingProblem";
 import { relax, type Relaxation } from "../../../functions/trim/cutting/relaxation";
 
 const endless = (capacity: number, cost: number): Stock => ({ capacity, cost, limit: Infinity });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { planWithin } from "../../../functions/trim/cutting/binCompletion";
 import { Budget } from "../../../functions/trim/cutting/budget";
-import { costOf, totalSize, type Stock } from "../../../functions/trim/cutting/problem";
+import { costOf, totalSize, type Stock } from "../../../functions/trim/cutting/packingProblem";
 import { randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
 import { endless, expectPlan, leastSteps, PLENTY, problemFrom, SEEDS } from "../../support/cutting";
 

@@ -1,8 +1,8 @@
 import { catalogue } from "../../../functions/index";
 import { isMatrix, type Answer } from "../../../shared/cell";
 import { formulaText } from "../../../src/help/formulaText";
-import { localCatalogue } from "../../../src/hosts/local/catalogue";
-import { createHeadlessEngine } from "../../../src/hosts/local/headless";
+import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 
 const engine = createHeadlessEngine(localCatalogue);
 afterAll(() => engine.dispose());

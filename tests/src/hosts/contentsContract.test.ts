@@ -1,8 +1,8 @@
 import { excelHost } from "../../../src/hosts/excel/excelHost";
-import { localCatalogue } from "../../../src/hosts/local/catalogue";
-import { createHeadlessEngine } from "../../../src/hosts/local/headless";
-import { formulaAt, shownAt, type Contents } from "../../../src/sheets/contents";
-import { formula, number, text, type WorkbookPlan } from "../../../src/sheets/plan";
+import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
+import { formulaAt, shownAt, type Contents } from "../../../src/workbook/contents";
+import { formula, number, text, type WorkbookPlan } from "../../../src/workbook/plan";
 import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
 
 const SHEET = { columnWidths: [], rowHeights: {}, frozenRows: 0 };

@@ -1,10 +1,10 @@
 import { excelHost } from "../../../src/hosts/excel/excelHost";
-import type { Host } from "../../../src/hosts/host";
-import { localCatalogue } from "../../../src/hosts/local/catalogue";
-import { createHeadlessEngine } from "../../../src/hosts/local/headless";
-import { readArea } from "../../../src/sheets/address";
+import type { Host } from "../../../src/workbook/host";
+import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
+import { readArea } from "../../../src/workbook/address";
 import { panelSheet } from "../../../src/sheets/panelSheet";
-import { formula, text, type WorkbookPlan } from "../../../src/sheets/plan";
+import { formula, text, type WorkbookPlan } from "../../../src/workbook/plan";
 import { extended } from "../../support/extended";
 import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
 import { placeOf } from "../../support/place";

@@ -1,8 +1,8 @@
 import { highest } from "../../../shared/highest";
-import { bookSnapshot } from "../../../src/hosts/local/bookSnapshot";
-import type { Contents } from "../../../src/sheets/contents";
+import { bookSnapshot } from "../../../src/hosts/local/book/bookSnapshot";
+import type { Contents } from "../../../src/workbook/contents";
 import { referencesOf } from "../../../src/sheets/trace/references";
-import { bookOf } from "./xlsx/bookOf";
+import { bookOf } from "../xlsx/bookOf";
 
 /** More than a call may have arguments. */
 const ROWS = 200_000;

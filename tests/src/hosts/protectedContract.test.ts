@@ -1,12 +1,12 @@
 import { ICommandService } from "@univerjs/core";
 import { InsertRowCommand, SetRangeValuesCommand } from "@univerjs/sheets";
 import { excelHost } from "../../../src/hosts/excel/excelHost";
-import { localCatalogue } from "../../../src/hosts/local/catalogue";
-import { createHeadlessEngine } from "../../../src/hosts/local/headless";
-import { protectSheets } from "../../../src/hosts/local/protectedSheets";
-import { openXlsx, saveXlsx } from "../../../src/hosts/xlsx/xlsxFile";
-import type { CellPatch } from "../../../src/sheets/patch";
-import { formula, number, text, type SheetPlan, type WorkbookPlan } from "../../../src/sheets/plan";
+import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
+import { protectSheets } from "../../../src/hosts/local/protection/protectedSheets";
+import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
+import type { CellPatch } from "../../../src/workbook/patch";
+import { formula, number, text, type SheetPlan, type WorkbookPlan } from "../../../src/workbook/plan";
 import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
 
 const SHEET = { columnWidths: [], rowHeights: {}, frozenRows: 0 };

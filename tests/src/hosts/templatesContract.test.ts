@@ -1,10 +1,10 @@
 import { excelHost } from "../../../src/hosts/excel/excelHost";
-import { localCatalogue } from "../../../src/hosts/local/catalogue";
-import { createHeadlessEngine } from "../../../src/hosts/local/headless";
-import type { Book } from "../../../src/hosts/xlsx/book";
-import { openXlsx, saveXlsx } from "../../../src/hosts/xlsx/xlsxFile";
-import { a1, readArea } from "../../../src/sheets/address";
-import type { WorkbookPlan } from "../../../src/sheets/plan";
+import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
+import type { Book } from "../../../src/xlsx/book";
+import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
+import { a1, readArea } from "../../../src/workbook/address";
+import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
 import { TEMPLATES } from "../../support/templates";
 

@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { h } from "preact";
 import { FileCard } from "../../../src/pane/FileCard";
-import type { FileRun, WorkbookFiles } from "../../../src/pane/paneHost";
+import type { FileRun, WorkbookFiles } from "../../../src/pane/parts/paneHost";
 import { press, seen, show } from "../../support/card";
 
 /** Opening and saving that end when the test says so, and what was asked of them in turn. */

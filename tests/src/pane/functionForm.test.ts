@@ -3,7 +3,7 @@ import { h, render } from "preact";
 import { coursesSpec } from "../../../functions/courses/courses";
 import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { FunctionForm } from "../../../src/pane/functions/FunctionForm";
-import type { Survey } from "../../../src/sheets/extend/survey";
+import type { Survey } from "../../../src/workbook/survey";
 import { seen, show } from "../../support/card";
 import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
 import { surveyOf } from "../../support/surveyOf";

@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 import { h } from "preact";
-import { OutcomeLine } from "../../../src/pane/OutcomeLine";
+import { OutcomeLine } from "../../../src/pane/parts/OutcomeLine";
 import { show } from "../../support/card";
 
 /** How often something was brought into view for an outcome with this message. */

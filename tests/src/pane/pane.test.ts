@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { h } from "preact";
 import { Pane } from "../../../src/pane/Pane";
-import type { PaneHost, WorkbookFiles } from "../../../src/pane/paneHost";
+import type { PaneHost, WorkbookFiles } from "../../../src/pane/parts/paneHost";
 import { press, seen, show } from "../../support/card";
 
 const notHere = (): never => {

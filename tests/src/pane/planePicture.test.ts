@@ -2,13 +2,13 @@
 import { TextEncoder } from "node:util";
 import { h } from "preact";
 import type { Cell } from "../../../shared/cell";
-import type { Host, SheetPicture } from "../../../src/hosts/host";
+import type { Host, SheetPicture } from "../../../src/workbook/host";
 import { PlanePicture } from "../../../src/pane/picture/PlanePicture";
 import { fieldSheetPlan } from "../../../src/sheets/fieldSheet/fieldSheet";
-import type { SheetInView } from "../../../src/sheets/inView";
-import type { CellPatch } from "../../../src/sheets/patch";
-import { planeInView } from "../../../src/sheets/planeInView";
-import { number, text } from "../../../src/sheets/plan";
+import type { SheetInView } from "../../../src/workbook/inView";
+import type { CellPatch } from "../../../src/workbook/patch";
+import { planeInView } from "../../../src/sheets/inView/planeInView";
+import { number, text } from "../../../src/workbook/plan";
 import { press, seen, show } from "../../support/card";
 
 // jsdom has none of its own.

@@ -3,10 +3,10 @@ import { TextDecoder, TextEncoder } from "node:util";
 import { h } from "preact";
 import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { openClass } from "../../../src/hosts/excel/openClass";
-import type { HandOut } from "../../../src/pane/paneHost";
+import type { HandOut } from "../../../src/pane/parts/paneHost";
 import { PracticeCards } from "../../../src/pane/practice/PracticeCards";
-import { problemsOf } from "../../../src/practice/practiceClass";
-import { sheetsOf, studentSheets } from "../../../src/sheets/practice/studentSheets";
+import { problemsOf } from "../../../src/practice/class/practiceClass";
+import { sheetsOf, studentSheets } from "../../../src/practice/sheets/studentSheets";
 import { press, seen, shareShown, show } from "../../support/card";
 import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
 

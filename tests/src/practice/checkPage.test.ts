@@ -1,9 +1,9 @@
 import type { Cell } from "../../../shared/cell";
 import { checkPage } from "../../../src/practice/marking/checkPage";
 import type { VersionOptions } from "../../../src/practice/classOptions";
-import { problemsOf } from "../../../src/practice/practiceClass";
-import type { SheetInView } from "../../../src/sheets/inView";
-import { studentSheets } from "../../../src/sheets/practice/studentSheets";
+import { problemsOf } from "../../../src/practice/class/practiceClass";
+import type { SheetInView } from "../../../src/workbook/inView";
+import { studentSheets } from "../../../src/practice/sheets/studentSheets";
 
 const VERSION: VersionOptions = {
   seed: "9",

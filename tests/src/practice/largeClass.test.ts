@@ -1,14 +1,14 @@
-import { createHeadlessEngine } from "../../../src/hosts/local/headless";
-import { localCatalogue } from "../../../src/hosts/local/catalogue";
-import { addSheets } from "../../../src/hosts/local/addSheets";
-import { openXlsx, saveXlsx } from "../../../src/hosts/xlsx/xlsxFile";
+import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
+import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { addSheets } from "../../../src/hosts/local/cells/addSheets";
+import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 import { pastedAnswers } from "../../../src/practice/marking/pastedAnswers";
-import { sameNames } from "../../../src/practice/marking/sameNames";
+import { sameNames } from "../../../src/practice/marking/repeatedNames";
 import { markStudent } from "../../../src/practice/marking/student";
-import { problemsOf } from "../../../src/practice/practiceClass";
-import { markingInWords, markingSheets } from "../../../src/sheets/practice/markingSheets";
-import { sheetData } from "../../../src/hosts/local/snapshot";
-import type { SheetPlan, WorkbookPlan } from "../../../src/sheets/plan";
+import { problemsOf } from "../../../src/practice/class/practiceClass";
+import { markingInWords, markingSheets } from "../../../src/practice/marking/markingSheets";
+import { sheetData } from "../../../src/hosts/local/engine/planSnapshot";
+import type { SheetPlan, WorkbookPlan } from "../../../src/workbook/plan";
 import { openedUniver } from "../hosts/local/openedUniver";
 
 jest.setTimeout(120_000);

@@ -1,7 +1,7 @@
 import { LEVELS } from "../../../functions/practice/level";
 import { measuringOf, UNITS } from "../../../functions/practice/measuring";
 import { markAnswer } from "../../../src/practice/marking/markAnswer";
-import { problemsOf } from "../../../src/practice/practiceClass";
+import { problemsOf } from "../../../src/practice/class/practiceClass";
 import { problemOf, type Answer } from "../../../src/practice/problem";
 import { TOPIC_IDS } from "../../../src/practice/topicTitles";
 import { fastenersTopic } from "../../../src/practice/topics/fasteners";

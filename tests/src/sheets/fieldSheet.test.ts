@@ -1,12 +1,12 @@
 import type { Cell, Matrix } from "../../../shared/cell";
-import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/headless";
-import { localCatalogue } from "../../../src/hosts/local/catalogue";
+import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/workbook/headless";
+import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
 import { fieldSheetPlan } from "../../../src/sheets/fieldSheet/fieldSheet";
 import { captionPatch } from "../../../src/sheets/fieldSheet/pictureCaption";
-import { readArea } from "../../../src/sheets/address";
-import { blockInView, type SheetInView } from "../../../src/sheets/inView";
-import type { Undo } from "../../../src/sheets/patch";
-import { formula, number, text, type WorkbookPlan } from "../../../src/sheets/plan";
+import { readArea } from "../../../src/workbook/address";
+import { blockInView, type SheetInView } from "../../../src/workbook/inView";
+import type { Undo } from "../../../src/workbook/patch";
+import { formula, number, text, type WorkbookPlan } from "../../../src/workbook/plan";
 import { PANEL_NAME, panelSheet } from "../../../src/sheets/panelSheet";
 import { placeOf } from "../../support/place";
 

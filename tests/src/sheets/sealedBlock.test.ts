@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { CellError, type Cell } from "../../../shared/cell";
-import type { SheetContents } from "../../../src/sheets/contents";
+import type { SheetContents } from "../../../src/workbook/contents";
 import { onlyWithin, sealNow } from "../../../src/sheets/sealedBlock";
 
 const SIZE = 5;

@@ -1,13 +1,13 @@
 import { excelHost } from "../../../../src/hosts/excel/excelHost";
-import type { Host } from "../../../../src/hosts/host";
+import type { Host } from "../../../../src/workbook/host";
 import { CellError } from "../../../../shared/cell";
 import { addFieldSheet } from "../../../../src/sheets/fieldSheet/addFieldSheet";
-import { addTakeOff, chooseSheetNames } from "../../../../src/sheets/takeOff/addTakeOff";
-import { DEMO_TAKE_OFF } from "../../../../src/sheets/takeOff/demo";
-import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeOff/options";
-import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeOff/takeOff";
-import { a1 } from "../../../../src/sheets/address";
-import { text, type SheetPlan, type WorkbookPlan } from "../../../../src/sheets/plan";
+import { addTakeOff, chooseSheetNames } from "../../../../src/sheets/takeoff/addTakeoff";
+import { DEMO_TAKE_OFF } from "../../../../src/sheets/takeoff/demo";
+import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeoff/takeoffOptions";
+import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeoff/takeoff";
+import { a1 } from "../../../../src/workbook/address";
+import { text, type SheetPlan, type WorkbookPlan } from "../../../../src/workbook/plan";
 import {
   fakeExcel,
   fakeShape,

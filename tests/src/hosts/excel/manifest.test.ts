@@ -5,7 +5,7 @@ import { catalogue } from "../../../../functions/index";
 import { functionsMetadata } from "../../../../src/hosts/excel/metadata";
 import { VERSION } from "../../../../shared/version";
 import { REQUIREMENTS } from "../../../../src/hosts/excel/requirements";
-import { NAMESPACE } from "../../../../src/namespace";
+import { NAMESPACE } from "../../../../src/workbook/namespace";
 
 const ROOT = join(__dirname, "../../../..");
 const MANIFEST = join(ROOT, "manifest.xml");

@@ -1,7 +1,7 @@
 import { excelHost } from "../../../../src/hosts/excel/excelHost";
-import type { Host } from "../../../../src/hosts/host";
-import type { CellPatch } from "../../../../src/sheets/patch";
-import { formula, number, text } from "../../../../src/sheets/plan";
+import type { Host } from "../../../../src/workbook/host";
+import type { CellPatch } from "../../../../src/workbook/patch";
+import { formula, number, text } from "../../../../src/workbook/plan";
 import { extended } from "../../../support/extended";
 import { fakeExcel, fakeWorkbook, type FakeSheet, type FakeWorkbook } from "../../../support/fakeExcel";
 

@@ -1,5 +1,5 @@
 import { CellError, isMatrix, type Argument, type Cell } from "../../../../shared/cell";
-import type { RunnableFunction } from "../../../../src/hosts/local/runnable";
+import type { RunnableFunction } from "../../../../src/hosts/local/formulas/runnable";
 
 const parameter = (name: string, optional = false) => ({
   name,

@@ -12,8 +12,8 @@ import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
 import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
-import { workbookData } from "../../../../src/hosts/local/snapshot";
-import type { SheetPlan } from "../../../../src/sheets/plan";
+import { workbookData } from "../../../../src/hosts/local/engine/planSnapshot";
+import type { SheetPlan } from "../../../../src/workbook/plan";
 
 interface Opened {
   readonly univer: Univer;

@@ -1,4 +1,4 @@
-import { formula, value, type PlannedName, type WorkbookPlan } from "../../../../src/sheets/plan";
+import { formula, value, type PlannedName, type WorkbookPlan } from "../../../../src/workbook/plan";
 
 interface TypedCell {
   readonly row: number;

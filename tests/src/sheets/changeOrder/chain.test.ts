@@ -6,7 +6,7 @@ import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { addressBeside, rowsOf } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
-import type { WorkbookPlan } from "../../../../src/sheets/plan";
+import type { WorkbookPlan } from "../../../../src/workbook/plan";
 import { smallOrder } from "../../../support/smallOrder";
 
 jest.setTimeout(60_000);

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
-import { AMOUNT_COLUMNS } from "../../../../src/sheets/changeOrder/layout";
+import { AMOUNT_COLUMNS } from "../../../../src/sheets/changeOrder/changeOrderLayout";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { notIssuedYet } from "../../../../src/sheets/ledger/ledger";
-import { a1 } from "../../../../src/sheets/address";
+import { a1 } from "../../../../src/workbook/address";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { addressBeside, rowsOf, typeBeside } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";

@@ -1,5 +1,5 @@
-import { openXlsx, saveXlsx } from "../../../../src/hosts/xlsx/xlsxFile";
-import type { Book } from "../../../../src/hosts/xlsx/book";
+import { openXlsx, saveXlsx } from "../../../../src/xlsx/xlsxFile";
+import type { Book } from "../../../../src/xlsx/book";
 import { CellError, type Cell } from "../../../../shared/cell";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";

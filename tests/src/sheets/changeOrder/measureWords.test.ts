@@ -4,7 +4,7 @@ import {
   lengthsInWords,
   valueInWords,
 } from "../../../../src/sheets/changeOrder/measureWords";
-import type { Measure } from "../../../../src/sheets/trace/measures";
+import type { Measure } from "../../../../src/sheets/trace/measureLabels";
 
 const measure = (heading: string, unit: string, value: Measure["value"]): Measure => ({
   sheet: "Take-off",

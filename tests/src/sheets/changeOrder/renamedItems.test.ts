@@ -1,6 +1,6 @@
 import { renamedItems } from "../../../../src/sheets/changeOrder/renamed";
 import type { Side } from "../../../../src/sheets/changeOrder/sides";
-import { ORDER } from "../../../../src/sheets/orderSheet/layout";
+import { ORDER } from "../../../../src/sheets/orderSheet/orderLayout";
 
 /** An order of some items, each priced, and the sheets that list them; all of them alike. */
 const side = (

@@ -1,5 +1,5 @@
 import { matchNames, type ItemNames } from "../../../../src/sheets/changeOrder/sameNames";
-import type { Measure } from "../../../../src/sheets/trace/measures";
+import type { Measure } from "../../../../src/sheets/trace/measureLabels";
 
 type Typed = Readonly<Record<string, string | number>>;
 

@@ -6,8 +6,8 @@ import { changeOrderSheet } from "../../../../src/sheets/changeOrder/changeOrder
 import { changeOrdersIn } from "../../../../src/sheets/changeOrder/earlier";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
-import { ORDER_HEADINGS } from "../../../../src/sheets/orderSheet/layout";
-import { a1, readArea } from "../../../../src/sheets/address";
+import { ORDER_HEADINGS } from "../../../../src/sheets/orderSheet/orderLayout";
+import { a1, readArea } from "../../../../src/workbook/address";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
 import { readSigned, type Signed } from "../../../../src/sheets/signedBase/readSigned";
 import { addressBeside, rowsOf } from "../../../support/bid";

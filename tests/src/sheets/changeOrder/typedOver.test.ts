@@ -1,7 +1,7 @@
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
-import { readArea } from "../../../../src/sheets/address";
-import { formulaAt } from "../../../../src/sheets/contents";
+import { readArea } from "../../../../src/workbook/address";
+import { formulaAt } from "../../../../src/workbook/contents";
 import { addressBeside, typeBeside } from "../../../support/bid";
 import { changedOrder, DAY, issue } from "../../../support/changedOrder";
 import type { PlanWorkbook } from "../../../support/planWorkbook";

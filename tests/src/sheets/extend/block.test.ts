@@ -1,5 +1,5 @@
 import { blockInWords, readBlock } from "../../../../src/sheets/extend/block";
-import { readArea } from "../../../../src/sheets/address";
+import { readArea } from "../../../../src/workbook/address";
 import { surveyOf } from "../../../support/surveyOf";
 
 const sum = (range: string) => ({ formula: `=SUM(${range})`, shows: 1 });

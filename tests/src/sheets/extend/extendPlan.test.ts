@@ -1,9 +1,9 @@
-import { areaInWords } from "../../../../src/sheets/address";
+import { areaInWords } from "../../../../src/workbook/address";
 import { readBlock } from "../../../../src/sheets/extend/block";
 import { offersAlone, offersFor } from "../../../../src/sheets/extend/offers";
 import { guessBlock, meantColumns, notesOn, roomFor } from "../../../../src/sheets/extend/proposal";
 import { PANEL_NAME, PANEL_VALUE_NAMES } from "../../../../src/sheets/panelSheet";
-import { patchArea, type CellPatch } from "../../../../src/sheets/patch";
+import { patchArea, type CellPatch } from "../../../../src/workbook/patch";
 import { oneCellPlan, smallBlockPlan } from "../../../../src/sheets/extend/alonePlan";
 import { offerById } from "../../../../src/sheets/extend/offers";
 import { extended } from "../../../support/extended";

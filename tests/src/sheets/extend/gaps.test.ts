@@ -1,6 +1,6 @@
 import { readBlock } from "../../../../src/sheets/extend/block";
 import { gapPlan } from "../../../../src/sheets/extend/gaps";
-import { a1 } from "../../../../src/sheets/address";
+import { a1 } from "../../../../src/workbook/address";
 import { surveyOf } from "../../../support/surveyOf";
 
 type Line = Parameters<typeof surveyOf>[0][number];

@@ -1,4 +1,4 @@
-import { toCsv } from "../../../../src/hosts/csv";
+import { toCsv } from "../../../../src/workbook/csv";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { ledgerCautions, ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";

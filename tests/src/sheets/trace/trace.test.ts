@@ -1,9 +1,9 @@
 import type { Cell } from "../../../../shared/cell";
-import { a1, areaInWords, readArea } from "../../../../src/sheets/address";
-import { measuresBehind, labelsOf } from "../../../../src/sheets/trace/measures";
+import { a1, areaInWords, readArea } from "../../../../src/workbook/address";
+import { measuresBehind, labelsOf } from "../../../../src/sheets/trace/measureLabels";
 import { referencesOf } from "../../../../src/sheets/trace/references";
 import { traceBack } from "../../../../src/sheets/trace/trace";
-import type { Contents, SheetContents } from "../../../../src/sheets/contents";
+import type { Contents, SheetContents } from "../../../../src/workbook/contents";
 
 type Typed = string | number | null;
 

@@ -1,0 +1,64 @@
+import { noAnswer } from "../../shared/inputError";
+import { twiceSignedArea } from "../../shared/outline";
+import { sidesThatCross } from "../../shared/outlineCrossing";
+import { distanceToSegment } from "../../shared/segment";
+import { planAreaSqFt } from "./roofMeasures";
+import type { Roof, RoofEdge, RoofPlane } from "./roofParts";
+import { distance, type Spot } from "./skeleton/plan";
+import { planeHeight } from "./skeleton/roofSide";
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+const areaOf = (corners: readonly Spot[]): number => twiceSignedArea(corners) / 2;
+
+const refusePlane = ({ side }: RoofPlane, reason: string): never => {
+  throw noAnswer(`the plane of side ${side.number} ${reason}`);
+};
+
+/** Each plane is flat, lies the right way up, and does not cross itself. */
+const checkPlane = (plane: RoofPlane, toleranceFt: number): void => {
+  const { side } = plane;
+  const offFt = Math.max(...plane.corners.map((corner) => Math.abs(planeHeight(side, corner) - corner.z)));
+  if (!(offFt <= toleranceFt * Math.max(1, side.pitch))) refusePlane(plane, "does not meet its neighbours");
+  if (!(planAreaSqFt(plane) > 0)) refusePlane(plane, "comes to nothing between its neighbours");
+  const crossing = sidesThatCross(plane.corners);
+  if (crossing) refusePlane(plane, "crosses itself");
+};
+
+/** An edge of one plane that is no part of the roof's outer edge: there the planes on its two sides don't meet. */
+const looseEdge = ({ edges, outerEdges }: Roof, toleranceFt: number): RoofEdge | undefined => {
+  const pieces = outerEdges.flat();
+  return edges.find(({ from, to, otherPlane }) => {
+    const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+    return (
+      !otherPlane && !pieces.some((piece) => distanceToSegment(middle, piece.from, piece.to) <= toleranceFt)
+    );
+  });
+};
+
+/**
+ * What every roof must hold before it is given out. The planes share nodes, so heights agree along every joint once
+ * each plane is flat. Where the planes are sound, their plan areas add up to the grown footprint's, and the edges
+ * with one plane add up to its outline, no two planes cover one spot and no wall stands up between them.
+ */
+export const checkLaws = (roof: Roof, toleranceFt: number): void => {
+  const { planes, edges, outerEdges } = roof;
+  for (const plane of planes) checkPlane(plane, toleranceFt);
+  const loose = looseEdge(roof, toleranceFt);
+  if (loose)
+    throw noAnswer(
+      `the plane of side ${loose.plane.side.number} would end in mid-roof, with a wall above or below it`,
+    );
+  const outlineFt = sum(outerEdges.flat().map(({ from, to }) => distance(from, to)));
+  const coveredFt = sum(
+    edges.filter(({ otherPlane }) => !otherPlane).map(({ from, to }) => distance(from, to)),
+  );
+  const areaSqFt = sum(outerEdges.map((ring) => areaOf(ring.map(({ from }) => from))));
+  const coveredSqFt = sum(planes.map(planAreaSqFt));
+  const isCovered =
+    Math.abs(coveredSqFt - areaSqFt) <= toleranceFt * outlineFt &&
+    Math.abs(coveredFt - outlineFt) <= toleranceFt * edges.length;
+  if (!isCovered)
+    throw noAnswer(
+      `the planes of sides ${planes.map(({ side }) => side.number).join(", ")} don't cover the footprint once`,
+    );
+};

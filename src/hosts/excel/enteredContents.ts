@@ -1,0 +1,46 @@
+import { a1, type Area } from "../../workbook/address";
+import { nameKey, type Content, type Standing } from "../../workbook/builtSheets";
+import type { ExcelEntry } from "./excelHost";
+import { readLines } from "./readInPieces";
+import { usedBlocks } from "./usedBlocks";
+
+const cellsOf = ({ from }: Area, lines: readonly (readonly unknown[])[]): ReadonlyMap<string, Content> =>
+  new Map(
+    lines.flatMap((line, row) =>
+      line.flatMap((content, column): [string, Content][] =>
+        content === ""
+          ? []
+          : [[a1({ row: from.row + row, column: from.column + column }), content as Content]],
+      ),
+    ),
+  );
+
+const targetsOf = ({ items }: Excel.NamedItemCollection, sheet?: string): [string, string][] =>
+  items.map(({ name, formula }) => [nameKey(name, sheet), String(formula)]);
+
+/** What was typed into sheets. A cell that a formula spills into counts with what it shows: then more is refused. */
+export const readStanding = (
+  excel: ExcelEntry,
+  isAsked: (sheet: string) => boolean = () => true,
+): Promise<Standing> =>
+  excel.run(async (context) => {
+    const { worksheets, names } = context.workbook;
+    worksheets.load("items/name");
+    names.load("items/name,items/formula");
+    await context.sync();
+    const asked = worksheets.items.filter(({ name }) => isAsked(name));
+    const blocks = await usedBlocks(context, asked);
+    for (const sheet of worksheets.items) sheet.names.load("items/name,items/formula");
+    const read = await readLines(context, blocks, "formulas");
+    await context.sync();
+    const sheets = new Map<string, ReadonlyMap<string, Content>>(asked.map(({ name }) => [name, new Map()]));
+    for (const [index, { name, area }] of blocks.entries())
+      sheets.set(name, cellsOf(area, read[index] ?? []));
+    return {
+      sheets,
+      names: new Map([
+        ...targetsOf(names),
+        ...worksheets.items.flatMap((sheet) => targetsOf(sheet.names, sheet.name)),
+      ]),
+    };
+  });

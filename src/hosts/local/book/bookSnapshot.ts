@@ -1,0 +1,186 @@
+import {
+  BooleanNumber,
+  CellValueType,
+  DEFAULT_WORKSHEET_ROW_HEIGHT,
+  LocaleType,
+  type ICellData,
+  type IWorkbookData,
+  type IWorksheetData,
+} from "@univerjs/core";
+import { CellError } from "../../../../shared/cell";
+import { highest } from "../../../../shared/highest";
+import type { Book, BookCell, BookLine, BookSheet } from "../../../xlsx/book";
+import { parseRange } from "../../../xlsx/cellAddress";
+import { rowPxOfFont } from "../../../xlsx/styles/sizes";
+import { dropDownsResource, fileDropDownRules } from "../engine/dropDowns";
+import { filePicturesResource, placedPictures, type PlacedPicture } from "../pictures/filePictures";
+import { ofFileData } from "../engine/fileMetadata";
+
+/** Room around what the file holds, for a person to go on in. */
+const SPARE_ROWS = 60;
+const SPARE_COLUMNS = 10;
+const FEWEST_COLUMNS = 26;
+
+const valueData = ({ value }: BookCell): ICellData => {
+  if (value === null) return {};
+  if (value instanceof CellError) return { v: value.code, t: CellValueType.STRING };
+  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING };
+};
+
+/** What a formula of another cell fills is left to that formula. */
+const cellData = (cell: BookCell): ICellData => ({
+  ...(cell.isSpilled ? {} : valueData(cell)),
+  ...(cell.formula !== undefined && { f: cell.formula }),
+  ...(cell.style !== undefined && { s: cell.style }),
+});
+
+const lineData = ({ isHidden, style }: BookLine) => ({
+  ...(isHidden && { hd: BooleanNumber.TRUE }),
+  ...(style !== undefined && { s: style }),
+});
+
+/** The heights that rows need for their biggest font where the file leaves that to whoever shows it. */
+const foundHeights = (
+  { cells, rows, usualRowPx = DEFAULT_WORKSHEET_ROW_HEIGHT }: BookSheet,
+  { styles }: Book,
+): ReadonlyMap<number, number> =>
+  new Map(
+    [...cells].flatMap(([row, inRow]): [number, number][] => {
+      if (rows.get(row)?.sizePx !== undefined) return [];
+      let points = 0;
+      for (const { style = "" } of inRow.values()) points = Math.max(points, styles.get(style)?.fs ?? 0);
+      const heightPx = rowPxOfFont(points);
+      return heightPx > usualRowPx ? [[row, heightPx]] : [];
+    }),
+  );
+
+const rowData = (sheet: BookSheet, book: Book): IWorksheetData["rowData"] => {
+  const found = foundHeights(sheet, book);
+  return Object.fromEntries(
+    [...new Set([...sheet.rows.keys(), ...found.keys()])].map((row) => {
+      const line = sheet.rows.get(row) ?? {};
+      return [
+        row,
+        {
+          ...(line.sizePx !== undefined && { h: line.sizePx, ia: BooleanNumber.FALSE }),
+          // As the engine keeps a height that it found itself: nobody's wish, and so never saved.
+          ...(found.has(row) && { ah: found.get(row), ia: BooleanNumber.TRUE }),
+          ...lineData(line),
+        },
+      ];
+    }),
+  );
+};
+
+const sheetData = (id: string, sheet: BookSheet, book: Book): Partial<IWorksheetData> => {
+  let lastColumn = highest(sheet.columns.keys(), -1);
+  for (const cells of sheet.cells.values()) lastColumn = highest(cells.keys(), lastColumn);
+  const lastRow = highest(sheet.cells.keys(), highest(sheet.rows.keys(), -1));
+  const { rows, columns } = sheet.frozen;
+  return {
+    id,
+    name: sheet.name,
+    hidden: sheet.isHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    ...ofFileData(sheet, book.unlockedStyles ?? []),
+    cellData: Object.fromEntries(
+      [...sheet.cells].map(([row, cells]) => [
+        row,
+        Object.fromEntries([...cells].map(([column, cell]) => [column, cellData(cell)])),
+      ]),
+    ),
+    rowCount: lastRow + 1 + SPARE_ROWS,
+    columnCount: Math.max(FEWEST_COLUMNS, lastColumn + 1 + SPARE_COLUMNS),
+    rowData: rowData(sheet, book),
+    columnData: Object.fromEntries(
+      [...sheet.columns].map(([column, line]) => [
+        column,
+        { ...(line.sizePx !== undefined && { w: line.sizePx }), ...lineData(line) },
+      ]),
+    ),
+    ...(sheet.usualRowPx !== undefined && { defaultRowHeight: sheet.usualRowPx }),
+    ...(sheet.usualColumnPx !== undefined && { defaultColumnWidth: sheet.usualColumnPx }),
+    mergeData: sheet.merges.flatMap((text) => {
+      const range = parseRange(text);
+      return range
+        ? [
+            {
+              startRow: range.from.row,
+              endRow: range.to.row,
+              startColumn: range.from.column,
+              endColumn: range.to.column,
+            },
+          ]
+        : [];
+    }),
+    freeze: {
+      xSplit: columns,
+      ySplit: rows,
+      startRow: rows > 0 ? rows : -1,
+      startColumn: columns > 0 ? columns : -1,
+    },
+  };
+};
+
+/** A sheet reaches as far as the pictures over its cells. */
+const withRoomFor = (
+  data: Partial<IWorksheetData>,
+  pictures: readonly PlacedPicture[],
+): Partial<IWorksheetData> => ({
+  ...data,
+  rowCount: highest(
+    pictures.map(({ to }) => to.row + 1),
+    data.rowCount ?? 0,
+  ),
+  columnCount: highest(
+    pictures.map(({ to }) => to.column + 1),
+    data.columnCount ?? 0,
+  ),
+});
+
+const sheetId = (index: number): string => `sheet-${index + 1}`;
+
+/** The resource in which the engine keeps a workbook's names. They go by number: a name may be any word. */
+const namesResource = ({ names, sheets }: Book) => ({
+  name: "SHEET_DEFINED_NAME_PLUGIN",
+  data: JSON.stringify(
+    Object.fromEntries(
+      names.map(({ name, sheet, target }, index) => [
+        `name-${index}`,
+        {
+          id: `name-${index}`,
+          name,
+          formulaOrRefString: target,
+          comment: "",
+          ...(sheet !== undefined && {
+            localSheetId: sheetId(sheets.findIndex((each) => each.name === sheet)),
+          }),
+        },
+      ]),
+    ),
+  ),
+});
+
+/** A book as a workbook of the engine. */
+export const bookSnapshot = (id: string, book: Book): Partial<IWorkbookData> => {
+  const sheets = book.sheets.map((sheet, index) => {
+    const data = sheetData(sheetId(index), sheet, book);
+    const pictures = placedPictures(sheet, data);
+    return { id: sheetId(index), sheet, data: withRoomFor(data, pictures), pictures };
+  });
+  return {
+    id,
+    name: "Gablewright",
+    locale: LocaleType.EN_US,
+    styles: Object.fromEntries(book.styles),
+    sheetOrder: sheets.map((each) => each.id),
+    sheets: Object.fromEntries(sheets.map((each) => [each.id, each.data])),
+    resources: [
+      namesResource(book),
+      dropDownsResource(
+        Object.fromEntries(sheets.map((each) => [each.id, fileDropDownRules(each.sheet, each.data)])),
+      ),
+      filePicturesResource(id, Object.fromEntries(sheets.map((each) => [each.id, each.pictures]))),
+    ],
+  };
+};

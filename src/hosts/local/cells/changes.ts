@@ -1,0 +1,72 @@
+import {
+  AddWorksheetMergeMutation,
+  ClearSelectionFormatCommand,
+  RemoveNumfmtMutation,
+  RemoveWorksheetMergeMutation,
+  SetBorderCommand,
+  SetColDataMutation,
+  SetColHiddenMutation,
+  SetColVisibleMutation,
+  SetNumfmtMutation,
+  SetRangeValuesMutation,
+  SetRowDataMutation,
+  SetRowHiddenMutation,
+  SetRowVisibleMutation,
+  SetStyleCommand,
+  SetWorksheetColWidthMutation,
+  SetWorksheetRowHeightMutation,
+  type ISetNumfmtMutationParams,
+  type ISetRangeValuesMutationParams,
+} from "@univerjs/sheets";
+import type { IRange } from "@univerjs/core";
+import { placesOf, type Place } from "../../../workbook/address";
+import { isMove, movedSheetIdsOf } from "../engine/moves";
+import { toArea } from "./survey";
+
+/** What one of the engine's steps does to a sheet. */
+export interface Change {
+  readonly sheetId: string;
+  readonly kind: "values" | "looks" | "moves";
+  /** The cells, where it changes no more than cells. */
+  readonly cells?: readonly Place[];
+}
+
+/** The commands that change nothing of a cell but its look. */
+const LOOKS_OF_CELLS = new Set([SetStyleCommand.id, SetBorderCommand.id, ClearSelectionFormatCommand.id]);
+
+/** Looks of rows, columns and blocks. Heights that follow from what cells hold aren't among them. */
+const LOOKS = new Set([
+  AddWorksheetMergeMutation.id,
+  RemoveWorksheetMergeMutation.id,
+  SetColDataMutation.id,
+  SetColHiddenMutation.id,
+  SetColVisibleMutation.id,
+  SetRowDataMutation.id,
+  SetRowHiddenMutation.id,
+  SetRowVisibleMutation.id,
+  SetWorksheetColWidthMutation.id,
+  SetWorksheetRowHeightMutation.id,
+]);
+
+const placesIn = (ranges: readonly IRange[]): Place[] => ranges.flatMap((range) => placesOf(toArea(range)));
+
+const formattedRanges = (id: string, params: object | undefined): readonly IRange[] =>
+  id === SetNumfmtMutation.id
+    ? Object.values((params as ISetNumfmtMutationParams).values).flatMap(({ ranges }) => ranges)
+    : (params as { readonly ranges: readonly IRange[] }).ranges;
+
+/** What a step of the engine changes, by the sheets that it changes. */
+export const changesOf = (id: string, params: object | undefined): readonly Change[] => {
+  const { subUnitId: sheetId = "" } = (params ?? {}) as { readonly subUnitId?: string };
+  if (id === SetRangeValuesMutation.id) {
+    const { cellValue, trigger = "" } = params as ISetRangeValuesMutationParams;
+    const cells = Object.entries(cellValue ?? {}).flatMap(([row, inRow]) =>
+      Object.keys(inRow).map((column): Place => ({ row: Number(row), column: Number(column) })),
+    );
+    return [{ sheetId, kind: LOOKS_OF_CELLS.has(trigger) ? "looks" : "values", cells }];
+  }
+  if (id === SetNumfmtMutation.id || id === RemoveNumfmtMutation.id)
+    return [{ sheetId, kind: "looks", cells: placesIn(formattedRanges(id, params)) }];
+  if (LOOKS.has(id)) return [{ sheetId, kind: "looks" }];
+  return isMove(id) ? movedSheetIdsOf(params).map((moved) => ({ sheetId: moved, kind: "moves" })) : [];
+};

@@ -1,0 +1,19 @@
+import type { Injector, Workbook, Worksheet } from "@univerjs/core";
+import type { Contents, SheetContents } from "../../../workbook/contents";
+import { namesIn } from "../engine/names";
+import { readWhole, type ReadCell } from "./readSheet";
+import { formulaAt } from "./survey";
+
+export const readSheetContents = (injector: Injector, sheet: Worksheet, read: ReadCell): SheetContents => {
+  const cells = readWhole(injector, sheet, read);
+  const formulas = cells.map((line, row) => line.map((_, column) => formulaAt(injector, sheet, row, column)));
+  return { cells, formulas };
+};
+
+/** Every sheet, and what the names stand for. */
+export const readContents = (injector: Injector, workbook: Workbook, read: ReadCell): Contents => ({
+  sheets: new Map(
+    workbook.getSheets().map((sheet) => [sheet.getName(), readSheetContents(injector, sheet, read)] as const),
+  ),
+  targets: new Map(namesIn(injector, workbook).map(({ name, target }) => [name, target])),
+});

@@ -1,0 +1,23 @@
+import type { Injector, Workbook } from "@univerjs/core";
+import { a1 } from "../../../workbook/address";
+import { nameKey, type Content, type Standing } from "../../../workbook/builtSheets";
+import { fromCellData } from "../engine/cells";
+import { namesIn } from "../engine/names";
+import { formulaAt } from "./survey";
+
+/** What stands in a workbook as it was typed; cells that a formula spills into hold nothing of their own. */
+export const standingIn = (injector: Injector, workbook: Workbook): Standing => ({
+  sheets: new Map(
+    workbook.getSheets().map((sheet) => {
+      const cells = new Map<string, Content>();
+      sheet.getCellMatrix().forValue((row, column, cell) => {
+        const content = formulaAt(injector, sheet, row, column) || fromCellData(cell);
+        if (content !== null && content !== "") cells.set(a1({ row, column }), content);
+      });
+      return [sheet.getName(), cells] as const;
+    }),
+  ),
+  names: new Map(
+    namesIn(injector, workbook).map(({ name, sheet, target }) => [nameKey(name, sheet), target]),
+  ),
+});

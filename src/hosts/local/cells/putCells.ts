@@ -1,0 +1,212 @@
+import {
+  ICommandService,
+  IUndoRedoService,
+  Tools,
+  type ICellData,
+  type IMutationInfo,
+  type Injector,
+  type IStyleData,
+  type Nullable,
+  type Workbook,
+  type Worksheet,
+} from "@univerjs/core";
+import { RangeProtectionRuleModel, SetRangeValuesMutation } from "@univerjs/sheets";
+import { InputError } from "../../../../shared/inputError";
+import { areaInWords, cutAcross, overlap, placesOf, type Area, type Place } from "../../../workbook/address";
+import {
+  lookOf,
+  patchArea,
+  refuseChanged,
+  refuseOccupied,
+  type CellPatch,
+  type PatchCell,
+  type Undo,
+} from "../../../workbook/patch";
+import { UNWATCHED, type LongRun } from "../../../workbook/longRun";
+import { cellDataAt, fromCellData, toCellData } from "../engine/cells";
+import { holdCells, OURS } from "./holdCells";
+import { contentData } from "../engine/planSnapshot";
+import { formulaAt, isProtected, toArea } from "./survey";
+
+type CellRows = Record<number, Record<number, Nullable<ICellData>>>;
+
+/** A cell as it was: its place, and what the engine kept there. */
+interface Kept extends Place {
+  readonly data: Nullable<ICellData>;
+}
+
+const refuseWhatIsProtected = (injector: Injector, sheet: Worksheet, area: Area): void => {
+  const ids = [sheet.getUnitId(), sheet.getSheetId()] as const;
+  const ranges = injector
+    .get(RangeProtectionRuleModel)
+    .getSubunitRuleList(...ids)
+    .flatMap(({ ranges }) => ranges);
+  if (isProtected(injector, sheet) || ranges.some((each) => overlap(toArea(each), area)))
+    throw new InputError(`${areaInWords(area)} of "${sheet.getName()}" is protected. Nothing was written.`);
+};
+
+const refuseWhatCannotBeWritten = (
+  injector: Injector,
+  sheet: Worksheet,
+  area: Area,
+  { mayReplace = () => false }: CellPatch,
+): void => {
+  refuseWhatIsProtected(injector, sheet, area);
+  if (area.to.row >= sheet.getRowCount() || area.to.column >= sheet.getColumnCount())
+    throw new InputError(`${areaInWords(area)} goes past the sheet's end. Nothing was written.`);
+  const merged = sheet
+    .getMergeData()
+    .map(toArea)
+    .find((each) => overlap(each, area));
+  if (merged) throw new InputError(`${areaInWords(merged)} is merged. Nothing was written.`);
+  refuseOccupied(
+    placesOf(area).flatMap((place) => {
+      const shows = fromCellData(cellDataAt(injector, sheet, place.row, place.column));
+      const formula = formulaAt(injector, sheet, place.row, place.column);
+      const holds = shows === null || shows === "" ? formula : shows;
+      return holds === "" || mayReplace(formula || holds) ? [] : [{ ...place, holds }];
+    }),
+  );
+};
+
+/**
+ * What the engine is to keep of a new cell. Its own style stays where it has one, else it takes its neighbour's look; the
+ * number format is that of the result, else its own, else the neighbour's. The style is whole, so that it comes out the
+ * same from a wiped cell.
+ */
+const newData = (
+  workbook: Workbook,
+  cell: PatchCell | null,
+  own: Nullable<ICellData>,
+  like: Nullable<ICellData>,
+): ICellData => {
+  const styleOf = (data: Nullable<ICellData>): Nullable<IStyleData> =>
+    data?.s ? workbook.getStyles().getStyleByCell(data) : undefined;
+  const neighbours = styleOf(like);
+  const style = styleOf(own) ?? neighbours;
+  const n =
+    cell?.numberFormat === undefined ? (style?.n ?? (cell && neighbours?.n)) : { pattern: cell.numberFormat };
+  return {
+    ...(cell && contentData(cell.content)),
+    s: { ...style, ...(n && { n }) },
+  };
+};
+
+const byRow = (cells: readonly Kept[]): CellRows => {
+  const rows: CellRows = {};
+  for (const { row, column, data } of cells) (rows[row] ??= {})[column] = data;
+  return rows;
+};
+
+/** Nothing in a cell, its style and notes of its own included; keys left out would stay as they are. */
+const WIPED: ICellData = { ...toCellData(null), s: null, custom: null };
+
+/** The steps that bring cells back to what they were: wiped first, because the engine merges what it is given. */
+const stepsBack = (ids: { unitId: string; subUnitId: string }, before: readonly Kept[]): IMutationInfo[] => {
+  const filled = before.filter(({ data }) => data);
+  return [before.map((kept) => ({ ...kept, data: { ...WIPED } })), filled]
+    .filter((cells) => cells.length > 0)
+    .map((cells) => ({ id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(cells) } }));
+};
+
+/** Steps that change a few cells, and those that bring them back. */
+interface Piece {
+  readonly there: readonly IMutationInfo[];
+  readonly back: readonly IMutationInfo[];
+}
+
+const turned = (pieces: readonly Piece[]): Piece[] =>
+  pieces.map(({ there, back }) => ({ there: back, back: there })).reverse();
+
+/** So many cells are written, and calculated, in a few tenths of a second. */
+const CELLS_AT_ONCE = 2_000;
+
+/** How a write goes on: `rest` lets the page do something else between two pieces, such as take what is typed. */
+export interface Pace {
+  readonly run?: LongRun;
+  readonly rest?: () => Promise<void>;
+  /** What is said to somebody who changes the cells meanwhile. */
+  readonly tell?: (sentence: string) => void;
+}
+
+/** Writes into blank cells of a sheet piece by piece, all or nothing; one step for the workbook's own Undo. */
+export const putCells = async (
+  injector: Injector,
+  workbook: Workbook,
+  patch: CellPatch,
+  { run = UNWATCHED, rest = () => Promise.resolve(), tell = () => undefined }: Pace = {},
+): Promise<Undo> => {
+  const sheet = workbook.getSheetBySheetName(patch.sheet);
+  if (!sheet) throw new InputError(`There is no sheet "${patch.sheet}" in the workbook any more.`);
+  const area = patchArea(patch);
+  refuseWhatCannotBeWritten(injector, sheet, area, patch);
+
+  const commands = injector.get(ICommandService);
+  const ids = { unitId: workbook.getUnitId(), subUnitId: sheet.getSheetId() };
+  const perform = (steps: readonly IMutationInfo[]): void => {
+    for (const { id, params } of steps)
+      // The engine keeps the objects that it is given, and changes them.
+      if (!commands.syncExecuteCommand(id, Tools.deepClone(params), OURS))
+        throw new Error("The workbook didn't take the cells.");
+  };
+
+  const pieceOf = (slice: Area): Piece => {
+    const before = placesOf(slice).map(({ row, column }): Kept => ({
+      row,
+      column,
+      data: Tools.deepClone(sheet.getCellRaw(row, column)),
+    }));
+    const after = before.map(({ row, column, data }): Kept => {
+      const place = { row, column };
+      const look = lookOf(patch, { from: place, to: place })?.from;
+      const like = look && sheet.getCellRaw(look.row, look.column);
+      const cell = patch.cells[row - patch.at.row]?.[column - patch.at.column] ?? null;
+      return { row, column, data: newData(workbook, cell, data, like) };
+    });
+    return {
+      there: [{ id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(after) } }],
+      back: stepsBack(ids, before),
+    };
+  };
+
+  /** Goes through the pieces, all or none, and makes them one step of the workbook's Undo. */
+  const goThrough = async (pieces: readonly Piece[], { onProgress, signal }: LongRun): Promise<void> => {
+    const letGo = holdCells(commands, sheet, area, tell);
+    const begun: Piece[] = [];
+    try {
+      for (const piece of pieces) {
+        if (begun.length > 0) await rest();
+        signal.throwIfAborted();
+        begun.push(piece);
+        perform(piece.there);
+        onProgress(begun.length / pieces.length);
+      }
+    } catch (failure) {
+      for (const { back } of begun.reverse()) perform(back);
+      throw failure;
+    } finally {
+      letGo();
+    }
+    injector.get(IUndoRedoService).pushUndoRedo({
+      unitID: ids.unitId,
+      undoMutations: Tools.deepClone(turned(pieces).flatMap(({ there }) => there)),
+      redoMutations: Tools.deepClone(pieces.flatMap(({ there }) => there)),
+    });
+  };
+
+  const pieces = cutAcross(area, CELLS_AT_ONCE).map(pieceOf);
+  await goThrough(pieces, run);
+  const places = placesOf(area);
+  const written = places.map((place) => formulaOrValue(injector, sheet, place));
+  return async (run = UNWATCHED) => {
+    const changed = places.filter(
+      (place, index) => formulaOrValue(injector, sheet, place) !== written[index],
+    );
+    refuseChanged(changed.map((place) => ({ ...place, sheet: sheet.getName() })));
+    await goThrough(turned(pieces), run);
+  };
+};
+
+/** What tells whether somebody has edited a cell: a formula's result may change by itself. */
+const formulaOrValue = (injector: Injector, sheet: Worksheet, { row, column }: Place): unknown =>
+  formulaAt(injector, sheet, row, column) || fromCellData(sheet.getCellRaw(row, column));

@@ -1,0 +1,98 @@
+import { numfmt, type Injector, type Workbook, type Worksheet } from "@univerjs/core";
+import {
+  deserializeRangeWithSheet,
+  ERROR_TYPE_SET,
+  FormulaDataModel,
+  IDefinedNamesService,
+} from "@univerjs/engine-formula";
+import { SheetsSelectionsService } from "@univerjs/sheets";
+import { CellError, type Cell, type Matrix } from "../../../../shared/cell";
+import { highest } from "../../../../shared/highest";
+import { isDateSerial, isoDate } from "../../../../shared/sheetDate";
+import type { SheetInView } from "../../../workbook/inView";
+import { cellDataAt, fromCellData } from "../engine/cells";
+import type { Sentences } from "../engine/sentences";
+
+const isErrorCode = (text: string): boolean => (ERROR_TYPE_SET as ReadonlySet<string>).has(text);
+
+/** A cell as a function would get it: an error with its sentence. */
+export const readCell = (
+  injector: Injector,
+  sentences: Sentences,
+  sheet: Worksheet,
+  row: number,
+  column: number,
+): Cell => {
+  const shown = fromCellData(cellDataAt(injector, sheet, row, column));
+  if (typeof shown !== "string" || !isErrorCode(shown)) return shown;
+  return new CellError(
+    shown,
+    sentences.at({ unitId: sheet.getUnitId(), sheetId: sheet.getSheetId(), row, column }, shown),
+  );
+};
+
+/** Last row and column that hold something, spilled cells included. */
+const extentOf = (injector: Injector, sheet: Worksheet): { row: number; column: number } => {
+  const spilled =
+    injector.get(FormulaDataModel).getArrayFormulaCellData()[sheet.getUnitId()]?.[sheet.getSheetId()] ?? {};
+  return {
+    row: highest(Object.keys(spilled).map(Number), sheet.getLastRowWithContent()),
+    column: highest(
+      Object.values(spilled).flatMap((cells) => Object.keys(cells ?? {}).map(Number)),
+      sheet.getLastColumnWithContent(),
+    ),
+  };
+};
+
+export type ReadCell = (sheet: Worksheet, row: number, column: number) => Cell;
+
+/** A date as its text (ISO 8601), in the place of the number that a spreadsheet keeps for it. */
+export const datesAsText =
+  (workbook: Workbook, read: ReadCell): ReadCell =>
+  (sheet, row, column) => {
+    const cell = read(sheet, row, column);
+    if (typeof cell !== "number" || !Number.isInteger(cell) || !isDateSerial(cell)) return cell;
+    const pattern = workbook.getStyles().getStyleByCell(sheet.getCellRaw(row, column))?.n?.pattern;
+    return pattern !== undefined && numfmt.isDateFormat(pattern) ? isoDate(cell) : cell;
+  };
+
+const readBlock = (read: ReadCell, sheet: Worksheet, from: [number, number], to: [number, number]): Matrix =>
+  Array.from({ length: to[0] - from[0] + 1 }, (_, row) =>
+    Array.from({ length: to[1] - from[1] + 1 }, (_column, column) =>
+      read(sheet, from[0] + row, from[1] + column),
+    ),
+  );
+
+/** A whole sheet, spilled cells included. */
+export const readWhole = (injector: Injector, sheet: Worksheet, read: ReadCell): Matrix => {
+  const { row, column } = extentOf(injector, sheet);
+  return readBlock(read, sheet, [0, 0], [row, column]);
+};
+
+/** The sheet in front, as it shows. */
+export const readInView = (injector: Injector, workbook: Workbook, read: ReadCell): SheetInView => {
+  const sheet = workbook.getActiveSheet();
+  const active = injector.get(SheetsSelectionsService).getCurrentSelections().at(-1)?.primary;
+  return {
+    sheet: sheet.getName(),
+    selected: { row: active?.actualRow ?? 0, column: active?.actualColumn ?? 0 },
+    cells: readWhole(injector, sheet, read),
+  };
+};
+
+/** The cells that a name stands for; undefined where there is no such name, or it is no range. */
+export const readNamed = (
+  injector: Injector,
+  workbook: Workbook,
+  read: ReadCell,
+  name: string,
+): Matrix | undefined => {
+  const names = injector.get(IDefinedNamesService).getDefinedNameMap(workbook.getUnitId()) ?? {};
+  const found = Object.values(names).find((each) => each.name.toLowerCase() === name.toLowerCase());
+  if (!found) return undefined;
+  const { sheetName, range } = deserializeRangeWithSheet(found.formulaOrRefString);
+  const sheet = workbook.getSheetBySheetName(sheetName);
+  return sheet
+    ? readBlock(read, sheet, [range.startRow, range.startColumn], [range.endRow, range.endColumn])
+    : undefined;
+};

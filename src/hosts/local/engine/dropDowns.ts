@@ -1,0 +1,78 @@
+import {
+  DataValidationErrorStyle,
+  DataValidationType,
+  type IRange,
+  type ISheetDataValidationRule,
+  type IWorkbookData,
+} from "@univerjs/core";
+import type { SheetPlan } from "../../../workbook/plan";
+import type { BookSheet } from "../../../xlsx/book";
+import { parseRange } from "../../../xlsx/cellAddress";
+
+/** A list as the engine keeps it; one that stands in cells begins with an equals sign. */
+const listRule = (
+  uid: string,
+  list: string,
+  ranges: IRange[],
+  error = `Pick one of ${list.replaceAll(",", ", ")}.`,
+): ISheetDataValidationRule => ({
+  uid,
+  type: DataValidationType.LIST,
+  formula1: list,
+  allowBlank: true,
+  showErrorMessage: true,
+  errorStyle: DataValidationErrorStyle.WARNING,
+  error,
+  ranges,
+});
+
+/** A plan's drop-downs as the engine's rules: one a list of words, over every cell that offers it. */
+export const dropDownRules = ({ cells }: SheetPlan): ISheetDataValidationRule[] => {
+  const rangesByList = new Map<string, IRange[]>();
+  for (const { row, column, choices } of cells) {
+    if (!choices) continue;
+    const list = choices.join(",");
+    const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+    rangesByList.set(list, [...(rangesByList.get(list) ?? []), range]);
+  }
+  return [...rangesByList].map(([list, ranges], index) => listRule(`list-${index}`, list, ranges));
+};
+
+/** Rules that a file has brought: it keeps them as they are, so they aren't written again. */
+const OF_FILE = "file-list-";
+export const isOfFile = ({ uid }: ISheetDataValidationRule): boolean => uid.startsWith(OF_FILE);
+
+/** The part of a range that the sheet shows: a file may mean a column to its very end. */
+const shownRange = (text: string, rowCount: number, columnCount: number): IRange | undefined => {
+  const cells = parseRange(text);
+  if (!cells || cells.from.row >= rowCount || cells.from.column >= columnCount) return undefined;
+  const { from, to } = cells;
+  return {
+    startRow: from.row,
+    endRow: Math.min(to.row, rowCount - 1),
+    startColumn: from.column,
+    endColumn: Math.min(to.column, columnCount - 1),
+  };
+};
+
+/** A file's drop-downs as the engine's rules. */
+export const fileDropDownRules = (
+  { dropDowns }: BookSheet,
+  { rowCount = 0, columnCount = 0 }: { readonly rowCount?: number; readonly columnCount?: number },
+): ISheetDataValidationRule[] =>
+  dropDowns.flatMap(({ ranges, choices, from }, index) => {
+    const shown = ranges.flatMap((range) => shownRange(range, rowCount, columnCount) ?? []);
+    if (shown.length === 0) return [];
+    const uid = `${OF_FILE}${index}`;
+    return from === undefined
+      ? [listRule(uid, choices.join(","), shown)]
+      : [listRule(uid, `=${from}`, shown, `Pick one of the words in ${from.replaceAll("$", "")}.`)];
+  });
+
+/** The resource in which the engine keeps the rules of its sheets. */
+export const dropDownsResource = (
+  rulesBySheetId: Readonly<Record<string, readonly ISheetDataValidationRule[]>>,
+): NonNullable<IWorkbookData["resources"]>[number] => ({
+  name: "SHEET_DATA_VALIDATION_PLUGIN",
+  data: JSON.stringify(rulesBySheetId),
+});

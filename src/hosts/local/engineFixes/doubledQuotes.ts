@@ -1,0 +1,38 @@
+import { LexerTreeBuilder } from "@univerjs/engine-formula";
+import { formulaOf, tokensOf } from "../../../workbook/formulas/tokens";
+
+/** Stands for one of two quotes side by side in a text: no keyboard has it. */
+const HIDDEN = "\uE000";
+
+const hidden = (text: string): string => `"${text.slice(1, -1).replaceAll('"', HIDDEN)}"`;
+
+const hide = (formula: string): string =>
+  formulaOf(
+    tokensOf(formula).map((token) =>
+      token.kind === "text" ? { ...token, text: hidden(token.text) } : token,
+    ),
+  );
+
+const show = (text: string): string => text.replaceAll(HIDDEN, '"');
+
+type Build = LexerTreeBuilder["sequenceNodesBuilder"];
+
+const mended = new WeakSet<Build>();
+
+/**
+ * The engine takes a formula to pieces and puts it together again when it is typed and when rows or sheets move, and loses
+ * one of the quotes that stand doubled in a text: `("16' 7""",E5)` became `("16' 7"""E55)`. Hidden from it, they stay. The
+ * wrapping lasts for the life of the page or process; a second call changes nothing.
+ */
+export const keepDoubledQuotes = (): void => {
+  const original = LexerTreeBuilder.prototype.sequenceNodesBuilder;
+  if (mended.has(original)) return;
+  const build: Build = function (this: LexerTreeBuilder, formula) {
+    if (!formula.includes('""')) return original.call(this, formula);
+    return original
+      .call(this, hide(formula))
+      ?.map((node) => (typeof node === "string" ? show(node) : { ...node, token: show(node.token) }));
+  };
+  mended.add(build);
+  LexerTreeBuilder.prototype.sequenceNodesBuilder = build;
+};

@@ -1,0 +1,21 @@
+import { afterMessage } from "../../../xlsx/afterMessage";
+import type { FileAnswer, FileJob } from "../../../xlsx/fileJob";
+
+/** Does a job somewhere else, and drops it where it is cancelled. */
+export type SendJob = (job: FileJob, signal: AbortSignal) => Promise<FileAnswer[FileJob["kind"]]>;
+
+type WriteJob = Omit<Extract<FileJob, { kind: "write" }>, "kind">;
+
+export interface FileWork {
+  read(bytes: Uint8Array, signal: AbortSignal): Promise<FileAnswer["read"]>;
+  write(job: WriteJob, signal: AbortSignal): Promise<FileAnswer["write"]>;
+}
+
+/** Reading and writing files beside the page, so that nobody waits to type. */
+export const fileWork = (send: SendJob): FileWork => ({
+  read: async (bytes, signal) => {
+    const { book, unseen } = (await send({ kind: "read", bytes }, signal)) as FileAnswer["read"];
+    return { book: afterMessage(book), unseen };
+  },
+  write: async (job, signal) => (await send({ kind: "write", ...job }, signal)) as FileAnswer["write"],
+});

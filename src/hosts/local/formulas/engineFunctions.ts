@@ -1,0 +1,50 @@
+import { BooleanNumber } from "@univerjs/core";
+import {
+  BaseFunction,
+  FunctionType,
+  type BaseValueObject,
+  type IFunctionInfo,
+  type IUniverEngineFormulaConfig,
+} from "@univerjs/engine-formula";
+import { qualifiedName } from "../../../workbook/namespace";
+import type { RunnableFunction } from "./runnable";
+import type { Sentences } from "../engine/sentences";
+import { fromAnswer, toArgument } from "./values";
+
+type FunctionClasses = NonNullable<IUniverEngineFormulaConfig["function"]>;
+
+/** One engine class for each catalogue entry: the engine makes the instances itself, so each class closes over its entry. */
+export const functionClasses = (
+  catalogue: readonly RunnableFunction[],
+  sentences: Sentences,
+): FunctionClasses =>
+  catalogue.map((entry) => {
+    class GableFunction extends BaseFunction {
+      // minParams and maxParams stay unset: the engine would answer a bare #N/A, and the function says what is missing.
+      override calculate(...values: BaseValueObject[]): BaseValueObject {
+        const args = values.map((value) =>
+          toArgument(value, (unitId, sheetId, row, column, code) =>
+            sentences.at({ unitId, sheetId, row, column }, code),
+          ),
+        );
+        return fromAnswer(entry.call(...args));
+      }
+    }
+    return [GableFunction, qualifiedName(entry)];
+  });
+
+/** What the workbook shows while a formula is typed. */
+export const functionDescriptions = (catalogue: readonly RunnableFunction[]): IFunctionInfo[] =>
+  catalogue.map((entry) => ({
+    functionName: qualifiedName(entry),
+    functionType: FunctionType.User,
+    description: entry.summary,
+    abstract: entry.summary,
+    functionParameter: entry.parameters.map((parameter) => ({
+      name: parameter.name,
+      detail: parameter.summary,
+      example: parameter.example,
+      require: parameter.optional ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+      repeat: BooleanNumber.FALSE,
+    })),
+  }));

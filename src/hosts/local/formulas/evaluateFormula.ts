@@ -1,0 +1,55 @@
+import type { Injector, Workbook } from "@univerjs/core";
+import {
+  CalculateFormulaService,
+  ICalculateFormulaService,
+  IFormulaCurrentConfigService,
+  IFormulaRuntimeService,
+  type BaseReferenceObject,
+  type BaseValueObject,
+} from "@univerjs/engine-formula";
+import { CellError, isMatrix, type Matrix } from "../../../../shared/cell";
+import type { Sentences } from "../engine/sentences";
+import { toAnswer } from "./values";
+
+export type Evaluation =
+  | { readonly kind: "value"; readonly value: string | number | boolean | null }
+  | { readonly kind: "table"; readonly table: Matrix }
+  | { readonly kind: "error"; readonly code: string; readonly message: string }
+  | { readonly kind: "unparsable" };
+
+/** Evaluates one formula that stands in no cell, so that no spill can get in its way. */
+export const evaluateFormula = async (
+  injector: Injector,
+  workbook: Workbook,
+  sentences: Sentences,
+  formula: string,
+): Promise<Evaluation> => {
+  const calculator = injector.get(ICalculateFormulaService);
+  // The interface of the service declares no result for calculate, its only class does.
+  if (!(calculator instanceof CalculateFormulaService)) throw new Error("The engine has another calculator.");
+  const text = formula.trim();
+  // The engine stumbles over a formula of nothing.
+  if (/^=?$/.test(text)) return { kind: "unparsable" };
+  injector.get(IFormulaCurrentConfigService).loadDataLite();
+  const runtime = injector.get(IFormulaRuntimeService);
+  runtime.reset();
+  const sheet = workbook.getActiveSheet();
+  runtime.setCurrent(
+    0,
+    0,
+    sheet.getRowCount(),
+    sheet.getColumnCount(),
+    sheet.getSheetId(),
+    workbook.getUnitId(),
+  );
+  const result = await calculator.calculate(text.startsWith("=") ? text : `=${text}`);
+  if (result === undefined) return { kind: "unparsable" };
+  const value = result.isReferenceObject()
+    ? (result as BaseReferenceObject).toArrayValueObject()
+    : (result as BaseValueObject);
+  const answer = toAnswer(value, (unitId, sheetId, row, column, code) =>
+    sentences.at({ unitId, sheetId, row, column }, code),
+  );
+  if (answer instanceof CellError) return { kind: "error", code: answer.code, message: answer.message };
+  return isMatrix(answer) ? { kind: "table", table: answer } : { kind: "value", value: answer };
+};

@@ -1,0 +1,109 @@
+import type { Nullable } from "@univerjs/core";
+import {
+  ArrayValueObject,
+  BooleanValueObject,
+  ERROR_TYPE_SET,
+  ErrorType,
+  ErrorValueObject,
+  NumberValueObject,
+  StringValueObject,
+  type BaseValueObject,
+} from "@univerjs/engine-formula";
+import {
+  CellError,
+  isMatrix,
+  type Answer,
+  type Argument,
+  type Cell,
+  type Matrix,
+} from "../../../../shared/cell";
+
+/** Says which sentence goes with an error shown in a cell, if one is known. */
+export type SentenceOfCell = (
+  unitId: string,
+  sheetId: string,
+  row: number,
+  column: number,
+  code: string,
+) => string;
+
+const noSentence: SentenceOfCell = () => "";
+
+const toCell = (value: Nullable<BaseValueObject>, sentenceIfUnsaid: (code: string) => string): Cell => {
+  if (!value || value.isNull()) return null;
+  if (value.isError()) {
+    const error = value as ErrorValueObject;
+    return new CellError(
+      error.getErrorType(),
+      error.getErrorContent() || sentenceIfUnsaid(error.getErrorType()),
+    );
+  }
+  const raw = value.getValue();
+  // Lambdas and other exotica have no plain value: refuse them instead of guessing.
+  if (typeof raw === "number" || typeof raw === "string" || typeof raw === "boolean") return raw;
+  return new CellError(ErrorType.VALUE, "this kind of value cannot be used here");
+};
+
+const toMatrix = (array: ArrayValueObject, sentenceOfCell: SentenceOfCell): Matrix => {
+  const columns = Array.from({ length: array.getColumnCount() }, (_, column) => column);
+  const values = array.getArrayValue();
+  return Array.from({ length: array.getRowCount() }, (_, row) =>
+    // Rows of blanks are left out of the engine's sparse arrays, so every row is built to full width.
+    columns.map((column) =>
+      toCell(values[row]?.[column], (code) =>
+        sentenceOfCell(
+          array.getUnitId(),
+          array.getSheetId(),
+          array.getCurrentRow() + row,
+          array.getCurrentColumn() + column,
+          code,
+        ),
+      ),
+    ),
+  );
+};
+
+/** The value objects of the engine in the words of the catalogue. A reference to one cell arrives as a 1x1 array. */
+export const toArgument = (
+  value: Nullable<BaseValueObject>,
+  sentenceOfCell: SentenceOfCell = noSentence,
+): Argument => {
+  if (!value) return undefined;
+  if (value.isArray()) {
+    const matrix = toMatrix(value as ArrayValueObject, sentenceOfCell);
+    return matrix.length === 1 && matrix[0]?.length === 1 ? matrix[0][0] : matrix;
+  }
+  // Only an argument left out arrives as a bare null: a blank cell is inside an array.
+  return value.isNull() ? undefined : toCell(value, () => "");
+};
+
+/** A result of a whole formula: like an argument, but nothing is left out of it. */
+export const toAnswer = (value: BaseValueObject, sentenceOfCell?: SentenceOfCell): Answer =>
+  toArgument(value, sentenceOfCell) ?? null;
+
+const isErrorType = (code: string): code is ErrorType => ERROR_TYPE_SET.has(code as ErrorType);
+
+const fromCell = (cell: Cell): BaseValueObject => {
+  // The engine shows a blank in a result as 0.
+  if (cell === null) return StringValueObject.create("");
+  if (cell instanceof CellError) {
+    // The engine carries the second text along with the error through nested calls, and drops it only when it fills the cell.
+    return ErrorValueObject.create(isErrorType(cell.code) ? cell.code : ErrorType.VALUE, cell.message);
+  }
+  if (typeof cell === "number") return NumberValueObject.create(cell);
+  if (typeof cell === "boolean") return BooleanValueObject.create(cell);
+  return StringValueObject.create(cell);
+};
+
+export const fromAnswer = (answer: Answer): BaseValueObject => {
+  if (!isMatrix(answer)) return fromCell(answer);
+  return ArrayValueObject.create({
+    calculateValueList: answer.map((row) => row.map(fromCell)),
+    rowCount: answer.length,
+    columnCount: answer[0]?.length ?? 0,
+    unitId: "",
+    sheetId: "",
+    row: -1,
+    column: -1,
+  });
+};

@@ -1,0 +1,73 @@
+import { mountPane } from "../../../pane/mount";
+import { DEMO_TAKE_OFF } from "../../../sheets/takeoff/demo";
+import { takeOffPlan, USUAL_NAMES } from "../../../sheets/takeoff/takeoff";
+import "./local.css";
+import type { Book } from "../../../xlsx/book";
+import { canBeDrawn } from "../pictures/decodedImage";
+import { download } from "../files/download";
+import { fileWork } from "../files/fileWork";
+import { followingWorkbook } from "./followingWorkbook";
+import { localHost } from "./localHost";
+import { sendToWorker } from "../files/sendToWorker";
+import { switchWithF6 } from "./switchWithF6";
+import { workbookFiles } from "../files/workbookFiles";
+import type { PageWorkbook } from "../workbook/workbook";
+
+const elementOf = (id: string): HTMLElement => {
+  const element = document.getElementById(id);
+  if (!element) throw new Error(`the page has no element ${id}`);
+  return element;
+};
+
+const dark = window.matchMedia("(prefers-color-scheme: dark)");
+
+/** Opens on the worked example. The engine is large, so it comes in a part of its own, after the pane is painted. */
+const openFirst = async () => {
+  const [{ showWorkbook }, { localCatalogue }, { workbookData }] = await Promise.all([
+    import("./openPage"),
+    import("../formulas/catalog"),
+    import("../engine/planSnapshot"),
+  ]);
+  const plan = takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES);
+  const snapshot = workbookData("local", plan);
+  const following = followingWorkbook(
+    showWorkbook(elementOf("workbook"), localCatalogue, snapshot, dark.matches),
+  );
+  dark.addEventListener("change", ({ matches }) => {
+    following.workbook.setDarkMode(matches);
+  });
+  return following;
+};
+
+const first = openFirst();
+const ready = first.then(({ workbook }) => workbook);
+
+/** Shows another workbook in the place of the one on the page. */
+const showBook = async (book: Book): Promise<PageWorkbook> => {
+  const [{ workbook, replace }, { showWorkbook }, { localCatalogue }, { bookSnapshot }] = await Promise.all([
+    first,
+    import("./openPage"),
+    import("../formulas/catalog"),
+    import("../book/bookSnapshot"),
+  ]);
+  const { activeElement } = document;
+  workbook.close();
+  replace(
+    showWorkbook(
+      elementOf("workbook"),
+      localCatalogue,
+      bookSnapshot(`local-${Date.now()}`, book),
+      dark.matches,
+    ),
+  );
+  // The grid takes the keyboard once it is drawn. Whoever opened the file in the pane has it there, and keeps it.
+  if (activeElement instanceof HTMLElement && elementOf("pane").contains(activeElement))
+    void workbook.painted.then(() => {
+      activeElement.focus();
+    });
+  return workbook;
+};
+
+switchWithF6(elementOf("workbook"), elementOf("pane"));
+const files = workbookFiles(ready, { show: showBook, work: fileWork(sendToWorker), canBeDrawn, download });
+mountPane(elementOf("pane"), localHost(ready, files));

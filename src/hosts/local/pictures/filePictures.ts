@@ -1,0 +1,121 @@
+import {
+  BooleanNumber,
+  DrawingTypeEnum,
+  DEFAULT_WORKSHEET_COLUMN_WIDTH,
+  DEFAULT_WORKSHEET_ROW_HEIGHT,
+  ImageSourceType,
+  type IWorkbookData,
+  type IWorksheetData,
+} from "@univerjs/core";
+import type { ICellOverGridPosition } from "@univerjs/sheets";
+import type { ISheetImage } from "@univerjs/sheets-drawing";
+import { LAST_CELL } from "../../../workbook/address";
+import type { BookSheet, CellSpot, FilePicture } from "../../../xlsx/book";
+
+/** Pictures that a file has brought: it keeps its own, so they aren't written again. */
+const OF_FILE = "file-picture-";
+export const isOfFile = ({ drawingId }: { readonly drawingId: string }): boolean =>
+  drawingId.startsWith(OF_FILE);
+
+/** A picture, and where it lies as the engine says it. */
+export interface PlacedPicture {
+  readonly picture: FilePicture;
+  readonly from: ICellOverGridPosition;
+  readonly to: ICellOverGridPosition;
+}
+
+/** As the engine keeps it, and what the file says of it in words. */
+export interface FileImage extends ISheetImage {
+  readonly description: string;
+}
+
+type Sizes = Pick<IWorksheetData, "rowData" | "columnData" | "defaultRowHeight" | "defaultColumnWidth">;
+
+const rowPx = ({ rowData, defaultRowHeight }: Partial<Sizes>, row: number): number => {
+  const line = rowData?.[row];
+  if (line?.hd === BooleanNumber.TRUE) return 0;
+  return line?.ah ?? line?.h ?? defaultRowHeight ?? DEFAULT_WORKSHEET_ROW_HEIGHT;
+};
+
+const columnPx = ({ columnData, defaultColumnWidth }: Partial<Sizes>, column: number): number => {
+  const line = columnData?.[column];
+  if (line?.hd === BooleanNumber.TRUE) return 0;
+  return line?.w ?? defaultColumnWidth ?? DEFAULT_WORKSHEET_COLUMN_WIDTH;
+};
+
+/** A picture reaches over no more rows or columns than this: a file may say that they are next to nothing high. */
+const MOST_LINES = 2000;
+
+/** The row or column in which one comes out after so many pixels, and how far into it. */
+const goOn = (
+  from: number,
+  px: number,
+  last: number,
+  sizeOf: (index: number) => number,
+): [number, number] => {
+  let [index, rest] = [from, px];
+  for (
+    let size = sizeOf(index);
+    rest > size && index < last && index - from < MOST_LINES;
+    size = sizeOf(index)
+  ) {
+    rest -= size;
+    index++;
+  }
+  return [index, Math.min(rest, sizeOf(index))];
+};
+
+/** The place that lies so far to the right of and below a cell's corner. */
+const placeFrom = (sizes: Partial<Sizes>, { row, column, offsetPx }: CellSpot): ICellOverGridPosition => {
+  const [atRow, rowOffset] = goOn(row, offsetPx.y, LAST_CELL.row, (each) => rowPx(sizes, each));
+  const [atColumn, columnOffset] = goOn(column, offsetPx.x, LAST_CELL.column, (each) =>
+    columnPx(sizes, each),
+  );
+  return { row: atRow, rowOffset, column: atColumn, columnOffset };
+};
+
+const endOf = ({ from, to }: FilePicture): CellSpot =>
+  "row" in to
+    ? to
+    : { ...from, offsetPx: { x: from.offsetPx.x + to.widthPx, y: from.offsetPx.y + to.heightPx } };
+
+/** The pictures of a file's sheet, on rows and columns as the engine has them. */
+export const placedPictures = (
+  { filePictures = [] }: BookSheet,
+  sizes: Partial<Sizes>,
+): readonly PlacedPicture[] =>
+  filePictures.map((picture) => ({
+    picture,
+    from: placeFrom(sizes, picture.from),
+    to: placeFrom(sizes, endOf(picture)),
+  }));
+
+const drawing = (
+  unitId: string,
+  subUnitId: string,
+  { picture: { source, description }, from, to }: PlacedPicture,
+  index: number,
+): FileImage => ({
+  unitId,
+  subUnitId,
+  drawingId: `${OF_FILE}${subUnitId}-${index}`,
+  drawingType: DrawingTypeEnum.DRAWING_IMAGE,
+  imageSourceType: ImageSourceType.BASE64,
+  source,
+  description,
+  sheetTransform: { from, to },
+  axisAlignSheetTransform: { from, to },
+});
+
+/** The resource in which the engine keeps what lies over the cells of its sheets. */
+export const filePicturesResource = (
+  unitId: string,
+  picturesBySheetId: Readonly<Record<string, readonly PlacedPicture[]>>,
+): NonNullable<IWorkbookData["resources"]>[number] => {
+  const sheets = Object.entries(picturesBySheetId).map(([sheetId, pictures]) => {
+    const drawings = pictures.map((picture, index) => drawing(unitId, sheetId, picture, index));
+    const data = Object.fromEntries(drawings.map((each) => [each.drawingId, each]));
+    return [sheetId, { data, order: drawings.map(({ drawingId }) => drawingId) }];
+  });
+  return { name: "SHEET_DRAWING_PLUGIN", data: JSON.stringify(Object.fromEntries(sheets)) };
+};

@@ -1,0 +1,54 @@
+import { Button } from "@fluentui/react-button";
+import type { ComponentChildren } from "preact";
+import type { Added } from "../../workbook/host";
+import { OutcomeLine } from "./OutcomeLine";
+import { cautionOf, listedSheets, sheetsAway, useOutcome } from "./useOutcome";
+
+interface Props {
+  readonly id: string;
+  readonly title: string;
+  readonly summary: string;
+  /** What the button says. */
+  readonly action: string;
+  /** Writes the sheets, and says which. */
+  readonly build: () => Promise<Added>;
+  /** Choices above the button. */
+  readonly children?: ComponentChildren;
+  /** What can be done with the outcome. */
+  readonly after?: ComponentChildren;
+}
+
+/** A template's card: what it is for, its choices, the button, and what came of it. */
+export const BuildCard = ({ id, title, summary, action, build, children, after }: Props) => {
+  const { isBusy, outcome, attempt, undo } = useOutcome();
+
+  const run = (): Promise<void> =>
+    attempt(async () => {
+      const added = await build();
+      return {
+        message: `Added ${listedSheets(added.sheets)}. No other sheet was changed.`,
+        ...cautionOf(added.remarks),
+        takeBack: sheetsAway(added.undo),
+      };
+    });
+
+  return (
+    <section class="card" aria-labelledby={`${id}-title`}>
+      <h2 id={`${id}-title`}>{title}</h2>
+      <p>{summary}</p>
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void run();
+        }}
+      >
+        {children}
+        <Button appearance="primary" type="submit" disabledFocusable={isBusy}>
+          {isBusy ? "Working…" : action}
+        </Button>
+      </form>
+      <OutcomeLine outcome={outcome} onUndo={undo} />
+      {after}
+    </section>
+  );
+};

@@ -1,0 +1,153 @@
+import { FIRST_DATE_SERIAL, LAST_DATE_SERIAL } from "../../../shared/sheetDate";
+import { isEmpty } from "../../workbook/formula";
+import { about, itemsWhere } from "../itemsWhere";
+import type { SealedBlock } from "../sealedBlock";
+import type { Earlier } from "./earlier";
+import {
+  changeColumn,
+  EACH_LINE,
+  GIVEN_BACK,
+  KEPT,
+  ON_THE_TOTAL,
+  termCell,
+  TERMS,
+  UNLIKE_PACKS,
+  type ChangeColumn,
+  type Term,
+} from "./changeOrderLayout";
+import { ifRowEdited, signedAmong, statusColumn } from "./seals";
+import { itemKeyOf, nameOf, orderColumn, type Item, type Side } from "./sides";
+
+/** What was signed and is not as it was; the first seals are theirs. */
+const editedSigned = (signed: readonly SealedBlock[], sealsRow: number): string[] =>
+  signed.map(({ sheet }, index) => ifRowEdited(sealsRow + index, sheet, "it was signed"));
+
+/** For each of some items 1 where a list of columns and cells has it, letter by letter; MATCH would take `*` and `?` for any text. */
+const isIn = (list: readonly string[], items: string): string => {
+  const LINE = "CHAR(10)";
+  const listed = `${LINE}&TEXTJOIN(${LINE},TRUE,${list.map(itemKeyOf).join(",")})&${LINE}`;
+  return `IF(ISNUMBER(FIND(${LINE}&${itemKeyOf(items)}&${LINE},${listed})),1,0)`;
+};
+
+/** For each item of a column 1 where an item above it is the same. */
+const isRepeated = (items: string): string => {
+  const isSame = `EXACT(${itemKeyOf(items)},TRANSPOSE(${itemKeyOf(items)}))`;
+  return `IF(MMULT(${isSame}*(ROW(${items})>TRANSPOSE(ROW(${items}))),ROW(${items})^0)>0,1,0)`;
+};
+
+/** So many rows below a live order are watched for lines that it gains. */
+const ROWS_WATCHED = 50;
+
+/**
+ * What an order has that this sheet doesn't list: a live one may gain lines, have one twice, or lose a name after this sheet was
+ * made, and this sheet's own items may be retyped.
+ */
+const ofOrder = ({ order, sealed }: Side, listed: readonly string[]): string[] => {
+  const watched = sealed ? order : { ...order, lastRow: order.lastRow + ROWS_WATCHED };
+  const items = orderColumn(watched, "item");
+  const toOrder = orderColumn(watched, "toOrder");
+  const isOrdered = `IF(ISNUMBER(${toOrder}),IF(${toOrder}>0,1,0),0)`;
+  const isUnlisted = `1-${isIn(listed, items)}`;
+  const isSecond = `IF(LEN(${items})=0,0,${isRepeated(items)})`;
+  const isNameless = `IF(LEN(${items})=0,1,0)`;
+  const unlisted = about(
+    sealed ? "this sheet no longer lists" : "the order has gained what this sheet doesn't list, make it anew",
+    itemsWhere(items, `${isOrdered}*(${isUnlisted})>0`),
+  );
+  // What is sealed was read when this sheet was made: it lost no name and has no item twice.
+  if (sealed) return [unlisted];
+  return [
+    about(
+      "the order has no item in row",
+      `TEXTJOIN(", ",TRUE,IF(${isOrdered}*${isNameless}>0,ROW(${items}),""))`,
+    ),
+    unlisted,
+    about("the order has an item twice", itemsWhere(items, `${isSecond}>0`)),
+  ];
+};
+
+const oneOf = (lines: number, term: Term, words: readonly string[]): string =>
+  `IF(OR(${words.map((word) => `${termCell(lines, term)}="${word}"`).join(",")}),"","choose ${words.join(" or ")}")`;
+
+const SHARES = ["overheadRate", "profitRate", "taxRate", "retainageRate"] as const;
+
+/** A term that is a number within its bounds. */
+const needs = (lines: number, term: Term, what: string, isTaken: (cell: string) => string): string => {
+  const cell = termCell(lines, term);
+  const refused = `"${TERMS[term]} takes ${what}"`;
+  return `IF(ISNUMBER(${cell}),IF(${isTaken(cell)},"",${refused}),${refused})`;
+};
+
+/** A term that may be blank too. */
+const takes = (lines: number, ...of: [term: Term, what: string, isTaken: (cell: string) => string]): string =>
+  `IF(${isEmpty(termCell(lines, of[0]))},"",${needs(lines, ...of)})`;
+
+/** What stands in the way of a total: each thing named, empty text where there is none. */
+export const stops = (
+  base: Side,
+  now: Side,
+  listed: readonly Item[],
+  earlier: readonly Earlier[],
+  sealsRow: number,
+): string => {
+  const lines = listed.length;
+  const signed = signedAmong([base, now]);
+  const column = (of: ChangeColumn): string => changeColumn(lines, of);
+  const [items, taxable] = [column("item"), column("taxable")];
+  const noAmount = (of: ChangeColumn): string => `IF(ISNUMBER(${column(of)}),IF(${column(of)}<0,1,0),1)`;
+  const noPrice = (quantity: "orderBase" | "orderNow", price: "priceBase" | "priceNow"): string =>
+    `IF(ISNUMBER(${column(quantity)}),IF(${column(quantity)}>0,${noAmount(price)},0),0)`;
+  /** What has no price on either side and is ordered as before comes to nothing. */
+  const isStill = `IF(ISNUMBER(${column("orderChange")}),(${column("orderChange")}=0)*(LEN(${column("priceBase")})=0)*(LEN(${column("priceNow")})=0),0)`;
+  const each = [
+    ...editedSigned(signed, sealsRow),
+    ...(earlier.length === 0 ? [] : [statusColumn(sealsRow + signed.length, earlier.length)]),
+    ...ofOrder(base, [
+      items,
+      ...listed.flatMap(({ former }) => (former ? [nameOf(base.order, former)] : [])),
+    ]),
+    ...ofOrder(now, [items]),
+    about("this sheet has an item twice", itemsWhere(items, `${isRepeated(items)}>0`)),
+    about(
+      "the quantity is no number of 0 or more",
+      itemsWhere(items, `${noAmount("orderBase")}+${noAmount("orderNow")}>0`),
+    ),
+    about(
+      "no price of 0 or more for",
+      itemsWhere(
+        items,
+        `(${noPrice("orderBase", "priceBase")}+${noPrice("orderNow", "priceNow")})*(1-${isStill})>0`,
+      ),
+    ),
+    about(
+      "bought in other packs than at base, pack it as then or give it another name",
+      itemsWhere(
+        items,
+        `IF(ISTEXT(${column("orderChange")}),${column("orderChange")}="${UNLIKE_PACKS}",FALSE)`,
+      ),
+    ),
+    about(
+      "the need is no number of 0 or more",
+      itemsWhere(items, `${noAmount("neededBase")}+${noAmount("neededNow")}>0`),
+    ),
+    about(
+      "labor for each is a number of 0 or more, also where some is taken back",
+      itemsWhere(items, `IF(LEN(${column("laborEach")})=0,0,${noAmount("laborEach")})>0`),
+    ),
+    about("taxable is yes or no", itemsWhere(items, `(${taxable}<>"yes")*(${taxable}<>"no")>0`)),
+    needs(
+      lines,
+      "date",
+      "a date, as 2026-06-01",
+      (cell) => `AND(${cell}>=${FIRST_DATE_SERIAL},${cell}<${LAST_DATE_SERIAL + 1})`,
+    ),
+    oneOf(lines, "deductions", [GIVEN_BACK, KEPT]),
+    oneOf(lines, "taxRounding", [EACH_LINE, ON_THE_TOTAL]),
+    ...SHARES.map((term) =>
+      takes(lines, term, "0 to 1, as 0.1 or 10%", (cell) => `AND(${cell}>=0,${cell}<=1)`),
+    ),
+    takes(lines, "days", "a whole number", (cell) => `${cell}=INT(${cell})`),
+    takes(lines, "contract", "a number of 0 or more", (cell) => `${cell}>=0`),
+  ];
+  return `TEXTJOIN("; ",TRUE,${each.join(",")})`;
+};

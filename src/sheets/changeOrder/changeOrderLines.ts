@@ -1,0 +1,119 @@
+import { isEmpty } from "../../workbook/formula";
+import { formula, number, text, type Content, type PlannedCell } from "../../workbook/plan";
+import { lineShown, type Earlier } from "./earlier";
+import {
+  CHANGE,
+  changeCell,
+  EACH_LINE,
+  FIRST_LINE_ROW,
+  termCell,
+  UNLIKE_PACKS,
+  UNLIKE_UNITS,
+  type ChangeColumn,
+  type WorkedOut,
+} from "./changeOrderLayout";
+import { buysUnlike, lookUp, measuresUnlike, nameOf, type Item, type Side, type Sought } from "./sides";
+
+const MONEY = "#,##0.00;-#,##0.00";
+/** As many places as it has: most are whole. */
+const COUNT = "General";
+/** Of a difference: what lies beyond is binary floating point, which programs show and seal in unlike ways. */
+const DECIMALS = 6;
+const FORMATS: Partial<Record<ChangeColumn, string>> = {
+  neededBase: COUNT,
+  neededNow: COUNT,
+  neededChange: COUNT,
+  orderBase: COUNT,
+  orderNow: COUNT,
+  orderChange: COUNT,
+  priceBase: MONEY,
+  priceNow: MONEY,
+  material: MONEY,
+  laborEach: MONEY,
+  labor: MONEY,
+  tax: MONEY,
+};
+
+/** A quantity at its price, to the cent; an error where it has none, so that no total passes over it. */
+const extended = (quantity: string, price: string): string =>
+  `IF(${quantity}=0,0,IF(ISNUMBER(${price}),ROUND(${quantity}*${price},2),NA()))`;
+
+const lineCells = (
+  item: Item,
+  index: number,
+  lines: number,
+  base: Side,
+  now: Side,
+  last: Earlier | undefined,
+): PlannedCell[] => {
+  const row = FIRST_LINE_ROW + index;
+  const at = (column: ChangeColumn): string => changeCell(row, column);
+  const name = `$${at("item")}`;
+  const then: Sought = { order: base.order, name: item.former ? nameOf(base.order, item.former) : name };
+  const today: Sought = { order: now.order, name };
+  const found = (sought: Sought, column: "needed" | "toOrder" | "price", otherwise: string): Content =>
+    formula(`=${lookUp(sought, column, otherwise)}`);
+  const [before, after] = [at("orderBase"), at("orderNow")];
+  const sameOrder = `IF(${at("neededChange")}=0,"unchanged","same order")`;
+  /** Where only one side has some, there is nothing to compare. */
+  const ifBoth = (one: string, other: string, isSo: string): string =>
+    `IF(${one}>0,IF(${other}>0,${isSo},FALSE),FALSE)`;
+  const isUnlike = ifBoth(before, after, buysUnlike(then, today));
+  const [needThen, needNow] = [at("neededBase"), at("neededNow")];
+  const isUnlikeNeed = ifBoth(needThen, needNow, measuresUnlike(then, today));
+  const isSame = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
+  const isStill = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},${isEmpty(at("priceBase"))},${isEmpty(at("priceNow"))})`;
+  /** Packs that are unlike come to no money: what isn't known isn't shown. */
+  const unlessUnlike = (money: string): Content => formula(`=IF(ISTEXT(${at("orderChange")}),"",${money})`);
+  const lineTax = `IF(${at("taxable")}="yes",ROUND(${at("material")}*${termCell(lines, "taxRate")},2),0)`;
+  const worked: Record<WorkedOut, Content> = {
+    what: formula(`=IF(${isSame},${sameOrder},IF(${before}=0,"added",IF(${after}=0,"removed","changed")))`),
+    neededBase: found(then, "needed", "0"),
+    neededNow: found(today, "needed", "0"),
+    neededChange: formula(`=IF(${isUnlikeNeed},"${UNLIKE_UNITS}",ROUND(${needNow}-${needThen},${DECIMALS}))`),
+    orderBase: found(then, "toOrder", "0"),
+    orderNow: found(today, "toOrder", "0"),
+    orderChange: formula(`=IF(${isUnlike},"${UNLIKE_PACKS}",ROUND(${after}-${before},${DECIMALS}))`),
+    priceBase: found(then, "price", '""'),
+    priceNow: found(today, "price", '""'),
+    // What has no price and stays as it was comes to nothing.
+    material: unlessUnlike(
+      `IF(${isStill},0,ROUND(${extended(after, at("priceNow"))}-${extended(before, at("priceBase"))},2))`,
+    ),
+    labor: unlessUnlike(`ROUND(${at("orderChange")}*${at("laborEach")},2)`),
+    tax: unlessUnlike(`IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${lineTax},0)`),
+  };
+  const results: Partial<Record<ChangeColumn, Content>> = {
+    ...worked,
+    item: text(item.item),
+    unit: text(item.unit),
+    orderUnit: text(item.orderUnit),
+  };
+  const nameThen = item.former?.item ?? item.item;
+  return (Object.keys(CHANGE) as ChangeColumn[]).map((column): PlannedCell => {
+    const numberFormat = FORMATS[column];
+    const shared = { row, column: CHANGE[column], ...(numberFormat && { numberFormat }) };
+    if (column === "taxable") {
+      const isExempt = last && lineShown(last, nameThen, "taxable") === "no";
+      return { ...shared, content: text(isExempt ? "no" : "yes"), style: "input", choices: ["yes", "no"] };
+    }
+    if (column === "laborEach") {
+      const labor = last && lineShown(last, nameThen, "laborEach");
+      return { ...shared, content: typeof labor === "number" ? number(labor) : null, style: "input" };
+    }
+    const content = results[column] ?? null;
+    if (column === "reason") return { ...shared, content: null, style: "words" };
+    return { ...shared, content, style: content === null ? "input" : "result" };
+  });
+};
+
+/**
+ * A row an item: what happened to it, by how much, at what price. What was said of its labor and tax in the last change order
+ * goes on, so that what is given back comes to what it cost.
+ */
+export const changeLines = (
+  items: readonly Item[],
+  base: Side,
+  now: Side,
+  last: Earlier | undefined,
+): PlannedCell[] => items.flatMap((item, index) => lineCells(item, index, items.length, base, now, last));

@@ -1,0 +1,68 @@
+import { isMatrix, type Answer, type Argument, type Matrix } from "../../../shared/cell";
+import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
+import { typedCell } from "../../workbook/typedCell";
+import { a1, areaInWords, sheetPrefix, type Area, type Place } from "../../workbook/address";
+import { typedArgument } from "./typed";
+import { call } from "../../workbook/formula";
+import { includesName } from "../../workbook/freeName";
+import type { CellPatch, PatchCell } from "../../workbook/patch";
+import { formula } from "../../workbook/plan";
+
+/** What a person gives for a parameter: something typed, a name that the workbook has, or cells that were clicked. */
+export type Given =
+  | { readonly kind: "typed"; readonly typed: string }
+  | { readonly kind: "name"; readonly name: string; readonly cells: Matrix | undefined }
+  | { readonly kind: "cells"; readonly sheet: string; readonly area: Area; readonly cells: Matrix };
+
+export const NOTHING: Given = { kind: "typed", typed: "" };
+
+/** Typed text that is a name of the workbook means the cells behind it. */
+export const isNameOf = (names: readonly string[], typed: string): boolean =>
+  /^[A-Za-z_]\w*$/.test(typed.trim()) && includesName(names, typed.trim());
+
+/** As it goes into a formula on a sheet; undefined where it is left out. */
+const operand = (
+  spec: FunctionSpec,
+  parameter: Parameter<unknown>,
+  given: Given,
+  sheet: string,
+): string | undefined => {
+  if (given.kind === "typed") return typedArgument(spec, parameter, given.typed);
+  if (given.kind === "name") return given.name;
+  return `${given.sheet === sheet ? "" : sheetPrefix(given.sheet)}${areaInWords(given.area)}`;
+};
+
+/** The call as it goes into a cell; refuses with a sentence what a parameter doesn't take. */
+export const formulaOf = (spec: FunctionSpec, given: readonly Given[], sheet: string): string => {
+  const operands = spec.parameters.map((parameter, index) =>
+    operand(spec, parameter, given[index] ?? NOTHING, sheet),
+  );
+  const last = operands.findLastIndex((each) => each !== undefined);
+  return `=${call(spec, ...operands.slice(0, last + 1).map((each) => each ?? ""))}`;
+};
+
+/** The values behind what was given, to work the result out before it goes in. */
+export const argumentsOf = (given: readonly Given[]): Argument[] =>
+  given.map((each) => (each.kind === "typed" ? typedCell(each.typed) : (each.cells ?? undefined)));
+
+/** The formula in a cell, with the cells kept blank that its table will spill into. */
+export const insertPlan = (
+  sheet: string,
+  at: Place,
+  spec: FunctionSpec,
+  text: string,
+  answer: Answer,
+): CellPatch => {
+  const [rows, columns] = isMatrix(answer) ? [answer.length, answer[0]?.length ?? 1] : [1, 1];
+  const anchor: PatchCell = { content: formula(text), numberFormat: spec.result.numberFormat };
+  return {
+    sheet,
+    at,
+    cells: Array.from({ length: rows }, (_, row) =>
+      Array.from({ length: columns }, (_each, column) => (row === 0 && column === 0 ? anchor : null)),
+    ),
+  };
+};
+
+/** Where a formula would go: `F12 on "Bid"`. */
+export const placeInWords = (sheet: string, at: Place): string => `${a1(at)} on "${sheet}"`;

@@ -1,0 +1,22 @@
+import { CellError, isBlank, type Matrix } from "../../../shared/cell";
+import { InputError } from "../../../shared/inputError";
+import type { Host } from "../../workbook/host";
+import { PANEL_NAME } from "../panelSheet";
+import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
+
+/** The cells behind the names that templates bring, as far as the workbook has them. */
+export type Named = ReadonlyMap<string, Matrix | undefined>;
+
+const NAMES = [PANEL_NAME, ...Object.values(ROOF_NAMES)];
+
+export const readNamed = async (host: Host): Promise<Named> =>
+  new Map(await Promise.all(NAMES.map(async (name) => [name, await host.named(name)] as const)));
+
+/** Passes on what an error in a block says; the kinds read blocks without errors. */
+export const withoutErrors = (cells: Matrix): Matrix => {
+  const error = cells.flat().find((cell) => cell instanceof CellError);
+  if (error instanceof CellError) throw new InputError(error.message || `a cell holds ${error.code}`);
+  return cells;
+};
+
+export const isAllBlank = (cells: Matrix): boolean => cells.every((row) => row.every(isBlank));

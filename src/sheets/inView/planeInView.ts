@@ -1,0 +1,115 @@
+import { CellError, isBlank, isMatrix, type Argument, type Cell, type Matrix } from "../../../shared/cell";
+import { InputError } from "../../../shared/inputError";
+import { layoutStart } from "../../../shared/kinds/layoutStart";
+import { openings } from "../../../shared/kinds/openings";
+import { outline } from "../../../shared/kinds/outline";
+import { panelBlock } from "../../../shared/kinds/panelBlock";
+import { DEFAULT_START, type LayoutStart } from "../../../shared/layoutStart";
+import type { Panel } from "../../../shared/kinds/panel";
+import { runFunction } from "../../../shared/spec/runner";
+import { outlineSpec } from "../../../functions/layout/outline";
+import { planeOutlineSpec } from "../../../functions/roof/planeOutline";
+import type { FunctionSpec } from "../../../shared/spec/spec";
+import type { Plane } from "../../../functions/layout/engine/face";
+import {
+  CORNERS,
+  INPUT_LABELS,
+  INPUT_ROWS,
+  LABEL_COLUMN,
+  OPENINGS,
+  VALUE_COLUMN,
+  type InputKey,
+} from "../fieldSheet/fieldSheetLayout";
+import { blockInView, cellInView, type SheetInView } from "../../workbook/inView";
+import { isAllBlank, withoutErrors, type Named } from "./named";
+import { PANEL_NAME } from "../panelSheet";
+import { roofArguments } from "./roofInView";
+import { numberOfRoofPlane, PLANE, ROOF_SHAPE } from "../takeoff/planes";
+import { planeRowInView } from "../takeoff/planeRow";
+
+/** A roof plane as a sheet describes it, read and checked. */
+export interface PlaneInView {
+  readonly name: string;
+  readonly plane: Plane;
+  readonly panel: Panel;
+  readonly start: LayoutStart;
+}
+
+export const isFieldSheet = (view: SheetInView): boolean =>
+  (Object.keys(INPUT_ROWS) as InputKey[]).every(
+    (key) => cellInView(view, { row: INPUT_ROWS[key], column: LABEL_COLUMN }) === INPUT_LABELS[key],
+  );
+
+/** What a function of the catalogue answers with a table of corners, or its sentence as an InputError. */
+const cornersFrom = (spec: FunctionSpec, args: readonly Argument[]): Matrix => {
+  const corners = runFunction(spec, args);
+  if (corners instanceof CellError)
+    throw new InputError(corners.message || `the plane's measures hold ${corners.code}`);
+  if (!isMatrix(corners)) throw new InputError("the plane isn't measured yet");
+  return corners;
+};
+
+/** The corners of a plane of the roof, by the plane's name. */
+const cornersOfRoof = (name: Cell, named: Named): Matrix => {
+  const { before, after } = roofArguments(named);
+  const plane = numberOfRoofPlane(String(name));
+  return cornersFrom(planeOutlineSpec, [...before, plane, ...after]);
+};
+
+/** The corners that OUTLINE gives for the measures in a row of a take-off. */
+const cornersOfRow = (view: SheetInView, row: number, named: Named): Matrix => {
+  const at = (column: keyof typeof PLANE): Cell => cellInView(view, { row, column: PLANE[column] });
+  if (at("shape") === ROOF_SHAPE) return cornersOfRoof(at("name"), named);
+  return cornersFrom(outlineSpec, [at("shape"), at("eave"), at("slopeUsed"), at("top")]);
+};
+
+const nameInWords = (cell: Cell): string =>
+  isBlank(cell) || cell instanceof CellError ? "plane" : String(cell);
+
+/** The corners that are typed on a field sheet, or those that its measures give. */
+const cornersOfFieldSheet = (view: SheetInView, at: (key: InputKey) => Cell, named: Named): Matrix => {
+  const typed = withoutErrors(blockInView(view, CORNERS.from, CORNERS.to));
+  if (!isAllBlank(typed)) return typed;
+  if (at("shape") === ROOF_SHAPE) return cornersOfRoof(at("plane"), named);
+  return cornersFrom(outlineSpec, [at("shape"), at("eave"), at("slopeLength"), at("top"), at("lean")]);
+};
+
+const onFieldSheet = (view: SheetInView, panel: Panel, named: Named): PlaneInView => {
+  const at = (key: InputKey): Cell => cellInView(view, { row: INPUT_ROWS[key], column: VALUE_COLUMN });
+  const openingRows = withoutErrors(blockInView(view, OPENINGS.from, OPENINGS.to));
+  const start = at("start");
+  if (start instanceof CellError) throw new InputError(`the start holds ${start.code}`);
+  return {
+    name: nameInWords(at("plane")),
+    panel,
+    plane: {
+      outline: outline.read(cornersOfFieldSheet(view, at, named), "outline"),
+      openings: isAllBlank(openingRows) ? [] : openings.read(openingRows, "openings"),
+    },
+    start: layoutStart.read(start === null || start === "" ? DEFAULT_START : start, "start"),
+  };
+};
+
+const onTakeOff = (view: SheetInView, row: number, panel: Panel, named: Named): PlaneInView => ({
+  name: nameInWords(cellInView(view, { row, column: PLANE.name })),
+  panel,
+  plane: { outline: outline.read(cornersOfRow(view, row, named), "outline"), openings: [] },
+  start: layoutStart.read(DEFAULT_START, "start"),
+});
+
+/**
+ * The plane that a person looks at: that of a field sheet, or of the selected row of a take-off. Throws an InputError
+ * with what is missing or wrong.
+ */
+export const planeInView = (view: SheetInView, named: Named): PlaneInView => {
+  const panelCells = named.get(PANEL_NAME);
+  const row = planeRowInView(view);
+  if (row === undefined && !isFieldSheet(view))
+    throw new InputError(
+      "Select a plane's row on a take-off, or go to a field sheet, to see the plane laid.",
+    );
+  if (!panelCells)
+    throw new InputError(`This workbook has no block named ${PANEL_NAME}: a take-off brings one.`);
+  const panel = panelBlock.read(withoutErrors(panelCells), "panel");
+  return row === undefined ? onFieldSheet(view, panel, named) : onTakeOff(view, row, panel, named);
+};

@@ -1,0 +1,66 @@
+import { isBlank, type Argument, type Matrix } from "../../../shared/cell";
+import { InputError } from "../../../shared/inputError";
+import {
+  FOOTPRINT,
+  GABLES,
+  OVERHANG,
+  PITCH,
+  RAKE_OVERHANG,
+  roofOf,
+} from "../../../functions/roof/roofParameters";
+import type { Roof } from "../../../functions/roof/roofParts";
+import type { Parameter } from "../../../shared/spec/spec";
+import { cellInView, type SheetInView } from "../../workbook/inView";
+import { isAllBlank, withoutErrors, type Named } from "./named";
+import { INPUT_COLUMN, ROOF_INPUTS } from "../roofSheet/roofSheetLayout";
+import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
+
+/** Whether the sheet in front is a roof sheet, by the labels of its inputs. */
+export const isRoofSheet = (view: SheetInView): boolean =>
+  Object.values(ROOF_INPUTS).every(
+    ({ label, row }) => cellInView(view, { row, column: INPUT_COLUMN - 1 }) === label,
+  );
+
+const cellsOf = (named: Named, key: keyof typeof ROOF_NAMES): Matrix => {
+  const cells = named.get(ROOF_NAMES[key]);
+  if (!cells)
+    throw new InputError("This workbook has no footprint: build a take-off from a footprint and a pitch.");
+  return withoutErrors(cells);
+};
+
+/** A pitch for each side only where one has its own, as in the sheets' formulas. */
+const pitchCells = (named: Named): Matrix =>
+  isAllBlank(cellsOf(named, "ownPitches"))
+    ? cellsOf(named, "pitch")
+    : cellsOf(named, "pitchesUsed").filter((row) => !row.every(isBlank));
+
+/** The arguments with which every function of the roof begins, for one that is called with a plane or an edge between. */
+export const roofArguments = (named: Named): { readonly before: Argument[]; readonly after: Argument[] } => ({
+  before: [cellsOf(named, "footprint"), pitchCells(named)],
+  after: [cellsOf(named, "gables"), cellsOf(named, "eaveOverhang"), cellsOf(named, "rakeOverhang")],
+});
+
+/** A block as the functions of the roof read it. */
+const readBlock = <T>({ label, kind }: Parameter<T>, cells: Matrix): T => {
+  if (kind.shape !== "range") throw new Error(`${label} doesn't take a range`);
+  return kind.read(cells, label);
+};
+
+/** The roof that the workbook's footprint and pitch describe. Throws an InputError with what is missing or wrong. */
+export const roofFromNames = (named: Named): Roof => {
+  const [footprint, pitch] = [cellsOf(named, "footprint"), pitchCells(named)];
+  const [gables, eave, rake] = [
+    cellsOf(named, "gables"),
+    cellsOf(named, "eaveOverhang"),
+    cellsOf(named, "rakeOverhang"),
+  ];
+  if (isAllBlank(footprint)) throw new InputError("Type the wall corners, in order around, to see the roof.");
+  if (isAllBlank(pitch)) throw new InputError("Type the pitch to see the roof.");
+  return roofOf(
+    readBlock(FOOTPRINT, footprint),
+    readBlock(PITCH, pitch),
+    isAllBlank(gables) ? undefined : readBlock(GABLES, gables),
+    readBlock(OVERHANG, isAllBlank(eave) ? [[OVERHANG.default]] : eave),
+    isAllBlank(rake) ? undefined : readBlock(RAKE_OVERHANG, rake),
+  );
+};

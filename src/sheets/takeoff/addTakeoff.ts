@@ -1,0 +1,66 @@
+import type { Cell } from "../../../shared/cell";
+import { InputError } from "../../../shared/inputError";
+import { TRIM_EDGES } from "../../../shared/trimKinds";
+import type { Added, Existing, Host } from "../../workbook/host";
+import { freeName, includesName } from "../../workbook/freeName";
+import { PANEL_NAME, PANEL_VALUE_NAMES } from "../panelSheet";
+import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
+import { TRIM_COLUMNS, TRIMS, TRIMS_NAME } from "./trimsSheet";
+import type { TakeOffOptions } from "./takeoffOptions";
+import { takeOffPlan, USUAL_NAMES, type TakeOffSheetNames } from "./takeoff";
+
+/** A workbook describes one footprint: its names can't stand for two. */
+const refuseSecondRoof = (names: readonly string[]): void => {
+  const taken = Object.values(ROOF_NAMES).find((name) => includesName(names, name));
+  if (taken !== undefined)
+    throw new InputError(
+      `This workbook uses the name ${taken} already, and one workbook describes one footprint. Build it in another workbook; nothing was written.`,
+    );
+};
+
+/** Whether a workbook brings all of some names itself; one that has some of them for something else is left alone. */
+const hasAll = (names: readonly string[], wanted: readonly string[]): boolean => {
+  const there = wanted.filter((name) => includesName(names, name));
+  if (there.length > 0 && there.length < wanted.length)
+    throw new InputError(
+      `This workbook uses the name ${there[0]} for something else. Rename it, or build the take-off in another workbook; nothing was written.`,
+    );
+  return there.length === wanted.length;
+};
+
+/** New names for new sheets; a workbook that has a panel sheet, or a table of trims, keeps it. */
+export const chooseSheetNames = ({ sheets, names }: Existing, withRoof: boolean): TakeOffSheetNames => {
+  if (withRoof) refuseSecondRoof(names);
+  const free = (sheet: keyof typeof USUAL_NAMES): string => freeName(USUAL_NAMES[sheet], sheets);
+  const hasPanel = hasAll(names, [PANEL_NAME, ...PANEL_VALUE_NAMES]);
+  return {
+    takeOff: free("takeOff"),
+    order: free("order"),
+    cuts: free("cuts"),
+    roof: free("roof"),
+    trims: includesName(names, TRIMS_NAME) ? undefined : free("trims"),
+    panel: hasPanel ? undefined : free("panel"),
+  };
+};
+
+/** A table of trims that isn't ours is left alone: its columns would be read for what they aren't. */
+const refuseOtherTrims = async (host: Host, { names }: Existing): Promise<void> => {
+  if (!includesName(names, TRIMS_NAME)) return;
+  const rows = (await host.named(TRIMS_NAME)) ?? [];
+  const isOurs = rows.some((row) => row.length === TRIM_COLUMNS && isTrimEdge(row[TRIMS.follows]));
+  if (!isOurs)
+    throw new InputError(
+      `This workbook uses the name ${TRIMS_NAME} for something else. Rename it, or build the take-off in another workbook; nothing was written.`,
+    );
+};
+
+const isTrimEdge = (cell: Cell | undefined): boolean => TRIM_EDGES.some((edge) => edge === cell);
+
+/** Adds a take-off to a workbook, and says which sheets it wrote and how to take them away. */
+export const addTakeOff = async (host: Host, options: TakeOffOptions): Promise<Added> => {
+  const existing = await host.existing();
+  await refuseOtherTrims(host, existing);
+  const plan = takeOffPlan(options, chooseSheetNames(existing, options.roof !== undefined));
+  const undo = await host.write(plan);
+  return { sheets: plan.sheets.map(({ name }) => name), undo };
+};

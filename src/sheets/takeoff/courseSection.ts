@@ -1,0 +1,140 @@
+import { coursesSpec } from "../../../functions/courses/courses";
+import { topCourseSpec } from "../../../functions/courses/topCourse";
+import { iceBarrierSpec } from "../../../functions/deck/iceBarrier";
+import { panelCountSpec } from "../../../functions/layout/panelCount";
+import { starterSetsSpec } from "../../../functions/stagger/starterSets";
+import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
+import { INCHES_PER_FOOT } from "../../../shared/units";
+import { feetSpec } from "../../../functions/measure/feet";
+import { a1, a1Range } from "../../workbook/address";
+import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
+import { PANEL_NAME, panelFieldName } from "../panelSheet";
+import { formula, text, type PlannedCell } from "../../workbook/plan";
+import { deckCell, orOfPanel } from "./deckCells";
+import type { TakeOffLayout } from "./takeoffLayout";
+import { gableEdgesOf, outlineOfRow, planeCell } from "./planes";
+import { outlineOfRoof } from "./roofPart";
+import { rowsFrom, sectionHead } from "./section";
+
+const HEADINGS = [
+  "Plane",
+  "Courses",
+  "Top course (in)",
+  "Sets, one gable",
+  "Starter sets, all gables",
+  "Panels, laid",
+  "Underlayment (ft)",
+  "Ice barrier (ft)",
+];
+const [SETS_OF_ONE, PANELS, SHEET, ICE] = [3, 5, 6, 7];
+
+const totalCell = (layout: TakeOffLayout, column: number): string =>
+  a1({ row: layout.courses + layout.planeRows, column });
+
+/** Panels of all planes, each one placed. */
+export const panelsLaidCell = (layout: TakeOffLayout): string => totalCell(layout, PANELS);
+
+/** Feet of underlayment of all planes: rolls are whole for the whole roof. */
+export const sheetCell = (layout: TakeOffLayout): string => totalCell(layout, SHEET);
+
+/** Feet of ice barrier along all eaves. */
+export const iceSheetCell = (layout: TakeOffLayout): string => totalCell(layout, ICE);
+
+/** Feet of sheet along one plane's eave, its courses one after the other; quiet where no overhang is given. */
+const iceSheet = (layout: TakeOffLayout, planeRow: number): string => {
+  const overhang = deckCell(layout, "overhang");
+  const courses = call(
+    iceBarrierSpec,
+    planeCell(planeRow, "pitch"),
+    overhang,
+    `IF(${isEmpty(deckCell(layout, "wall"))},0,${deckCell(layout, "wall")})`,
+    orOfPanel(deckCell(layout, "iceWidth"), "rollWidthIn"),
+    panelFieldName("headLapIn"),
+  );
+  return `=IF(OR(${isEmpty(planeCell(planeRow, "slopeUsed"))},${isEmpty(overhang)}),"",${courses}*${call(feetSpec, planeCell(planeRow, "eave"))})`;
+};
+
+/**
+ * Feet of sheet for one plane, its courses one after the other, wrapped over every edge. On a plane that narrows evenly a
+ * course is as long as the plane is wide at its lower edge: all together the mean width for each, and once what the eave has
+ * more than the mean.
+ */
+const sheet = (planeRow: number): string => {
+  const [area, slope, eave] = (["area", "slopeUsed", "eave"] as const).map((column) =>
+    planeCell(planeRow, column),
+  ) as [string, string, string];
+  const wraps = `2*${panelFieldName("edgeWrapIn")}/${INCHES_PER_FOOT}`;
+  const courses = call(
+    trimPiecesSpec,
+    `${slope}+${wraps}`,
+    panelFieldName("rollWidthIn"),
+    panelFieldName("headLapIn"),
+  );
+  const mean = `${area}/${slope}`;
+  return `${courses}*(${mean}+${wraps})+MAX(0,${call(feetSpec, eave)}-${mean})`;
+};
+
+const courseRow = (
+  layout: TakeOffLayout,
+  row: number,
+  planeRow: number,
+  gableEdges: string,
+  outline: string,
+): PlannedCell[] => {
+  const name = planeCell(planeRow, "name");
+  const slope = planeCell(planeRow, "slopeUsed");
+  const area = planeCell(planeRow, "area");
+  const height = panelFieldName("exposedHeightIn");
+  const setsOfOneEdge = call(starterSetsSpec, slope, height, panelFieldName("staggerPattern"));
+  const setsOfOne = a1({ row, column: SETS_OF_ONE });
+  const contents: [string, string][] = [
+    [unlessEmpty(name, name), "General"],
+    [unlessEmpty(slope, call(coursesSpec, slope, height)), "#,##0"],
+    [unlessEmpty(slope, call(topCourseSpec, slope, height)), "0.00"],
+    [`=IF(OR(${isEmpty(slope)},${gableEdges}=0),"",${setsOfOneEdge})`, "#,##0"],
+    [unlessEmpty(setsOfOne, `${setsOfOne}*${gableEdges}`), "#,##0"],
+    [unlessEmpty(area, call(panelCountSpec, outline, PANEL_NAME)), "#,##0"],
+    [unlessEmpty(area, sheet(planeRow)), "#,##0.00"],
+    [iceSheet(layout, planeRow), "#,##0.00"],
+  ];
+  return contents.map(([content, numberFormat], column) => ({
+    row,
+    column,
+    content: formula(content),
+    style: "result",
+    numberFormat,
+  }));
+};
+
+/** A plane from the footprint has as many gable edges as rakes; one measured by hand what was typed. */
+const rowOfPlane = (layout: TakeOffLayout, index: number): PlannedCell[] => {
+  const planeRow = layout.planes + index;
+  const isFromRoof = index < layout.roofRows;
+  return courseRow(
+    layout,
+    layout.courses + index,
+    planeRow,
+    isFromRoof ? `N(${planeCell(planeRow, "gableEdges")})` : gableEdgesOf(planeRow),
+    isFromRoof ? outlineOfRoof(index + 1) : outlineOfRow(planeRow),
+  );
+};
+
+const totalRow = (layout: TakeOffLayout): PlannedCell[] => {
+  const row = layout.courses + layout.planeRows;
+  const sum = (column: number): string =>
+    `=SUM(${a1Range({ row: layout.courses, column }, { row: row - 1, column })})`;
+  return HEADINGS.map((_, column) => ({
+    row,
+    column,
+    content: column === 0 ? text("All planes") : column >= PANELS ? formula(sum(column)) : null,
+    style: "total",
+    numberFormat: column >= SHEET ? "#,##0.00" : "#,##0",
+  }));
+};
+
+/** Courses, starters and panels of every plane, in the plane table's order. */
+export const courseSection = (layout: TakeOffLayout): PlannedCell[] => [
+  ...sectionHead(layout.courses, "2  Courses, starters and panels", HEADINGS),
+  ...rowsFrom(0, layout.planeRows).flatMap((index) => rowOfPlane(layout, index)),
+  ...totalRow(layout),
+];

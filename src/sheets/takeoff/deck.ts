@@ -1,0 +1,113 @@
+import { ventAreaSpec } from "../../../functions/deck/ventArea";
+import { iceBarrierSpec } from "../../../functions/deck/iceBarrier";
+import { inchesSpec } from "../../../functions/measure/inches";
+import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
+import { call, unlessEmpty } from "../../workbook/formula";
+import { panelFieldName } from "../panelSheet";
+import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
+import { formula, text, value, type Content, type PlannedCell } from "../../workbook/plan";
+import { iceSheetCell, sheetCell } from "./courseSection";
+import { DECK_LINES, DECK_VALUE, deckCell, orOfPanel, type DeckLine } from "./deckCells";
+import type { TakeOffLayout } from "./takeoffLayout";
+import type { DeckInput } from "./takeoffOptions";
+
+const [LABEL, NOTE] = [0, 3];
+
+/** A roof from a footprint knows its overhang; a bare number there is in feet. */
+const OVERHANG_OF_ROOF = unlessEmpty(ROOF_NAMES.eaveOverhang, call(inchesSpec, ROOF_NAMES.eaveOverhang));
+
+interface LineCells {
+  readonly label: string;
+  readonly content: Content | null;
+  readonly style: "input" | "result";
+  readonly note: string;
+  readonly numberFormat?: string;
+  readonly choices?: readonly string[];
+}
+
+const input = (label: string, typed: string | number | undefined, note: string): LineCells => ({
+  label,
+  content: typed === undefined ? null : value(typed),
+  style: "input",
+  note,
+});
+
+const result = (label: string, content: string, numberFormat: string, note: string): LineCells => ({
+  label,
+  content: formula(content),
+  style: "result",
+  numberFormat,
+  note,
+});
+
+const linesOf = (layout: TakeOffLayout, typed: DeckInput): Record<DeckLine, LineCells> => {
+  const cell = (line: DeckLine): string => deckCell(layout, line);
+  const rolls = call(
+    trimPiecesSpec,
+    cell("iceSheet"),
+    orOfPanel(cell("iceLength"), "rollLengthIn"),
+    panelFieldName("endLapIn"),
+  );
+  const isBalanced = `${cell("balanced")}="yes"`;
+  const underlayment = call(
+    trimPiecesSpec,
+    sheetCell(layout),
+    panelFieldName("rollLengthIn"),
+    panelFieldName("endLapIn"),
+  );
+  return {
+    underlayment: result(
+      "Underlayment rolls",
+      `=IF(${sheetCell(layout)}=0,"",${underlayment})`,
+      "#,##0",
+      "one layer over the whole roof, end laps counted; the local code says how many layers a low slope takes",
+    ),
+    overhang: {
+      ...input("Eave overhang, level (in)", typed.overhangIn, "blank: no ice barrier is counted"),
+      ...(typed.overhangIn === undefined && layout.roofRows > 0 && { content: formula(OVERHANG_OF_ROOF) }),
+    },
+    wall: input("Wall, to the wall line (in)", typed.wallIn, "0 where its outer face is the wall line"),
+    iceWidth: input("Ice barrier roll width (in)", undefined, "blank: as the panel sheet's roll"),
+    iceLength: input("Ice barrier roll length (in)", undefined, "blank: as the panel sheet's roll"),
+    iceSheet: result(
+      "Ice barrier, sheet (ft)",
+      unlessEmpty(cell("overhang"), iceSheetCell(layout)),
+      "#,##0.00",
+      iceBarrierSpec.source,
+    ),
+    iceRolls: result("Ice barrier rolls", unlessEmpty(cell("overhang"), rolls), "#,##0", "end laps counted"),
+    attic: input("Attic floor to vent (sq ft)", typed.atticFloorSqFt, "blank: no vents are asked for"),
+    balanced: {
+      ...input("Vents high and low", undefined, "yes: as the code's exception says in full"),
+      choices: ["yes", "no"],
+    },
+    vents: result(
+      "Net free vent area (sq in)",
+      unlessEmpty(cell("attic"), call(ventAreaSpec, cell("attic"), isBalanced)),
+      "#,##0",
+      ventAreaSpec.source,
+    ),
+  };
+};
+
+/** Ice barrier and attic vents: code numbers, each with where it comes from. */
+export const deckSection = (layout: TakeOffLayout, typed: DeckInput): PlannedCell[] => {
+  const lines = linesOf(layout, typed);
+  return [
+    {
+      row: layout.deck - 1,
+      column: LABEL,
+      content: text("6  Deck: underlayment, ice barrier and vents (the local code governs)"),
+      style: "section",
+    },
+    ...DECK_LINES.flatMap((line, index): PlannedCell[] => {
+      const row = layout.deck + index;
+      const { label, note, ...cell } = lines[line];
+      return [
+        { row, column: LABEL, content: text(label), style: "label" },
+        { row, column: DECK_VALUE, ...cell },
+        { row, column: NOTE, content: text(note), style: "note" },
+      ];
+    }),
+  ];
+};

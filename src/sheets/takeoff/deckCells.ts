@@ -1,0 +1,28 @@
+import { a1 } from "../../workbook/address";
+import { isEmpty } from "../../workbook/formula";
+import { panelFieldName } from "../panelSheet";
+import type { TakeOffLayout } from "./takeoffLayout";
+
+export const DECK_VALUE = 2;
+
+/** The section's lines, in order. */
+export const DECK_LINES = [
+  "underlayment",
+  "overhang",
+  "wall",
+  "iceWidth",
+  "iceLength",
+  "iceSheet",
+  "iceRolls",
+  "attic",
+  "balanced",
+  "vents",
+] as const;
+export type DeckLine = (typeof DECK_LINES)[number];
+
+export const deckCell = ({ deck }: TakeOffLayout, line: DeckLine): string =>
+  a1({ row: deck + DECK_LINES.indexOf(line), column: DECK_VALUE });
+
+/** What is typed into a cell in inches, or the panel sheet's value where it is left blank. */
+export const orOfPanel = (cell: string, field: Parameters<typeof panelFieldName>[0]): string =>
+  `IF(${isEmpty(cell)},${panelFieldName(field)},${cell})`;

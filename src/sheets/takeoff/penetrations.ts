@@ -1,0 +1,52 @@
+import { a1, a1Range } from "../../workbook/address";
+import { text, value, type PlannedCell } from "../../workbook/plan";
+import type { TakeOffLayout } from "./takeoffLayout";
+import type { PenetrationInput } from "./takeoffOptions";
+import { rowsFrom, sectionHead } from "./section";
+
+/** Columns of the table of chimneys and pipes. */
+const PENETRATION = { name: 0, kind: 1, width: 2, depth: 3, pitch: 4 } as const;
+const HEADINGS = ["Name", "Chimney or pipe", "Width (ft)", "Depth, level (ft)", "Pitch"];
+const KINDS: readonly PenetrationInput["kind"][] = ["chimney", "pipe"];
+
+export const penetrationCell = (row: number, column: keyof typeof PENETRATION): string =>
+  a1({ row, column: PENETRATION[column] });
+
+/** A column of the table. */
+export const penetrationColumn = (layout: TakeOffLayout, column: keyof typeof PENETRATION): string =>
+  a1Range(
+    { row: layout.penetrations, column: PENETRATION[column] },
+    { row: layout.penetrations + layout.penetrationRows - 1, column: PENETRATION[column] },
+  );
+
+const inputsOf = (penetration: PenetrationInput | undefined): readonly (number | string | undefined)[] => {
+  if (!penetration) return HEADINGS.map(() => undefined);
+  const measures =
+    penetration.kind === "chimney"
+      ? [penetration.width, penetration.depth, penetration.pitch]
+      : [undefined, undefined, undefined];
+  return [penetration.name, penetration.kind, ...measures];
+};
+
+/** What goes through the roof: each chimney with its sides, each pipe. */
+export const penetrationSection = (
+  layout: TakeOffLayout,
+  penetrations: readonly PenetrationInput[],
+): PlannedCell[] => [
+  ...sectionHead(layout.penetrations, "3  Chimneys and pipes", HEADINGS),
+  {
+    row: layout.penetrations,
+    column: HEADINGS.length,
+    content: text("front and back are as wide as the chimney: what is turned at their corners comes on top"),
+    style: "note",
+  },
+  ...rowsFrom(layout.penetrations, layout.penetrationRows).flatMap((row, index) =>
+    inputsOf(penetrations[index]).map((typed, column): PlannedCell => ({
+      row,
+      column,
+      content: typed === undefined ? null : typeof typed === "string" ? text(typed) : value(typed),
+      style: "input",
+      ...(column === PENETRATION.kind && { choices: KINDS }),
+    })),
+  ),
+];

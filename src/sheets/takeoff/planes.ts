@@ -1,0 +1,210 @@
+import { outlineSpec } from "../../../functions/layout/outline";
+import { outlineAreaSpec } from "../../../functions/layout/outlineArea";
+import { feetSpec } from "../../../functions/measure/feet";
+import { squaresSpec } from "../../../functions/orders/squares";
+import { rafterLengthSpec } from "../../../functions/slope/rafterLength";
+import { slopeCheckSpec } from "../../../functions/slope/slopeCheck";
+import { a1, a1Range } from "../../workbook/address";
+import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
+import { panelFieldName } from "../panelSheet";
+import { formula, text, value, type Content, type PlannedCell } from "../../workbook/plan";
+import type { TakeOffLayout } from "./takeoffLayout";
+import type { PlaneInput } from "./takeoffOptions";
+import { ifPlane, missingPlanes, planeOfRoof, rakesOfRoof } from "./roofPart";
+import { rowsFrom, sectionHead } from "./section";
+
+/** Columns of the plane table. */
+export const PLANE = {
+  name: 0,
+  shape: 1,
+  eave: 2,
+  top: 3,
+  slopeLength: 4,
+  run: 5,
+  pitch: 6,
+  tail: 7,
+  gableEdges: 8,
+  slopeUsed: 9,
+  area: 10,
+  squares: 11,
+  check: 12,
+} as const;
+
+export const PLANE_HEADINGS = [
+  "Plane",
+  "Shape",
+  "Eave (ft)",
+  "Top (ft)",
+  "Slope, if taped (ft)",
+  "or run (ft)",
+  "and pitch",
+  "and tail, sloped (ft)",
+  "Gable edges",
+  "Slope used (ft)",
+  "Area (sq ft)",
+  "Squares",
+  "Check",
+];
+
+/** Label of the row below the planes. */
+export const ALL_PLANES = "All planes";
+
+const SHAPES = ["rectangle", "triangle", "trapezoid"];
+const GABLE_EDGES = ["0", "1", "2"];
+
+/** A plane that comes from the footprint: how it is named, and what stands as its shape. */
+const ROOF_PLANE = "Plane";
+export const roofPlaneName = (plane: number): string => `${ROOF_PLANE} ${plane}`;
+/** The number of the plane that bears this name. */
+export const numberOfRoofPlane = (name: string): number => Number(name.slice(ROOF_PLANE.length));
+
+export const ROOF_SHAPE = "from footprint";
+
+/** A cell of the plane table, as a formula on the same sheet calls it. */
+export const planeCell = (row: number, column: keyof typeof PLANE): string =>
+  a1({ row, column: PLANE[column] });
+
+/** The gable edges of a plane as a number: 0 where blank, a drop-down's "2" counts as 2, and an error for any other. */
+export const gableEdgesOf = (row: number): string => {
+  const cell = planeCell(row, "gableEdges");
+  return `IF(${isEmpty(cell)},0,MATCH(VALUE(${cell}),{0,1,2},0)-1)`;
+};
+
+const input = (
+  row: number,
+  column: keyof typeof PLANE,
+  typed: string | number | undefined,
+  choices?: string[],
+): PlannedCell => ({
+  row,
+  column: PLANE[column],
+  content: typed === undefined ? null : value(typed),
+  style: "input",
+  ...(choices && { choices }),
+});
+
+const result = (
+  row: number,
+  column: keyof typeof PLANE,
+  content: string,
+  numberFormat: string,
+): PlannedCell => ({
+  row,
+  column: PLANE[column],
+  content: formula(content),
+  style: "result",
+  numberFormat,
+});
+
+/** The measured slope length, or the rafter over the run and its tail; quiet until one of them is there. */
+const slopeUsed = (row: number): string => {
+  const [measured, run, pitch, tail] = (["slopeLength", "run", "pitch", "tail"] as const).map((column) =>
+    planeCell(row, column),
+  ) as [string, string, string, string];
+  const rafter = `${call(rafterLengthSpec, run, pitch)}+IF(${isEmpty(tail)},0,${call(feetSpec, tail)})`;
+  const measuredFirst = `IF(${isEmpty(measured)},${rafter},${call(feetSpec, measured)})`;
+  return `=IF(AND(${isEmpty(measured)},${isEmpty(run)}),"",${measuredFirst})`;
+};
+
+/** A column of the plane table as a range, for totals and look-ups. */
+export const planeColumn = (
+  layout: TakeOffLayout,
+  column: keyof typeof PLANE,
+  firstRow = layout.planes,
+): string =>
+  a1Range({ row: firstRow, column: PLANE[column] }, { row: layout.planeTotal - 1, column: PLANE[column] });
+
+/** The corners of a plane that is measured by hand. */
+export const outlineOfRow = (row: number): string =>
+  call(
+    outlineSpec,
+    ...(["shape", "eave", "slopeUsed", "top"] as const).map((column) => planeCell(row, column)),
+  );
+
+/** What a person should know of a row: first what can't be, then how steep it is. */
+const check = (layout: TakeOffLayout, row: number): string => {
+  const [name, pitch] = [planeCell(row, "name"), planeCell(row, "pitch")];
+  const steepness = `IF(${isEmpty(pitch)},"",${call(slopeCheckSpec, pitch, panelFieldName("minimumPitch"))})`;
+  const edges = `IF(ISERROR(${gableEdgesOf(row)}),"gable edges must be 0, 1 or 2",${steepness})`;
+  return unlessEmpty(
+    name,
+    `IF(COUNTIF(${planeColumn(layout, "name")},${name})>1,"another plane bears this name",${edges})`,
+  );
+};
+
+const planeRow = (layout: TakeOffLayout, row: number, plane: PlaneInput | undefined): PlannedCell[] => {
+  const area = planeCell(row, "area");
+  // A plane that is measured in part must not pass for none.
+  const ifMeasured = (then: string): string =>
+    `=IF(COUNTA(${planeCell(row, "eave")}:${planeCell(row, "tail")})=0,"",${then})`;
+  return [
+    input(row, "name", plane?.name),
+    input(row, "shape", plane?.shape, SHAPES),
+    input(row, "eave", plane?.eave),
+    input(row, "top", plane?.top),
+    input(row, "slopeLength", plane?.slopeLength),
+    input(row, "run", plane?.run),
+    input(row, "pitch", plane?.pitch),
+    input(row, "tail", plane?.tail),
+    input(row, "gableEdges", plane?.gableEdges, GABLE_EDGES),
+    result(row, "slopeUsed", slopeUsed(row), "0.00"),
+    result(row, "area", ifMeasured(call(outlineAreaSpec, outlineOfRow(row))), "#,##0.0"),
+    result(row, "squares", ifMeasured(call(squaresSpec, area)), "0.00"),
+    result(row, "check", check(layout, row), "General"),
+  ];
+};
+
+/** A row that follows a plane of the roof; quiet where the roof has fewer planes. */
+const roofPlaneRow = (row: number, plane: number): PlannedCell[] => {
+  const name = planeCell(row, "name");
+  const from = (heading: string): string => unlessEmpty(name, planeOfRoof(plane, heading));
+  const pitch = planeCell(row, "pitch");
+  return [
+    result(row, "name", ifPlane(plane, `"${roofPlaneName(plane)}"`), "General"),
+    result(row, "shape", unlessEmpty(name, `"${ROOF_SHAPE}"`), "General"),
+    result(row, "eave", from("eave (ft)"), "0.00"),
+    result(row, "pitch", from("pitch (in 12)"), "General"),
+    result(row, "gableEdges", unlessEmpty(name, rakesOfRoof(plane)), "0"),
+    result(row, "slopeUsed", from("slope length (ft)"), "0.00"),
+    result(row, "area", from("sloped area (sq ft)"), "#,##0.0"),
+    result(row, "squares", from("squares"), "0.00"),
+    result(
+      row,
+      "check",
+      unlessEmpty(name, call(slopeCheckSpec, pitch, panelFieldName("minimumPitch"))),
+      "General",
+    ),
+  ];
+};
+
+/** A total below the plane table. */
+export const planeTotalCell = (layout: TakeOffLayout, column: "area" | "squares"): string =>
+  planeCell(layout.planeTotal, column);
+
+const totalContent = (layout: TakeOffLayout, column: number): Content | null => {
+  if (column === PLANE.name) return text(ALL_PLANES);
+  if (column === PLANE.area) return formula(`=SUM(${planeColumn(layout, "area")})`);
+  if (column === PLANE.squares) return formula(`=SUM(${planeColumn(layout, "squares")})`);
+  return null;
+};
+
+const totalCell = (layout: TakeOffLayout, column: number): PlannedCell => ({
+  row: layout.planeTotal,
+  column,
+  content: totalContent(layout, column),
+  style: "total",
+  numberFormat: column === PLANE.squares ? "0.00" : "#,##0.0",
+});
+
+/** The table that everything else reads: one roof plane a row. */
+export const planeSection = (layout: TakeOffLayout, planes: readonly PlaneInput[]): PlannedCell[] => [
+  ...sectionHead(layout.planes, "1  Roof planes", PLANE_HEADINGS),
+  ...rowsFrom(layout.planes, layout.roofRows).flatMap((row, index) => roofPlaneRow(row, index + 1)),
+  ...rowsFrom(layout.planes + layout.roofRows, layout.handRows).flatMap((row, index) =>
+    planeRow(layout, row, planes[index]),
+  ),
+  ...rowsFrom(0, PLANE.check).map((column) => totalCell(layout, column)),
+  ...(layout.roofRows > 0
+    ? [result(layout.planeTotal, "check", missingPlanes(layout.roofRows), "General")]
+    : []),
+];

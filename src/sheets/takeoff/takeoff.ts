@@ -1,0 +1,104 @@
+import { orderSheet } from "../orderSheet/orderSheet";
+import { panelSheet } from "../panelSheet";
+import { text, type PlannedCell, type WorkbookPlan } from "../../workbook/plan";
+import { roofSheet } from "../roofSheet/roofSheet";
+import { rowHeightsOf } from "../../workbook/rowHeights";
+import { cautionCells } from "../cautionCells";
+import { cutsSheet } from "./cutsSheet";
+import { trimsSheet } from "./trimsSheet";
+import { checkSection } from "./takeoffChecks";
+import { courseSection } from "./courseSection";
+import { deckSection } from "./deck";
+import { layOutTakeOff } from "./takeoffLayout";
+import type { TakeOffOptions } from "./takeoffOptions";
+import { penetrationSection } from "./penetrations";
+import { planeSection } from "./planes";
+import { starterSection } from "./starterSection";
+import { runSection } from "./takeoffRuns";
+import { trimSection } from "./trimSection";
+
+/** The names that the sheets are to bear; another than the usual where one is taken. */
+export interface TakeOffSheetNames {
+  readonly takeOff: string;
+  readonly order: string;
+  readonly cuts: string;
+  /** undefined: the workbook has a panel sheet already, and the take-off reads that one. */
+  readonly panel: string | undefined;
+  /** undefined where the workbook has a table of trims already. */
+  readonly trims: string | undefined;
+  readonly roof: string;
+}
+
+export const USUAL_NAMES = {
+  takeOff: "Take-off",
+  order: "Order",
+  cuts: "Trim cuts",
+  trims: "Trims",
+  panel: "Panel",
+  roof: "Roof",
+} as const;
+
+const COLUMN_WIDTHS = [110, 110, 66, 84, 84, 62, 110, 80, 60, 70, 76, 66, 470];
+
+const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
+  {
+    row: 0,
+    column: 0,
+    content: text(job === "" ? "Roof take-off" : `Roof take-off: ${job}`),
+    style: "title",
+  },
+  {
+    row: 1,
+    column: 0,
+    content: text(
+      "Type in the shaded cells: feet, or a tape's 18' 6 1/2\"; a pitch as 6 or 6 in 12. Courses and panels need the shingle's measures on the panel sheet. Everything else is worked out.",
+    ),
+    style: "note",
+  },
+  ...notes.map((note, index): PlannedCell => ({
+    row: 2 + index,
+    column: 0,
+    content: text(note),
+    style: "note",
+  })),
+];
+
+/** From measured planes to area, courses, starters, trim, fasteners and packs, beside the panel in use. */
+export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNames): WorkbookPlan => {
+  const layout = layOutTakeOff(options);
+  const panel = sheetNames.panel === undefined ? undefined : panelSheet(sheetNames.panel, options.panel);
+  const trims = sheetNames.trims === undefined ? undefined : trimsSheet(sheetNames.trims, options.trims);
+  const front = options.roof && roofSheet(sheetNames.roof, options.roof);
+  const sections: PlannedCell[] = [
+    ...head(options),
+    ...planeSection(layout, options.planes),
+    ...courseSection(layout),
+    ...penetrationSection(layout, options.penetrations),
+    ...runSection(layout, options.runs),
+    ...trimSection(layout),
+    ...deckSection(layout, options.deck),
+    ...starterSection(layout, options.planes),
+    ...cautionCells(layout.cautions),
+  ];
+  const cells = [...sections, ...checkSection(layout, sections)];
+  const takeOff = {
+    name: sheetNames.takeOff,
+    print: "one page wide, landscape" as const,
+    frozenRows: 1,
+    columnWidths: COLUMN_WIDTHS,
+    rowHeights: rowHeightsOf(cells),
+    cells,
+  };
+  const parts = [front, trims, panel].filter((part) => part !== undefined);
+  return {
+    sheets: [
+      ...(front ? [front.sheet] : []),
+      takeOff,
+      orderSheet(sheetNames.order, sheetNames.takeOff, layout, options),
+      cutsSheet(sheetNames.cuts, sheetNames.takeOff, layout),
+      ...(trims ? [trims.sheet] : []),
+      ...(panel ? [panel.sheet] : []),
+    ],
+    names: parts.flatMap(({ names }) => names),
+  };
+};

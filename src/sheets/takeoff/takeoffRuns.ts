@@ -1,0 +1,136 @@
+import { feetSpec } from "../../../functions/measure/feet";
+import { chimneyTrimSpec } from "../../../functions/trim/chimneyTrim";
+import { TRIM_EDGES, type TrimEdge } from "../../../shared/trimKinds";
+import { a1, a1Range } from "../../workbook/address";
+import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
+import { formula, text, value, type PlannedCell } from "../../workbook/plan";
+import { RUNS_OF_PENETRATION, RUNS_OF_PLANE, type TakeOffLayout } from "./takeoffLayout";
+import type { RunInput } from "./takeoffOptions";
+import { penetrationCell } from "./penetrations";
+import { gableEdgesOf, planeCell } from "./planes";
+import { rowsFrom, sectionHead } from "./section";
+import { trimColumn } from "./trimTable";
+
+/** Columns of the table of runs. */
+const RUN = { name: 0, edge: 1, length: 2 } as const;
+export type RunColumn = keyof typeof RUN;
+const HEADINGS = ["Run", "Edge", "Length (ft)"];
+
+/** The edges that rows stand ready for, besides blank ones. */
+const READY: readonly TrimEdge[] = ["ridge", "hip", "valley", "side wall", "head wall"];
+
+const runCell = (row: number, column: RunColumn): string => a1({ row, column: RUN[column] });
+
+/** A column of the table of runs. */
+export const runColumn = (layout: TakeOffLayout, column: RunColumn): string =>
+  a1Range(
+    { row: layout.runs, column: RUN[column] },
+    { row: layout.typed + layout.typedRuns - 1, column: RUN[column] },
+  );
+
+const result = (row: number, column: RunColumn, content: string): PlannedCell => ({
+  row,
+  column: RUN[column],
+  content: formula(content),
+  style: "result",
+  ...(column === "length" && { numberFormat: "#,##0.00" }),
+});
+
+/**
+ * A run that is worked out: its name and edge show as soon as it has a length. A length that is an error keeps its edge, so
+ * that the trim that follows it shows the error, and no other does.
+ */
+const workedOut = (row: number, name: string, edge: string, length: string): PlannedCell[] => [
+  result(row, "name", unlessEmpty(runCell(row, "length"), name)),
+  result(
+    row,
+    "edge",
+    `=IF(ISERROR(${runCell(row, "length")}),${edge},IF(${isEmpty(runCell(row, "length"))},"",${edge}))`,
+  ),
+  result(row, "length", length),
+];
+
+/** The eave of a plane measured by hand, and as many gable edges as it has. */
+const planeRuns = (firstRow: number, planeRow: number): PlannedCell[] => {
+  const eave = planeCell(planeRow, "eave");
+  return RUNS_OF_PLANE.flatMap((edge, index) =>
+    workedOut(
+      firstRow + index,
+      `"${edge} "&${planeCell(planeRow, "name")}`,
+      `"${edge}"`,
+      edge === "eave"
+        ? unlessEmpty(eave, call(feetSpec, eave))
+        : `=IF(${gableEdgesOf(planeRow)}<${index},"",${planeCell(planeRow, "slopeUsed")})`,
+    ),
+  );
+};
+
+/** The four sides of a chimney, or the one flashing of a pipe: as long as its trim's stock, so that each takes a piece. */
+const penetrationRuns = (layout: TakeOffLayout, firstRow: number, penetrationRow: number): PlannedCell[] => {
+  const [typedName, kind, width, depth, pitch] = (["name", "kind", "width", "depth", "pitch"] as const).map(
+    (column) => penetrationCell(penetrationRow, column),
+  ) as [string, string, string, string, string];
+  const sides = call(chimneyTrimSpec, width, depth, pitch, "FALSE");
+  const name = `IF(${isEmpty(typedName)},${kind},${typedName})`;
+  const pipe: TrimEdge = "pipe";
+  const flashing = `INDEX(${trimColumn(layout, "stock")},MATCH("${pipe}",${trimColumn(layout, "follows")},0))`;
+  // The table gives both sides in one row. The edges stand here as words: a chimney that lacks its pitch then spoils the
+  // trim of chimneys, and no other.
+  const sidesOfChimney: readonly { edge: TrimEdge; rowInTable: number }[] = [
+    { edge: "chimney front", rowInTable: 1 },
+    { edge: "chimney side", rowInTable: 2 },
+    { edge: "chimney side", rowInTable: 2 },
+    { edge: "chimney back", rowInTable: 3 },
+  ];
+  return sidesOfChimney.flatMap(({ edge: side, rowInTable }, index) => {
+    const lengthOfSide = `INDEX(${sides},${rowInTable},2)`;
+    const ofPipe = index === 0 ? `IF(${kind}="${pipe}",${flashing}/12,"")` : `""`;
+    const edge = index === 0 ? `IF(${kind}="${pipe}","${pipe}","${side}")` : `"${side}"`;
+    return workedOut(
+      firstRow + index,
+      name,
+      edge,
+      unlessEmpty(kind, `IF(${kind}="chimney",${lengthOfSide},${ofPipe})`),
+    );
+  });
+};
+
+/** A run that is typed: its edge stands there before it has a length, so that a person knows where to type. */
+const typedRun = (row: number, run: Partial<RunInput>): PlannedCell[] => [
+  { row, column: RUN.name, content: run.name === undefined ? null : value(run.name), style: "input" },
+  {
+    row,
+    column: RUN.edge,
+    content: run.edge === undefined ? null : text(run.edge),
+    style: "input",
+    choices: TRIM_EDGES,
+  },
+  { row, column: RUN.length, content: run.length === undefined ? null : value(run.length), style: "input" },
+];
+
+const withReadyRows = (runs: readonly RunInput[]): readonly Partial<RunInput>[] => [
+  ...runs,
+  ...READY.filter((edge) => !runs.some((run) => run.edge === edge)).map((edge) => ({ edge })),
+];
+
+/** Every run that trim follows, save those of a footprint's own edges, which join below. */
+export const runSection = (layout: TakeOffLayout, runs: readonly RunInput[]): PlannedCell[] => {
+  const typed = withReadyRows(runs);
+  return [
+    ...sectionHead(layout.runs, "4  Runs that trim follows", HEADINGS),
+    ...rowsFrom(0, layout.handRows).flatMap((index) =>
+      planeRuns(layout.runs + index * RUNS_OF_PLANE.length, layout.planes + layout.roofRows + index),
+    ),
+    ...rowsFrom(0, layout.penetrationRows).flatMap((index) =>
+      penetrationRuns(
+        layout,
+        layout.penetrationRuns + index * RUNS_OF_PENETRATION,
+        layout.penetrations + index,
+      ),
+    ),
+    ...rowsFrom(0, layout.typedRuns).flatMap((index) => typedRun(layout.typed + index, typed[index] ?? {})),
+  ];
+};
+
+/** Whether a run counts: one with a length, or with an error, which must not pass for none. */
+export const hasLength = (lengths: string): string => `IF(ISERROR(${lengths}),1,IF(${isEmpty(lengths)},0,1))`;

@@ -1,0 +1,127 @@
+import { inchesSpec } from "../../../functions/measure/inches";
+import { clipCountSpec } from "../../../functions/trim/clipCount";
+import { nailCountSpec } from "../../../functions/trim/nailCount";
+import { sheetWeightSpec } from "../../../functions/trim/sheetWeight";
+import { trimFeetSpec } from "../../../functions/trim/trimFeet";
+import { trimStockSpec } from "../../../functions/trim/trimStock";
+import type { TrimEdge } from "../../../shared/trimKinds";
+import { SQ_INCHES_PER_SQ_FOOT } from "../../../shared/units";
+import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
+import { panelFieldName } from "../panelSheet";
+import { formula, type PlannedCell } from "../../workbook/plan";
+import { TRIM_ROWS, TRIMS, TRIMS_NAME } from "./trimsSheet";
+import type { TakeOffLayout } from "./takeoffLayout";
+import { lengthsOfRoof, namesOfRoof } from "./roofPart";
+import { runColumn } from "./takeoffRuns";
+import { rowsFrom, sectionHead } from "./section";
+import { TRIM, trimCell, type TrimColumn } from "./trimTable";
+
+const HEADINGS = [
+  "Trim",
+  "Follows",
+  "Stock (in)",
+  "Lap (in)",
+  "Runs",
+  "Feet, laps in",
+  "Stock lengths",
+  "Clips",
+  "Nails",
+  "Each (lb)",
+];
+
+/**
+ * A column as long as the table of runs, and then as the footprint's edges where there is one: the lengths or names of the
+ * runs of an edge in their places, 0 in all others. `there` goes before cells of another sheet.
+ */
+export const runsTaken = (
+  layout: TakeOffLayout,
+  column: "name" | "length",
+  edge: string,
+  there = "",
+): string => {
+  const [edges, cells] = [`${there}${runColumn(layout, "edge")}`, `${there}${runColumn(layout, column)}`];
+  const table = `IF(${edges}=${edge},IF(${isEmpty(cells)},0,${cells}),0)`;
+  if (layout.roofRows === 0) return table;
+  return `VSTACK(${table},${column === "name" ? namesOfRoof(edge) : lengthsOfRoof(edge)})`;
+};
+
+/** A value of the workbook's table of trims. */
+export const setting = (index: number, column: keyof typeof TRIMS): string =>
+  `INDEX(${TRIMS_NAME},${index + 1},${TRIMS[column] + 1})`;
+
+/** A cell whose bare number is in inches; text has a unit of its own. */
+const inches = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},${call(inchesSpec, cell)})`;
+
+/** How many edges of a trim are fastened: 0 where blank, and an error for any that is not 0, 1 or 2. */
+const edgesOf = (cell: string): string => `IF(${isEmpty(cell)},0,MATCH(VALUE(${cell}),{0,1,2},0)-1)`;
+
+const PIPE: TrimEdge = "pipe";
+
+/** How trim is cut, as the panel sheet has it: kerf and shortest piece. */
+export const CUTTING = [panelFieldName("cutLossIn"), panelFieldName("shortestTrimIn")] as const;
+
+const FORMATS: Partial<Record<TrimColumn, string>> = { feet: "#,##0.00", weightEach: "0.00" };
+const COUNTED: readonly TrimColumn[] = ["runs", "stocks", "clips", "nails"];
+
+const trimRow = (layout: TakeOffLayout, index: number): PlannedCell[] => {
+  const row = layout.trim + index;
+  const [label, stock, lap, runs] = (["label", "stock", "lap", "runs"] as const).map((column) =>
+    trimCell(row, column),
+  ) as [string, string, string, string];
+  const follows = trimCell(row, "follows");
+  const lengths = runsTaken(layout, "length", follows);
+  const inInches = (column: keyof typeof TRIMS, otherwise: string): string =>
+    `IF(${isEmpty(setting(index, column))},${otherwise},${inches(setting(index, column))})`;
+  const ofRuns = (total: string): string => unlessEmpty(label, `IF(${runs}=0,0,${total})`);
+  /** Fasteners along every run, as many rows of them as edges are fastened. */
+  const along = (edges: keyof typeof TRIMS, count: (spacing: string) => string, spacing: string): string =>
+    ofRuns(
+      `IF(${edgesOf(setting(index, edges))}=0,0,${edgesOf(setting(index, edges))}*SUM(${count(spacing)}))`,
+    );
+  const contents: Record<TrimColumn, string> = {
+    label: `=IF(${isEmpty(setting(index, "label"))},"",${setting(index, "label")})`,
+    follows: unlessEmpty(label, `IF(${isEmpty(setting(index, "follows"))},"",${setting(index, "follows")})`),
+    stock: unlessEmpty(label, inInches("stockIn", panelFieldName("trimStockIn"))),
+    lap: unlessEmpty(label, inInches("lapIn", panelFieldName("trimLapIn"))),
+    runs: unlessEmpty(label, `SUMPRODUCT((${lengths}<>0)*1)`),
+    feet: ofRuns(call(trimFeetSpec, lengths, lap, stock)),
+    // Each pipe takes a flashing of its own, whatever else follows pipes.
+    stocks: ofRuns(
+      `IF(${follows}="${PIPE}",${runs},${call(trimStockSpec, lengths, stock, lap, ...CUTTING)})`,
+    ),
+    clips: along(
+      "clippedEdges",
+      (spacing) => call(clipCountSpec, lengths, spacing),
+      inInches("clipSpacingIn", panelFieldName("trimClipSpacingIn")),
+    ),
+    nails: along(
+      "nailedEdges",
+      (spacing) => call(nailCountSpec, lengths, spacing),
+      inInches("nailSpacingIn", panelFieldName("eaveNailSpacingIn")),
+    ),
+    weightEach: weightEach(label, index, stock),
+  };
+  return (Object.keys(TRIM) as TrimColumn[]).map((column) => ({
+    row,
+    column: TRIM[column],
+    content: formula(contents[column]),
+    style: "result",
+    numberFormat: FORMATS[column] ?? (COUNTED.includes(column) ? "#,##0" : "General"),
+  }));
+};
+
+/** Of one stock length: as typed, else from its flat width; quiet where that or the metal's thickness isn't known. */
+const weightEach = (label: string, index: number, stock: string): string => {
+  const [typed, girth] = [setting(index, "weightLb"), setting(index, "girthIn")];
+  const thickness = panelFieldName("trimThicknessIn");
+  const perSquareFoot = call(sheetWeightSpec, panelFieldName("trimMetal"), thickness);
+  const weight = `${inches(girth)}*${stock}/${SQ_INCHES_PER_SQ_FOOT}*${perSquareFoot}`;
+  const fromGirth = `IF(OR(${isEmpty(girth)},${thickness}=0),"",${weight})`;
+  return unlessEmpty(label, `IF(${isEmpty(typed)},${fromGirth},${typed})`);
+};
+
+/** Every trim of the workbook's table with all the runs that it takes, cut from the fewest stock lengths. */
+export const trimSection = (layout: TakeOffLayout): PlannedCell[] => [
+  ...sectionHead(layout.trim, "5  Trim and its fasteners", HEADINGS),
+  ...rowsFrom(0, TRIM_ROWS).flatMap((index) => trimRow(layout, index)),
+];

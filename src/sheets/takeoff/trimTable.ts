@@ -1,0 +1,30 @@
+import { a1, a1Range, absoluteA1 } from "../../workbook/address";
+import { TRIM_ROWS } from "./trimsSheet";
+import type { TakeOffLayout } from "./takeoffLayout";
+
+/** Columns of the table of trim. */
+export const TRIM = {
+  label: 0,
+  follows: 1,
+  stock: 2,
+  lap: 3,
+  runs: 4,
+  feet: 5,
+  stocks: 6,
+  clips: 7,
+  nails: 8,
+  weightEach: 9,
+} as const;
+export type TrimColumn = keyof typeof TRIM;
+
+export const trimCell = (row: number, column: TrimColumn): string => a1({ row, column: TRIM[column] });
+
+export const trimColumn = (layout: TakeOffLayout, column: TrimColumn): string =>
+  a1Range(
+    { row: layout.trim, column: TRIM[column] },
+    { row: layout.trim + TRIM_ROWS - 1, column: TRIM[column] },
+  );
+
+/** The same as it stands in a formula on another sheet. */
+export const absoluteTrimColumn = (layout: TakeOffLayout, column: TrimColumn): string =>
+  `${absoluteA1({ row: layout.trim, column: TRIM[column] })}:${absoluteA1({ row: layout.trim + TRIM_ROWS - 1, column: TRIM[column] })}`;

@@ -1,0 +1,28 @@
+import {
+  BooleanNumber,
+  BorderStyleTypes,
+  HorizontalAlign,
+  WrapStrategy,
+  type IBorderData,
+  type IStyleData,
+} from "@univerjs/core";
+import { RULE_COLOUR, STYLES, type Style, type StyleName } from "./styles";
+
+const THIN_RULE = { s: BorderStyleTypes.THIN, cl: { rgb: RULE_COLOUR } };
+const ALL_SIDES: IBorderData = { t: THIN_RULE, r: THIN_RULE, b: THIN_RULE, l: THIN_RULE };
+
+/** How a planned cell looks, in the words that engine and file share. */
+export const lookOf = (name: StyleName | undefined, numberFormat: string | undefined): IStyleData => {
+  const style: Style = name ? STYLES[name] : {};
+  return {
+    ...(style.bold && { bl: BooleanNumber.TRUE }),
+    ...(style.italic && { it: BooleanNumber.TRUE }),
+    ...(style.sizePt && { fs: style.sizePt }),
+    ...(style.colour && { cl: { rgb: style.colour } }),
+    ...(style.fill && { bg: { rgb: style.fill } }),
+    ...(style.align === "center" && { ht: HorizontalAlign.CENTER }),
+    ...(style.wrap && { tb: WrapStrategy.WRAP }),
+    ...(style.border && { bd: ALL_SIDES }),
+    ...(numberFormat && { n: { pattern: numberFormat } }),
+  };
+};

@@ -1,0 +1,57 @@
+import { catalogue } from "../../../functions/index";
+import { qualifiedName } from "../../workbook/namespace";
+import { isCall, tokensOf, type Token } from "../../workbook/formulas/tokens";
+
+/** Functions that take a whole range as one argument, so that a range in them stays a range in any spreadsheet. */
+const TAKES_RANGES: ReadonlySet<string> = new Set(
+  `SUM SUMIF SUMIFS SUMPRODUCT SUMSQ AVERAGE AVERAGEA AVERAGEIF AVERAGEIFS COUNT COUNTA COUNTBLANK COUNTIF COUNTIFS MAX MAXA MAXIFS MIN
+  MINA MINIFS MEDIAN MODE PRODUCT STDEV STDEVP VAR VARP LARGE SMALL RANK PERCENTILE QUARTILE INDEX MATCH XMATCH VLOOKUP HLOOKUP LOOKUP XLOOKUP
+  ROWS COLUMNS AND OR XOR CONCAT TEXTJOIN SUBTOTAL AGGREGATE NPV IRR AREAS OFFSET`.split(/\s+/),
+);
+
+/** Native functions whose answer may be a block. */
+const ANSWERS_BLOCKS: ReadonlySet<string> = new Set(
+  `FILTER SORT SORTBY UNIQUE SEQUENCE RANDARRAY MAP BYROW BYCOL SCAN MAKEARRAY REDUCE LET LAMBDA VSTACK HSTACK TOCOL TOROW WRAPROWS WRAPCOLS TAKE DROP EXPAND
+  CHOOSEROWS CHOOSECOLS TEXTSPLIT TRANSPOSE MMULT MINVERSE MUNIT FREQUENCY LINEST LOGEST TREND GROWTH OFFSET INDIRECT CHOOSE`.split(
+    /\s+/,
+  ),
+);
+
+const tables = new Set(catalogue.filter(({ columns }) => columns !== undefined).map(qualifiedName));
+const custom = new Set(catalogue.map(qualifiedName));
+
+/** For each token, the function that it is an argument of; empty text where it is in none. */
+const enclosing = (tokens: readonly Token[]): string[] => {
+  const open: string[] = [];
+  return tokens.map(({ text }, at) => {
+    if (text === ")") open.pop();
+    const inside = open.at(-1) ?? "";
+    if (text === "(") open.push(isCall(tokens, at - 1) ? (tokens[at - 1]?.text.toUpperCase() ?? "") : "");
+    return inside;
+  });
+};
+
+const OPERATOR = /^[-+*/^&=<>%]$/;
+
+/**
+ * Whether a formula must be kept as an array formula even though it shows a single value now: older files, and so plain
+ * formulas in any file, take one cell out of a range wherever one value is wanted. In doubt yes, which changes nothing else.
+ */
+export const needsArrayForm = (formula: string): boolean => {
+  const tokens = tokensOf(formula.replace(/^\s*=/, "")).filter(({ kind }) => kind !== "space");
+  const inside = enclosing(tokens);
+  const isRange = (at: number): boolean =>
+    tokens[at]?.text === ":" ||
+    (tokens[at]?.kind === "reference" && (tokens[at]?.text.includes(":") ?? false));
+  return tokens.some(({ kind, text }, at) => {
+    const name = text.toUpperCase();
+    const holder = inside[at] ?? "";
+    const isTaken = TAKES_RANGES.has(holder) || custom.has(holder);
+    if (text === "{") return !isTaken;
+    if (isCall(tokens, at) && (ANSWERS_BLOCKS.has(name) || tables.has(name))) return !isTaken;
+    if (!isRange(at)) return kind === "bracket" && !isTaken;
+    const [before, after] =
+      text === ":" ? [tokens[at - 2], tokens[at + 2]] : [tokens[at - 1], tokens[at + 1]];
+    return !isTaken || OPERATOR.test(before?.text ?? "") || OPERATOR.test(after?.text ?? "");
+  });
+};

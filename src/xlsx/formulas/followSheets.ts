@@ -1,0 +1,109 @@
+import { sheetPrefix } from "../../workbook/address";
+import { formulaOf, tokensOf, type Token } from "../../workbook/formulas/tokens";
+
+/** What became of sheets, by their names in small letters: another name, or none where a sheet was taken away. */
+export type SheetFates = ReadonlyMap<string, string | undefined>;
+
+/** What a formula may name that isn't there any more, or has another name. */
+export interface Fates {
+  readonly sheets: SheetFates;
+  /** Tables that went with their sheets, in small letters. */
+  readonly goneTables: ReadonlySet<string>;
+}
+
+interface Replacement {
+  readonly token: Token;
+  /** Behind the last token that it stands for. */
+  readonly end: number;
+}
+
+type Follow = (tokens: readonly Token[], at: number) => Replacement | undefined;
+
+const GONE: Token = { kind: "sign", text: "#REF!" };
+
+const textAt = (tokens: readonly Token[], at: number): string | undefined => tokens[at]?.text;
+
+const unquoted = ({ kind, text }: Token): string =>
+  kind === "quoted" ? text.slice(1, -1).replaceAll("''", "'") : text;
+
+/** Behind the reference that begins at an index: one cell, a range, or a name. */
+const endOfReference = (tokens: readonly Token[], at: number): number =>
+  textAt(tokens, at + 1) === ":" && tokens[at + 2]?.kind === "reference" ? at + 3 : at + 1;
+
+/** Behind `Jan:Mar` at an index, the first and last of the sheets that a formula reads through; undefined where there is none. */
+const endOfSpan = (tokens: readonly Token[], at: number): number | undefined =>
+  tokens[at]?.kind === "word" &&
+  textAt(tokens, at - 1) !== "!" &&
+  textAt(tokens, at + 1) === ":" &&
+  tokens[at + 2]?.kind === "word" &&
+  textAt(tokens, at + 3) === "!"
+    ? at + 3
+    : undefined;
+
+/** The names before the `!` at an index `end`, of one sheet or of the first and last of several, as they are now. */
+const followNames = (
+  tokens: readonly Token[],
+  names: readonly string[],
+  end: number,
+  sheets: SheetFates,
+): Replacement | undefined => {
+  const keys = names.map((name) => name.toLowerCase());
+  if (!keys.some((key) => sheets.has(key))) return undefined;
+  const now = names.map((name, index) =>
+    sheets.has(keys[index] ?? "") ? sheets.get(keys[index] ?? "") : name,
+  );
+  return now.includes(undefined)
+    ? { token: GONE, end: endOfReference(tokens, end + 1) }
+    : { token: { kind: "quoted", text: sheetPrefix(now.join(":")) }, end: end + 1 };
+};
+
+/** `Jan:Mar!A1` or `'Jan 26:Mar 26'!A1`. */
+const spanFollowed =
+  (sheets: SheetFates): Follow =>
+  (tokens, at) => {
+    const token = tokens[at] as Token;
+    const end = token.kind === "quoted" && token.text.includes(":") ? at + 1 : endOfSpan(tokens, at);
+    if (end === undefined || textAt(tokens, end) !== "!") return undefined;
+    const names = unquoted({ kind: token.kind, text: formulaOf(tokens.slice(at, end)) }).split(":");
+    return followNames(tokens, names, end, sheets);
+  };
+
+/** `Jan!A1` or `'Jan 26'!A1`, of this workbook. */
+const sheetFollowed =
+  (sheets: SheetFates): Follow =>
+  (tokens, at) => {
+    const token = tokens[at] as Token;
+    const isName = token.kind === "quoted" || token.kind === "word";
+    const isOther = tokens[at - 1]?.kind === "bracket" || endOfSpan(tokens, at - 2) !== undefined;
+    if (!isName || isOther || textAt(tokens, at + 1) !== "!") return undefined;
+    return followNames(tokens, [unquoted(token)], at + 1, sheets);
+  };
+
+/** `Bids` or `Bids[Feet]`. */
+const tableFollowed =
+  (gone: ReadonlySet<string>): Follow =>
+  (tokens, at) => {
+    const { kind, text } = tokens[at] as Token;
+    if (kind !== "word" || !gone.has(text.toLowerCase())) return undefined;
+    if (textAt(tokens, at - 1) === "!" || ["(", "!"].includes(textAt(tokens, at + 1) ?? "")) return undefined;
+    return { token: GONE, end: tokens[at + 1]?.kind === "bracket" ? at + 2 : at + 1 };
+  };
+
+const rewritten = (formula: string, follows: readonly Follow[]): string => {
+  const tokens = tokensOf(formula);
+  const now: Token[] = [];
+  for (let at = 0; at < tokens.length;) {
+    const found = follows.map((follow) => follow(tokens, at)).find((each) => each !== undefined);
+    now.push(found?.token ?? (tokens[at] as Token));
+    at = found?.end ?? at + 1;
+  }
+  return formulaOf(now);
+};
+
+/** A formula that calls sheets by the names that they have now; what was on a sheet that is gone is an error in it. */
+export const followFormula = (formula: string, { sheets, goneTables }: Fates): string =>
+  rewritten(formula, [spanFollowed(sheets), sheetFollowed(sheets), tableFollowed(goneTables)]);
+
+/** The same where the engine has followed already: it knows neither sheets from one to another nor that a table is gone. */
+export const followWhereEngineDoesNot = (formula: string, { sheets, goneTables }: Fates): string =>
+  rewritten(formula, [spanFollowed(sheets), tableFollowed(goneTables)]);

@@ -1,0 +1,105 @@
+import { NAMESPACE } from "../../workbook/namespace";
+import { NEWER_FUNCTIONS, NEWEST_FUNCTIONS } from "./newerFunctions";
+import { formulaOf, isCall, tokensOf, type Token } from "../../workbook/formulas/tokens";
+
+/**
+ * The one place that knows how a file writes a formula differently from a person:
+ * - a custom function is `_xldudf_GABLE_COURSES(...)` for `GABLE.COURSES(...)`; the prefix is documented, the underscore for the
+ *   dot is known from public examples only, so look at one real save before a release;
+ * - a native function that came after the format is `_xlfn.XLOOKUP(...)`, two of them `_xlfn._xlws.FILTER(...)`;
+ * - a variable of LET or LAMBDA is `_xlpm.x`;
+ * - there is no equals sign before it.
+ */
+const CUSTOM = `_xldudf_${NAMESPACE}_`;
+const NEWER = "_xlfn.";
+const NEWEST = "_xlfn._xlws.";
+const VARIABLE = "_xlpm.";
+
+const startsWith = (text: string, start: string): boolean =>
+  text.toLowerCase().startsWith(start.toLowerCase());
+
+const isListed = (name: string): boolean => NEWER_FUNCTIONS.has(name) || NEWEST_FUNCTIONS.has(name);
+
+const shownWord = (word: string): string => {
+  if (startsWith(word, CUSTOM)) return `${NAMESPACE}.${word.slice(CUSTOM.length)}`;
+  if (startsWith(word, VARIABLE)) return word.slice(VARIABLE.length);
+  const prefix = [NEWEST, NEWER].find((each) => startsWith(word, each));
+  // A function that isn't on our list keeps its prefix: it comes back to the file as it was.
+  if (prefix === undefined || !isListed(word.slice(prefix.length).toUpperCase())) return word;
+  return word.slice(prefix.length);
+};
+
+/** A file's formula as a person reads it, with the equals sign. */
+export const shownFormula = (inFile: string): string =>
+  `=${formulaOf(tokensOf(inFile).map((token) => (token.kind === "word" ? { ...token, text: shownWord(token.text) } : token)))}`;
+
+/** The tokens of a call between its brackets, argument by argument, as from and to; `end` is at the closing bracket. */
+const argumentsOf = (tokens: readonly Token[], call: number): { parts: [number, number][]; end: number } => {
+  const parts: [number, number][] = [];
+  let depth = 0;
+  let from = call + 2;
+  for (let at = call + 1; at < tokens.length; at++) {
+    const text = tokens[at]?.text;
+    if (text === "(" || text === "{") depth++;
+    if (text === ")" || text === "}") depth--;
+    if ((text === "," && depth === 1) || depth === 0) {
+      parts.push([from, at]);
+      from = at + 1;
+    }
+    if (depth === 0) return { parts, end: at };
+  }
+  return { parts, end: tokens.length };
+};
+
+interface Scope {
+  readonly from: number;
+  readonly to: number;
+  readonly names: ReadonlySet<string>;
+}
+
+/** Where which names are variables. */
+const scopesOf = (tokens: readonly Token[]): Scope[] =>
+  tokens.flatMap((token, call) => {
+    const name = token.text.toUpperCase();
+    if (!isCall(tokens, call) || (name !== "LET" && name !== "LAMBDA")) return [];
+    const { parts, end } = argumentsOf(tokens, call);
+    const named = parts.slice(0, -1).filter((_, index) => name === "LAMBDA" || index % 2 === 0);
+    const names = named.map(([from, to]) =>
+      formulaOf(tokens.slice(from, to))
+        .replace(/[\s[\]]/g, "")
+        .toLowerCase(),
+    );
+    return [{ from: call, to: end, names: new Set(names) }];
+  });
+
+const fileWord = (word: string): string => {
+  const upper = word.toUpperCase();
+  if (startsWith(word, `${NAMESPACE}.`)) return CUSTOM + upper.slice(NAMESPACE.length + 1);
+  if (NEWEST_FUNCTIONS.has(upper)) return NEWEST + upper;
+  return NEWER_FUNCTIONS.has(upper) ? NEWER + upper : word;
+};
+
+/** A formula that a person typed, as a file keeps it. */
+export const fileFormula = (shown: string): string => {
+  const tokens = tokensOf(shown.replace(/^\s*=/, ""));
+  const scopes = scopesOf(tokens);
+  const isVariable = (text: string, at: number): boolean =>
+    scopes.some(({ from, to, names }) => at > from && at < to && names.has(text.toLowerCase()));
+  return formulaOf(
+    tokens.map((token, at) => {
+      if (token.kind !== "word") return token;
+      if (isVariable(token.text, at)) return { ...token, text: VARIABLE + token.text };
+      return isCall(tokens, at) ? { ...token, text: fileWord(token.text) } : token;
+    }),
+  );
+};
+
+/** What in a formula has no form in a file that we know of; undefined where all has. */
+export const unwritablePart = (shown: string): string | undefined => {
+  const tokens = tokensOf(shown);
+  const odd = tokens.find(
+    ({ kind, text }) =>
+      (kind === "sign" && (text === "@" || text === "#")) || (kind === "bracket" && /@/.test(text)),
+  );
+  return odd?.text;
+};

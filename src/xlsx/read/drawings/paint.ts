@@ -1,0 +1,77 @@
+import { pxOfEmu } from "../../styles/sizes";
+import { childOf, numberAttribute, type XmlElement } from "../../xml/xml";
+import { onlyIf, orNotShown } from "./notShown";
+
+const HEX = /^[0-9a-f]{6}$/i;
+
+/** Whether a part of a shape's look comes from the workbook's theme, which isn't read. */
+const isThemed = (shape: XmlElement, reference: "fillRef" | "lnRef"): boolean =>
+  (numberAttribute(childOf(childOf(shape, "style"), reference), "idx") ?? 0) !== 0;
+
+/** A plain colour, `none`, or undefined where nothing is said of it. */
+export const paintOf = (holder: XmlElement | undefined): string | undefined => {
+  const fill = holder?.children.find(({ name }) => name.endsWith("Fill"));
+  if (!fill || fill.name === "noFill") return fill && "none";
+  onlyIf(fill.name === "solidFill");
+  const colour = childOf(fill, "srgbClr");
+  const hex = colour?.attributes.get("val") ?? "";
+  onlyIf(HEX.test(hex) && colour?.children.length === 0);
+  return `#${hex}`;
+};
+
+/** Shadows and the like aren't drawn. */
+export const refuseEffects = (properties: XmlElement | undefined): void => {
+  onlyIf((childOf(properties, "effectLst")?.children ?? []).length === 0);
+  onlyIf(["effectDag", "scene3d", "sp3d"].every((name) => !childOf(properties, name)));
+};
+
+const paintOrNone = (holder: XmlElement | undefined, isOfTheme: boolean): string => {
+  const paint = paintOf(holder);
+  onlyIf(paint !== undefined || !isOfTheme);
+  return paint ?? "none";
+};
+
+export const fillOf = (shape: XmlElement): string =>
+  paintOrNone(childOf(shape, "spPr"), isThemed(shape, "fillRef"));
+
+export interface Stroke {
+  readonly colour: string;
+  readonly widthPx: number;
+  /** Lengths of dashes and gaps. */
+  readonly dashesPx: readonly number[];
+  readonly arrows: { readonly start: boolean; readonly end: boolean };
+}
+
+/** In widths of the line. */
+const DASHES: ReadonlyMap<string, readonly number[]> = new Map([
+  ["solid", []],
+  ["dot", [1, 3]],
+  ["dash", [4, 3]],
+  ["lgDash", [8, 3]],
+  ["sysDot", [1, 1]],
+  ["sysDash", [3, 1]],
+]);
+
+const USUAL_WIDTH_EMU = 9525;
+const WIDEST_EMU = 20_116_800;
+
+const hasArrow = (line: XmlElement | undefined, name: "headEnd" | "tailEnd"): boolean => {
+  const type = childOf(line, name)?.attributes.get("type") ?? "none";
+  onlyIf(type === "none" || type === "triangle");
+  return type === "triangle";
+};
+
+export const strokeOf = (shape: XmlElement): Stroke => {
+  const line = childOf(childOf(shape, "spPr"), "ln");
+  const widthEmu = numberAttribute(line, "w") ?? USUAL_WIDTH_EMU;
+  onlyIf(widthEmu >= 0 && widthEmu <= WIDEST_EMU);
+  const widthPx = pxOfEmu(widthEmu);
+  const dashes = orNotShown(DASHES.get(childOf(line, "prstDash")?.attributes.get("val") ?? "solid"));
+  onlyIf(!childOf(line, "custDash"));
+  return {
+    colour: paintOrNone(line, isThemed(shape, "lnRef")),
+    widthPx,
+    dashesPx: dashes.map((widths) => widths * widthPx),
+    arrows: { start: hasArrow(line, "headEnd"), end: hasArrow(line, "tailEnd") },
+  };
+};

@@ -1,0 +1,162 @@
+import { dataAddress, svgAddress } from "../../../workbook/dataAddress";
+import type { FilePicture } from "../../book";
+import { FileError } from "../../fileError";
+import { relationshipsOf, type Relationship } from "../../package/relationships";
+import type { Parts } from "../../package/zip";
+import {
+  childOf,
+  descendantsOf,
+  flagAttribute,
+  numberAttribute,
+  parseXml,
+  type XmlElement,
+} from "../../xml/xml";
+import { readAnchor } from "./anchor";
+import { flips, refuseTurned } from "./frame";
+import { imageKind, type ImageKind } from "./imageKind";
+import { NotShown, onlyIf, orNotShown } from "./notShown";
+import { paintOf, refuseEffects } from "./paint";
+import type { PictureBudget } from "./pictureBudget";
+import { shapesSvg } from "./shapes";
+
+/** What lies over a sheet's cells. */
+export interface OverCells {
+  readonly pictures: readonly FilePicture[];
+  /** Parts that are shown. */
+  readonly shown: readonly string[];
+  /** Parts of which something isn't shown. */
+  readonly left: readonly string[];
+  /** Pictures that have no part in the file. */
+  readonly elsewhere: number;
+}
+
+const NOTHING: OverCells = { pictures: [], shown: [], left: [], elsewhere: 0 };
+
+/** A drawing's part, and what it takes to follow its arrows. */
+interface Drawing {
+  readonly parts: Parts;
+  readonly path: string;
+  /** The parts of images, by the names under which the drawing knows them. */
+  readonly images: ReadonlyMap<string, string>;
+  /** What its images are, by their parts: many anchors may show one. */
+  readonly kinds: Map<string, ImageKind | undefined>;
+  readonly budget: PictureBudget;
+}
+
+/** The part that a blip shows; one outside of the file is never fetched. */
+const imagePath = (blip: XmlElement | undefined, { images }: Drawing): string | undefined => {
+  // The prefix may differ; the local name doesn't.
+  const id = [...(blip?.attributes ?? [])].find(([name]) => /:embed$/.test(name))?.[1];
+  return images.get(id ?? "");
+};
+
+const imagesOf = (arrows: readonly Relationship[]): ReadonlyMap<string, string> =>
+  new Map(
+    arrows.flatMap(({ id, kind, isOutside, target }): [string, string][] =>
+      kind === "image" && !isOutside ? [[id, target]] : [],
+    ),
+  );
+
+const kindOf = (path: string, bytes: Uint8Array, { kinds }: Drawing): ImageKind => {
+  if (!kinds.has(path)) kinds.set(path, imageKind(bytes));
+  return orNotShown(kinds.get(path));
+};
+
+/** A picture is a plain rectangle of dots: without an edge of its own, effects, or another outline. */
+const refuseFrame = (properties: XmlElement | undefined): void => {
+  onlyIf((childOf(properties, "prstGeom")?.attributes.get("prst") ?? "rect") === "rect");
+  onlyIf(
+    !childOf(properties, "custGeom") && ["none", undefined].includes(paintOf(childOf(properties, "ln"))),
+  );
+  refuseEffects(properties);
+};
+
+const isWhole = (crop: XmlElement | undefined): boolean =>
+  ["l", "t", "r", "b"].every((side) => (numberAttribute(crop, side) ?? 0) === 0);
+
+/** A picture of dots. Lines that stand behind it for newer programs (SVG) are left alone. */
+const pictureSource = (picture: XmlElement, drawing: Drawing): string => {
+  const properties = childOf(picture, "spPr");
+  const place = childOf(properties, "xfrm");
+  refuseTurned(place);
+  onlyIf(!flips(place).x && !flips(place).y);
+  refuseFrame(properties);
+  const fill = childOf(picture, "blipFill");
+  const blip = childOf(fill, "blip");
+  // What else stands in a blip changes how it looks: a watermark would hide the cells beneath.
+  onlyIf((blip?.children ?? []).every(({ name }) => name === "extLst"));
+  onlyIf(isWhole(childOf(fill, "srcRect")) && isWhole(childOf(childOf(fill, "stretch"), "fillRect")));
+  onlyIf(!childOf(fill, "tile"));
+  const path = imagePath(blip, drawing) ?? "";
+  const bytes = orNotShown(drawing.parts.get(path));
+  onlyIf(drawing.budget({ pictures: 1, pictureBytes: bytes.length }));
+  const { type, pixels } = kindOf(path, bytes, drawing);
+  onlyIf(drawing.budget({ picturePixels: pixels }));
+  return dataAddress(type, bytes);
+};
+
+const shapesSource = (thing: XmlElement, { budget }: Drawing): string => {
+  const svg = shapesSvg(thing);
+  onlyIf(budget({ pictures: 1, pictureBytes: svg.length }));
+  return svgAddress(svg);
+};
+
+/** Beside the thing itself an anchor says where it lies. */
+const OF_ANCHOR = ["from", "to", "ext", "pos", "clientData"];
+
+const readThing = (anchor: XmlElement, drawing: Drawing): FilePicture => {
+  const things = anchor.children.filter(({ name }) => !OF_ANCHOR.includes(name));
+  const thing = orNotShown(things[0]);
+  const [named] = descendantsOf(thing, "cNvPr");
+  onlyIf(things.length === 1 && !flagAttribute(named, "hidden"));
+  const place = readAnchor(anchor);
+  return {
+    ...place,
+    description: named?.attributes.get("descr") ?? "",
+    source: thing.name === "pic" ? pictureSource(thing, drawing) : shapesSource(thing, drawing),
+  };
+};
+
+/** The parts that an anchor shows something of: its images, and the drawing itself where it has shapes. */
+const partsOf = (anchor: XmlElement, drawing: Drawing): string[] => [
+  ...descendantsOf(anchor, "blip").flatMap((blip) => {
+    const path = imagePath(blip, drawing);
+    return path !== undefined && drawing.parts.has(path) ? [path] : [];
+  }),
+  ...(["sp", "cxnSp"].some((name) => descendantsOf(anchor, name).length > 0) ? [drawing.path] : []),
+];
+
+const tryToRead = (anchor: XmlElement, drawing: Drawing): OverCells => {
+  const its = partsOf(anchor, drawing);
+  try {
+    return { ...NOTHING, pictures: [readThing(anchor, drawing)], shown: its };
+  } catch (error) {
+    const isElsewhere = its.length === 0 && descendantsOf(anchor, "pic").length > 0;
+    if (error instanceof NotShown) return { ...NOTHING, left: its, elsewhere: isElsewhere ? 1 : 0 };
+    throw error;
+  }
+};
+
+/**
+ * The pictures and drawings over a sheet's cells, as far as they can be shown. They are there to be looked at, so that nothing
+ * about them keeps a workbook from being opened.
+ */
+export const readOverCells = (parts: Parts, sheetPath: string, budget: PictureBudget): OverCells => {
+  try {
+    const path = relationshipsOf(parts, sheetPath).find(({ kind }) => kind === "drawing")?.target ?? "";
+    const bytes = parts.get(path);
+    if (!bytes || !budget({ drawingBytes: bytes.length })) return NOTHING;
+    const images = imagesOf(relationshipsOf(parts, path));
+    const drawing: Drawing = { parts, path, images, kinds: new Map(), budget };
+    const read = parseXml(bytes, path).root.children.map((anchor) => tryToRead(anchor, drawing));
+    return {
+      pictures: read.flatMap(({ pictures }) => pictures),
+      shown: read.flatMap(({ shown }) => shown),
+      left: read.flatMap(({ left }) => left),
+      elsewhere: read.reduce((sum, { elsewhere }) => sum + elsewhere, 0),
+    };
+  } catch (error) {
+    if (error instanceof FileError) return NOTHING;
+    throw error;
+  }
+};

@@ -1,0 +1,121 @@
+import type { Spot } from "../../../pictures/figure";
+import { element, px } from "../../../pictures/svg";
+import { pxOfEmu } from "../../styles/sizes";
+import { childOf, flagAttribute, type XmlElement } from "../../xml/xml";
+import { changed, cornersFrame, flips, refuseTurned, type Change, type Frame } from "./frame";
+import { NotShown, onlyIf } from "./notShown";
+import { outlines, type Outline } from "./outline";
+import { fillOf, refuseEffects, strokeOf, type Stroke } from "./paint";
+import { wordsIn } from "./words";
+
+/** On a dark page the cells are dark too: light lines on it, and every colour keeps its hue. */
+const STYLE = element(
+  "style",
+  {},
+  "@media (prefers-color-scheme:dark){g{filter:invert(1) hue-rotate(180deg)}}",
+);
+
+/** A drawing as it is on paper, which is light always. */
+export const onPaper = (svg: string): string => svg.replace(STYLE, "");
+
+/** A side of a whole drawing: some ten pages. */
+const LONGEST_PX = 20_000;
+const ARROW_WIDTHS = 3;
+const SMALLEST_ARROW_PX = 7;
+
+const arrow = (at: Spot, from: Spot, { colour, widthPx }: Stroke): string => {
+  const length = Math.hypot(at.x - from.x, at.y - from.y);
+  if (length === 0) return "";
+  const size = Math.max(SMALLEST_ARROW_PX, widthPx * ARROW_WIDTHS);
+  const [x, y] = [((from.x - at.x) / length) * size, ((from.y - at.y) / length) * size];
+  const corner = (side: number): string =>
+    `${px(at.x + x - (side * y) / 2)},${px(at.y + y + (side * x) / 2)}`;
+  return element("polygon", { points: `${px(at.x)},${px(at.y)} ${corner(1)} ${corner(-1)}`, fill: colour });
+};
+
+const arrowsOf = ({ spots }: Outline, stroke: Stroke): string[] => {
+  const [first, second, nextToLast, last] = [spots[0], spots[1], spots.at(-2), spots.at(-1)];
+  if (!first || !second || !nextToLast || !last || stroke.colour === "none") return [];
+  return [
+    ...(stroke.arrows.start ? [arrow(first, second, stroke)] : []),
+    ...(stroke.arrows.end ? [arrow(last, nextToLast, stroke)] : []),
+  ];
+};
+
+const pathOf = (lines: readonly Outline[]): string =>
+  lines
+    .map(
+      ({ spots, isClosed }) =>
+        `M${spots.map(({ x, y }) => `${px(x)} ${px(y)}`).join("L")}${isClosed ? "Z" : ""}`,
+    )
+    .join("");
+
+const shapeMarkup = (shape: XmlElement, change: Change): string[] => {
+  const properties = childOf(shape, "spPr");
+  const place = childOf(properties, "xfrm");
+  refuseTurned(place);
+  refuseEffects(properties);
+  // What a linked shape says stands in a cell.
+  onlyIf((shape.attributes.get("textlink") ?? "") === "");
+  const frame = changed(cornersFrame(place, "off", "ext"), change);
+  const lines = outlines(properties, frame, flips(place));
+  const stroke = strokeOf(shape);
+  const dashes = stroke.dashesPx.length > 0 && { "stroke-dasharray": stroke.dashesPx.map(px).join(" ") };
+  const look = { fill: fillOf(shape), stroke: stroke.colour, "stroke-width": stroke.widthPx, ...dashes };
+  return [
+    element("path", { d: pathOf(lines), ...look }),
+    ...lines.flatMap((each) => (each.isClosed ? [] : arrowsOf(each, stroke))),
+    ...wordsIn(shape, frame),
+  ];
+};
+
+/** Beside its shapes a group holds what it is called and where it lies. */
+const OF_GROUP = ["nvGrpSpPr", "grpSpPr", "extLst"];
+
+const groupMarkup = (group: XmlElement, change: Change): string[] => {
+  const place = childOf(childOf(group, "grpSpPr"), "xfrm");
+  refuseTurned(place);
+  onlyIf(!flips(place).x && !flips(place).y);
+  const inside = {
+    from: cornersFrame(place, "chOff", "chExt"),
+    to: changed(cornersFrame(place, "off", "ext"), change),
+  };
+  return group.children.flatMap((child) => (OF_GROUP.includes(child.name) ? [] : markup(child, inside)));
+};
+
+const isHidden = (thing: XmlElement): boolean =>
+  thing.children.some((each) => flagAttribute(childOf(each, "cNvPr"), "hidden") === true);
+
+const markup = (thing: XmlElement, change: Change): string[] => {
+  if (isHidden(thing)) return [];
+  switch (thing.name) {
+    case "sp":
+    case "cxnSp":
+      return shapeMarkup(thing, change);
+    case "grpSp":
+      return groupMarkup(thing, change);
+    default:
+      throw new NotShown();
+  }
+};
+
+/** A shape, or a group of them, as an SVG file. Only plain lines, faces and words are known; anything else isn't shown. */
+export const shapesSvg = (thing: XmlElement): string => {
+  const properties = childOf(thing, thing.name === "grpSp" ? "grpSpPr" : "spPr");
+  const from = cornersFrame(childOf(properties, "xfrm"), "off", "ext");
+  const to: Frame = { left: 0, top: 0, width: pxOfEmu(from.width), height: pxOfEmu(from.height) };
+  const { width, height } = to;
+  onlyIf([width, height].every((length) => length > 0 && length <= LONGEST_PX));
+  return element(
+    "svg",
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      width,
+      height,
+      viewBox: `0 0 ${px(width)} ${px(height)}`,
+      preserveAspectRatio: "none",
+    },
+    STYLE,
+    element("g", {}, ...markup(thing, { from, to })),
+  );
+};

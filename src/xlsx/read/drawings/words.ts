@@ -1,0 +1,101 @@
+import { element, escapeXml } from "../../../pictures/svg";
+import { pxOfEmu } from "../../styles/sizes";
+import { childOf, childrenOf, flagAttribute, numberAttribute, type XmlElement } from "../../xml/xml";
+import type { Frame } from "./frame";
+import { onlyIf, orNotShown } from "./notShown";
+import { paintOf } from "./paint";
+
+const FONT = "Calibri,Carlito,'Segoe UI',system-ui,sans-serif";
+const PX_PER_POINT = 4 / 3;
+const LINE_HEIGHTS = 1.2;
+/** Room between a shape's edge and its words where nothing is said of it, in EMU. */
+const USUAL_ROOM = { lIns: 91_440, rIns: 91_440, tIns: 45_720, bIns: 45_720 } as const;
+
+/** A line's anchor in SVG, and where in its room it hangs, from 0 to 1. */
+const ALIGNMENTS: ReadonlyMap<string, readonly [anchor: string, share: number]> = new Map([
+  ["l", ["start", 0]],
+  ["ctr", ["middle", 0.5]],
+  ["r", ["end", 1]],
+]);
+const HEIGHTS: ReadonlyMap<string, number> = new Map([
+  ["t", 0],
+  ["ctr", 0.5],
+  ["b", 1],
+]);
+
+const INDENTS = ["marL", "marR", "indent", "lvl"];
+/** What changes the letters of a run; `none` is what it says where it changes nothing. */
+const LETTER_CHANGES = ["u", "strike", "cap"];
+
+interface Line {
+  readonly markup: string;
+  readonly sizePx: number;
+  readonly anchor: string;
+  readonly share: number;
+}
+
+const runOf = (run: XmlElement): { readonly markup: string; readonly sizePx: number } => {
+  const look = childOf(run, "rPr");
+  const sizePx = (orNotShown(numberAttribute(look, "sz")) / 100) * PX_PER_POINT;
+  onlyIf(sizePx > 0 && (numberAttribute(look, "baseline") ?? 0) === 0);
+  onlyIf(LETTER_CHANGES.every((name) => /^no/.test(look?.attributes.get(name) ?? "none")));
+  const attributes = {
+    "font-size": sizePx,
+    fill: orNotShown(paintOf(look)),
+    ...(flagAttribute(look, "b") && { "font-weight": "bold" }),
+    ...(flagAttribute(look, "i") && { "font-style": "italic" }),
+  };
+  return { markup: element("tspan", attributes, escapeXml(childOf(run, "t")?.text ?? "")), sizePx };
+};
+
+const lineOf = (paragraph: XmlElement): Line => {
+  onlyIf(paragraph.children.every(({ name }) => ["pPr", "r", "endParaRPr"].includes(name)));
+  const runs = childrenOf(paragraph, "r").map(runOf);
+  const look = childOf(paragraph, "pPr");
+  onlyIf((look?.children ?? []).every(({ name }) => !/^bu(?!None)/.test(name)));
+  onlyIf(INDENTS.every((name) => (numberAttribute(look, name) ?? 0) === 0));
+  const [anchor, share] = orNotShown(ALIGNMENTS.get(look?.attributes.get("algn") ?? "l"));
+  return {
+    markup: runs.map(({ markup }) => markup).join(""),
+    sizePx: runs.reduce((most, { sizePx }) => Math.max(most, sizePx), 0),
+    anchor,
+    share,
+  };
+};
+
+/** The room in a shape's frame that its words take. */
+const roomIn = ({ left, top, width, height }: Frame, body: XmlElement | undefined): Frame => {
+  const room = (name: keyof typeof USUAL_ROOM): number =>
+    pxOfEmu(numberAttribute(body, name) ?? USUAL_ROOM[name]);
+  return {
+    left: left + room("lIns"),
+    top: top + room("tIns"),
+    width: width - room("lIns") - room("rIns"),
+    height: height - room("tIns") - room("bIns"),
+  };
+};
+
+/** The words in a shape. Where they would have to be broken into lines they aren't known: that hangs on the font. */
+export const wordsIn = (shape: XmlElement, frame: Frame): string[] => {
+  const text = childOf(shape, "txBody");
+  const lines = childrenOf(text, "p").map(lineOf);
+  if (lines.every(({ markup }) => markup === "")) return [];
+  const body = childOf(text, "bodyPr");
+  onlyIf(body?.attributes.get("wrap") === "none");
+  onlyIf((numberAttribute(body, "rot") ?? 0) === 0 && (body?.attributes.get("vert") ?? "horz") === "horz");
+  onlyIf(!childOf(body, "normAutofit")?.attributes.has("fontScale"));
+  const room = roomIn(frame, body);
+  const heightPx = lines.reduce((sum, { sizePx }) => sum + sizePx * LINE_HEIGHTS, 0);
+  const down = orNotShown(HEIGHTS.get(body?.attributes.get("anchor") ?? "t"));
+  let y = room.top + (room.height - heightPx) * down;
+  return lines.map(({ markup, sizePx, anchor, share }) => {
+    const middle = y + (sizePx * LINE_HEIGHTS) / 2;
+    y += sizePx * LINE_HEIGHTS;
+    const place = { x: room.left + room.width * share, y: middle };
+    return element(
+      "text",
+      { ...place, "text-anchor": anchor, "dominant-baseline": "central", "font-family": FONT },
+      markup,
+    );
+  });
+};

@@ -1,0 +1,68 @@
+import type { Book, BookName } from "../book";
+import { fileStyleKey } from "../book";
+import { themeColours } from "../styles/colors";
+import { FileError } from "../fileError";
+import { shownFormula } from "../formulas/formulaForm";
+import { pictureBudget } from "./drawings/pictureBudget";
+import { readOverCells, type OverCells } from "./drawings/readOverCells";
+import { readSharedTexts } from "./readCellValue";
+import { readSheet } from "./readSheet";
+import { hidesRows, readTables } from "./readTables";
+import { readStyles, unlockedFormats } from "../styles/readStyles";
+import { partOfKind, workbookParts, type WorkbookParts } from "../package/workbookParts";
+import { childOf, childrenOf, numberAttribute, parseXml, type XmlElement } from "../xml/xml";
+import type { Parts } from "../package/zip";
+
+const rootOf = (parts: Parts, path: string | undefined): XmlElement | undefined => {
+  const bytes = path === undefined ? undefined : parts.get(path);
+  return bytes && path !== undefined ? parseXml(bytes, path).root : undefined;
+};
+
+const ONE_RANGE = /^(?:'(?:[^']|'')+'|[^'!\s]+)!\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?$/i;
+
+/** Names that the format keeps for itself, such as a print area. */
+export const isBuiltInName = (name: string): boolean => name.toLowerCase().startsWith("_xlnm.");
+
+export const readNames = ({ root, sheets }: Pick<WorkbookParts, "root" | "sheets">): BookName[] =>
+  childrenOf(childOf(root, "definedNames"), "definedName").flatMap((element) => {
+    const name = element.attributes.get("name") ?? "";
+    const sheet = sheets[numberAttribute(element, "localSheetId") ?? -1]?.name;
+    if (name === "" || isBuiltInName(name)) return [];
+    const target = ONE_RANGE.test(element.text) ? element.text : shownFormula(element.text);
+    return [{ name, target, ...(sheet !== undefined && { sheet }) }];
+  });
+
+/**
+ * The whole workbook as plain values, as far as we can show it. A sheet's part is shown to `see` while it is there: it is large;
+ * what lies over its cells is, too.
+ */
+export const readBook = (parts: Parts, see: (sheet: XmlElement, overCells: OverCells) => void): Book => {
+  const workbook = workbookParts(parts);
+  const texts = rootOf(parts, partOfKind(workbook, "sharedStrings"));
+  const sharedTexts = texts ? readSharedTexts(texts) : [];
+  const styleSheet = rootOf(parts, partOfKind(workbook, "styles"));
+  const styles = styleSheet
+    ? readStyles(styleSheet, themeColours(rootOf(parts, partOfKind(workbook, "theme"))))
+    : [];
+  const shown = workbook.sheets.filter(({ hasCells }) => hasCells);
+  if (shown.length === 0) throw new FileError("This workbook has no sheet with cells.");
+  const budget = pictureBudget();
+  return {
+    sheets: shown.map(({ name, path, isHidden }) => {
+      const root = rootOf(parts, path);
+      if (!root) throw new FileError(`The file has no part for its sheet "${name}".`);
+      const overCells = readOverCells(parts, path, budget);
+      see(root, overCells);
+      const tables = readTables(parts, path);
+      return {
+        ...readSheet(name, isHidden, root, sharedTexts),
+        tables,
+        isFiltered: hidesRows(root) || tables.some((table) => table.hidesRows),
+        ...(overCells.pictures.length > 0 && { filePictures: overCells.pictures }),
+      };
+    }),
+    names: readNames(workbook),
+    unlockedStyles: styleSheet ? unlockedFormats(styleSheet).map(fileStyleKey) : [],
+    styles: new Map(styles.map((style, index) => [fileStyleKey(index), style])),
+  };
+};

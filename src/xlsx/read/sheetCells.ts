@@ -1,0 +1,74 @@
+import type { Place } from "../../workbook/address";
+import { parseA1 } from "../cellAddress";
+import { FileError } from "../fileError";
+import { LIMITS } from "../limits";
+import { shiftFormula } from "../../workbook/formulas/shiftFormula";
+import { childOf, childrenOf, numberAttribute, type XmlElement } from "../xml/xml";
+
+export interface RowElement {
+  readonly row: number;
+  readonly element: XmlElement;
+}
+
+/** A cell's element and where it stands. */
+export interface CellElement extends Place {
+  readonly element: XmlElement;
+}
+
+/** Tells places apart in a map. */
+export const placeKey = ({ row, column }: Place): string => `${row},${column}`;
+
+/** Rows and cells may leave out where they stand; then they follow the one before. */
+export const rowElements = (sheetData: XmlElement | undefined): RowElement[] => {
+  let next = 0;
+  return childrenOf(sheetData, "row").map((element) => {
+    const row = (numberAttribute(element, "r") ?? next + 1) - 1;
+    next = row + 1;
+    return { row, element };
+  });
+};
+
+export const cellElements = ({ row, element }: RowElement): CellElement[] => {
+  let next = 0;
+  return childrenOf(element, "c").map((cell) => {
+    const column = parseA1(cell.attributes.get("r") ?? "")?.column ?? next;
+    next = column + 1;
+    return { row, column, element: cell };
+  });
+};
+
+/** All the cells of a sheet. */
+export const allCellElements = (sheet: XmlElement): CellElement[] => {
+  const cells = rowElements(childOf(sheet, "sheetData")).flatMap(cellElements);
+  if (cells.length > LIMITS.cells)
+    throw new FileError(
+      `A sheet of the file has ${cells.length} cells, more than the ${LIMITS.cells} that are taken.`,
+    );
+  return cells;
+};
+
+/** The number under which cells share one formula; undefined where a cell has its own. */
+export const sharedNumber = ({ element }: CellElement): string | undefined => {
+  const formula = childOf(element, "f");
+  return formula?.attributes.get("t") === "shared" ? formula.attributes.get("si") : undefined;
+};
+
+/** The formulas of a sheet's cells, as the file writes them, with shared ones written out. */
+export const formulaReader = (cells: readonly CellElement[]): ((cell: CellElement) => string | undefined) => {
+  const masters = new Map<string, CellElement>();
+  for (const cell of cells) {
+    const number = sharedNumber(cell);
+    if (number !== undefined && childOf(cell.element, "f")?.text) masters.set(number, cell);
+  }
+  return (cell) => {
+    const formula = childOf(cell.element, "f");
+    // A what-if table has no formula that a person could type.
+    if (!formula || formula.attributes.get("t") === "dataTable") return undefined;
+    if (formula.text !== "") return formula.text;
+    const master = masters.get(sharedNumber(cell) ?? "");
+    const text = childOf(master?.element, "f")?.text;
+    return master && text
+      ? shiftFormula(text, cell.row - master.row, cell.column - master.column)
+      : undefined;
+  };
+};

@@ -1,0 +1,91 @@
+import { readDropDowns } from "./readDropDowns";
+import type { XmlElement } from "../xml/xml";
+import type { OverCells } from "./drawings/readOverCells";
+import type { Parts } from "../package/zip";
+
+/** Parts of a package that we carry and mostly don't show, by where they stand. */
+const PARTS: readonly (readonly [path: RegExp, one: string, many: string])[] = [
+  [/^xl\/charts\/chart[^/]*\.xml$/i, "chart", "charts"],
+  [/^xl\/chartsheets\/[^/]*\.xml$/i, "chart sheet", "chart sheets"],
+  [/^xl\/pivotTables\/[^/]*\.xml$/i, "pivot table", "pivot tables"],
+  [/^xl\/vbaProject\.bin$/i, "macro project", "macro projects"],
+  // A picture of lines stands beside its dots.
+  [/^xl\/media\/[^/]*(?<!\.svg)$/i, "picture", "pictures"],
+  [/^xl\/comments[^/]*\.xml$|^xl\/comments\/[^/]*\.xml$/i, "sheet with comments", "sheets with comments"],
+  [/^xl\/tables\/[^/]*\.xml$/i, "table", "tables"],
+  [/^xl\/externalLinks\/[^/]*\.xml$/i, "link to another workbook", "links to other workbooks"],
+  [/^xl\/slicers\/[^/]*\.xml$/i, "slicer", "slicers"],
+  [/^xl\/ctrlProps\/[^/]*\.xml$/i, "form control", "form controls"],
+  [/^_xmlsignatures\/sig[^/]*\.xml$/i, "digital signature", "digital signatures"],
+];
+
+/** A drawing part is also what a chart or a picture stands in: only one with shapes is a drawing to the eye. */
+const DRAWING_PART = /^xl\/drawings\/drawing[^/]*\.xml$/i;
+const SHAPE = /<(?:\w+:)?(?:sp|cxnSp)[\s>]/;
+
+/** Elements of a sheet that we carry and don't show. */
+const ELEMENTS: readonly (readonly [name: string, one: string, many: string])[] = [
+  ["conditionalFormatting", "conditional format", "conditional formats"],
+  ["dataValidation", "validation rule", "validation rules"],
+  ["hyperlink", "link", "links"],
+  ["autoFilter", "filter", "filters"],
+  ["sheetProtection", "sheet protection", "sheet protections"],
+];
+
+const counted = (count: number, one: string, many: string): string[] =>
+  count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+
+const countElements = (element: XmlElement, name: string): number =>
+  element.children.reduce((sum, child) => sum + (child.name === name ? 1 : countElements(child, name)), 0);
+
+/** How many elements of each kind stand in a sheet beside its cells, without those that are shown. */
+export const countUnseen = (sheet: XmlElement): ReadonlyMap<string, number> =>
+  new Map(
+    ELEMENTS.map(([name]) => [
+      name,
+      // What stands beside the cells is little; the cells themselves needn't be looked through.
+      sheet.children.reduce(
+        (sum, child) =>
+          sum + (child.name === name ? 1 : child.name === "sheetData" ? 0 : countElements(child, name)),
+        name === "dataValidation" ? -readDropDowns(sheet).length : 0,
+      ),
+    ]),
+  );
+
+const holdsDrawing = ([path, bytes]: readonly [string, Uint8Array]): boolean =>
+  DRAWING_PART.test(path) && SHAPE.test(new TextDecoder().decode(bytes));
+
+/** What isn't shown of a sheet by its elements, and which parts over its cells are shown or left. */
+export interface SeenSheet extends Pick<OverCells, "shown" | "left" | "elsewhere"> {
+  readonly unseen: ReadonlyMap<string, number>;
+}
+
+/** The parts of which something isn't shown. */
+const unshownParts = (parts: Parts, inSheets: readonly SeenSheet[]): [path: string, bytes: Uint8Array][] => {
+  const shown = new Set(inSheets.flatMap((sheet) => sheet.shown));
+  for (const path of inSheets.flatMap(({ left }) => left)) shown.delete(path);
+  return [...parts].filter(([path]) => !shown.has(path));
+};
+
+/** What a file holds that isn't shown, in words: `2 charts`, `1 macro project`. */
+export const unseenThings = (parts: Parts, inSheets: readonly SeenSheet[]): string[] => {
+  const unshown = unshownParts(parts, inSheets);
+  return [
+    ...PARTS.flatMap(([path, one, many]) =>
+      counted(unshown.filter(([each]) => path.test(each)).length, one, many),
+    ),
+    ...counted(unshown.filter(holdsDrawing).length, "sheet with drawings", "sheets with drawings"),
+    ...counted(
+      inSheets.reduce((sum, { elsewhere }) => sum + elsewhere, 0),
+      "picture that isn't in the file",
+      "pictures that aren't in the file",
+    ),
+    ...ELEMENTS.flatMap(([name, one, many]) =>
+      counted(
+        inSheets.reduce((sum, { unseen }) => sum + (unseen.get(name) ?? 0), 0),
+        one,
+        many,
+      ),
+    ),
+  ];
+};

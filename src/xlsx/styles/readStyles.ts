@@ -1,0 +1,114 @@
+import {
+  BaselineOffset,
+  BooleanNumber,
+  WrapStrategy,
+  type IBorderData,
+  type IStyleData,
+} from "@univerjs/core";
+import { colourOf } from "./colors";
+import { numberFormats } from "./numberFormats";
+import { BORDER_WORDS, fromWord, HORIZONTAL_WORDS, VERTICAL_WORDS } from "./styleWords";
+import { childOf, childrenOf, flagAttribute, numberAttribute, type XmlElement } from "../xml/xml";
+
+type Theme = readonly (string | undefined)[];
+
+/** An element such as `<b/>` or `<b val="0"/>`. */
+const isOn = (font: XmlElement | undefined, name: string): boolean => {
+  const element = childOf(font, name);
+  return element !== undefined && flagAttribute(element, "val") !== false;
+};
+
+const ON = { s: BooleanNumber.TRUE };
+
+const fontStyle = (font: XmlElement | undefined, theme: Theme): IStyleData => {
+  const colour = colourOf(childOf(font, "color"), theme);
+  const name = childOf(font, "name")?.attributes.get("val");
+  const sizePt = numberAttribute(childOf(font, "sz"), "val");
+  const underline = childOf(font, "u");
+  const offset = childOf(font, "vertAlign")?.attributes.get("val");
+  return {
+    ...(name !== undefined && { ff: name }),
+    ...(sizePt !== undefined && { fs: sizePt }),
+    ...(isOn(font, "b") && { bl: BooleanNumber.TRUE }),
+    ...(isOn(font, "i") && { it: BooleanNumber.TRUE }),
+    ...(isOn(font, "strike") && { st: ON }),
+    ...(underline && underline.attributes.get("val") !== "none" && { ul: ON }),
+    ...(offset === "superscript" && { va: BaselineOffset.SUPERSCRIPT }),
+    ...(offset === "subscript" && { va: BaselineOffset.SUBSCRIPT }),
+    ...(colour !== undefined && { cl: { rgb: colour } }),
+  };
+};
+
+const fillStyle = (fill: XmlElement | undefined, theme: Theme): IStyleData => {
+  const pattern = childOf(fill, "patternFill");
+  const colour =
+    pattern?.attributes.get("patternType") === "solid"
+      ? colourOf(childOf(pattern, "fgColor"), theme)
+      : undefined;
+  return colour === undefined ? {} : { bg: { rgb: colour } };
+};
+
+const SIDES = [
+  ["t", "top"],
+  ["r", "right"],
+  ["b", "bottom"],
+  ["l", "left"],
+] as const;
+
+const borderStyle = (border: XmlElement | undefined, theme: Theme): IStyleData => {
+  const data: IBorderData = {};
+  for (const [key, name] of SIDES) {
+    const side = childOf(border, name);
+    const style = fromWord(BORDER_WORDS, side?.attributes.get("style"));
+    if (style !== undefined)
+      data[key] = { s: style, cl: { rgb: colourOf(childOf(side, "color"), theme) ?? "#000000" } };
+  }
+  return Object.keys(data).length === 0 ? {} : { bd: data };
+};
+
+/** Over 90, a file counts degrees downwards; 255 is letters one below the other. */
+const rotation = (degrees: number | undefined): IStyleData => {
+  if (degrees === undefined || degrees === 0) return {};
+  if (degrees === 255) return { tr: { a: 0, v: BooleanNumber.TRUE } };
+  return { tr: { a: degrees > 90 ? degrees - 90 : -degrees } };
+};
+
+const alignmentStyle = (alignment: XmlElement | undefined): IStyleData => {
+  const horizontal = fromWord(HORIZONTAL_WORDS, alignment?.attributes.get("horizontal"));
+  const vertical = fromWord(VERTICAL_WORDS, alignment?.attributes.get("vertical"));
+  return {
+    ...(horizontal !== undefined && { ht: horizontal }),
+    ...(vertical !== undefined && { vt: vertical }),
+    ...(flagAttribute(alignment, "wrapText") && { tb: WrapStrategy.WRAP }),
+    ...rotation(numberAttribute(alignment, "textRotation")),
+  };
+};
+
+const cellFormats = (styleSheet: XmlElement): readonly XmlElement[] =>
+  childrenOf(childOf(styleSheet, "cellXfs"), "xf");
+
+/** Which of the looks, by number, leave a cell open on a protected sheet. */
+export const unlockedFormats = (styleSheet: XmlElement): number[] =>
+  cellFormats(styleSheet).flatMap((xf, index) =>
+    flagAttribute(childOf(xf, "protection"), "locked") === false ? [index] : [],
+  );
+
+/** The looks of cells, in the order in which cells number them. */
+export const readStyles = (styleSheet: XmlElement, theme: Theme): IStyleData[] => {
+  const once = (list: string, read: (element: XmlElement, theme: Theme) => IStyleData): IStyleData[] =>
+    (childOf(styleSheet, list)?.children ?? []).map((element) => read(element, theme));
+  const fonts = once("fonts", fontStyle);
+  const fills = once("fills", fillStyle);
+  const borders = once("borders", borderStyle);
+  const formats = numberFormats(styleSheet);
+  return cellFormats(styleSheet).map((xf) => {
+    const pattern = formats.get(numberAttribute(xf, "numFmtId") ?? 0);
+    return {
+      ...fonts[numberAttribute(xf, "fontId") ?? 0],
+      ...fills[numberAttribute(xf, "fillId") ?? 0],
+      ...borders[numberAttribute(xf, "borderId") ?? 0],
+      ...alignmentStyle(childOf(xf, "alignment")),
+      ...(pattern !== undefined && { n: { pattern } }),
+    };
+  });
+};

@@ -1,0 +1,197 @@
+import {
+  BaselineOffset,
+  BooleanNumber,
+  WrapStrategy,
+  type IBorderStyleData,
+  type IStyleData,
+  type Nullable,
+} from "@univerjs/core";
+import { argbOf } from "./colors";
+import { changeElement, insertInOrder, prefixOf, STYLES_ORDER } from "../xml/elementOrder";
+import { builtInNumber, FIRST_OWN_NUMBER } from "./numberFormats";
+import type { Splice } from "../xml/splices";
+import { BORDER_WORDS, HORIZONTAL_WORDS, toWord, VERTICAL_WORDS } from "./styleWords";
+import { childOf, childrenOf, numberAttribute, type XmlElement, type XmlPart } from "../xml/xml";
+import { attributesText } from "../xml/xmlText";
+
+type List = "numFmts" | "fonts" | "fills" | "borders" | "cellXfs";
+
+const isOn = (flag: unknown): boolean => flag === BooleanNumber.TRUE;
+
+/** The parts of a look that a file keeps apart; each as text that is the same for what looks the same. */
+const fontText = (style: IStyleData, x: string): string => {
+  const colour = argbOf(style.cl?.rgb ?? "");
+  const offset =
+    style.va === BaselineOffset.SUPERSCRIPT
+      ? "superscript"
+      : style.va === BaselineOffset.SUBSCRIPT
+        ? "subscript"
+        : "";
+  return [
+    `<${x}font>`,
+    isOn(style.bl) ? `<${x}b/>` : "",
+    isOn(style.it) ? `<${x}i/>` : "",
+    isOn(style.st?.s) ? `<${x}strike/>` : "",
+    isOn(style.ul?.s) ? `<${x}u/>` : "",
+    offset === "" ? "" : `<${x}vertAlign val="${offset}"/>`,
+    `<${x}sz val="${style.fs ?? 11}"/>`,
+    colour === undefined ? "" : `<${x}color rgb="${colour}"/>`,
+    `<${x}name${attributesText({ val: style.ff ?? "Calibri" })}/>`,
+    `</${x}font>`,
+  ].join("");
+};
+
+const fillText = (style: IStyleData, x: string): string => {
+  const colour = argbOf(style.bg?.rgb ?? "");
+  if (colour === undefined) return `<${x}fill><${x}patternFill patternType="none"/></${x}fill>`;
+  return `<${x}fill><${x}patternFill patternType="solid"><${x}fgColor rgb="${colour}"/><${x}bgColor indexed="64"/></${x}patternFill></${x}fill>`;
+};
+
+const sideText = (name: string, side: Nullable<IBorderStyleData>, x: string): string => {
+  const style = side ? toWord(BORDER_WORDS, side.s) : undefined;
+  if (!side || style === undefined) return `<${x}${name}/>`;
+  const colour = argbOf(side.cl.rgb ?? "") ?? "FF000000";
+  return `<${x}${name} style="${style}"><${x}color rgb="${colour}"/></${x}${name}>`;
+};
+
+const borderText = ({ bd }: IStyleData, x: string): string =>
+  `<${x}border>${sideText("left", bd?.l, x)}${sideText("right", bd?.r, x)}${sideText("top", bd?.t, x)}${sideText("bottom", bd?.b, x)}<${x}diagonal/></${x}border>`;
+
+const rotationOf = ({ tr }: IStyleData): string | undefined => {
+  if (!tr || (tr.a === 0 && !isOn(tr.v))) return undefined;
+  if (isOn(tr.v)) return "255";
+  return String(tr.a > 0 ? tr.a + 90 : -tr.a);
+};
+
+const alignmentOf = (style: IStyleData): Readonly<Record<string, string | undefined>> => ({
+  horizontal: style.ht ? toWord(HORIZONTAL_WORDS, style.ht) : undefined,
+  vertical: style.vt ? toWord(VERTICAL_WORDS, style.vt) : undefined,
+  wrapText: style.tb === WrapStrategy.WRAP ? "1" : undefined,
+  textRotation: rotationOf(style),
+});
+
+/** The cell style list of a file, to which looks are added that it doesn't have yet. What is there stays as it is. */
+export class StylesDraft {
+  private readonly added = new Map<List, string[]>();
+  private readonly known = new Map<string, number>();
+  private readonly xfs: readonly XmlElement[];
+
+  constructor(
+    private readonly part: XmlPart,
+    /** The looks that the file has, in their order. */
+    private readonly looks: readonly IStyleData[],
+  ) {
+    this.xfs = childrenOf(childOf(part.root, "cellXfs"), "xf");
+  }
+
+  private get x(): string {
+    return prefixOf(this.part.root);
+  }
+
+  private add(list: List, text: string): number {
+    const key = `${list} ${text}`;
+    const there = this.known.get(key);
+    if (there !== undefined) return there;
+    const added = this.added.get(list) ?? [];
+    const index = (childOf(this.part.root, list)?.children.length ?? 0) + added.length;
+    this.added.set(list, [...added, text]);
+    this.known.set(key, index);
+    return index;
+  }
+
+  private formatNumber(pattern: string): number {
+    const builtIn = builtInNumber(pattern);
+    if (builtIn !== undefined) return builtIn;
+    const own = childrenOf(childOf(this.part.root, "numFmts"), "numFmt");
+    const there = own.find(({ attributes }) => attributes.get("formatCode") === pattern);
+    if (there) return numberAttribute(there, "numFmtId") ?? 0;
+    const highest = Math.max(
+      FIRST_OWN_NUMBER - 1,
+      ...own.map((element) => numberAttribute(element, "numFmtId") ?? 0),
+    );
+    const key = `numFmt ${pattern}`;
+    const number = this.known.get(key) ?? highest + 1 + (this.added.get("numFmts")?.length ?? 0);
+    if (!this.known.has(key)) {
+      this.known.set(key, number);
+      this.add("numFmts", `<${this.x}numFmt${attributesText({ numFmtId: number, formatCode: pattern })}/>`);
+    }
+    return number;
+  }
+
+  /**
+   * The number of a look. `base` is the look that the cell had in the file: whatever of it still looks the same is kept as the
+   * file has it, with all that we can't show, such as a protection or a colour of the theme.
+   */
+  indexOf(style: IStyleData | undefined, base: number | undefined, isQuoted: boolean): number {
+    const from = base !== undefined && this.xfs[base] ? base : 0;
+    const xf = this.xfs[from];
+    const had = this.looks[from] ?? {};
+    // What a style doesn't say of its letters is as usual in this workbook.
+    const usual = this.looks[0] ?? {};
+    const look: IStyleData = style ? { ff: usual.ff, fs: usual.fs, cl: usual.cl, ...style } : had;
+    const { x } = this;
+    const attributes: Record<string, string | undefined> = Object.fromEntries(xf?.attributes ?? []);
+    const keepOr = (
+      name: string,
+      text: (style: IStyleData, x: string) => string,
+      list: List,
+      apply: string,
+    ): void => {
+      if (text(look, x) === text(had, x)) return;
+      attributes[name] = String(this.add(list, text(look, x)));
+      attributes[apply] = "1";
+    };
+    keepOr("fontId", fontText, "fonts", "applyFont");
+    keepOr("fillId", fillText, "fills", "applyFill");
+    keepOr("borderId", borderText, "borders", "applyBorder");
+    const pattern = look.n?.pattern ?? "General";
+    if (pattern !== (had.n?.pattern ?? "General")) {
+      attributes["numFmtId"] = String(this.formatNumber(pattern));
+      attributes["applyNumberFormat"] = "1";
+    }
+    attributes["quotePrefix"] = isQuoted ? "1" : undefined;
+    const source = (name: string): string => {
+      const child = childOf(xf, name);
+      return child ? this.part.source.slice(child.start, child.end) : "";
+    };
+    const wanted = alignmentOf(look);
+    let alignment = source("alignment");
+    if (JSON.stringify(wanted) !== JSON.stringify(alignmentOf(had))) {
+      const kept = Object.fromEntries(childOf(xf, "alignment")?.attributes ?? []);
+      alignment = `<${x}alignment${attributesText({ ...kept, ...wanted })}/>`;
+      attributes["applyAlignment"] = "1";
+    }
+    const ids = { numFmtId: "0", fontId: "0", fillId: "0", borderId: "0", xfId: "0", ...attributes };
+    const text = `<${x}xf${attributesText(ids)}>${alignment}${source("protection")}</${x}xf>`;
+    const isAsBefore =
+      xf &&
+      attributesText({ ...Object.fromEntries(xf.attributes), quotePrefix: attributes["quotePrefix"] }) ===
+        attributesText(attributes);
+    if (
+      isAsBefore &&
+      (xf.attributes.get("quotePrefix") === "1") === isQuoted &&
+      alignment === source("alignment")
+    )
+      return from;
+    return this.add("cellXfs", text);
+  }
+
+  changes(): Splice[] {
+    return [...this.added].map(([list, texts]) => {
+      const { source, root } = this.part;
+      const element = childOf(root, list);
+      const all = texts.join("");
+      if (!element)
+        return insertInOrder(
+          root,
+          STYLES_ORDER,
+          list,
+          `<${this.x}${list} count="${texts.length}">${all}</${this.x}${list}>`,
+        );
+      return changeElement(source, element, {
+        attributes: { count: String(element.children.length + texts.length) },
+        append: all,
+      });
+    });
+  }
+}

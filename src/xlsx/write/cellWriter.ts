@@ -1,0 +1,114 @@
+import { a1, type Place } from "../../workbook/address";
+import { needsApostrophe } from "../../workbook/apostrophe";
+import { needsArrayForm } from "../formulas/arrayForm";
+import { fileStyleIndex, type Book, type BookCell, type BookSheet } from "../book";
+import { rangeText } from "../cellAddress";
+import { cellText, formulaText } from "./cellText";
+import type { CellChange } from "./differences";
+import { changeElement } from "../xml/elementOrder";
+import { fileFormula } from "../formulas/formulaForm";
+import { blockOf } from "./plainSpills";
+import { placeKey, sharedNumber, type CellElement } from "../read/sheetCells";
+import type { StylesDraft } from "../styles/stylesDraft";
+import { childOf, numberAttribute, type XmlPart } from "../xml/xml";
+import { attributesText } from "../xml/xmlText";
+
+/** What a sheet needs of the rest of the package while it is written. */
+export interface SheetTools {
+  readonly styles: StylesDraft;
+  readonly looks: Book["styles"];
+  /** The mark of a formula that spills. */
+  readonly dynamicArray: () => string;
+}
+
+/** Writes changed cells of a sheet, each as the text of its element. */
+export class CellWriter {
+  constructor(
+    private readonly part: XmlPart,
+    private readonly before: BookSheet,
+    private readonly tools: SheetTools,
+    /** The prefix of the part's elements. */
+    private readonly x: string,
+    private readonly elements: ReadonlyMap<string, CellElement>,
+  ) {}
+
+  private styleOf({ row, column, before, now: cell }: CellChange, element: CellElement | undefined): number {
+    const text =
+      typeof cell?.value === "string" && cell.formula === undefined && !cell.isSpilled ? cell.value : "";
+    const isQuoted = text !== "" && needsApostrophe(text);
+    const inFile = numberAttribute(element?.element, "s");
+    // A new cell of a styled row or column looks like them.
+    const line = this.before.rows.get(row)?.style ?? this.before.columns.get(column)?.style;
+    // A look that the cell had went elsewhere, with its row or column: it stays behind on none that came there.
+    const hasLostLook = before?.style !== undefined && cell?.style === undefined;
+    const base = (hasLostLook ? undefined : inFile) ?? fileStyleIndex(line);
+    const own = fileStyleIndex(cell?.style);
+    if (own !== undefined || cell?.style === undefined)
+      return this.tools.styles.indexOf(undefined, own ?? base ?? 0, isQuoted);
+    return this.tools.styles.indexOf(this.tools.looks.get(cell.style), base, isQuoted);
+  }
+
+  private formulaElement(
+    place: Place,
+    cell: BookCell,
+    element: CellElement | undefined,
+    isKept: boolean,
+  ): { text: string; isDynamic: boolean } | undefined {
+    if (cell.formula === undefined) return undefined;
+    const old = childOf(element?.element, "f");
+    if (isKept && old && sharedNumber({ ...place, element: old }) === undefined) {
+      const { source } = this.part;
+      const ref = old.attributes.get("t") === "array" ? this.blockText(place, cell) : undefined;
+      const wasRef = old.attributes.get("ref");
+      const text =
+        ref === undefined || wasRef === ref || !cell.spill
+          ? source.slice(old.start, old.end)
+          : changeElement(source, old, { attributes: { ref } }).text;
+      return { text, isDynamic: false };
+    }
+    const isDynamic = cell.spill !== undefined || needsArrayForm(cell.formula);
+    return {
+      text: formulaText(
+        fileFormula(cell.formula),
+        isDynamic ? this.blockText(place, cell) : undefined,
+        this.x,
+      ),
+      isDynamic,
+    };
+  }
+
+  private blockText(place: Place, cell: BookCell): string {
+    const { rows, columns } = blockOf(place, cell);
+    return rangeText({ from: place, to: { row: place.row + rows - 1, column: place.column + columns - 1 } });
+  }
+
+  /** The new text of a cell; empty where nothing is left of it. */
+  write(change: CellChange, isOrphan: boolean): string {
+    const { row, column, before, now } = change;
+    const place = { row, column };
+    const element = this.elements.get(placeKey(place));
+    const isKept = !isOrphan && before?.formula === now?.formula;
+    const style = this.styleOf(change, element);
+    const formula = now && this.formulaElement(place, now, element, isKept);
+    if (now === undefined || (now.value === null && formula === undefined)) {
+      if (style === 0) return "";
+      return `<${this.x}c${attributesText({ r: a1(place), s: style })}/>`;
+    }
+    const metadata = element?.element.attributes.get("cm");
+    const kept: Record<string, string> = {};
+    if (isKept && formula && metadata !== undefined) kept["cm"] = metadata;
+    if (formula?.isDynamic) kept["cm"] = this.tools.dynamicArray();
+    const extras = childOf(element?.element, "extLst");
+    return cellText(
+      place,
+      {
+        style,
+        value: now.value,
+        ...(formula && { formula: formula.text }),
+        kept,
+        keptInside: extras ? this.part.source.slice(extras.start, extras.end) : "",
+      },
+      this.x,
+    );
+  }
+}

@@ -1,0 +1,48 @@
+import type { Place } from "../../workbook/address";
+import type { BookCell, BookSheet } from "../book";
+import type { CellChange } from "./differences";
+import { placeKey, type CellElement } from "../read/sheetCells";
+import { childOf } from "../xml/xml";
+
+/** The cells that the result of a cell fills. */
+export const blockOf = (
+  { row, column }: Place,
+  cell: BookCell | undefined,
+): { rows: number; columns: number } & Place => ({
+  row,
+  column,
+  rows: cell?.spill?.rows ?? 1,
+  columns: cell?.spill?.columns ?? 1,
+});
+
+const isWithin = ({ row, column }: Place, block: ReturnType<typeof blockOf>): boolean =>
+  row >= block.row &&
+  row < block.row + block.rows &&
+  column >= block.column &&
+  column < block.column + block.columns;
+
+/**
+ * A plain formula of the file means one cell where its result would spill here: it stays as the file has it, and what it fills here
+ * isn't written.
+ */
+export const withoutOldPlainSpills = (
+  changes: readonly CellChange[],
+  elements: ReadonlyMap<string, CellElement>,
+  now: BookSheet,
+  before: BookSheet,
+): CellChange[] => {
+  const blocks: ReturnType<typeof blockOf>[] = [];
+  for (const [row, cells] of now.cells)
+    for (const [column, cell] of cells) {
+      const was = before.cells.get(row)?.get(column);
+      const formula = childOf(elements.get(placeKey({ row, column }))?.element, "f");
+      if (!formula || formula.attributes.get("t") === "array" || cell.formula !== was?.formula) continue;
+      if (cell.spill) blocks.push(blockOf({ row, column }, cell));
+      if (was?.spill) blocks.push(blockOf({ row, column }, was));
+    }
+  return changes.filter((change) => {
+    const isOfFormula =
+      change.now?.isSpilled === true || change.before?.isSpilled === true || change.now?.spill !== undefined;
+    return !(isOfFormula && blocks.some((block) => isWithin(change, block)));
+  });
+};

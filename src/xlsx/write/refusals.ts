@@ -1,0 +1,94 @@
+import { a1 } from "../../workbook/address";
+import type { Book, BookSheet } from "../book";
+import { hasFormControls } from "./comments";
+import { cellChanges } from "./differences";
+import { unwritablePart } from "../formulas/formulaForm";
+import { parseRange } from "../cellAddress";
+import type { SheetMoves } from "../lineMoves";
+import type { PackageDraft } from "../package/packageDraft";
+import { childOf } from "../xml/xml";
+import type { XmlElement } from "../xml/xml";
+import { allCellElements } from "../read/sheetCells";
+
+const FORM_CONTROLS = "comments or form controls";
+
+/** What stands on a sheet at fixed cells and isn't moved by us when rows or columns are. */
+const ANCHORED: readonly (readonly [element: string, words: string])[] = [
+  ["conditionalFormatting", "conditional formats"],
+  ["dataValidations", "validation rules"],
+  ["hyperlinks", "links"],
+  ["autoFilter", "a filter"],
+  ["protectedRanges", "protected ranges"],
+  ["drawing", "charts, pictures or shapes"],
+  ["legacyDrawing", FORM_CONTROLS],
+  ["tableParts", "tables"],
+  ["rowBreaks", "page breaks"],
+  ["colBreaks", "page breaks"],
+  ["extLst", "extras of newer Excel versions"],
+];
+
+const anchoredThings = (sheet: XmlElement): string[] => [
+  ...new Set(ANCHORED.flatMap(([name, words]) => (childOf(sheet, name) ? [words] : []))),
+];
+
+/** Comments go with whole rows and columns (`comments.ts`). */
+const followsMoves = (draft: PackageDraft, path: string, moves: SheetMoves): boolean =>
+  moves !== "scattered" && !hasFormControls(draft, path);
+
+/** What wouldn't come along where rows, columns or cells were moved on a sheet of the file. */
+export const leftBehind = (draft: PackageDraft, name: string, path: string, moves: SheetMoves): string[] => {
+  const things = anchoredThings(draft.read(path).root);
+  const anchored = followsMoves(draft, path, moves)
+    ? things.filter((words) => words !== FORM_CONTROLS)
+    : things;
+  const moved = `rows, columns or cells were moved on "${name}", and`;
+  return [
+    ...(anchored.length > 0
+      ? [`${moved} these would stay behind: ${anchored.join(", ")}; put them back (Ctrl+Z), then save`]
+      : []),
+    ...([...draft.result().keys()].some((each) => /^xl\/(?:charts|pivot|externalLinks)/i.test(each))
+      ? [`${moved} charts or pivot tables of the file may refer to them`]
+      : []),
+  ];
+};
+
+/** Formulas that are new or changed and have no form in a file that we know. */
+export const unwritableFormulas = (before: BookSheet | undefined, now: BookSheet): string[] =>
+  [...now.cells].flatMap(([row, cells]) =>
+    [...cells].flatMap(([column, { formula }]) => {
+      if (formula === undefined || before?.cells.get(row)?.get(column)?.formula === formula) return [];
+      const part = unwritablePart(formula);
+      return part === undefined
+        ? []
+        : [`the formula in "${now.name}", ${a1({ row, column })} uses ${part}, which isn't written yet`];
+    }),
+  );
+
+/** Cells of a what-if table can't be changed one by one. */
+export const whatIfChanges = (sheet: XmlElement, before: BookSheet, now: BookSheet): string[] => {
+  const tables = allCellElements(sheet).flatMap(({ element }) => {
+    const formula = childOf(element, "f");
+    const range =
+      formula?.attributes.get("t") === "dataTable"
+        ? parseRange(formula.attributes.get("ref") ?? "")
+        : undefined;
+    return range ? [range] : [];
+  });
+  if (tables.length === 0) return [];
+  const changed = cellChanges(before, now).find(({ row, column }) =>
+    tables.some(
+      ({ from, to }) => row >= from.row && row <= to.row && column >= from.column && column <= to.column,
+    ),
+  );
+  return changed
+    ? [`"${now.name}", ${a1(changed)} is part of a what-if table, which can't be changed here`]
+    : [];
+};
+
+/** Sheets of the file, by the names that they have now, that were put into another order. */
+export const orderChanges = (ofFile: readonly string[], now: Book): string[] => {
+  const kept = now.sheets.map(({ name }) => name).filter((name) => ofFile.includes(name));
+  return kept.some((name, index) => ofFile[index] !== name)
+    ? ["the file's sheets stand in another order"]
+    : [];
+};

@@ -1,0 +1,29 @@
+import type { Place } from "../../workbook/address";
+import type { BookSheet } from "../book";
+import type { CellChange } from "./differences";
+import { placeKey, sharedNumber, type CellElement } from "../read/sheetCells";
+import { childOf } from "../xml/xml";
+
+/** Cells whose shared formula was written in a cell that now has another: each gets its own. */
+export const orphanedChanges = (
+  cells: readonly CellElement[],
+  changes: readonly CellChange[],
+  before: BookSheet,
+  now: BookSheet,
+): CellChange[] => {
+  const changed = new Set(changes.map(placeKey));
+  const hasNewFormula = ({ row, column }: Place): boolean =>
+    before.cells.get(row)?.get(column)?.formula !== now.cells.get(row)?.get(column)?.formula;
+  const lost = new Set(
+    cells
+      .filter((cell) => childOf(cell.element, "f")?.text && hasNewFormula(cell))
+      .flatMap((cell) => sharedNumber(cell) ?? []),
+  );
+  return cells.flatMap((cell) => {
+    const { row, column } = cell;
+    if (!lost.has(sharedNumber(cell) ?? "") || changed.has(placeKey(cell))) return [];
+    return [
+      { row, column, before: before.cells.get(row)?.get(column), now: now.cells.get(row)?.get(column) },
+    ];
+  });
+};

@@ -1,0 +1,179 @@
+import { addSheetPart } from "./addSheetPart";
+import { baselines } from "./baseline";
+import type { Book, BookName, BookSheet } from "../book";
+import type { SheetFates } from "../formulas/followSheets";
+import { themeColours } from "../styles/colors";
+import { addDrawing } from "./drawing";
+import { dynamicArrayMark } from "./dynamicArrays";
+import { changeElement, insertInOrder, prefixOf, WORKBOOK_ORDER } from "../xml/elementOrder";
+import { emptyPackage, STYLES_CONTENT_TYPE, USUAL_STYLES } from "../package/emptyPackage";
+import { FileError } from "../fileError";
+import type { SheetMoves } from "../lineMoves";
+import { moveComments } from "./comments";
+import { missingPlaces } from "./missingPlaces";
+import { nameChanges } from "./nameChanges";
+import { PackageDraft } from "../package/packageDraft";
+import { addPicture } from "./writePictures";
+import { readStyles } from "../styles/readStyles";
+import { leftBehind, orderChanges, unwritableFormulas, whatIfChanges } from "./refusals";
+import { cellsFollowed, fatesOf, followFates, presentName } from "./sheetRenamesAndDeletions";
+import { patchSheet } from "./sheetPatch";
+import { StylesDraft } from "../styles/stylesDraft";
+import { partOfKind, workbookParts, type WorkbookParts } from "../package/workbookParts";
+import { childOf, childrenOf } from "../xml/xml";
+import type { Parts } from "../package/zip";
+
+/** A file that was opened: its parts, its cells as it has them, and the workbook as it stood when all was calculated. */
+export interface Opened {
+  readonly parts: Parts;
+  readonly inFile: Book;
+  readonly calculated: Book;
+}
+
+const blankSheet = (name: string): BookSheet => ({
+  name,
+  isHidden: false,
+  cells: new Map(),
+  rows: new Map(),
+  columns: new Map(),
+  merges: [],
+  frozen: { rows: 0, columns: 0 },
+  dropDowns: [],
+});
+
+const EMPTY_BOOK: Book = { sheets: [], names: [], styles: new Map() };
+
+/** The part with the looks of cells; a package without one gets one. */
+const stylesOf = (draft: PackageDraft, workbook: WorkbookParts): string => {
+  const there = partOfKind(workbook, "styles");
+  if (there !== undefined) return there;
+  const path = draft.freePath("xl/styles", ".xml");
+  draft.add(path, STYLES_CONTENT_TYPE, USUAL_STYLES);
+  draft.relate(workbook.path, "styles", path);
+  return path;
+};
+
+/** Makes every reader calculate all of it at its next opening: wanted where results here can't be relied on. */
+const calculateOnOpening = (draft: PackageDraft, path: string): void => {
+  draft.edit(path, ({ source, root }) => {
+    const element = childOf(root, "calcPr");
+    const x = prefixOf(root);
+    return element
+      ? [changeElement(source, element, { attributes: { fullCalcOnLoad: "1" } })]
+      : [insertInOrder(root, WORKBOOK_ORDER, "calcPr", `<${x}calcPr fullCalcOnLoad="1"/>`)];
+  });
+};
+
+export interface SaveOptions {
+  /** What was moved on which sheets since the file was opened. */
+  readonly movesBySheet?: ReadonlyMap<string, SheetMoves>;
+  /** Formulas whose results differ between file and engine. */
+  readonly hasDoubtfulResults?: boolean;
+}
+
+/** Names go by the sheets that know them: by what those are called now. */
+const namesNow = (names: readonly BookName[], fates: SheetFates): BookName[] =>
+  names.flatMap((name) => {
+    if (name.sheet === undefined) return [name];
+    const sheet = presentName(fates, name.sheet);
+    return sheet === undefined ? [] : [{ ...name, sheet }];
+  });
+
+/** A signature vouches for the file as it was. */
+export const refuseSigned = (parts: Parts): void => {
+  if ([...parts.keys()].some((path) => path.toLowerCase().startsWith("_xmlsignatures/")))
+    throw new FileError(
+      "The workbook wasn't saved: it carries a digital signature, which a change would break. Take the signature off in Excel first.",
+    );
+};
+
+const refuse = (problems: readonly string[]): void => {
+  if (problems.length > 0) throw new FileError(`The workbook wasn't saved: ${problems.join("; ")}.`);
+};
+
+/**
+ * The package of an opened file with what has changed since, or a new package. Every part in which nothing has changed is the
+ * opened file's own; what can't be written is refused with the list.
+ */
+export const writeBook = (opened: Opened | undefined, present: Book, options: SaveOptions = {}): Parts => {
+  const parts = opened?.parts ?? emptyPackage();
+  const draft = new PackageDraft(parts);
+  const before = opened?.calculated ?? EMPTY_BOOK;
+  const fates = fatesOf(opened?.inFile ?? EMPTY_BOOK, before, present);
+  const now = cellsFollowed(present, fates);
+  followFates(draft, workbookParts(parts).path, fates);
+  // From here on, the file's sheets go by the names that they have now.
+  const workbook = workbookParts(draft.result());
+  const paths = new Map(workbook.sheets.map(({ name, path }) => [name, path]));
+  const compared = opened
+    ? baselines(opened.inFile, opened.calculated, fates.sheets)
+    : new Map<string, BookSheet>();
+
+  refuse([
+    ...orderChanges([...compared.keys()], now),
+    ...now.sheets.flatMap((sheet) => {
+      const was = compared.get(sheet.name);
+      const path = paths.get(sheet.name);
+      const moves = options.movesBySheet?.get(sheet.name);
+      return [
+        ...unwritableFormulas(was, sheet),
+        ...(was && path !== undefined ? whatIfChanges(draft.read(path).root, was, sheet) : []),
+        ...(path !== undefined && moves ? leftBehind(draft, sheet.name, path, moves) : []),
+      ];
+    }),
+  ]);
+
+  for (const [name, moves] of options.movesBySheet ?? []) {
+    const path = paths.get(name);
+    if (path !== undefined && moves !== "scattered") moveComments(draft, path, moves);
+  }
+  for (const sheet of now.sheets)
+    if (!paths.has(sheet.name)) paths.set(sheet.name, addSheetPart(draft, workbook.path, sheet));
+
+  const stylesPath = stylesOf(draft, workbook);
+  const stylesPart = draft.read(stylesPath);
+  const themePath = partOfKind(workbook, "theme");
+  const theme = themePath !== undefined && draft.has(themePath) ? draft.read(themePath).root : undefined;
+  const styles = new StylesDraft(stylesPart, readStyles(stylesPart.root, themeColours(theme)));
+  let mark: string | undefined;
+  const dynamicArray = (): string =>
+    (mark ??= dynamicArrayMark(draft, workbook.path, partOfKind(workbook, "sheetMetadata")));
+
+  let changesFormulas = false;
+  let changesCells = false;
+  for (const sheet of now.sheets) {
+    const path = paths.get(sheet.name) ?? "";
+    const was = compared.get(sheet.name) ?? blankSheet(sheet.name);
+    const patch = () => patchSheet(draft.read(path), was, sheet, { styles, looks: now.styles, dynamicArray });
+    let patched = patch();
+    if (patched.splices.length === 0) continue;
+    if (draft.edit(path, missingPlaces)) patched = patch();
+    const { splices } = patched;
+    changesCells = true;
+    changesFormulas ||= patched.changesFormulas;
+    draft.edit(path, () => splices);
+  }
+  draft.edit(stylesPath, () => styles.changes());
+  for (const { name, drawing, pictures = [] } of now.sheets) {
+    const path = paths.get(name) ?? "";
+    if (drawing) addDrawing(draft, path, drawing);
+    for (const picture of pictures) addPicture(draft, path, picture);
+  }
+
+  draft.edit(workbook.path, (part) => [
+    ...nameChanges(part, workbookParts(draft.result()), namesNow(before.names, fates.sheets), now.names),
+    ...childrenOf(childOf(part.root, "sheets"), "sheet").flatMap((element) => {
+      const sheet = now.sheets.find(({ name }) => name === element.attributes.get("name"));
+      const was = compared.get(sheet?.name ?? "");
+      if (!sheet || !was || was.isHidden === sheet.isHidden) return [];
+      return [
+        changeElement(part.source, element, { attributes: { state: sheet.isHidden ? "hidden" : undefined } }),
+      ];
+    }),
+  ]);
+
+  const chain = partOfKind(workbook, "calcChain");
+  if (changesFormulas && chain !== undefined) draft.remove(workbook.path, chain);
+  if (changesCells && options.hasDoubtfulResults) calculateOnOpening(draft, workbook.path);
+  return draft.result();
+};

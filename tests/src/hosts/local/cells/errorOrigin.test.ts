@@ -1,0 +1,75 @@
+import { ICommandService } from "@univerjs/core";
+import { SetRangeValuesMutation } from "@univerjs/sheets";
+import { localCatalogue } from "../../../../../src/hosts/local/formulas/catalog";
+import { errorOrigin } from "../../../../../src/hosts/local/cells/errorOrigin";
+import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
+import { standingIn } from "../../../../../src/hosts/local/cells/enteredContents";
+import { readArea } from "../../../../../src/workbook/address";
+import { formula, text, type Content } from "../../../../../src/workbook/plan";
+
+const CELLS: Readonly<Record<string, Content>> = {
+  A1: formula("=1/0"),
+  A2: text("ridge"),
+  B1: formula("=SUM(A1:A2)"),
+  B2: formula("=B1*2"),
+  C1: formula('=MATCH("hip",A1:A2,0)'),
+  C2: formula("=C1+1"),
+  D1: formula('=GABLE.RAFTERFACTOR("steep")'),
+  D2: formula("=SUM(D1:D1)"),
+};
+const DIVIDED = "The formula divides by 0, or by a blank cell.";
+const NOT_THERE = "A value that the formula needs isn't there.";
+
+describe("what is said of an error", () => {
+  const engine = createHeadlessEngine(localCatalogue, {
+    sheets: [
+      {
+        name: "Sheet1",
+        cells: Object.entries(CELLS).map(([address, content]) => ({ ...readArea(address).from, content })),
+        columnWidths: [],
+        rowHeights: {},
+        frozenRows: 0,
+      },
+    ],
+    names: [],
+  });
+  beforeAll(() => engine.calculated());
+  afterAll(() => {
+    engine.dispose();
+  });
+
+  const said = (address: string): string =>
+    errorOrigin(
+      engine.injector,
+      engine.workbook,
+      (sheet, row, column) => engine.getCell({ sheet: sheet.getName(), row, column }),
+      { sheet: engine.workbook.getActiveSheet(), ...readArea(address).from },
+    );
+
+  it("is what it means, and from which cell it comes", () => {
+    expect(said("A1")).toBe(DIVIDED);
+    expect(said("B2")).toBe(`Comes from A1: ${DIVIDED}`);
+    expect(said("A2")).toBe("");
+  });
+
+  it("is what its function says, where that has words for it", () => {
+    expect(said("D2")).toMatch(/^Comes from D1: pitch takes a pitch .*got "steep"$/);
+  });
+
+  it("isn't that of another error in a block that the formula looks through", () => {
+    expect(said("C1")).toBe(NOT_THERE);
+    expect(said("C2")).toBe(`Comes from C1: ${NOT_THERE}`);
+  });
+
+  it("is found through a cell that was filled from its neighbour, whose formula the engine keeps with the first", async () => {
+    const filled = { 4: { 0: { f: "=B1*2", si: "fill" } }, 5: { 0: { si: "fill" } } };
+    await engine.injector.get(ICommandService).executeCommand(SetRangeValuesMutation.id, {
+      unitId: engine.workbook.getUnitId(),
+      subUnitId: engine.workbook.getActiveSheet().getSheetId(),
+      cellValue: filled,
+    });
+    await engine.calculated();
+    expect(said("A6")).toBe(`Comes from A1: ${DIVIDED}`);
+    expect(standingIn(engine.injector, engine.workbook).sheets.get("Sheet1")?.get("A6")).toBe("=B2*2");
+  });
+});

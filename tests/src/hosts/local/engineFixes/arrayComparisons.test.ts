@@ -1,0 +1,29 @@
+import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
+import { fakeCatalogue } from "../fakeCatalogue";
+import { planOf } from "../planOf";
+
+/** What formulas in A6, A7 ... show below the letters x, y, x, y in A1:A4. */
+const shownBelowLetters = async (formulas: readonly string[]): Promise<unknown[]> => {
+  const letters = ["x", "y", "x", "y"].map((content, row) => ({ row, column: 0, content }));
+  const below = formulas.map((content, index) => ({ row: 5 + index, column: 0, content }));
+  const engine = createHeadlessEngine(
+    fakeCatalogue,
+    planOf({ sheets: [{ name: "Sheet1", cells: [...letters, ...below] }], names: [] }),
+  );
+  await engine.calculated();
+  const shown = below.map(({ row }) => engine.getCell({ sheet: "Sheet1", row, column: 0 }));
+  engine.dispose();
+  return shown;
+};
+
+test("a comparison is made with what an array holds, not with the cells below the formula", async () => {
+  expect(
+    await shownBelowLetters([
+      '=SUMPRODUCT((A1:A4="x")*1)',
+      '=SUMPRODUCT((VSTACK(A1:A2,A3:A4)="x")*1)',
+      '=SUMPRODUCT((VSTACK(A3:A4,A1:A2,A1:A4)="x")*1)',
+      '=SUMPRODUCT((VSTACK(A1:A4,A3)="x")*1)',
+      '=SUMPRODUCT((VSTACK(A1,A1)="x")*1)',
+    ]),
+  ).toEqual([2, 2, 4, 3, 2]);
+});

@@ -1,0 +1,56 @@
+import { keepWrites } from "../../../../../src/hosts/local/workbook/writeQueue";
+
+/** Something that goes on until it is told to end. */
+const work = <Result>(result: Result) => {
+  let end = (): void => undefined;
+  const going = new Promise<Result>((resolve) => {
+    end = () => {
+      resolve(result);
+    };
+  });
+  return { going, end };
+};
+
+const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+describe("what is written to a workbook", () => {
+  it("is waited for, though something shorter is taken back meanwhile", async () => {
+    const writes = keepWrites();
+    const undo = await writes.keep(Promise.resolve(() => Promise.resolve()));
+    const long = work(() => Promise.resolve());
+    void writes.keep(long.going);
+    let isDone = false;
+    const done = writes.done().then(() => (isDone = true));
+    await undo();
+    await nextTask();
+    expect(isDone).toBe(false);
+    long.end();
+    await done;
+  });
+
+  it("is waited for where it fails, and where its Undo begins while somebody waits", async () => {
+    const writes = keepWrites();
+    const long = work(undefined);
+    const undo = await writes.keep(Promise.resolve(() => long.going));
+    const failed = writes.keep(Promise.reject(new Error("The workbook didn't take the cells.")));
+    let isDone = false;
+    const done = writes.done().then(() => (isDone = true));
+    void undo();
+    await expect(failed).rejects.toThrow("didn't take");
+    await nextTask();
+    expect(isDone).toBe(false);
+    long.end();
+    await done;
+  });
+
+  it("can't be taken back once another workbook is open", async () => {
+    const writes = keepWrites();
+    let undone = 0;
+    const undo = await writes.keep(Promise.resolve(() => Promise.resolve(void undone++)));
+    writes.close();
+    await expect(undo()).rejects.toThrow(
+      "That was in a workbook that isn't open here any more. Nothing was undone.",
+    );
+    expect(undone).toBe(0);
+  });
+});

@@ -1,0 +1,132 @@
+import { CellError, type Cell } from "../../../../shared/cell";
+import type { SheetInView } from "../../../../src/workbook/inView";
+import type { Named } from "../../../../src/sheets/inView/named";
+import { planeInView } from "../../../../src/sheets/inView/planeInView";
+import { roofFromNames } from "../../../../src/sheets/inView/roofInView";
+import { PLANE_HEADINGS } from "../../../../src/sheets/takeoff/planes";
+
+const PANEL: Named = new Map([
+  [
+    "Panel",
+    [
+      ["exposed width", 24],
+      ["exposed height", 12],
+    ],
+  ],
+]);
+
+/** A row of a take-off: name, shape, eave, top, then what leads to the slope that is used. */
+const planeRow = (name: string, eave: Cell, slopeUsed: Cell, shape = "rectangle", top: Cell = null): Cell[] => [
+  name, shape, eave, top, null, null, null, null, 2, slopeUsed, null, null, null,
+]; // prettier-ignore
+
+const takeOff = (selectedRow: number, ...rows: Cell[][]): SheetInView => ({
+  sheet: "Take-off",
+  selected: { row: selectedRow, column: 0 },
+  cells: [["Roof take-off"], [...PLANE_HEADINGS], ...rows, ["All planes"], [], ["South", 20]],
+});
+
+describe("the plane in view on a take-off", () => {
+  const north = planeRow("North", 30, 20);
+  const south = planeRow("South", 40, 15, "triangle");
+
+  it("is that of the selected row", () => {
+    expect(planeInView(takeOff(3, north, south), PANEL)).toMatchObject({
+      name: "South",
+      plane: {
+        outline: [
+          { x: 0, y: 0 },
+          { x: 40, y: 0 },
+          { x: 20, y: 15 },
+        ],
+        openings: [],
+      },
+      start: { side: "left", shiftIn: 0, step: 1 },
+    });
+  });
+
+  it("is none where an unfilled row is selected, and a hand-measured plane below unfilled rows is found", () => {
+    const blank = planeRow("", null, null, "");
+    const porch = planeRow("Porch", 12, 8);
+    expect(() => planeInView(takeOff(3, north, blank, porch), PANEL)).toThrow("Select a plane's row");
+    expect(planeInView(takeOff(4, north, blank, porch), PANEL).name).toBe("Porch");
+  });
+
+  it("is the one whose name stands in the selected row of another table, else the first", () => {
+    expect(planeInView(takeOff(6, north, south), PANEL).name).toBe("South");
+    expect(planeInView(takeOff(0, north, south), PANEL).name).toBe("North");
+  });
+
+  it.each<[string, SheetInView, Named, string]>([
+    [
+      "no take-off",
+      { sheet: "Bid", selected: { row: 0, column: 0 }, cells: [["a"]] },
+      PANEL,
+      "Select a plane's row",
+    ],
+    ["no panel", takeOff(2, north), new Map(), "This workbook has no block named Panel"],
+    [
+      "a panel without height",
+      takeOff(2, north),
+      new Map([["Panel", [["exposed width", 24]]]]),
+      'panel "exposed height" is missing',
+    ],
+    [
+      "an error in the slope",
+      takeOff(2, planeRow("North", 30, new CellError("#VALUE!", "pitch is missing"))),
+      PANEL,
+      "pitch is missing",
+    ],
+    ["nothing measured", takeOff(2, planeRow("North", null, null)), PANEL, "eave is missing"],
+    [
+      "a roof's plane without a roof",
+      takeOff(2, planeRow("Plane 1", 30, 20, "from footprint")),
+      PANEL,
+      "no footprint",
+    ],
+  ])("says what is lacking: %s", (_, view, panel, sentence) => {
+    expect(() => planeInView(view, panel)).toThrow(sentence);
+  });
+});
+
+describe("a plane and a roof from the footprint", () => {
+  const named: Named = new Map([
+    ...PANEL,
+    [
+      "Footprint",
+      [
+        [0, 0],
+        [40, 0],
+        [40, 24],
+        [0, 24],
+        [null, null],
+      ],
+    ],
+    ["RoofPitch", [[9]]],
+    ["OwnPitches", [[null], [null], [null], [null], [null]]],
+    ["PitchesUsed", [[9], [9], [9], [9], [""]]],
+    ["GableSides", [[""], [""], [""], [""], [""]]],
+    ["EaveOverhang", [[null]]],
+    ["RakeOverhang", [[null]]],
+  ]);
+
+  it("gives the plane its own corners: 12 ft of run at 9 in 12 is 15 ft of slope", () => {
+    const { plane } = planeInView(takeOff(2, planeRow("Plane 1", 40, 15, "from footprint")), named);
+    expect(plane.outline).toEqual([
+      { x: 0, y: 0 },
+      { x: 40, y: 0 },
+      { x: expect.closeTo(28, 9) as number, y: expect.closeTo(15, 9) as number },
+      { x: expect.closeTo(12, 9) as number, y: expect.closeTo(15, 9) as number },
+    ]);
+  });
+
+  it("gives the roof of the workbook, or says what it lacks", () => {
+    expect(roofFromNames(named).planes).toHaveLength(4);
+    expect(() => roofFromNames(new Map([...named, ["RoofPitch", [[null]]]]))).toThrow(
+      "Type the pitch to see the roof.",
+    );
+    expect(() => roofFromNames(new Map([...named, ["Footprint", [[null, null]]]]))).toThrow(
+      "Type the wall corners",
+    );
+  });
+});
