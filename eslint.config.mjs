@@ -1,14 +1,41 @@
 import tseslint from "typescript-eslint";
 
-/** Arrows point one way: src -> functions -> shared. Nothing below src knows that a host exists. */
-const mayNotImport = (folders, ...otherPatterns) => ({
+/**
+ * The layers of the project, top first. A file may import only from its own folder here and from layers below it: folders
+ * that share a layer don't know each other. Nothing below src knows that a host exists.
+ */
+const LAYERS = [
+  ["tests"],
+  ["src/bench", "src/build", "src/offline", "src/server", "src/terminal"],
+  ["src/hosts"],
+  ["src/pane"],
+  ["src/help", "src/practice"],
+  ["src/sheets", "src/xlsx"],
+  ["src/workbook"],
+  ["src/pictures"],
+  ["functions"],
+  ["shared"],
+];
+const TOOLS = LAYERS[1];
+
+/** What may not be imported from a folder: what stands beside or above it. The tools may use each other. */
+const notBelow = (folder) => {
+  const layer = LAYERS.findIndex((folders) => folders.includes(folder));
+  const beside = TOOLS.includes(folder) ? [] : LAYERS[layer].filter((each) => each !== folder);
+  const above = LAYERS.slice(0, layer).flat();
+  return folder.startsWith("src/") ? [...above, ...beside] : [...above, "src"];
+};
+
+const mayNotImport = (folder, ...otherPatterns) => ({
   "no-restricted-imports": [
     "error",
     {
       patterns: [
         {
-          regex: `^(\\.\\./)+(${folders.join("|")})(/|$)`,
-          message: "Arrows point one way: src -> functions -> shared.",
+          regex: `^(\\.\\./)+(src/)?(${notBelow(folder)
+            .map((each) => each.replace("src/", ""))
+            .join("|")})(/|$)`,
+          message: "Each layer imports only from those below it: see LAYERS in eslint.config.mjs.",
         },
         ...otherPatterns,
       ],
@@ -21,8 +48,8 @@ const noHost = ["Office", "Excel", "CustomFunctions", "window", "document", "pro
 const NOT_TWICE_THE_SAME = "A function must answer the same the second time.";
 
 /** What holds in both folders below src: no host, no package but decimals and hashes, and nothing that differs from one call to the next. */
-const belowSrc = (folders) => ({
-  ...mayNotImport(folders, {
+const belowSrc = (folder) => ({
+  ...mayNotImport(folder, {
     regex: "^(?!(?:big\\.js|@noble/hashes/(?:sha2|utils))$)[^.]",
     message: "Below src only our own files are imported, and the libraries of decimals and of hashes.",
   }),
@@ -55,13 +82,8 @@ export default tseslint.config(
       "@typescript-eslint/consistent-type-definitions": "off",
     },
   },
-  {
-    files: ["shared/**"],
-    rules: belowSrc(["functions", "src", "tests"]),
-  },
-  {
-    files: ["functions/**"],
-    rules: belowSrc(["src", "tests"]),
-  },
-  { files: ["src/**"], rules: mayNotImport(["tests"]) },
+  ...["shared", "functions"].map((folder) => ({ files: [`${folder}/**`], rules: belowSrc(folder) })),
+  ...LAYERS.flat()
+    .filter((folder) => folder.startsWith("src/"))
+    .map((folder) => ({ files: [`${folder}/**`], rules: mayNotImport(folder) })),
 );

@@ -3,7 +3,7 @@ import { lengthsInFeet } from "../../shared/kinds/lengths";
 import { FEET_RESULT } from "../../shared/result";
 import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { inchesToFeet } from "../../shared/units";
-import { trimPieces } from "./trimPieces";
+import { trimPieces } from "./cutting/trimPieces";
 
 /** Feet of trim that a run uses up: its length and a lap at every joint. */
 const feetOfRun = (lengthFt: number, lapIn: number, stockIn: number): number => {

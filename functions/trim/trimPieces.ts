@@ -1,16 +1,7 @@
-import { InputError } from "../../shared/inputError";
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
-import { lappedPieces } from "../../shared/laps";
 import { countOf } from "../../shared/result";
 import { defineFunction, optional, required } from "../../shared/spec/spec";
-import { feetToInches } from "../../shared/units";
-
-/** Stock lengths that one run takes, where each piece after the first gives up a lap. */
-export const trimPieces = (lengthFt: number, stockIn: number, lapIn: number): number => {
-  if (!(lapIn < stockIn))
-    throw new InputError(`lap must be less than the stock's ${stockIn} in, got ${lapIn}`);
-  return lappedPieces(feetToInches(lengthFt), stockIn, lapIn);
-};
+import { trimPieces } from "./cutting/trimPieces";
 
 export const trimPiecesSpec = defineFunction({
   id: "TRIMPIECES",

@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Added, Host } from "../workbook/host";
-import { addTakeOff } from "../sheets/takeoff/addTakeoff";
-import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../sheets/takeoff/demo";
+import { addTakeOff } from "../sheets/newJob/addTakeoff";
+import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../sheets/newJob/demo";
 import { BLANK_ROOF_TAKE_OFF, BLANK_TAKE_OFF, type TakeOffOptions } from "../sheets/takeoff/takeoffOptions";
 import { BuildCard } from "./parts/BuildCard";
 import { ChoiceField } from "./controls/ChoiceField";

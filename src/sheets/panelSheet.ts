@@ -2,7 +2,15 @@ import { PANEL_FIELDS, type Panel } from "../../shared/kinds/panel";
 import { panelValueSpec } from "../../functions/panel/panelValue";
 import { a1, absoluteA1 } from "../workbook/address";
 import { call, unlessEmpty } from "../workbook/formula";
-import { formula, number, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "../workbook/plan";
+import {
+  formula,
+  number,
+  text,
+  value,
+  type PlannedCell,
+  type PlannedName,
+  type SheetPlan,
+} from "../workbook/plan";
 import { rowHeightsOf } from "../workbook/rowHeights";
 import { cautionCells } from "./cautionCells";
 

@@ -1,5 +1,5 @@
 import { CellError } from "../../shared/cell";
-import type { Book, BookCell } from "./book";
+import type { Book, BookCell } from "./book/book";
 
 /** A message carries an error as bare data. */
 const withError = (cell: BookCell): BookCell =>

@@ -1,5 +1,5 @@
 import { afterMessage } from "./afterMessage";
-import type { Book } from "./book";
+import type { Book } from "./book/book";
 import type { SaveOptions } from "./write/writeBook";
 import { openXlsx, saveXlsx, type XlsxFile } from "./xlsxFile";
 import { readZip } from "./package/zip";

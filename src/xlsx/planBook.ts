@@ -3,7 +3,7 @@ import type { PaperSheet } from "../workbook/paper";
 import { a1 } from "../workbook/address";
 import type { PlannedCell } from "../workbook/plan";
 import { lookOf } from "../workbook/lookOf";
-import type { Book, BookCell, BookSheet, DropDown } from "./book";
+import type { Book, BookCell, BookSheet, DropDown } from "./book/book";
 
 const contentOf = ({ content }: PlannedCell): Pick<BookCell, "value" | "formula"> => {
   switch (content?.kind) {

@@ -1,4 +1,4 @@
-import type { Book } from "./book";
+import type { Book } from "./book/book";
 import { readBook } from "./read/readBook";
 import { countUnseen, unseenThings, type SeenSheet } from "./read/unseenThings";
 import { refuseSigned, writeBook, type Opened, type SaveOptions } from "./write/writeBook";

@@ -16,7 +16,7 @@ import {
   type Term,
 } from "../../src/sheets/changeOrder/changeOrderLayout";
 import type { WorkbookPlan } from "../../src/workbook/plan";
-import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/takeoff/takeoff";
+import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
 import { HAND_COUNTED } from "../support/bid";
 import { describeInBrowser, launch } from "../support/browser";
 import { FIRST_AMOUNTS, FIRST_LINES, SECOND_AMOUNTS } from "../support/changesByHand";

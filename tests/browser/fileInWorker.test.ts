@@ -2,7 +2,7 @@ import ExcelJS from "exceljs";
 import { readFileSync } from "node:fs";
 import type { Browser } from "playwright-core";
 import { WEB } from "../../src/build/paths";
-import type { BookCell } from "../../src/xlsx/book";
+import type { BookCell } from "../../src/xlsx/book/book";
 import { openXlsx, saveXlsx } from "../../src/xlsx/xlsxFile";
 import { serve, type RunningServer } from "../../src/server/server";
 import { bookOf } from "../src/xlsx/bookOf";

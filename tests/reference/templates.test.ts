@@ -1,7 +1,7 @@
 import { catalogue } from "../../functions/index";
 import { CellError, type Cell } from "../../shared/cell";
 import { NATIVE, nativeFormula } from "../../src/bench/nativeFormulas";
-import type { Book } from "../../src/xlsx/book";
+import type { Book } from "../../src/xlsx/book/book";
 import { openXlsx, saveXlsx } from "../../src/xlsx/xlsxFile";
 import { NAMESPACE, qualifiedName } from "../../src/workbook/namespace";
 import { quoted } from "../../src/sheets/extend/typed";

@@ -1,4 +1,12 @@
-import { a1, areaInWords, cellCount, overlap, placesOf, readArea, type Area } from "../../src/workbook/address";
+import {
+  a1,
+  areaInWords,
+  cellCount,
+  overlap,
+  placesOf,
+  readArea,
+  type Area,
+} from "../../src/workbook/address";
 import type { FakeCell, FakeSheet } from "./fakeExcel";
 
 /** How a stand-in waits: operations run at `sync`, and a property may be read only after `load` and `sync`. */

@@ -1,4 +1,4 @@
-import type { Book } from "../../src/xlsx/book";
+import type { Book } from "../../src/xlsx/book/book";
 import { writeZip } from "../../src/xlsx/package/zip";
 import { openXlsx } from "../../src/xlsx/xlsxFile";
 import { convert } from "./libreOffice";

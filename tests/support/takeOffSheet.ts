@@ -4,7 +4,7 @@ import { localCatalogue } from "../../src/hosts/local/formulas/catalog";
 import { a1 } from "../../src/workbook/address";
 import type { TakeOffOptions } from "../../src/sheets/takeoff/takeoffOptions";
 import { placeOf } from "./place";
-import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/takeoff/takeoff";
+import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
 
 /** The workbook of the test that runs. */
 let engine: HeadlessEngine | undefined;

@@ -8,8 +8,8 @@ import { ledgerSheet } from "../../src/sheets/ledger/ledger";
 import { number, text, type SheetPlan, type WorkbookPlan } from "../../src/workbook/plan";
 import { frozenSheet, readLiveOrder } from "../../src/sheets/signedBase/freeze";
 import { orderOnSigned } from "../../src/sheets/signedBase/signedBase";
-import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../../src/sheets/takeoff/demo";
-import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/takeoff/takeoff";
+import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../../src/sheets/newJob/demo";
+import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
 import { smallOrder, type Line } from "./smallOrder";
 
 const PANEL = panelSheet("Panel", {

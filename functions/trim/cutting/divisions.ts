@@ -1,7 +1,7 @@
 import { noAnswer } from "../../../shared/inputError";
 import { isSame } from "../../../shared/rounding";
 import { feetToInches } from "../../../shared/units";
-import { trimPieces } from "../trimPieces";
+import { trimPieces } from "./trimPieces";
 import { exactTape } from "./exactTape";
 import { inchesOf, marksAtHand, marksNeeded } from "./marks";
 import { stockChoices } from "./stockChoices";

@@ -1,5 +1,5 @@
 import type { Contents, SheetContents } from "../../workbook/contents";
-import type { ExcelEntry } from "./excelHost";
+import type { ExcelEntry } from "./excelEntry";
 import { readInPieces } from "./readInPieces";
 import { linesOf, sheetContents } from "./readSheet";
 import { usedBlocks } from "./usedBlocks";

@@ -1,6 +1,6 @@
 import { a1, type Area } from "../../workbook/address";
 import { nameKey, type Content, type Standing } from "../../workbook/builtSheets";
-import type { ExcelEntry } from "./excelHost";
+import type { ExcelEntry } from "./excelEntry";
 import { readLines } from "./readInPieces";
 import { usedBlocks } from "./usedBlocks";
 

@@ -5,6 +5,7 @@ import { PAGES } from "../../workbook/pages";
 import { RULE_COLOUR, STYLES, type Style } from "../../workbook/styles";
 import type { Host } from "../../workbook/host";
 import { refuseOnlySheets } from "../../workbook/refuseOnlySheets";
+import type { ExcelEntry } from "./excelEntry";
 import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
 import { readContents } from "./contents";
@@ -17,9 +18,6 @@ import { repair } from "./repair";
 import { readStanding } from "./enteredContents";
 import { survey } from "./survey";
 import { watchWorkbook } from "./watchWorkbook";
-
-/** The one entry of Office.js that we use; a test passes a stand-in and touches no global. */
-export type ExcelEntry = Pick<typeof Excel, "run">;
 
 const applyStyle = (range: Excel.Range, style: Style): void => {
   const { format } = range;

@@ -19,7 +19,7 @@ import {
 import { UNWATCHED, type LongRun } from "../../workbook/longRun";
 import { allOrNothing } from "./allOrNothing";
 import { toCellValue } from "./content";
-import type { ExcelEntry } from "./excelHost";
+import type { ExcelEntry } from "./excelEntry";
 import { areaOf, PLACE_AND_SIZE, rangeOf, slicesOf, splitAddress } from "./ranges";
 import { readInPieces } from "./readInPieces";
 import { linesOf, toCell } from "./readSheet";

@@ -2,7 +2,7 @@ import { a1 } from "../../workbook/address";
 import type { Undo } from "../../workbook/patch";
 import type { SheetPicture } from "../../workbook/host";
 import { allOrNothing } from "./allOrNothing";
-import type { ExcelEntry } from "./excelHost";
+import type { ExcelEntry } from "./excelEntry";
 import { PIXELS_TO_POINTS } from "./points";
 
 /** In points. */

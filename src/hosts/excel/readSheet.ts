@@ -2,7 +2,7 @@ import { CellError, type Cell, type Matrix } from "../../../shared/cell";
 import type { SheetContents } from "../../workbook/contents";
 import type { SheetInView } from "../../workbook/inView";
 import type { Place } from "../../workbook/address";
-import type { ExcelEntry } from "./excelHost";
+import type { ExcelEntry } from "./excelEntry";
 import { areaOf, PLACE_AND_SIZE } from "./ranges";
 import { readLines } from "./readInPieces";
 import { usedBlocks } from "./usedBlocks";

@@ -4,7 +4,7 @@ import { refuseChanged } from "../../workbook/patch";
 import type { Repaired } from "../../workbook/host";
 import { UNWATCHED, type LongRun } from "../../workbook/longRun";
 import { allOrNothing } from "./allOrNothing";
-import type { ExcelEntry } from "./excelHost";
+import type { ExcelEntry } from "./excelEntry";
 import { grouped, rangeOf, slicesOf } from "./ranges";
 import { refuseVast } from "./readInPieces";
 import { usedBlocks } from "./usedBlocks";

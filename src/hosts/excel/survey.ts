@@ -1,6 +1,6 @@
 import { LAST_CELL, readArea } from "../../workbook/address";
 import type { Survey } from "../../workbook/survey";
-import type { ExcelEntry } from "./excelHost";
+import type { ExcelEntry } from "./excelEntry";
 import { areaOf, PLACE_AND_SIZE, splitAddress } from "./ranges";
 import { readInPieces } from "./readInPieces";
 import { linesOf, sheetContents, type Line } from "./readSheet";

@@ -1,10 +1,4 @@
-import {
-  checkClass,
-  fileTitle,
-  versionLetters,
-  versionsOf,
-  type ClassOptions,
-} from "../classOptions";
+import { checkClass, fileTitle, versionLetters, versionsOf, type ClassOptions } from "../classOptions";
 import { classLine, problemsOf } from "../class/practiceClass";
 import { coursePlanSheet } from "../sheets/coursePlanSheet";
 import { keySheet } from "../sheets/keySheet";

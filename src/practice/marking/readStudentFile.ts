@@ -1,6 +1,6 @@
 import type { Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import type { Book, BookSheet } from "../../xlsx/book";
+import type { Book, BookSheet } from "../../xlsx/book/book";
 import type { Place } from "../../workbook/address";
 import { isKeySheet } from "../sheets/keySheet";
 import { isAsPrinted, type ProblemSheet } from "../sheets/problemSheet";

@@ -1,6 +1,7 @@
 import { feetSpec } from "../../../functions/measure/feet";
 import { trimFeet, trimFeetSpec } from "../../../functions/trim/trimFeet";
-import { trimPieces, trimPiecesSpec } from "../../../functions/trim/trimPieces";
+import { trimPieces } from "../../../functions/trim/cutting/trimPieces";
+import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
 import { feetToInches, inchesToFeet } from "../../../shared/units";
 import { call } from "../../workbook/formula";
 import { countAnswer, lengthAnswer, mistakesOf, type Slips } from "../answers";

@@ -12,8 +12,8 @@ import { changeOrdersOf, refuseOffChain } from "./chain";
 import { changeOrderSheet } from "./changeOrder";
 import { datedBefore } from "./datedBefore";
 import { livesOn, refuseOtherOrder, type Origin } from "./origin";
-import { renamedItems, type Renamed } from "./renamed";
-import { isWanted, itemsOf, type Side } from "./sides";
+import { renamedItems } from "./renamed";
+import { isWanted, itemsOf, type Renamed, type Side } from "./sides";
 import { refuseTypedOver } from "./typedOver";
 import { whyItMoved, type Why } from "./why";
 

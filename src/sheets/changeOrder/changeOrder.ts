@@ -14,9 +14,8 @@ import {
   type ChangeColumn,
 } from "./changeOrderLayout";
 import { changeLines } from "./changeOrderLines";
-import type { Renamed } from "./renamed";
 import { firstSealRow, sealCells, signedAmong } from "./seals";
-import { itemsOf, type Item, type Side } from "./sides";
+import { itemsOf, type Item, type Renamed, type Side } from "./sides";
 import { termCells } from "./terms";
 import type { Why } from "./why";
 import { whyRows, type WhyRow } from "./whyRows";

@@ -1,10 +1,7 @@
 import { itemKey } from "../../../shared/kinds/orderLines";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import { matchNames, rowKey, type ItemNames } from "./sameNames";
-import type { Side } from "./sides";
-
-/** What goes by another name than at base: its line there, by the `itemKey` of its name now. */
-export type Renamed = ReadonlyMap<string, ReadLine>;
+import type { Renamed, Side } from "./sides";
 
 const linesByItem = ({ lines }: ReadOrder): ReadonlyMap<string, ReadLine> =>
   new Map(lines.map((line) => [itemKey(line.item), line]));

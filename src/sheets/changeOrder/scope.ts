@@ -1,7 +1,7 @@
 import type { Contents } from "../../workbook/contents";
 import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measureLabels";
 import type { Spot } from "../trace/trace";
-import type { Renamed } from "./renamed";
+import type { Renamed } from "./sides";
 
 /** Measures by their keys. */
 export type Known = ReadonlyMap<string, Measure>;

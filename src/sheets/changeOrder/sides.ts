@@ -5,7 +5,9 @@ import type { OrderColumn } from "../orderSheet/orderLayout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import type { SealedBlock } from "../sealedBlock";
 import type { Measure } from "../trace/measureLabels";
-import type { Renamed } from "./renamed";
+
+/** What goes by another name than at base: its line there, by the `itemKey` of its name now. */
+export type Renamed = ReadonlyMap<string, ReadLine>;
 
 /** One of the two orders that a change order compares. */
 export interface Side {

@@ -2,7 +2,16 @@ import type { Cell } from "../../../shared/cell";
 import { isEmpty } from "../../workbook/formula";
 import { formula, number, text, value, type Content, type PlannedCell } from "../../workbook/plan";
 import { earlierTerm, termShown, type Earlier } from "./earlier";
-import { EACH_LINE, GIVEN_BACK, KEPT, ON_THE_TOTAL, TERM_COLUMNS, TERMS, termRow, type Term } from "./changeOrderLayout";
+import {
+  EACH_LINE,
+  GIVEN_BACK,
+  KEPT,
+  ON_THE_TOTAL,
+  TERM_COLUMNS,
+  TERMS,
+  termRow,
+  type Term,
+} from "./changeOrderLayout";
 
 const RATE = "0.00%";
 const FORMATS: Readonly<Record<Term, string>> = {

@@ -7,10 +7,10 @@ import { measureKey, type Measure, type MeasureKey } from "../trace/measureLabel
 import { traceBack, type Spot } from "../trace/trace";
 import { countInWords, headingInWords, lengthsInWords, valueAsRead, valueInWords } from "./measureWords";
 import { matchNames, rowKey } from "./sameNames";
-import { itemNames, type Renamed } from "./renamed";
+import { itemNames } from "./renamed";
 import { EDGE, followedBy, otherRuns, runsByRow } from "./whyRuns";
 import { labelsOfSpots, type Known, type Scope } from "./scope";
-import type { Side } from "./sides";
+import type { Renamed, Side } from "./sides";
 
 /** Why the quantity or the price of an item moved, a sentence for each thing that did. */
 export interface Why {

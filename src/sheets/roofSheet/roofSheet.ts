@@ -4,7 +4,14 @@ import type { TableColumn } from "../../../shared/spec/spec";
 import { a1, a1Range, absoluteA1, type Place } from "../../workbook/address";
 import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { PANEL_NAME, panelFieldName } from "../panelSheet";
-import { formula, text, value, type PlannedCell, type PlannedName, type SheetPlan } from "../../workbook/plan";
+import {
+  formula,
+  text,
+  value,
+  type PlannedCell,
+  type PlannedName,
+  type SheetPlan,
+} from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import { cautionCells } from "../cautionCells";
 import {

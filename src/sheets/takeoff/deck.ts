@@ -7,7 +7,8 @@ import { panelFieldName } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
 import { formula, text, value, type Content, type PlannedCell } from "../../workbook/plan";
 import { iceSheetCell, sheetCell } from "./courseSection";
-import { DECK_LINES, DECK_VALUE, deckCell, orOfPanel, type DeckLine } from "./deckCells";
+import { DECK_VALUE, deckCell, orOfPanel } from "./deckCells";
+import { DECK_LINES, type DeckLine } from "./deckLines";
 import type { TakeOffLayout } from "./takeoffLayout";
 import type { DeckInput } from "./takeoffOptions";
 

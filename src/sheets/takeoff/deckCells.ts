@@ -1,24 +1,10 @@
 import { a1 } from "../../workbook/address";
 import { isEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
+import { DECK_LINES, type DeckLine } from "./deckLines";
 import type { TakeOffLayout } from "./takeoffLayout";
 
 export const DECK_VALUE = 2;
-
-/** The section's lines, in order. */
-export const DECK_LINES = [
-  "underlayment",
-  "overhang",
-  "wall",
-  "iceWidth",
-  "iceLength",
-  "iceSheet",
-  "iceRolls",
-  "attic",
-  "balanced",
-  "vents",
-] as const;
-export type DeckLine = (typeof DECK_LINES)[number];
 
 export const deckCell = ({ deck }: TakeOffLayout, line: DeckLine): string =>
   a1({ row: deck + DECK_LINES.indexOf(line), column: DECK_VALUE });

@@ -5,7 +5,12 @@ import { EDGE_KINDS } from "../../../functions/roof/roofParts";
 import { roofPlanesSpec } from "../../../functions/roof/roofPlanes";
 import type { FunctionSpec } from "../../../shared/spec/spec";
 import { call } from "../../workbook/formula";
-import { FOOTPRINT_AND_PITCH, GABLES_AND_OVERHANGS, ROOF_ARGUMENTS, ROOF_NAMES } from "../roofSheet/roofSheetNames";
+import {
+  FOOTPRINT_AND_PITCH,
+  GABLES_AND_OVERHANGS,
+  ROOF_ARGUMENTS,
+  ROOF_NAMES,
+} from "../roofSheet/roofSheetNames";
 
 // The take-off works the roof out where it needs it, and doesn't read the tables that spill on the roof sheet: the local
 // workbook's engine may keep cells of a spill that has shrunk, and a sum over them would then be wrong in silence.

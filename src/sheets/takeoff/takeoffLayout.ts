@@ -1,6 +1,6 @@
 import { layOutRoof } from "../roofSheet/roofSheetLayout";
 import { TRIM_ROWS } from "./trimsSheet";
-import { DECK_LINES } from "./deckCells";
+import { DECK_LINES } from "./deckLines";
 import type { TakeOffOptions } from "./takeoffOptions";
 
 const FEWEST_PLANE_ROWS = 4;

@@ -1,7 +1,14 @@
 import { TRIM_EDGES, TRIM_KINDS, type TrimKind } from "../../../shared/trimKinds";
 import { absoluteA1 } from "../../workbook/address";
 import { cautionCells } from "../cautionCells";
-import { number, text, type Content, type PlannedCell, type PlannedName, type SheetPlan } from "../../workbook/plan";
+import {
+  number,
+  text,
+  type Content,
+  type PlannedCell,
+  type PlannedName,
+  type SheetPlan,
+} from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 
 /** The table's name: take-offs find the trims by it, and functions that take a range can too. */

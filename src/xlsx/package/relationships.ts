@@ -1,4 +1,4 @@
-import { FileError } from "../fileError";
+import { FileError } from "../book/fileError";
 import { parseXml } from "../xml/xml";
 import type { Parts } from "./zip";
 

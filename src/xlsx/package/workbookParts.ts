@@ -1,4 +1,4 @@
-import { FileError } from "../fileError";
+import { FileError } from "../book/fileError";
 import { relationshipsOf, type Relationship } from "./relationships";
 import { childOf, childrenOf, flagAttribute, parseXml, type XmlElement } from "../xml/xml";
 import type { Parts } from "./zip";

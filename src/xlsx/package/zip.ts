@@ -1,7 +1,7 @@
 import { Inflate, zipSync } from "fflate";
 import { crc32 } from "./crc32";
-import { FileError } from "../fileError";
-import { inMegabytes, LIMITS } from "../limits";
+import { FileError } from "../book/fileError";
+import { inMegabytes, LIMITS } from "../book/limits";
 import { packedBytesOf, readDirectory, type DirectoryEntry } from "./zipDirectory";
 
 /** The parts of a package by name, in the file's order. A map, so that no name can be taken for a property. */

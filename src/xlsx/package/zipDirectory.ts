@@ -1,5 +1,5 @@
-import { FileError } from "../fileError";
-import { LIMITS } from "../limits";
+import { FileError } from "../book/fileError";
+import { LIMITS } from "../book/limits";
 
 /** What the directory at the end of a zip file says of one entry. */
 export interface DirectoryEntry {

@@ -1,7 +1,7 @@
-import type { Book, BookName } from "../book";
-import { fileStyleKey } from "../book";
+import type { Book, BookName } from "../book/book";
+import { fileStyleKey } from "../book/book";
 import { themeColours } from "../styles/colors";
-import { FileError } from "../fileError";
+import { FileError } from "../book/fileError";
 import { shownFormula } from "../formulas/formulaForm";
 import { pictureBudget } from "./drawings/pictureBudget";
 import { readOverCells, type OverCells } from "./drawings/readOverCells";

@@ -1,4 +1,4 @@
-import type { DropDown } from "../book";
+import type { DropDown } from "../book/book";
 import { childOf, childrenOf, flagAttribute, type XmlElement } from "../xml/xml";
 
 /** `$A$1:$A$4`, `Lists!$A$1:$A$4` or `'Old bid'!A1:A4`. */

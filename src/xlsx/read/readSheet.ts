@@ -1,7 +1,7 @@
 import { a1, LAST_CELL } from "../../workbook/address";
-import { fileStyleKey, type BookCell, type BookLine, type BookSheet } from "../book";
-import { parseRange, rangeText } from "../cellAddress";
-import { FileError } from "../fileError";
+import { fileStyleKey, type BookCell, type BookLine, type BookSheet } from "../book/book";
+import { parseRange, rangeText } from "../book/cellAddress";
+import { FileError } from "../book/fileError";
 import { shownFormula } from "../formulas/formulaForm";
 import { readCellValue } from "./readCellValue";
 import { readDropDowns } from "./readDropDowns";

@@ -1,4 +1,4 @@
-import type { BookTable } from "../book";
+import type { BookTable } from "../book/book";
 import { relationshipsOf } from "../package/relationships";
 import { childOf, childrenOf, numberAttribute, parseXml, type XmlElement } from "../xml/xml";
 import { unescapeCellText } from "../xml/xmlText";

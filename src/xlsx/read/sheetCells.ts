@@ -1,7 +1,7 @@
 import type { Place } from "../../workbook/address";
-import { parseA1 } from "../cellAddress";
-import { FileError } from "../fileError";
-import { LIMITS } from "../limits";
+import { parseA1 } from "../book/cellAddress";
+import { FileError } from "../book/fileError";
+import { LIMITS } from "../book/limits";
 import { shiftFormula } from "../../workbook/formulas/shiftFormula";
 import { childOf, childrenOf, numberAttribute, type XmlElement } from "../xml/xml";
 

@@ -1,7 +1,7 @@
-import type { BookSheet } from "../book";
+import type { BookSheet } from "../book/book";
 import { changeElement, prefixOf } from "../xml/elementOrder";
 import { EMPTY_SHEET, WORKSHEET_CONTENT_TYPE } from "../package/emptyPackage";
-import { FileError } from "../fileError";
+import { FileError } from "../book/fileError";
 import type { PackageDraft } from "../package/packageDraft";
 import { childOf, numberAttribute } from "../xml/xml";
 import { attributesText } from "../xml/xmlText";

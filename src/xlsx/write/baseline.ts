@@ -1,5 +1,5 @@
 import { CellError } from "../../../shared/cell";
-import type { Book, BookCell, BookSheet } from "../book";
+import type { Book, BookCell, BookSheet } from "../book/book";
 import type { SheetFates } from "../formulas/followSheets";
 import { lacksResult } from "./doubtfulResults";
 import { presentName } from "./sheetRenamesAndDeletions";

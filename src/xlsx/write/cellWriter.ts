@@ -1,8 +1,8 @@
 import { a1, type Place } from "../../workbook/address";
 import { needsApostrophe } from "../../workbook/apostrophe";
 import { needsArrayForm } from "../formulas/arrayForm";
-import { fileStyleIndex, type Book, type BookCell, type BookSheet } from "../book";
-import { rangeText } from "../cellAddress";
+import { fileStyleIndex, type Book, type BookCell, type BookSheet } from "../book/book";
+import { rangeText } from "../book/cellAddress";
 import { cellText, formulaText } from "./cellText";
 import type { CellChange } from "./differences";
 import { changeElement } from "../xml/elementOrder";

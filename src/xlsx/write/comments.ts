@@ -1,7 +1,7 @@
 import { a1, type Place } from "../../workbook/address";
-import { parseA1 } from "../cellAddress";
-import { FileError } from "../fileError";
-import { placeAfter, type LineMove } from "../lineMoves";
+import { parseA1 } from "../book/cellAddress";
+import { FileError } from "../book/fileError";
+import { placeAfter, type LineMove } from "../book/lineMoves";
 import type { PackageDraft } from "../package/packageDraft";
 import { relationshipsOf } from "../package/relationships";
 import { changeElement, removeElement } from "../xml/elementOrder";

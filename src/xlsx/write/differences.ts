@@ -1,6 +1,6 @@
 import { CellError, type Cell } from "../../../shared/cell";
 import type { Place } from "../../workbook/address";
-import type { BookCell, BookSheet } from "../book";
+import type { BookCell, BookSheet } from "../book/book";
 
 export const sameValue = (a: Cell, b: Cell): boolean =>
   a instanceof CellError && b instanceof CellError ? a.code === b.code : a === b;

@@ -1,6 +1,6 @@
 import { CellError, type Cell } from "../../../shared/cell";
 import { a1 } from "../../workbook/address";
-import type { Book } from "../book";
+import type { Book } from "../book/book";
 
 /** Programs differ in the last digits. */
 const RELATIVE = 1e-9;

@@ -1,6 +1,6 @@
 import type { PackageDraft } from "../package/packageDraft";
 import { changeElement, prefixOf } from "../xml/elementOrder";
-import { FileError } from "../fileError";
+import { FileError } from "../book/fileError";
 import { childOf, childrenOf, descendantsOf, numberAttribute } from "../xml/xml";
 
 /**

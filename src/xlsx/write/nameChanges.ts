@@ -1,4 +1,4 @@
-import type { BookName } from "../book";
+import type { BookName } from "../book/book";
 import { changeElement, insertInOrder, prefixOf, removeElement, WORKBOOK_ORDER } from "../xml/elementOrder";
 import { fileFormula } from "../formulas/formulaForm";
 import { isBuiltInName } from "../read/readBook";

@@ -1,5 +1,5 @@
 import type { Place } from "../../workbook/address";
-import type { BookCell, BookSheet } from "../book";
+import type { BookCell, BookSheet } from "../book/book";
 import type { CellChange } from "./differences";
 import { placeKey, type CellElement } from "../read/sheetCells";
 import { childOf } from "../xml/xml";

@@ -1,10 +1,10 @@
 import { a1 } from "../../workbook/address";
-import type { Book, BookSheet } from "../book";
+import type { Book, BookSheet } from "../book/book";
 import { hasFormControls } from "./comments";
 import { cellChanges } from "./differences";
 import { unwritablePart } from "../formulas/formulaForm";
-import { parseRange } from "../cellAddress";
-import type { SheetMoves } from "../lineMoves";
+import { parseRange } from "../book/cellAddress";
+import type { SheetMoves } from "../book/lineMoves";
 import type { PackageDraft } from "../package/packageDraft";
 import { childOf } from "../xml/xml";
 import type { XmlElement } from "../xml/xml";

@@ -1,5 +1,5 @@
 import type { Place } from "../../workbook/address";
-import type { BookSheet } from "../book";
+import type { BookSheet } from "../book/book";
 import type { CellChange } from "./differences";
 import { placeKey, sharedNumber, type CellElement } from "../read/sheetCells";
 import { childOf } from "../xml/xml";

@@ -1,8 +1,8 @@
 import { a1, LAST_CELL, type Area, type Place } from "../../workbook/address";
 import type { PaperEntry } from "../../workbook/paper";
 import { PAGES } from "../../workbook/pages";
-import type { BookSheet, DropDown } from "../book";
-import { parseRange, rangeText } from "../cellAddress";
+import type { BookSheet, DropDown } from "../book/book";
+import { parseRange, rangeText } from "../book/cellAddress";
 import { changeElement, insertInOrder, removeElement, SHEET_ORDER } from "../xml/elementOrder";
 import { columnWidth } from "../styles/sizes";
 import type { Splice } from "../xml/splices";

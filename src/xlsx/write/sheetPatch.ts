@@ -1,4 +1,4 @@
-import type { BookSheet } from "../book";
+import type { BookSheet } from "../book/book";
 import { CellWriter, type SheetTools } from "./cellWriter";
 import { cellChanges, type CellChange } from "./differences";
 import { changeElement, prefixOf } from "../xml/elementOrder";

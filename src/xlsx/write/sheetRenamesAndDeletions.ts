@@ -1,4 +1,4 @@
-import type { Book, BookCell, BookSheet } from "../book";
+import type { Book, BookCell, BookSheet } from "../book/book";
 import {
   followFormula,
   followWhereEngineDoesNot,

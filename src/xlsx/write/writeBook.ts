@@ -1,14 +1,14 @@
 import { addSheetPart } from "./addSheetPart";
 import { baselines } from "./baseline";
-import type { Book, BookName, BookSheet } from "../book";
+import type { Book, BookName, BookSheet } from "../book/book";
 import type { SheetFates } from "../formulas/followSheets";
 import { themeColours } from "../styles/colors";
 import { addDrawing } from "./drawing";
 import { dynamicArrayMark } from "./dynamicArrays";
 import { changeElement, insertInOrder, prefixOf, WORKBOOK_ORDER } from "../xml/elementOrder";
 import { emptyPackage, STYLES_CONTENT_TYPE, USUAL_STYLES } from "../package/emptyPackage";
-import { FileError } from "../fileError";
-import type { SheetMoves } from "../lineMoves";
+import { FileError } from "../book/fileError";
+import type { SheetMoves } from "../book/lineMoves";
 import { moveComments } from "./comments";
 import { missingPlaces } from "./missingPlaces";
 import { nameChanges } from "./nameChanges";

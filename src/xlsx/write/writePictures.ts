@@ -1,4 +1,4 @@
-import type { BookPicture } from "../book";
+import type { BookPicture } from "../book/book";
 import { putOverCells } from "./drawing";
 import type { PackageDraft } from "../package/packageDraft";
 import { RELATIONSHIP_TYPES } from "../package/relationships";

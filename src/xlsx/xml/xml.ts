@@ -1,6 +1,6 @@
 import { SaxesParser } from "saxes";
-import { FileError } from "../fileError";
-import { LIMITS } from "../limits";
+import { FileError } from "../book/fileError";
+import { LIMITS } from "../book/limits";
 
 /**
  * An element with its place in the source: `start` is at its `<`, `end` behind its last `>`, and what stands between

@@ -1,5 +1,10 @@
 import fc from "fast-check";
-import { faceOutline, planAreaSqFt, slopedAreaSqFt, trueLengthFt } from "../../../functions/roof/roofMeasures";
+import {
+  faceOutline,
+  planAreaSqFt,
+  slopedAreaSqFt,
+  trueLengthFt,
+} from "../../../functions/roof/roofMeasures";
 import { roofOver } from "../../../functions/roof/roof";
 import type { Roof } from "../../../functions/roof/roofParts";
 import type { SideBuild } from "../../../functions/roof/roofSides";

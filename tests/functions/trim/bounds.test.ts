@@ -5,7 +5,12 @@ import { pack } from "../../../functions/trim/cutting/pack";
 import { relax } from "../../../functions/trim/cutting/relaxation";
 import type { Problem } from "../../../functions/trim/cutting/packingProblem";
 import { problemOf } from "../../../functions/trim/cutting/packingProblemOf";
-import { inParts, inPieces, wholeOrNothing, type Weighing } from "../../../functions/trim/cutting/dualFeasibleFunctions";
+import {
+  inParts,
+  inPieces,
+  wholeOrNothing,
+  type Weighing,
+} from "../../../functions/trim/cutting/dualFeasibleFunctions";
 import { worthBound } from "../../../functions/trim/cutting/dualBound";
 import { worthiestFilling } from "../../../functions/trim/cutting/bestFilling";
 import { randomFrom, wholeBetween } from "../../../src/bench/random";

@@ -1,7 +1,7 @@
 import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
-import type { Book } from "../../../src/xlsx/book";
+import type { Book } from "../../../src/xlsx/book/book";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 import { a1, readArea } from "../../../src/workbook/address";
 import type { WorkbookPlan } from "../../../src/workbook/plan";

@@ -1,7 +1,7 @@
 import { LEVELS } from "../../../functions/practice/level";
 import { UNITS } from "../../../functions/practice/measuring";
 import type { Cell } from "../../../shared/cell";
-import type { Book, BookCell } from "../../../src/xlsx/book";
+import type { Book, BookCell } from "../../../src/xlsx/book/book";
 import { planBook } from "../../../src/xlsx/planBook";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 import { classGrid } from "../../../src/practice/marking/classGrid";

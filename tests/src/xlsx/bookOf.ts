@@ -1,5 +1,5 @@
-import type { Book, BookCell, BookName, BookSheet } from "../../../src/xlsx/book";
-import { parseA1 } from "../../../src/xlsx/cellAddress";
+import type { Book, BookCell, BookName, BookSheet } from "../../../src/xlsx/book/book";
+import { parseA1 } from "../../../src/xlsx/book/cellAddress";
 
 /** A sheet with some cells, by address. */
 export const sheetOf = (name: string, typed: Readonly<Record<string, BookCell>>): BookSheet => {

@@ -4,7 +4,7 @@ import ExcelJS from "exceljs";
 import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import { watchMoves } from "../../../src/hosts/local/engine/moves";
-import { placeAfter } from "../../../src/xlsx/lineMoves";
+import { placeAfter } from "../../../src/xlsx/book/lineMoves";
 import { PackageDraft } from "../../../src/xlsx/package/packageDraft";
 import { writeZip } from "../../../src/xlsx/package/zip";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";

@@ -1,6 +1,6 @@
 import ExcelJS from "exceljs";
-import type { FilePicture } from "../../../src/xlsx/book";
-import { LIMITS } from "../../../src/xlsx/limits";
+import type { FilePicture } from "../../../src/xlsx/book/book";
+import { LIMITS } from "../../../src/xlsx/book/limits";
 import { writeZip, type Parts } from "../../../src/xlsx/package/zip";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../src/xlsx/xlsxFile";
 import { GIF, PNG } from "../../support/dots";

@@ -1,4 +1,4 @@
-import type { FilePicture } from "../../../src/xlsx/book";
+import type { FilePicture } from "../../../src/xlsx/book/book";
 import { planBook } from "../../../src/xlsx/planBook";
 import { writeZip } from "../../../src/xlsx/package/zip";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../src/xlsx/xlsxFile";

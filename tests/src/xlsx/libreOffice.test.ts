@@ -1,7 +1,7 @@
 import { CellError, type Cell } from "../../../shared/cell";
 import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
-import type { Book } from "../../../src/xlsx/book";
+import type { Book } from "../../../src/xlsx/book/book";
 import { doubtfulResults } from "../../../src/xlsx/write/doubtfulResults";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 import { writeZip } from "../../../src/xlsx/package/zip";

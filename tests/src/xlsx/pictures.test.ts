@@ -1,5 +1,5 @@
 import ExcelJS from "exceljs";
-import type { Book, BookPicture } from "../../../src/xlsx/book";
+import type { Book, BookPicture } from "../../../src/xlsx/book/book";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 import { PNG } from "../../support/dots";
 import { bookOf } from "./bookOf";

@@ -2,7 +2,7 @@ import ExcelJS from "exceljs";
 import { CellError } from "../../../shared/cell";
 import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/workbook/headless";
-import type { Book } from "../../../src/xlsx/book";
+import type { Book } from "../../../src/xlsx/book/book";
 import { doubtfulResults } from "../../../src/xlsx/write/doubtfulResults";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../src/xlsx/xlsxFile";
 import type { SaveOptions } from "../../../src/xlsx/write/writeBook";

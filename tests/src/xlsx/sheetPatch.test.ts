@@ -1,5 +1,5 @@
 import { strToU8 } from "fflate";
-import type { Book, BookCell, BookSheet } from "../../../src/xlsx/book";
+import type { Book, BookCell, BookSheet } from "../../../src/xlsx/book/book";
 import { emptyPackage, USUAL_STYLES } from "../../../src/xlsx/package/emptyPackage";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../src/xlsx/xlsxFile";
 import { dimensionChanges } from "../../../src/xlsx/write/sheetFrame";

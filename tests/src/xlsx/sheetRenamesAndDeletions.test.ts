@@ -3,7 +3,7 @@ import { RemoveSheetCommand, SetWorksheetNameCommand } from "@univerjs/sheets";
 import ExcelJS from "exceljs";
 import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/workbook/headless";
-import type { Book } from "../../../src/xlsx/book";
+import type { Book } from "../../../src/xlsx/book/book";
 import { followFormula } from "../../../src/xlsx/formulas/followSheets";
 import { writeZip } from "../../../src/xlsx/package/zip";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../src/xlsx/xlsxFile";

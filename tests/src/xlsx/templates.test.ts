@@ -1,6 +1,6 @@
 import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
-import type { Book } from "../../../src/xlsx/book";
+import type { Book } from "../../../src/xlsx/book/book";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 import { TEMPLATES } from "../../support/templates";
 

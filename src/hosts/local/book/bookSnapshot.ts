@@ -9,8 +9,8 @@ import {
 } from "@univerjs/core";
 import { CellError } from "../../../../shared/cell";
 import { highest } from "../../../../shared/highest";
-import type { Book, BookCell, BookLine, BookSheet } from "../../../xlsx/book";
-import { parseRange } from "../../../xlsx/cellAddress";
+import type { Book, BookCell, BookLine, BookSheet } from "../../../xlsx/book/book";
+import { parseRange } from "../../../xlsx/book/cellAddress";
 import { rowPxOfFont } from "../../../xlsx/styles/sizes";
 import { dropDownsResource, fileDropDownRules } from "../engine/dropDowns";
 import { filePicturesResource, placedPictures, type PlacedPicture } from "../pictures/filePictures";

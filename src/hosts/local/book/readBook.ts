@@ -12,9 +12,9 @@ import {
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { PAGES } from "../../../workbook/pages";
 import type { Print } from "../../../workbook/plan";
-import type { Book, BookCell, BookLine, BookSheet, DropDown } from "../../../xlsx/book";
-import { fileStyleIndex } from "../../../xlsx/book";
-import { rangeText } from "../../../xlsx/cellAddress";
+import type { Book, BookCell, BookLine, BookSheet, DropDown } from "../../../xlsx/book/book";
+import { fileStyleIndex } from "../../../xlsx/book/book";
+import { rangeText } from "../../../xlsx/book/cellAddress";
 import { isOfFile } from "../engine/dropDowns";
 import { namesIn } from "../engine/names";
 import { hasProtection } from "../engine/protection";

@@ -6,8 +6,8 @@ import {
   type IWorkbookData,
 } from "@univerjs/core";
 import type { SheetPlan } from "../../../workbook/plan";
-import type { BookSheet } from "../../../xlsx/book";
-import { parseRange } from "../../../xlsx/cellAddress";
+import type { BookSheet } from "../../../xlsx/book/book";
+import { parseRange } from "../../../xlsx/book/cellAddress";
 
 /** A list as the engine keeps it; one that stands in cells begins with an equals sign. */
 const listRule = (

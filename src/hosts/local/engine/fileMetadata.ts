@@ -1,5 +1,5 @@
 import type { Nullable, Worksheet } from "@univerjs/core";
-import type { BookSheet, BookTable } from "../../../xlsx/book";
+import type { BookSheet, BookTable } from "../../../xlsx/book/book";
 
 /** What a sheet's file says of it and the engine has no place of its own for. */
 export interface OfFile {

@@ -9,7 +9,7 @@ import {
   RemoveRowMutation,
   ReorderRangeMutation,
 } from "@univerjs/sheets";
-import type { LineMove, SheetMoves } from "../../../xlsx/lineMoves";
+import type { LineMove, SheetMoves } from "../../../xlsx/book/lineMoves";
 
 interface MoveParams {
   readonly subUnitId?: string;

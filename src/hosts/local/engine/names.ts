@@ -1,6 +1,6 @@
 import type { Injector, Workbook } from "@univerjs/core";
 import { IDefinedNamesService } from "@univerjs/engine-formula";
-import type { BookName } from "../../../xlsx/book";
+import type { BookName } from "../../../xlsx/book/book";
 
 /** The engine's own way to say that a name is known everywhere. */
 const EVERYWHERE = "AllDefaultWorkbook";

@@ -1,5 +1,5 @@
-import type { BookTable } from "../../../xlsx/book";
-import { parseRange } from "../../../xlsx/cellAddress";
+import type { BookTable } from "../../../xlsx/book/book";
+import { parseRange } from "../../../xlsx/book/cellAddress";
 import type { Token } from "../../../workbook/formulas/tokens";
 
 /**

@@ -1,4 +1,4 @@
-import type { Book, BookSheet, FilePicture } from "../../../xlsx/book";
+import type { Book, BookSheet, FilePicture } from "../../../xlsx/book/book";
 
 interface Drawable {
   readonly book: Book;

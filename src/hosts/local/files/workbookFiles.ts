@@ -1,6 +1,6 @@
 import { counted } from "../../../../shared/describe";
 import type { WorkbookFiles } from "../../../pane/parts/paneHost";
-import type { Book, BookSheet } from "../../../xlsx/book";
+import type { Book, BookSheet } from "../../../xlsx/book/book";
 import { doubtfulResults } from "../../../xlsx/write/doubtfulResults";
 import type { canBeDrawn } from "../pictures/decodedImage";
 import type { download } from "./download";

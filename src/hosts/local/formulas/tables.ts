@@ -13,7 +13,7 @@ import {
 } from "@univerjs/sheets";
 import type { Place } from "../../../workbook/address";
 import type { SpreadsheetTable } from "../../../workbook/survey";
-import { parseRange } from "../../../xlsx/cellAddress";
+import { parseRange } from "../../../xlsx/book/cellAddress";
 import { isMove, watchMoves } from "../engine/moves";
 import { ofFile, readOfFile } from "../engine/fileMetadata";
 import { tableParts } from "../engine/tableParts";

@@ -1,8 +1,8 @@
 import { mountPane } from "../../../pane/mount";
-import { DEMO_TAKE_OFF } from "../../../sheets/takeoff/demo";
-import { takeOffPlan, USUAL_NAMES } from "../../../sheets/takeoff/takeoff";
+import { DEMO_TAKE_OFF } from "../../../sheets/newJob/demo";
+import { takeOffPlan, USUAL_NAMES } from "../../../sheets/newJob/takeoffPlan";
 import "./local.css";
-import type { Book } from "../../../xlsx/book";
+import type { Book } from "../../../xlsx/book/book";
 import { canBeDrawn } from "../pictures/decodedImage";
 import { download } from "../files/download";
 import { fileWork } from "../files/fileWork";

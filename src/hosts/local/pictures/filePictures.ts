@@ -10,7 +10,7 @@ import {
 import type { ICellOverGridPosition } from "@univerjs/sheets";
 import type { ISheetImage } from "@univerjs/sheets-drawing";
 import { LAST_CELL } from "../../../workbook/address";
-import type { BookSheet, CellSpot, FilePicture } from "../../../xlsx/book";
+import type { BookSheet, CellSpot, FilePicture } from "../../../xlsx/book/book";
 
 /** Pictures that a file has brought: it keeps its own, so they aren't written again. */
 const OF_FILE = "file-picture-";

@@ -1,7 +1,7 @@
 import { DrawingTypeEnum, type Injector, type Workbook } from "@univerjs/core";
 import { ISheetDrawingService, type ISheetImage } from "@univerjs/sheets-drawing";
 import { svgAddress } from "../../../workbook/dataAddress";
-import type { BookPicture } from "../../../xlsx/book";
+import type { BookPicture } from "../../../xlsx/book/book";
 import { onPaper } from "../../../xlsx/read/drawings/shapes";
 import { decodedImage } from "./decodedImage";
 import { isOfFile } from "./filePictures";

@@ -24,7 +24,7 @@ import type { Survey } from "../../../workbook/survey";
 import type { CellPatch, Undo } from "../../../workbook/patch";
 import type { WorkbookPlan } from "../../../workbook/plan";
 import type { LongRun } from "../../../workbook/longRun";
-import type { Book } from "../../../xlsx/book";
+import type { Book } from "../../../xlsx/book/book";
 import { bookSnapshot } from "../book/bookSnapshot";
 import { readContents } from "../cells/contents";
 import { toCellData, type Content } from "../engine/cells";

@@ -1,5 +1,5 @@
 import { LAST_CELL } from "../../../workbook/address";
-import type { CellSpot, FilePicture } from "../../book";
+import type { CellSpot, FilePicture } from "../../book/book";
 import { pxOfEmu } from "../../styles/sizes";
 import { childOf, numberAttribute, type XmlElement } from "../../xml/xml";
 import { NotShown, onlyIf, orNotShown } from "./notShown";

@@ -1,4 +1,4 @@
-import { LIMITS } from "../../limits";
+import { LIMITS } from "../../book/limits";
 
 type Cost = Partial<Record<"drawingBytes" | "pictures" | "pictureBytes" | "picturePixels", number>>;
 

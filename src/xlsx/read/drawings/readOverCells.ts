@@ -1,6 +1,6 @@
 import { dataAddress, svgAddress } from "../../../workbook/dataAddress";
-import type { FilePicture } from "../../book";
-import { FileError } from "../../fileError";
+import type { FilePicture } from "../../book/book";
+import { FileError } from "../../book/fileError";
 import { relationshipsOf, type Relationship } from "../../package/relationships";
 import type { Parts } from "../../package/zip";
 import {

@@ -2,10 +2,10 @@ import { excelHost } from "../../../../src/hosts/excel/excelHost";
 import type { Host } from "../../../../src/workbook/host";
 import { CellError } from "../../../../shared/cell";
 import { addFieldSheet } from "../../../../src/sheets/fieldSheet/addFieldSheet";
-import { addTakeOff, chooseSheetNames } from "../../../../src/sheets/takeoff/addTakeoff";
-import { DEMO_TAKE_OFF } from "../../../../src/sheets/takeoff/demo";
+import { addTakeOff, chooseSheetNames } from "../../../../src/sheets/newJob/addTakeoff";
+import { DEMO_TAKE_OFF } from "../../../../src/sheets/newJob/demo";
 import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeoff/takeoffOptions";
-import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeoff/takeoff";
+import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { a1 } from "../../../../src/workbook/address";
 import { text, type SheetPlan, type WorkbookPlan } from "../../../../src/workbook/plan";
 import {

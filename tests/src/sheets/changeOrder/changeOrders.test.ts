@@ -1,7 +1,7 @@
 import type { Cell } from "../../../../shared/cell";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
-import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeoff/takeoff";
+import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { addressBeside, HAND_COUNTED, rowsOf, typeBeside, type BidWorkbook } from "../../../support/bid";
 import { FIRST_AMOUNTS, FIRST_LINES, SECOND_AMOUNTS, SECOND_LINES } from "../../../support/changesByHand";
 import { calculatedExcel } from "../../../support/calculatedExcel";

@@ -1,5 +1,5 @@
 import { openXlsx, saveXlsx } from "../../../../src/xlsx/xlsxFile";
-import type { Book } from "../../../../src/xlsx/book";
+import type { Book } from "../../../../src/xlsx/book/book";
 import { CellError, type Cell } from "../../../../shared/cell";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";

@@ -1,6 +1,6 @@
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
-import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/takeoff/takeoff";
+import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { addressBeside } from "../../../support/bid";
 import { changedOrder, DAY, issue } from "../../../support/changedOrder";

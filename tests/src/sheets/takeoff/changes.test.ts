@@ -16,9 +16,9 @@ import {
   WITH_WASTE,
   TO_ORDER,
 } from "../../../support/takeOffSheet";
-import { DEMO_TAKE_OFF } from "../../../../src/sheets/takeoff/demo";
-import { takeOffPlan } from "../../../../src/sheets/takeoff/takeoff";
-import { USUAL_NAMES } from "../../../../src/sheets/takeoff/takeoff";
+import { DEMO_TAKE_OFF } from "../../../../src/sheets/newJob/demo";
+import { takeOffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
+import { USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { CellError } from "../../../../shared/cell";
 
 // An edit of a whole take-off takes a few tenths of a second, and a test makes many.

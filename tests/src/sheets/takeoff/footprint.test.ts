@@ -13,9 +13,9 @@ import {
   WITH_WASTE,
   TO_ORDER,
 } from "../../../support/takeOffSheet";
-import { DEMO_TAKE_OFF } from "../../../../src/sheets/takeoff/demo";
-import { takeOffPlan } from "../../../../src/sheets/takeoff/takeoff";
-import { USUAL_NAMES } from "../../../../src/sheets/takeoff/takeoff";
+import { DEMO_TAKE_OFF } from "../../../../src/sheets/newJob/demo";
+import { takeOffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
+import { USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import type { TakeOffOptions } from "../../../../src/sheets/takeoff/takeoffOptions";
 import type { Cell } from "../../../../shared/cell";
 import { CellError } from "../../../../shared/cell";

@@ -11,10 +11,10 @@ import {
   STOCKS,
   TO_ORDER,
 } from "../../../support/takeOffSheet";
-import { DEMO_TAKE_OFF } from "../../../../src/sheets/takeoff/demo";
+import { DEMO_TAKE_OFF } from "../../../../src/sheets/newJob/demo";
 import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeoff/takeoffOptions";
-import { takeOffPlan } from "../../../../src/sheets/takeoff/takeoff";
-import { USUAL_NAMES } from "../../../../src/sheets/takeoff/takeoff";
+import { takeOffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
+import { USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { CellError, type Cell } from "../../../../shared/cell";
 
 // An edit of a whole take-off takes a few tenths of a second, and a test makes many.

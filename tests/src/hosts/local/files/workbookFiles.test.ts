@@ -2,7 +2,7 @@ import { CellError } from "../../../../../shared/cell";
 import { fileWork, type FileWork } from "../../../../../src/hosts/local/files/fileWork";
 import type { PageWorkbook } from "../../../../../src/hosts/local/workbook/workbook";
 import { workbookFiles } from "../../../../../src/hosts/local/files/workbookFiles";
-import type { Book } from "../../../../../src/xlsx/book";
+import type { Book } from "../../../../../src/xlsx/book/book";
 import { doFileJob } from "../../../../../src/xlsx/fileJob";
 import { openXlsx, saveXlsx } from "../../../../../src/xlsx/xlsxFile";
 import type { Contents } from "../../../../../src/workbook/contents";

@@ -7,7 +7,10 @@ import {
   StringValueObject,
 } from "@univerjs/engine-formula";
 import { CellError } from "../../../../../shared/cell";
-import { functionClasses, functionDescriptions } from "../../../../../src/hosts/local/formulas/engineFunctions";
+import {
+  functionClasses,
+  functionDescriptions,
+} from "../../../../../src/hosts/local/formulas/engineFunctions";
 import { Sentences } from "../../../../../src/hosts/local/engine/sentences";
 import { fromAnswer, toArgument } from "../../../../../src/hosts/local/formulas/values";
 import { fakeCatalogue } from "../fakeCatalogue";

@@ -7,7 +7,7 @@ import type { FileImage } from "../../../../../src/hosts/local/pictures/filePict
 import { lookOnlyAtFilePictures } from "../../../../../src/hosts/local/pictures/lookOnly";
 import { readPictures } from "../../../../../src/hosts/local/pictures/savedPictures";
 import { sayPictures } from "../../../../../src/hosts/local/pictures/pictureDescriptions";
-import type { BookSheet, FilePicture } from "../../../../../src/xlsx/book";
+import type { BookSheet, FilePicture } from "../../../../../src/xlsx/book/book";
 import { sheetOf } from "../../../xlsx/bookOf";
 
 // It can't be loaded without a screen.

@@ -1,4 +1,4 @@
-import { a1, columnOf, type Place } from "../workbook/address";
+import { a1, columnOf, type Place } from "../../workbook/address";
 
 /** Cells from one corner to the other, both included. */
 export interface CellRange {

@@ -1,4 +1,4 @@
-import type { TakeOffOptions } from "./takeoffOptions";
+import type { TakeOffOptions } from "../takeoff/takeoffOptions";
 
 /**
  * A published roof: the gable roof of US Army Engineer School Subcourse EN0069, Edition A (Frame Structures), Lesson 3

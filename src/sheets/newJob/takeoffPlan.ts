@@ -4,18 +4,18 @@ import { text, type PlannedCell, type WorkbookPlan } from "../../workbook/plan";
 import { roofSheet } from "../roofSheet/roofSheet";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import { cautionCells } from "../cautionCells";
-import { cutsSheet } from "./cutsSheet";
-import { trimsSheet } from "./trimsSheet";
-import { checkSection } from "./takeoffChecks";
-import { courseSection } from "./courseSection";
-import { deckSection } from "./deck";
-import { layOutTakeOff } from "./takeoffLayout";
-import type { TakeOffOptions } from "./takeoffOptions";
-import { penetrationSection } from "./penetrations";
-import { planeSection } from "./planes";
-import { starterSection } from "./starterSection";
-import { runSection } from "./takeoffRuns";
-import { trimSection } from "./trimSection";
+import { cutsSheet } from "../takeoff/cutsSheet";
+import { trimsSheet } from "../takeoff/trimsSheet";
+import { checkSection } from "../takeoff/takeoffChecks";
+import { courseSection } from "../takeoff/courseSection";
+import { deckSection } from "../takeoff/deck";
+import { layOutTakeOff } from "../takeoff/takeoffLayout";
+import type { TakeOffOptions } from "../takeoff/takeoffOptions";
+import { penetrationSection } from "../takeoff/penetrations";
+import { planeSection } from "../takeoff/planes";
+import { starterSection } from "../takeoff/starterSection";
+import { runSection } from "../takeoff/takeoffRuns";
+import { trimSection } from "../takeoff/trimSection";
 
 /** The names that the sheets are to bear; another than the usual where one is taken. */
 export interface TakeOffSheetNames {

@@ -5,9 +5,9 @@ import type { Added, Existing, Host } from "../../workbook/host";
 import { freeName, includesName } from "../../workbook/freeName";
 import { PANEL_NAME, PANEL_VALUE_NAMES } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
-import { TRIM_COLUMNS, TRIMS, TRIMS_NAME } from "./trimsSheet";
-import type { TakeOffOptions } from "./takeoffOptions";
-import { takeOffPlan, USUAL_NAMES, type TakeOffSheetNames } from "./takeoff";
+import { TRIM_COLUMNS, TRIMS, TRIMS_NAME } from "../takeoff/trimsSheet";
+import type { TakeOffOptions } from "../takeoff/takeoffOptions";
+import { takeOffPlan, USUAL_NAMES, type TakeOffSheetNames } from "./takeoffPlan";
 
 /** A workbook describes one footprint: its names can't stand for two. */
 const refuseSecondRoof = (names: readonly string[]): void => {

@@ -1,8 +1,8 @@
 import type { IStyleData } from "@univerjs/core";
-import type { Cell } from "../../shared/cell";
-import type { Place } from "../workbook/address";
-import type { PaperEntry, PaperSheet } from "../workbook/paper";
-import type { Print } from "../workbook/plan";
+import type { Cell } from "../../../shared/cell";
+import type { Place } from "../../workbook/address";
+import type { PaperEntry, PaperSheet } from "../../workbook/paper";
+import type { Print } from "../../workbook/plan";
 
 /** A workbook as plain values, between a file and the engine: what both can say of cells and sheets. */
 export interface BookCell {

@@ -1,4 +1,4 @@
-import type { Place } from "../workbook/address";
+import type { Place } from "../../workbook/address";
 
 /** Whole rows or columns put in before the one at `at`, counted from 0; or taken out from there on, where `count` is below 0. */
 export interface LineMove {
