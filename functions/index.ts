@@ -59,7 +59,7 @@ import { trimPiecesSpec } from "./trim/trimPieces";
 import { trimStockSpec } from "./trim/trimStock";
 
 /** Every function, in the order of the concepts. Hosts, help, metadata and tests all derive from this list. */
-export const catalogue: readonly FunctionSpec[] = [
+export const catalog: readonly FunctionSpec[] = [
   feetSpec,
   inchesSpec,
   tapeSpec,

@@ -2,7 +2,7 @@ import { CellError, type Cell } from "./cell";
 
 const LONGEST_QUOTE = 40;
 
-/** What came, as a person would recognise it: text in quotes, cut short where it is long. */
+/** What came, as a person would recognize it: text in quotes, cut short where it is long. */
 export const describeCell = (cell: Cell): string => {
   if (cell === null) return "a blank cell";
   if (cell instanceof CellError) return cell.code;

@@ -11,7 +11,7 @@ export type Outline = readonly Point[];
 export const cornerAfter = (outline: Outline, index: number): Point =>
   outline[(index + 1) % outline.length] as Point;
 
-/** Twice the signed area (shoelace formula): positive where the corners run anticlockwise. */
+/** Twice the signed area (shoelace formula): positive where the corners run counterclockwise. */
 export const twiceSignedArea = (outline: Outline): number =>
   outline.reduce((sum, from, index) => {
     const to = cornerAfter(outline, index);

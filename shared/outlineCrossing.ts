@@ -45,8 +45,8 @@ export const sidesThatCross = (outline: Outline): readonly [number, number] | un
     const to = cornerAfter(outline, i);
     if (foldsBack(from, to, cornerAfter(outline, (i + 1) % count))) return [i + 1, ((i + 1) % count) + 1];
     for (let j = i + 2; j < count; j++) {
-      const areNeighbours = i === 0 && j === count - 1;
-      if (!areNeighbours && segmentsMeet(from, to, outline[j] as Point, cornerAfter(outline, j)))
+      const areNeighbors = i === 0 && j === count - 1;
+      if (!areNeighbors && segmentsMeet(from, to, outline[j] as Point, cornerAfter(outline, j)))
         return [i + 1, j + 1];
     }
   }

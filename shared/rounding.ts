@@ -18,7 +18,7 @@ export const isShortDecimal = (value: number): boolean => Number(value.toFixed(4
 
 /**
  * The whole number of things that `quantity` needs: rounded up, but never because of floating point.
- * Every count in the catalogue goes through here.
+ * Every count in the catalog goes through here.
  */
 export const wholeCount = (quantity: number): number => {
   const nearest = Math.round(quantity);

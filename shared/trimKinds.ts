@@ -43,7 +43,7 @@ export const TRIM_KINDS = {
     follows: "eave",
     nailSpacingIn: 10,
     source:
-      "Navy NAVEDTRA 14045, sample specification: fasteners at most 10 in on centre. The local code governs",
+      "Navy NAVEDTRA 14045, sample specification: fasteners at most 10 in on center. The local code governs",
   },
   eaveStarter: { ...NAILED, label: "eave starter", follows: "eave" },
   valley: {

@@ -2,10 +2,10 @@
 export const INCHES_PER_FOOT = 12;
 export const MM_PER_INCH = 25.4;
 
-const CUBIC_FEET_PER_CUBIC_METRE = (1000 / (INCHES_PER_FOOT * MM_PER_INCH)) ** 3;
+const CUBIC_FEET_PER_CUBIC_METER = (1000 / (INCHES_PER_FOOT * MM_PER_INCH)) ** 3;
 /** Exact by definition (NIST SP 811 Appendix B, from memory). */
 const KG_PER_LB = 0.453_592_37;
-export const LB_PER_CU_FT_OF_KG_PER_M3 = 1 / KG_PER_LB / CUBIC_FEET_PER_CUBIC_METRE;
+export const LB_PER_CU_FT_OF_KG_PER_M3 = 1 / KG_PER_LB / CUBIC_FEET_PER_CUBIC_METER;
 export const CUBIC_INCHES_PER_CUBIC_FOOT = INCHES_PER_FOOT ** 3;
 export const SQ_INCHES_PER_SQ_FOOT = INCHES_PER_FOOT ** 2;
 

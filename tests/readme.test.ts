@@ -1,15 +1,15 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { catalogue } from "../functions/index";
+import { catalog } from "../functions/index";
 import { CONCEPTS } from "../shared/spec/spec";
 
 const ROOT = join(__dirname, "..");
 const readme = readFileSync(join(ROOT, "README.md"), "utf8");
 
 describe("the README", () => {
-  it("lists every function under its concept, in the catalogue's order", () => {
+  it("lists every function under its concept, in the catalog's order", () => {
     for (const concept of CONCEPTS) {
-      const ids = catalogue.filter((spec) => spec.concept === concept).map(({ id }) => `\`${id}\``);
+      const ids = catalog.filter((spec) => spec.concept === concept).map(({ id }) => `\`${id}\``);
       expect(readme).toContain(`- ${concept}: ${ids.join(" ")}\n`);
     }
   });

@@ -33,7 +33,7 @@ const leanOf = (shape: Shape, eaveFt: number, topFt: number, leanFt: number | un
   return leanFt ?? (eaveFt - topFt) / 2;
 };
 
-/** The corners of a common face, anticlockwise from the eave's left end, the eave along y = 0. */
+/** The corners of a common face, counterclockwise from the eave's left end, the eave along y = 0. */
 export const outline = (
   shape: Shape,
   eaveFt: number,
@@ -65,14 +65,14 @@ export const outlineSpec = defineTable({
     omittable(
       "leanFt",
       signedLengthInFeet,
-      "From above the eave's left end to the top's left end, to the right; centred if left out.",
+      "From above the eave's left end to the top's left end, to the right; centered if left out.",
     ),
   ],
   columns: [
     { heading: "x (ft)", result: FEET_RESULT },
     { heading: "y (ft)", result: FEET_RESULT },
   ],
-  formula: "corners anticlockwise from the eave's left end",
+  formula: "corners counterclockwise from the eave's left end",
   source: "Plane geometry",
   examples: [
     {
@@ -84,7 +84,7 @@ export const outlineSpec = defineTable({
         [28, 15],
         [12, 15],
       ],
-      from: "the top centred: (40 − 16) ÷ 2 = 12",
+      from: "the top centered: (40 − 16) ÷ 2 = 12",
     },
   ],
   calculate: (...values) => outline(...values).map(({ x, y }) => [x, y]),

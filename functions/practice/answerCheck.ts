@@ -18,9 +18,9 @@ const USUAL_SHARE = 0.005;
 /** So many tolerances off is still the right way, rounded too early. */
 export const NEAR_TOLERANCES = 4;
 
-const MM_PER_METRE = 1000;
+const MM_PER_METER = 1000;
 /** Factors between the units that get mixed up. */
-const UNIT_SLIPS = [INCHES_PER_FOOT, MM_PER_INCH, MM_PER_INCH * INCHES_PER_FOOT, MM_PER_METRE, 10];
+const UNIT_SLIPS = [INCHES_PER_FOOT, MM_PER_INCH, MM_PER_INCH * INCHES_PER_FOOT, MM_PER_METER, 10];
 
 /** Whether a number is right but for its unit. */
 export const isUnitSlip = (answer: number, expected: number, tolerance: number): boolean =>

@@ -10,7 +10,7 @@ import { LEVELS, type Level } from "./level";
 import { measuringOf, UNITS, type Measuring, type Units } from "./measuring";
 import { randomOf, type Random } from "./random";
 
-/** A gable roof to practise on, all that a person would measure or read off the maker's guide. Lengths in inches. */
+/** A gable roof to practice on, all that a person would measure or read off the maker's guide. Lengths in inches. */
 export interface PracticeRoof {
   readonly buildingLengthIn: number;
   readonly buildingWidthIn: number;
@@ -85,7 +85,7 @@ const seed: CellKind<string> = {
 export const practiceRoofSpec = defineTable({
   id: "PRACTICEROOF",
   concept: "practice",
-  summary: "A gable roof to practise on, made up from a seed: the same seed gives the same roof.",
+  summary: "A gable roof to practice on, made up from a seed: the same seed gives the same roof.",
   parameters: [
     required("seed", seed, "Any number or word."),
     optional("level", choice(LEVELS), "How fine the measures are.", "half day"),

@@ -28,7 +28,7 @@ const turn = (before: Step, after: Step): number => {
 export const planeCorners = (edges: readonly GraphEdge[], plane: RoofSide): Spot[] => {
   const left = new Set(stepsAround(edges, plane));
   const [first] = left;
-  if (!first) throw noAnswer(`the plane of side ${plane.number} comes to nothing between its neighbours`);
+  if (!first) throw noAnswer(`the plane of side ${plane.number} comes to nothing between its neighbors`);
   const corners: Spot[] = [];
   for (let step: Step | undefined = first; step;) {
     const before: Step = step;

@@ -32,7 +32,7 @@ export const planeOutlineSpec = defineTable({
     { heading: "x (ft)", result: FEET_RESULT },
     { heading: "y (ft)", result: FEET_RESULT },
   ],
-  formula: "the plane laid flat, corners anticlockwise from the left end of its lowest edge",
+  formula: "the plane laid flat, corners counterclockwise from the left end of its lowest edge",
   source: "Plane geometry",
   examples: [
     {

@@ -18,8 +18,8 @@ const refusePlane = ({ side }: RoofPlane, reason: string): never => {
 const checkPlane = (plane: RoofPlane, toleranceFt: number): void => {
   const { side } = plane;
   const offFt = Math.max(...plane.corners.map((corner) => Math.abs(planeHeight(side, corner) - corner.z)));
-  if (!(offFt <= toleranceFt * Math.max(1, side.pitch))) refusePlane(plane, "does not meet its neighbours");
-  if (!(planAreaSqFt(plane) > 0)) refusePlane(plane, "comes to nothing between its neighbours");
+  if (!(offFt <= toleranceFt * Math.max(1, side.pitch))) refusePlane(plane, "does not meet its neighbors");
+  if (!(planAreaSqFt(plane) > 0)) refusePlane(plane, "comes to nothing between its neighbors");
   const crossing = sidesThatCross(plane.corners);
   if (crossing) refusePlane(plane, "crosses itself");
 };

@@ -27,7 +27,7 @@ const laidFlat = ({ side, corners }: RoofPlane): Outline => {
   return flat.map(({ x, y }) => ({ x: clean(x - left), y: clean(y - low) }));
 };
 
-/** The plane's outline on its own face, anticlockwise from the left end of its lowest edge. */
+/** The plane's outline on its own face, counterclockwise from the left end of its lowest edge. */
 export const faceOutline = (plane: RoofPlane): Outline => {
   const flat = laidFlat(plane);
   const first = flat.reduce((best, { x, y }, index) => {

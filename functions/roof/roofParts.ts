@@ -2,7 +2,7 @@ import type { EdgePiece } from "./eaves";
 import type { Spot } from "./skeleton/plan";
 import type { RoofSide } from "./skeleton/roofSide";
 
-/** One plane: the sides in line that it stands on, the lowest number first, and its corners anticlockwise on plan. */
+/** One plane: the sides in line that it stands on, the lowest number first, and its corners counterclockwise on plan. */
 export interface RoofPlane {
   /** Counted from 1 in the order of the planes' lowest sides. */
   readonly number: number;

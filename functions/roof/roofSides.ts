@@ -29,7 +29,7 @@ const sideOf = (number: number, from: Point, to: Point, build: SideBuild): RoofS
   return { number, from, to, direction, inward, ...planeOrGable(build, dot(inward, from)) };
 };
 
-/** The sides of one ring, turned where need be so that it runs anticlockwise, or a courtyard's clockwise. */
+/** The sides of one ring, turned where need be so that it runs counterclockwise, or a courtyard's clockwise. */
 const ringSides = (
   ring: Outline,
   first: number,

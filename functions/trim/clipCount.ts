@@ -17,7 +17,7 @@ export const clipCountSpec = defineFunction({
   summary: "Clips along a run of trim, on a spacing.",
   parameters: [
     required("lengthFt", lengthInFeet(), "Length of the run."),
-    required("spacingIn", lengthInInches({ moreThan: 0 }), "On centre, at most."),
+    required("spacingIn", lengthInInches({ moreThan: 0 }), "On center, at most."),
     optional("ends", numberChoice([0, 1, 2]), "Ends of the run that take a clip of their own.", 2),
   ],
   result: countOf("clips"),

@@ -17,7 +17,7 @@ export const nailCountSpec = defineFunction({
   summary: "Nails along a run, on a spacing, both ends nailed.",
   parameters: [
     required("lengthFt", lengthInFeet(), "Length of the run."),
-    required("spacingIn", lengthInInches({ moreThan: 0 }), "On centre, at most."),
+    required("spacingIn", lengthInInches({ moreThan: 0 }), "On center, at most."),
     optional("rows", count(), "Rows of nails side by side.", 1),
   ],
   result: countOf("nails"),

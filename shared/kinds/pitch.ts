@@ -67,7 +67,7 @@ export const pitch = (bounds: Bounds = { atLeast: 0 }): CellKind<number> => {
       const rise = typeof cell === "string" ? readPitchText(cell) : cell;
       if (typeof rise !== "number") throw notTaken(label, TAKES, cell);
       const value = typeof cell === "number" ? riseOfNumber(cell, label) : rise;
-      // A person doesn't recognise the number of a date or time: the sentence shows the rise that was read.
+      // A person doesn't recognize the number of a date or time: the sentence shows the rise that was read.
       const came = typeof cell === "number" ? value : cell;
       return withinLimits(value, limits, label, "in 12", came);
     },

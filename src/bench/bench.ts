@@ -10,7 +10,7 @@ import { practiceBench } from "./practiceBench";
 import { refusedRoofs } from "./randomRun";
 import { roofBench } from "./roofBench";
 import { scalarBench } from "./scalarBench";
-import { takeOffBench } from "./takeOffBench";
+import { takeoffBench } from "./takeoffBench";
 import { trimBench } from "./trimBench";
 
 const HEADINGS = ["", "size", "ms", "per unit, first = 1", "of its peer's", "limit"];
@@ -68,7 +68,7 @@ const run = async (): Promise<void> => {
     ...(await extendBench()),
     ...practiceBench(),
     ...scalarBench(),
-    ...(await takeOffBench()),
+    ...(await takeoffBench()),
   ];
   const measures = await pageBench();
   print(inColumns([HEADINGS, ...rows.map(cellsOfRow)]));

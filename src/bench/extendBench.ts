@@ -1,4 +1,4 @@
-import { localCatalogue } from "../hosts/local/formulas/catalog";
+import { localCatalog } from "../hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../hosts/local/workbook/headless";
 import { a1 } from "../workbook/address";
 import { readBlock } from "../sheets/extend/block";
@@ -68,7 +68,7 @@ const nativePatch = (patch: CellPatch): CellPatch => ({
 
 /** Milliseconds from the survey to the last result, on a workbook that is opened anew. */
 const runOnce = async (change: (patch: CellPatch) => CellPatch): Promise<number> => {
-  const engine = createHeadlessEngine(localCatalogue, bid());
+  const engine = createHeadlessEngine(localCatalog, bid());
   await engine.calculated();
   const before = performance.now();
   const survey = engine.survey("Bid", { from: { row: 0, column: 0 }, to: { row: 0, column: 0 } });

@@ -10,7 +10,7 @@ export interface Oracle {
 
 /**
  * An independent straight skeleton to measure and test against, never shipped: the package's wrapper is under the MIT
- * licence, the kernel inside it under a copyleft one. It takes the outer ring anticlockwise and courtyards clockwise,
+ * license, the kernel inside it under a copyleft one. It takes the outer ring counterclockwise and courtyards clockwise,
  * looks for a browser's `self` and `window`, and reckons in 32-bit floats.
  */
 export const loadOracle = async (): Promise<Oracle> => {

@@ -29,8 +29,8 @@ export const someGables = (random: Random, ring: Outline, builds: readonly SideB
   const result = [...builds];
   ring.forEach((_, index) => {
     const after = (index + 1) % ring.length;
-    const neighbours = [result.at(index - 1), result[after]];
-    if (inner[index] || inner[after] || neighbours.some((side) => side?.pitch === "gable")) return;
+    const neighbors = [result.at(index - 1), result[after]];
+    if (inner[index] || inner[after] || neighbors.some((side) => side?.pitch === "gable")) return;
     if (random() < 0.35) result[index] = { pitch: "gable", overhangFt: 0 };
   });
   return result;

@@ -23,8 +23,8 @@ const meanMs = (rings: readonly Outline[], run: (ring: Outline) => void): number
     7,
   ) / rings.length;
 
-/** Turned so that it runs anticlockwise, as the oracle takes it. */
-const anticlockwise = (ring: Outline): Outline => (twiceSignedArea(ring) > 0 ? ring : [...ring].reverse());
+/** Turned so that it runs counterclockwise, as the oracle takes it. */
+const counterclockwise = (ring: Outline): Outline => (twiceSignedArea(ring) > 0 ? ring : [...ring].reverse());
 
 interface Sample {
   readonly sides: number;
@@ -35,7 +35,7 @@ interface Sample {
 
 const sample = (oracle: Oracle, sides: number): Sample => {
   const rings = Array.from({ length: RINGS }, (_, index) =>
-    anticlockwise(tangledRing(randomFrom(sides * 1000 + index), sides)),
+    counterclockwise(tangledRing(randomFrom(sides * 1000 + index), sides)),
   );
   return {
     sides,

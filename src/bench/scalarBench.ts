@@ -1,4 +1,4 @@
-import { catalogue } from "../../functions/index";
+import { catalog } from "../../functions/index";
 import type { FunctionSpec } from "../../shared/spec/spec";
 import { runFunction } from "../../shared/spec/runner";
 import { libraryFormula } from "./libraryFormula";
@@ -31,7 +31,7 @@ const rowOf = (spec: FunctionSpec, formula: string): BenchRow => {
 
 /** Functions of single values that call on functions of a spreadsheet; those of mere arithmetic have none to match. */
 export const scalarBench = (): BenchRow[] =>
-  catalogue.flatMap((spec) => {
+  catalog.flatMap((spec) => {
     const formula = NATIVE[spec.id]?.formula;
     return formula !== undefined && /[A-Z]\(/.test(formula) ? [rowOf(spec, formula)] : [];
   });

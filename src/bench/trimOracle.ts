@@ -31,10 +31,10 @@ const oracleRuns = ({ runs, stocks, lapIn = 0 }: TrimJob): OracleRun[] => {
 const sum = (terms: readonly string[]): string => terms.join(" + ");
 
 /**
- * The job as a mixed-integer programme: stock b is used or not (y), run r has a piece in it or not (z), and that piece
+ * The job as a mixed-integer program: stock b is used or not (y), run r has a piece in it or not (z), and that piece
  * is so long (x). It knows nothing of whole lengths and remainders, nor in which order to cut.
  */
-const programme = (job: TrimJob): string => {
+const program = (job: TrimJob): string => {
   const runs = oracleRuns(job);
   const pieces = runs.reduce((total, run) => total + run.pieces, 0);
   const stocks: OracleStock[] = job.stocks.flatMap(({ lengthIn, price = 1, limit }) =>
@@ -75,7 +75,7 @@ export const loadTrimOracle = async (): Promise<TrimOracle> => {
   const highs = await load();
   return {
     leastCost: (job) => {
-      const solution = highs.solve(programme(job), { mip_rel_gap: 0, mip_abs_gap: TINY });
+      const solution = highs.solve(program(job), { mip_rel_gap: 0, mip_abs_gap: TINY });
       if (solution.Status === "Infeasible") return undefined;
       if (solution.Status !== "Optimal") throw new Error(`the oracle ended with ${solution.Status}`);
       return Math.round(solution.ObjectiveValue * 100) / 100;

@@ -6,7 +6,7 @@ export interface ShippedPackage {
   readonly name: string;
   readonly version: string;
   /** As its makers name it (SPDX); undefined where the package doesn't say. */
-  readonly licence: string | undefined;
+  readonly license: string | undefined;
 }
 
 interface Lockfile {
@@ -21,15 +21,15 @@ export const shippedPackages = (): ShippedPackage[] => {
   return Object.entries(packages).flatMap(([path, { version = "", license, dev }]) =>
     path === "" || dev
       ? []
-      : [{ name: path.slice(path.lastIndexOf(FOLDER) + FOLDER.length), version, licence: license }],
+      : [{ name: path.slice(path.lastIndexOf(FOLDER) + FOLDER.length), version, license }],
   );
 };
 
 /** A list for the people who get the files. */
 export const thirdPartyNotice = (packages: readonly ShippedPackage[]): string =>
   [
-    "Packages of others in Gablewright, and their licences. Longer notices stand beside the scripts (*.LICENSE.txt).",
+    "Packages of others in Gablewright, and their licenses. Longer notices stand beside the scripts (*.LICENSE.txt).",
     "",
-    ...packages.map(({ name, version, licence }) => `${name} ${version}: ${licence ?? "see its repository"}`),
+    ...packages.map(({ name, version, license }) => `${name} ${version}: ${license ?? "see its repository"}`),
     "",
   ].join("\n");

@@ -5,7 +5,7 @@ import MiniCssExtractPlugin from "mini-css-extract-plugin";
 import { join } from "node:path";
 import { NormalModuleReplacementPlugin, type Configuration } from "webpack";
 import { SubresourceIntegrityPlugin } from "webpack-subresource-integrity";
-import { catalogue } from "../../functions/index";
+import { catalog } from "../../functions/index";
 import { functionsMetadata } from "../hosts/excel/metadata";
 import { WORKBOOK_POLICY } from "../help/contentSecurityPolicy";
 import { helpPages } from "../help/pages";
@@ -130,11 +130,9 @@ export const webpackConfig = ({
       chunks: ["local", ...(isPackage ? KEPT : [])],
       policy: WORKBOOK_POLICY,
     }),
-    new EmitPlugin("functions.json", () =>
-      JSON.stringify(functionsMetadata(catalogue, siteAddress), null, 2),
-    ),
+    new EmitPlugin("functions.json", () => JSON.stringify(functionsMetadata(catalog, siteAddress), null, 2)),
     new EmitPlugin("third-party.txt", () => thirdPartyNotice(shippedPackages())),
-    ...helpPages(catalogue, siteAddress).map(({ fileName, html }) => new EmitPlugin(fileName, () => html)),
+    ...helpPages(catalog, siteAddress).map(({ fileName, html }) => new EmitPlugin(fileName, () => html)),
     new CopyPlugin({
       patterns: [
         { from: join(SOURCE, "assets/*.png"), to: "assets/[name][ext]" },

@@ -4,9 +4,9 @@ import { CONCEPTS, type FunctionSpec } from "../../shared/spec/spec";
 import { findFunctions } from "./findFunctions";
 
 /** Every function under its concept, or those that a search finds. */
-export const FunctionIndex = ({ catalogue }: { catalogue: readonly FunctionSpec[] }) => {
+export const FunctionIndex = ({ catalog }: { catalog: readonly FunctionSpec[] }) => {
   const [search, setSearch] = useState("");
-  const { functions: found, holdAll } = findFunctions(catalogue, search);
+  const { functions: found, holdAll } = findFunctions(catalog, search);
   const concepts = CONCEPTS.filter((concept) => found.some((spec) => spec.concept === concept));
   return (
     <>

@@ -40,9 +40,9 @@ const weightOf = (spec: FunctionSpec, ways: readonly string[]): number => {
 const SHORTEST_MISSPELT = 5;
 
 /** The help's own word in the place of one that none of it knows; undefined where none is near. */
-const spelt = (catalogue: readonly FunctionSpec[], word: string): string | undefined => {
+const spelled = (catalog: readonly FunctionSpec[], word: string): string | undefined => {
   if (word.length < SHORTEST_MISSPELT) return undefined;
-  const known = catalogue.flatMap((spec) => {
+  const known = catalog.flatMap((spec) => {
     const { ofItself, ofParameters } = helpOf(spec);
     return [...ofItself, ...ofParameters];
   });
@@ -50,18 +50,18 @@ const spelt = (catalogue: readonly FunctionSpec[], word: string): string | undef
 };
 
 export interface Found {
-  /** Those that answer best first, else in the catalogue's order. */
+  /** Those that answer best first, else in the catalog's order. */
   readonly functions: readonly FunctionSpec[];
   /** Whether each of them holds every word as it was typed; where none does, they hold as many as any. */
   readonly holdAll: boolean;
 }
 
 /** The functions whose help holds every word of a search but the little ones; where none does, those that hold most of them. */
-export const findFunctions = (catalogue: readonly FunctionSpec[], search: string): Found => {
+export const findFunctions = (catalog: readonly FunctionSpec[], search: string): Found => {
   const typed = inWords(search.replaceAll(SAYS_NOTHING, "")).filter((word) => !LITTLE_WORDS.has(word));
-  const isKnown = (word: string): boolean => catalogue.some((spec) => weightOf(spec, wordsFor(word)) > 0);
-  const sought = typed.map((word) => wordsFor(isKnown(word) ? word : (spelt(catalogue, word) ?? word)));
-  const rated = catalogue.map((spec) => {
+  const isKnown = (word: string): boolean => catalog.some((spec) => weightOf(spec, wordsFor(word)) > 0);
+  const sought = typed.map((word) => wordsFor(isKnown(word) ? word : (spelled(catalog, word) ?? word)));
+  const rated = catalog.map((spec) => {
     const weights = sought.map((ways) => weightOf(spec, ways));
     return {
       spec,

@@ -20,12 +20,12 @@ const page = (fileName: string, content: VNode): HelpPage => ({
  * A page a function and an index, made from the specifications, and the guide for an office: they read without a script, and come
  * alive with one.
  */
-export const helpPages = (catalogue: readonly FunctionSpec[], site: string): HelpPage[] => [
+export const helpPages = (catalog: readonly FunctionSpec[], site: string): HelpPage[] => [
   page(
     "help/index.html",
     <Page title="Functions" summary="Every function of Gablewright, by what it is about.">
       <div id="index">
-        <FunctionIndex catalogue={catalogue} />
+        <FunctionIndex catalog={catalog} />
       </div>
       <p>
         <a href="office.html">For the office</a>: how Gablewright comes into everybody's Excel.
@@ -33,12 +33,12 @@ export const helpPages = (catalogue: readonly FunctionSpec[], site: string): Hel
     </Page>,
   ),
   page("help/office.html", <OfficeGuide site={site} />),
-  ...catalogue.map((spec) =>
+  ...catalog.map((spec) =>
     page(
       `help/${spec.id}.html`,
       <FunctionPage
         spec={spec}
-        related={catalogue.filter((other) => other !== spec && other.concept === spec.concept)}
+        related={catalog.filter((other) => other !== spec && other.concept === spec.concept)}
       />,
     ),
   ),

@@ -28,13 +28,13 @@ export const FileCard = ({ files, onOpened }: Props) => {
       return act();
     });
 
-  /** Lets a long work show what it does, and be cancelled. */
+  /** Lets a long work show what it does, and be canceled. */
   const watched = async <Result,>(
-    whenCancelled: string,
+    whenCanceled: string,
     work: (run: FileRun) => Promise<Result>,
   ): Promise<Result> => {
     const stop = new AbortController();
-    const cancel = (): void => stop.abort(new Error(whenCancelled));
+    const cancel = (): void => stop.abort(new Error(whenCanceled));
     const onStage = (stage: FileStage): void => setWorking({ ...stage, cancel });
     try {
       return await work({ onStage, signal: stop.signal });
@@ -43,14 +43,14 @@ export const FileCard = ({ files, onOpened }: Props) => {
     }
   };
   const open = async (file: File): Promise<Done> => {
-    const { said, warnings } = await watched("Cancelled: the workbook is as it was.", (each) =>
+    const { said, warnings } = await watched("Canceled: the workbook is as it was.", (each) =>
       files.open(file, each),
     );
     onOpened();
     return { ...inLines(said), ...cautionOf(warnings) };
   };
   const save = async (): Promise<Done> =>
-    inLines(await watched("Cancelled: nothing was saved.", (each) => files.save(each)));
+    inLines(await watched("Canceled: nothing was saved.", (each) => files.save(each)));
   const saveCsv = async (): Promise<Done> => inLines(await files.saveCsv());
 
   const choose = async (file: File): Promise<Done | undefined> => {

@@ -10,9 +10,9 @@ import { OpenedWorkbooks } from "./parts/ofWorkbook";
 import type { PaneHost } from "./parts/paneHost";
 import { Places } from "./Places";
 import { RepairCard } from "./RepairCard";
-import { TakeOffCard } from "./TakeoffCard";
+import { TakeoffCard } from "./TakeoffCard";
 
-// A pane that opens soon holds little: what is of use on some days only, or needs the whole catalogue, comes when it is asked for.
+// A pane that opens soon holds little: what is of use on some days only, or needs the whole catalog, comes when it is asked for.
 const ChangeCards = loadedLater(() => import("./change/ChangeCards").then((part) => part.ChangeCards));
 const PracticeCards = loadedLater(() =>
   import("./practice/PracticeCards").then((part) => part.PracticeCards),
@@ -56,7 +56,7 @@ export const Pane = ({ host }: { host: PaneHost }) => {
                       <FileCard files={host.files} onOpened={() => setOpened((before) => before + 1)} />
                     </OpenedWorkbooks.Provider>
                   )}
-                  <TakeOffCard host={host} />
+                  <TakeoffCard host={host} />
                   <FieldSheetCard host={host} />
                   <Fold title="Change orders" summary="signed base, change order, ledger lines">
                     {(isOpen) => <ChangeCards host={host} isShown={isShown && isOpen} />}

@@ -27,7 +27,7 @@ export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) 
     attempt(async () => {
       const repaired = await watched(
         "Formulas looked for and entered",
-        "Cancelled: nothing was entered.",
+        "Canceled: nothing was entered.",
         repair,
       );
       return {

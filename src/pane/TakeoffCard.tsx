@@ -1,35 +1,35 @@
 import { useState } from "preact/hooks";
 import type { Added, Host } from "../workbook/host";
-import { addTakeOff } from "../sheets/newJob/addTakeoff";
-import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../sheets/newJob/demo";
-import { BLANK_ROOF_TAKE_OFF, BLANK_TAKE_OFF, type TakeOffOptions } from "../sheets/takeoff/takeoffOptions";
+import { addTakeoff } from "../sheets/newJob/addTakeoff";
+import { DEMO_TAKEOFF, FOOTPRINT_DEMO } from "../sheets/newJob/demo";
+import { BLANK_ROOF_TAKEOFF, BLANK_TAKEOFF, type TakeoffOptions } from "../sheets/takeoff/takeoffOptions";
 import { BuildCard } from "./parts/BuildCard";
 import { ChoiceField } from "./controls/ChoiceField";
 import { TextField } from "./controls/TextField";
 
-const STARTS: Readonly<Record<string, { readonly label: string; readonly options: TakeOffOptions }>> = {
-  planes: { label: "Planes measured by hand", options: BLANK_TAKE_OFF },
-  footprint: { label: "A footprint and a pitch", options: BLANK_ROOF_TAKE_OFF },
-  planesExample: { label: "An example: planes", options: DEMO_TAKE_OFF },
+const STARTS: Readonly<Record<string, { readonly label: string; readonly options: TakeoffOptions }>> = {
+  planes: { label: "Planes measured by hand", options: BLANK_TAKEOFF },
+  footprint: { label: "A footprint and a pitch", options: BLANK_ROOF_TAKEOFF },
+  planesExample: { label: "An example: planes", options: DEMO_TAKEOFF },
   footprintExample: { label: "An example: footprint", options: FOOTPRINT_DEMO },
 };
 
-/** Builds the take-off on new sheets of the workbook. */
-export const TakeOffCard = ({ host }: { host: Host }) => {
+/** Builds the takeoff on new sheets of the workbook. */
+export const TakeoffCard = ({ host }: { host: Host }) => {
   const [job, setJob] = useState("");
   const [start, setStart] = useState("planes");
 
   const build = (): Promise<Added> => {
-    const options = STARTS[start]?.options ?? BLANK_TAKE_OFF;
-    return addTakeOff(host, job.trim() === "" ? options : { ...options, job: job.trim() });
+    const options = STARTS[start]?.options ?? BLANK_TAKEOFF;
+    return addTakeoff(host, job.trim() === "" ? options : { ...options, job: job.trim() });
   };
 
   return (
     <BuildCard
-      id="take-off"
-      title="Roof take-off"
+      id="takeoff"
+      title="Roof takeoff"
       summary="From measured planes, or a footprint, to a priced order: area, courses, starters, underlayment, trim cut from stock, fasteners, packs. It comes on new sheets; what is in the workbook stays as it is."
-      action="Build take-off"
+      action="Build takeoff"
       build={build}
     >
       <TextField label="Job name" name="job" value={job} onValue={setJob} />

@@ -16,7 +16,7 @@ const outerRing = ({ rings }: ListedCut): Ring => rings[0] ?? EMPTY_RING;
 
 const extent = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
-/** The centre of gravity of a piece's outline: a mark there stands on the piece, which its box's middle may not. */
+/** The center of gravity of a piece's outline: a mark there stands on the piece, which its box's middle may not. */
 const middleOf = (cut: ListedCut, frame: Frame): Spot => {
   const ring = outerRing(cut);
   let [twiceArea, sumX, sumY] = [0, 0, 0];

@@ -8,20 +8,20 @@ import { svgPicture } from "./svgPicture";
 const TITLE_HEIGHT = 34;
 const ARROW = "gw-figure-arrow";
 
-const figureStyle = ({ rules, colour }: Palette): string =>
+const figureStyle = ({ rules, color }: Palette): string =>
   rules +
   [
-    `.gw-figure .gw-paper{fill:${colour("paper")}}`,
-    `.gw-figure text{font:13px "Segoe UI",system-ui,sans-serif;fill:${colour("ink")};text-anchor:middle;dominant-baseline:middle}`,
+    `.gw-figure .gw-paper{fill:${color("paper")}}`,
+    `.gw-figure text{font:13px "Segoe UI",system-ui,sans-serif;fill:${color("ink")};text-anchor:middle;dominant-baseline:middle}`,
     `.gw-figure .gw-title{font-size:16px;font-weight:600}`,
     `.gw-figure .gw-start{text-anchor:start}`,
-    `.gw-figure line,.gw-figure polygon{stroke:${colour("ink")};stroke-width:.75}`,
+    `.gw-figure line,.gw-figure polygon{stroke:${color("ink")};stroke-width:.75}`,
     `.gw-figure .gw-edge{stroke-width:2}`,
     `.gw-figure .gw-dashed{stroke-dasharray:5 4}`,
-    `.gw-figure .gw-metal{fill:${colour("whole")}}`,
-    `.gw-figure .gw-wall{fill:${colour("wall-light")}}`,
-    `.gw-figure .gw-pointer{fill:${colour("warn")}}`,
-    `.gw-figure .gw-head{fill:${colour("ink")}}`,
+    `.gw-figure .gw-metal{fill:${color("whole")}}`,
+    `.gw-figure .gw-wall{fill:${color("wall-light")}}`,
+    `.gw-figure .gw-pointer{fill:${color("warn")}}`,
+    `.gw-figure .gw-head{fill:${color("ink")}}`,
   ].join("");
 
 const markText = (mark: Mark, arrow: string): string => {

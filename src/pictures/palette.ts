@@ -23,9 +23,9 @@ const LIGHT = {
   "wall-dark": "#d9dee2",
 } as const;
 
-export type ColourName = keyof typeof LIGHT;
+export type ColorName = keyof typeof LIGHT;
 
-const DARK: Readonly<Record<ColourName, string>> = {
+const DARK: Readonly<Record<ColorName, string>> = {
   paper: "#14191f",
   ink: "#e8edf2",
   chalk: "#9fb0c0",
@@ -50,15 +50,15 @@ const DARK: Readonly<Record<ColourName, string>> = {
   "wall-dark": "#22272d",
 };
 
-/** Where a picture's colours come from. */
+/** Where a picture's colors come from. */
 export interface Palette {
-  /** Rules that must stand before the colours are used. */
+  /** Rules that must stand before the colors are used. */
   readonly rules: string;
-  colour(name: ColourName): string;
+  color(name: ColorName): string;
 }
 
-const variables = (colours: Readonly<Record<ColourName, string>>): string =>
-  Object.entries(colours)
+const variables = (colors: Readonly<Record<ColorName, string>>): string =>
+  Object.entries(colors)
     .map(([name, value]) => `--${name}:${value}`)
     .join(";");
 
@@ -67,8 +67,8 @@ export const SCREEN_PALETTE: Palette = {
   rules:
     `.gw-picture{${variables(LIGHT)}}` +
     `@media screen and (prefers-color-scheme:dark){.gw-picture{${variables(DARK)}}}`,
-  colour: (name) => `var(--${name})`,
+  color: (name) => `var(--${name})`,
 };
 
-/** Light always, each colour written out: for a sheet's picture, whose reader may know no variables. */
-export const PAPER_PALETTE: Palette = { rules: "", colour: (name) => LIGHT[name] };
+/** Light always, each color written out: for a sheet's picture, whose reader may know no variables. */
+export const PAPER_PALETTE: Palette = { rules: "", color: (name) => LIGHT[name] };

@@ -41,14 +41,14 @@ type LengthAnswer = (
   allowance?: Allowance,
 ) => Answer;
 
-/** Feet and inches, or inches alone; millimetres are millimetres either way. */
+/** Feet and inches, or inches alone; millimeters are millimeters either way. */
 const lengthIn =
   (imperial: Pick<Answer["field"], "unit" | "form">, writing: "write" | "writeSmall"): LengthAnswer =>
   (label, valueIn, measuring, mistakes, allowance = markedOnTape(measuring)) => ({
     field: {
       label,
       kind: "length",
-      ...(measuring.units === "metric" ? { unit: "mm", form: "whole millimetres" } : imperial),
+      ...(measuring.units === "metric" ? { unit: "mm", form: "whole millimeters" } : imperial),
     },
     value: valueIn,
     shown: measuring[writing](valueIn),

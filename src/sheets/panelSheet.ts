@@ -47,7 +47,7 @@ const fieldCells = (key: FieldKey, row: number, typed: PanelValues): PlannedCell
     { row, column: LABEL, content: text(field.label), style: "label" },
     { row, column: VALUE, content, style: "input" },
     { row, column: IN_USE, content: formula(inUse(row, "default" in field)), style: "result" },
-    { row, column: UNIT, content: text(field.unit), style: "centred" },
+    { row, column: UNIT, content: text(field.unit), style: "centered" },
     {
       row,
       column: NOTE,
@@ -83,7 +83,7 @@ export const panelSheet = (
       row: 1,
       column: 0,
       content: value(
-        "The shingle of every take-off here, from its maker's guide. Type under Value, in the unit shown or as 2 ft. Keep the labels' wording.",
+        "The shingle of every takeoff here, from its maker's guide. Type under Value, in the unit shown or as 2 ft. Keep the labels' wording.",
       ),
       style: "note",
     },

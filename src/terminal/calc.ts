@@ -1,5 +1,5 @@
 import { createInterface } from "node:readline";
-import { localCatalogue } from "../hosts/local/formulas/catalog";
+import { localCatalog } from "../hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../hosts/local/workbook/headless";
 import { answerLine } from "./answerLine";
 
@@ -8,7 +8,7 @@ import { answerLine } from "./answerLine";
  * formula a line from standard input. Exits with 1 where a line couldn't be parsed.
  */
 const main = async (): Promise<void> => {
-  const engine = createHeadlessEngine(localCatalogue);
+  const engine = createHeadlessEngine(localCatalog);
   const formulas = process.argv.slice(2);
   const lines =
     formulas.length > 0 ? formulas : createInterface({ input: process.stdin, crlfDelay: Infinity });

@@ -31,7 +31,7 @@ export const a1Range = (from: Place, to: Place): string => `${a1(from)}:${a1(to)
 /** `$B$4`, for a name. */
 export const absoluteA1 = ({ row, column }: Place): string => `$${columnLetters(column)}$${row + 1}`;
 
-/** A sheet's name as a formula writes it: `'Take-off'!`. */
+/** A sheet's name as a formula writes it: `'Takeoff'!`. */
 export const sheetPrefix = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'!`;
 
 /** A block of cells, its corners included. */

@@ -69,7 +69,7 @@ export interface Host {
   survey(): Promise<Survey>;
   /**
    * Writes into blank cells of a sheet: all of them, or none where one holds something, is merged or protected, or where
-   * anything fails or the run is cancelled. Returns how to take it back, exactly.
+   * anything fails or the run is canceled. Returns how to take it back, exactly.
    */
   put(patch: CellPatch, run?: LongRun): Promise<Undo>;
   /** Enters formulas again that were left at #NAME?, where a workbook may be opened before the functions are there. */

@@ -1,4 +1,4 @@
-/** A work that may take long: it says how far it is, and leaves no trace where it is cancelled. */
+/** A work that may take long: it says how far it is, and leaves no trace where it is canceled. */
 export interface LongRun {
   /** Called with the share that is done, from 0 to 1. */
   readonly onProgress: (share: number) => void;

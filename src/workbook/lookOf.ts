@@ -6,9 +6,9 @@ import {
   type IBorderData,
   type IStyleData,
 } from "@univerjs/core";
-import { RULE_COLOUR, STYLES, type Style, type StyleName } from "./styles";
+import { RULE_COLOR, STYLES, type Style, type StyleName } from "./styles";
 
-const THIN_RULE = { s: BorderStyleTypes.THIN, cl: { rgb: RULE_COLOUR } };
+const THIN_RULE = { s: BorderStyleTypes.THIN, cl: { rgb: RULE_COLOR } };
 const ALL_SIDES: IBorderData = { t: THIN_RULE, r: THIN_RULE, b: THIN_RULE, l: THIN_RULE };
 
 /** How a planned cell looks, in the words that engine and file share. */
@@ -18,7 +18,7 @@ export const lookOf = (name: StyleName | undefined, numberFormat: string | undef
     ...(style.bold && { bl: BooleanNumber.TRUE }),
     ...(style.italic && { it: BooleanNumber.TRUE }),
     ...(style.sizePt && { fs: style.sizePt }),
-    ...(style.colour && { cl: { rgb: style.colour } }),
+    ...(style.color && { cl: { rgb: style.color } }),
     ...(style.fill && { bg: { rgb: style.fill } }),
     ...(style.align === "center" && { ht: HorizontalAlign.CENTER }),
     ...(style.wrap && { tb: WrapStrategy.WRAP }),

@@ -26,7 +26,7 @@ export interface CellPatch {
   readonly table?: Pick<SpreadsheetTable, "name" | "area">;
 }
 
-/** Takes a write back, exactly; refuses where a cell has changed since. Cancelled, it leaves what was written. */
+/** Takes a write back, exactly; refuses where a cell has changed since. Canceled, it leaves what was written. */
 export type Undo = (run?: LongRun) => Promise<void>;
 
 export const patchArea = ({ at, cells }: CellPatch): Area => ({

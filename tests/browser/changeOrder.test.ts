@@ -3,7 +3,7 @@ import type { Browser, Page } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
 import { saveXlsx } from "../../src/xlsx/xlsxFile";
-import { localCatalogue } from "../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../src/hosts/local/workbook/headless";
 import { a1 } from "../../src/workbook/address";
 import {
@@ -16,7 +16,7 @@ import {
   type Term,
 } from "../../src/sheets/changeOrder/changeOrderLayout";
 import type { WorkbookPlan } from "../../src/workbook/plan";
-import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
+import { takeoffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
 import { HAND_COUNTED } from "../support/bid";
 import { describeInBrowser, launch } from "../support/browser";
 import { FIRST_AMOUNTS, FIRST_LINES, SECOND_AMOUNTS } from "../support/changesByHand";
@@ -64,7 +64,7 @@ const plain = (address: string): string => address.replaceAll("$", "");
 
 /** The workbook of a plan as it is saved here, calculated. */
 const savedBid = async (plan: WorkbookPlan): Promise<Buffer> => {
-  const engine = createHeadlessEngine(localCatalogue, plan);
+  const engine = createHeadlessEngine(localCatalog, plan);
   await engine.calculated();
   const file = saveXlsx(undefined, engine.book());
   engine.dispose();
@@ -117,7 +117,7 @@ describeInBrowser("change orders in the local workbook", () => {
 
     // 72 ft of ridge, in 120 in that lap 2: 8 pieces for 7, 19.80 each. Clips 12 in apart on both edges: 146 for 122, and
     // with 60 along the gables 206: 3 boxes for 2, 14.50 each.
-    await showSheet(page, "Take-off");
+    await showSheet(page, "Takeoff");
     await type(page, "C53", "72");
     const change = page.locator('section[aria-labelledby="change-order-title"]');
     await change.getByLabel("Date").fill("2026-06-20");
@@ -150,7 +150,7 @@ describeInBrowser("change orders in the local workbook", () => {
     await issue.getByRole("button", { name: "Undo" }).click();
     await said(page, "Undone: the seal is gone, and nothing else has changed.");
 
-    await showSheet(page, "Take-off");
+    await showSheet(page, "Takeoff");
     await type(page, "C53", "60");
     expect(await change.getByLabel("Base").inputValue()).toBe("Signed 2");
     await change.getByLabel("Now").selectOption({ label: "the order, as a draft" });
@@ -192,7 +192,7 @@ describeInBrowser("change orders in the local workbook", () => {
 
   it("agree with the table worked out by hand: a pitch and a plane changed, and then an eave and a price", async () => {
     const { page, complaints } = await visit(browser, server.address);
-    const plan = takeOffPlan(HAND_COUNTED, USUAL_NAMES);
+    const plan = takeoffPlan(HAND_COUNTED, USUAL_NAMES);
     await page.getByLabel("Open .xlsx").setInputFiles({
       name: "bid.xlsx",
       mimeType: "application/octet-stream",
@@ -227,9 +227,9 @@ describeInBrowser("change orders in the local workbook", () => {
         await showsExactly(page, plain(amountCell(lines, amount)), String(expected[AMOUNTS[amount]]));
     };
 
-    await showSheet(page, "Take-off");
-    await type(page, beside("Take-off", "Plane A", 6), "16");
-    await type(page, beside("Take-off", "Plane B", 4), `19' 6"`);
+    await showSheet(page, "Takeoff");
+    await type(page, beside("Takeoff", "Plane A", 6), "16");
+    await type(page, beside("Takeoff", "Plane B", 4), `19' 6"`);
     await makeChangeOrder(1);
     await typeTerms({
       overheadRate: "10%",
@@ -244,8 +244,8 @@ describeInBrowser("change orders in the local workbook", () => {
     await typeTerms({ date: "2026-06-20" });
     await showsExactly(page, plain(termCell(lines, "date")), "2026-06-20");
 
-    await showSheet(page, "Take-off");
-    await type(page, beside("Take-off", "Plane B", 2), "30");
+    await showSheet(page, "Takeoff");
+    await type(page, beside("Takeoff", "Plane B", 2), "30");
     await showSheet(page, "Trims");
     await type(page, beside("Trims", "ridge", 11), "21.15");
     await makeChangeOrder(2);

@@ -58,15 +58,15 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     expect(await page.getByLabel('Unit of "Slope (in)"').inputValue()).toBe("in");
     await page.getByRole("checkbox", { name: /^Courses/ }).check();
     await page.getByRole("checkbox", { name: /^Squares/ }).check();
-    await page.getByText('To be written: U3:V6 on "Take-off".').waitFor();
+    await page.getByText('To be written: U3:V6 on "Takeoff".').waitFor();
     await page.getByRole("button", { name: "Write", exact: true }).click();
-    await status(page, 'Wrote 2 columns, 8 cells, U3:V6 on "Take-off".').waitFor();
+    await status(page, 'Wrote 2 columns, 8 cells, U3:V6 on "Takeoff".').waitFor();
     expect(await shownAt(page, "U3")).toBe("Courses");
     expect(await shownAt(page, "U4")).toBe("14");
     expect(await shownAt(page, "U6")).toBe("28");
     expect(await shownAt(page, "V5")).toBe("2.8");
     await page.getByRole("button", { name: "Undo", exact: true }).last().click();
-    await status(page, 'Undone: U3:V6 on "Take-off" is as it was.').waitFor();
+    await status(page, 'Undone: U3:V6 on "Takeoff" is as it was.').waitFor();
     expect(await shownAt(page, "U4")).toBe("blank");
     expect(complaints).toEqual([]);
     await page.close();
@@ -128,7 +128,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await status(page, "Wrote 1 column").waitFor();
     await typeRows(page, "U", 4, [["15"]]);
     await page.getByRole("button", { name: "Undo", exact: true }).last().click();
-    await status(page, 'U4 on "Take-off" has changed since; nothing was undone.').waitFor();
+    await status(page, 'U4 on "Takeoff" has changed since; nothing was undone.').waitFor();
     expect(await shownAt(page, "U4")).toBe("15");
     await page.close();
   });
@@ -146,7 +146,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await page.getByText(/got "18,5"/).waitFor();
     await page.getByLabel("slope length (feet) (needed)").fill("18' 6\"");
     await page.getByRole("button", { name: "Write", exact: true }).click();
-    await status(page, 'Wrote 1 column, 1 cell, R12 on "Take-off".').waitFor();
+    await status(page, 'Wrote 1 column, 1 cell, R12 on "Takeoff".').waitFor();
     expect(await shownAt(page, "R12")).toBe("19");
     await goTo(page, "R15");
     await page.getByLabel("Add").selectOption("block");
@@ -192,19 +192,19 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await page.close();
   });
 
-  it("goes on with the keyboard where it says that a write was cancelled", async () => {
+  it("goes on with the keyboard where it says that a write was canceled", async () => {
     const { page } = await openLong();
     await beginLongWrite(page);
     await page.getByRole("button", { name: "Cancel" }).focus();
     await page.keyboard.press("Enter");
-    await status(page, "Cancelled: nothing was written.").waitFor();
+    await status(page, "Canceled: nothing was written.").waitFor();
     await page.waitForFunction(
-      () => document.activeElement?.textContent === "Cancelled: nothing was written.",
+      () => document.activeElement?.textContent === "Canceled: nothing was written.",
     );
     await page.close();
   });
 
-  it("shows how far a long write and its Undo are; cancelled, they leave the sheet as it was", async () => {
+  it("shows how far a long write and its Undo are; canceled, they leave the sheet as it was", async () => {
     const { page, complaints } = await openLong();
     // Without waiting for the button to be at rest: by then the work may be over.
     const cancel = (): Promise<void> => page.getByRole("button", { name: "Cancel" }).dispatchEvent("click");
@@ -212,7 +212,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await beginLongWrite(page);
     await page.getByRole("progressbar", { name: "Cells written" }).waitFor();
     await cancel();
-    await status(page, "Cancelled: nothing was written.").waitFor();
+    await status(page, "Canceled: nothing was written.").waitFor();
     expect(await shownAt(page, "C2")).toBe("blank");
     expect(await shownAt(page, `C${LAST_ROW}`)).toBe("blank");
 
@@ -223,7 +223,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await undo.click();
     await page.getByRole("progressbar", { name: "Cells taken back" }).waitFor();
     await cancel();
-    await status(page, "Cancelled: what was written stays.").waitFor();
+    await status(page, "Canceled: what was written stays.").waitFor();
     expect(await shownAt(page, `D${LAST_ROW}`)).toBe("4.2");
     await undo.click();
     await status(page, `Undone: C1:D${LAST_ROW} on "Bid" is as it was.`).waitFor();

@@ -71,7 +71,7 @@ describeInBrowser("the local workbook in a browser", () => {
     );
     process.stdout.write(`first grid on screen: ${Math.round(paintedMs)} ms after the page's request\n`);
     expect(await page.title()).toBe("Gablewright: local workbook");
-    expect(await page.getByRole("heading", { name: "Roof take-off" }).count()).toBe(1);
+    expect(await page.getByRole("heading", { name: "Roof takeoff" }).count()).toBe(1);
     expect(await shownAt(page, "K11")).toBe("1600");
     expect(complaints).toEqual([]);
     await page.close();
@@ -194,7 +194,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("builds a take-off from the pane with the keyboard alone, as one step for Undo", async () => {
+  it("builds a takeoff from the pane with the keyboard alone, as one step for Undo", async () => {
     const { page, complaints } = await visit();
     await page.keyboard.press("F6");
     await tabTo(page, "job");
@@ -206,34 +206,34 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.keyboard.press("Enter");
     await page
       .getByRole("status")
-      .filter({ hasText: 'Added "Take-off 2", "Order 2", and "Trim cuts 2". No other sheet was changed.' })
+      .filter({ hasText: 'Added "Takeoff 2", "Order 2", and "Trim cuts 2". No other sheet was changed.' })
       .waitFor();
-    expect(await shownAt(page, "A1")).toBe("Roof take-off: =1+1");
+    expect(await shownAt(page, "A1")).toBe("Roof takeoff: =1+1");
     expect(await shownAt(page, "K11")).toBe("1600");
     await page.keyboard.press("Control+z");
-    await page.getByText("Take-off 2", { exact: true }).waitFor({ state: "detached" });
+    await page.getByText("Takeoff 2", { exact: true }).waitFor({ state: "detached" });
     expect(await shownAt(page, "A1")).toBe("Panel");
     expect(complaints).toEqual([]);
     await page.close();
   });
 
-  it("takes a take-off away again, but not where somebody has gone on with it", async () => {
+  it("takes a takeoff away again, but not where somebody has gone on with it", async () => {
     const { page, complaints } = await visit();
     const build = async (): Promise<void> => {
-      await page.getByRole("button", { name: "Build take-off" }).click();
-      await page.getByRole("status").filter({ hasText: 'Added "Take-off 2"' }).waitFor();
+      await page.getByRole("button", { name: "Build takeoff" }).click();
+      await page.getByRole("status").filter({ hasText: 'Added "Takeoff 2"' }).waitFor();
     };
     const undo = page.locator("#place-sheets").getByRole("button", { name: "Undo" });
     await build();
     await undo.click();
     await page.getByRole("status").filter({ hasText: "Undone: the sheets are gone" }).waitFor();
-    expect(await page.getByText("Take-off 2", { exact: true }).count()).toBe(0);
+    expect(await page.getByText("Takeoff 2", { exact: true }).count()).toBe(0);
     await build();
     await type(page, "A6", "Porch");
     await undo.click();
     await page
       .getByRole("status")
-      .filter({ hasText: 'A6 on "Take-off 2" has changed since it was built. Nothing was undone.' })
+      .filter({ hasText: 'A6 on "Takeoff 2" has changed since it was built. Nothing was undone.' })
       .waitFor();
     expect(await shownAt(page, "A6")).toBe("Porch");
     expect(complaints).toEqual([]);
@@ -318,7 +318,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("builds a field sheet that follows the take-off, and puts the picture on it", async () => {
+  it("builds a field sheet that follows the takeoff, and puts the picture on it", async () => {
     const { page, complaints } = await visit();
     await goTo(page, "A8");
     await page.getByRole("button", { name: "Build field sheet" }).click();
@@ -350,10 +350,10 @@ describeInBrowser("the local workbook in a browser", () => {
   it("works a roof out from its footprint, draws it live, and lays its planes", async () => {
     const { page, complaints } = await visit();
     await page.getByLabel("Start with").selectOption("footprintExample");
-    await page.getByRole("button", { name: "Build take-off" }).click();
+    await page.getByRole("button", { name: "Build takeoff" }).click();
     await page
       .getByRole("status")
-      .filter({ hasText: 'Added "Roof", "Take-off 2", "Order 2", and "Trim cuts 2".' })
+      .filter({ hasText: 'Added "Roof", "Takeoff 2", "Order 2", and "Trim cuts 2".' })
       .waitFor();
     await showPlace(page, "Picture");
     const plan = page.locator(".picture desc").first();
@@ -370,7 +370,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await goTo(page, "D11");
     await page.keyboard.press("Delete");
     await plan.filter({ hasText: "6 planes" }).waitFor({ state: "attached" });
-    await page.getByText("Take-off 2", { exact: true }).click();
+    await page.getByText("Takeoff 2", { exact: true }).click();
     expect(await shownAt(page, "A12")).toBe("Plane 6");
     await page
       .locator(".picture desc")
@@ -428,9 +428,9 @@ describeInBrowser("the local workbook in a browser", () => {
     await tabTo(page, "argument-spacingIn");
     await page.keyboard.type("12");
     await page.getByText("Gives: 61 clips").waitFor();
-    await tabTo(page, 'Insert into O29 on "Take-off"');
+    await tabTo(page, 'Insert into O29 on "Takeoff"');
     await page.keyboard.press("Enter");
-    await page.getByRole("status").filter({ hasText: 'Wrote the formula into O29 on "Take-off".' }).waitFor();
+    await page.getByRole("status").filter({ hasText: 'Wrote the formula into O29 on "Takeoff".' }).waitFor();
     await page.keyboard.press("Tab");
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Undo");
     await page.keyboard.press("Enter");
@@ -455,7 +455,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await status("starts weighed").waitFor();
     await tabTo(page, "Put the picture on the sheet");
     await page.keyboard.press("Enter");
-    await status('The picture lies on "Take-off"').waitFor();
+    await status('The picture lies on "Takeoff"').waitFor();
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(
       "Put the picture on the sheet",
     );
@@ -479,15 +479,15 @@ describeInBrowser("the local workbook in a browser", () => {
     await goTo(page, "O29");
     await page.getByText("Gives: 61 clips").waitFor();
     // A double click writes once: its second click isn't taken for another wish.
-    await page.getByRole("button", { name: 'Insert into O29 on "Take-off"' }).dblclick();
-    await page.getByRole("status").filter({ hasText: 'Wrote the formula into O29 on "Take-off".' }).waitFor();
+    await page.getByRole("button", { name: 'Insert into O29 on "Takeoff"' }).dblclick();
+    await page.getByRole("status").filter({ hasText: 'Wrote the formula into O29 on "Takeoff".' }).waitFor();
     expect(await shownAt(page, "O29")).toBe("61");
     await page.locator("#place-functions").getByRole("button", { name: "Undo" }).click();
     await page.getByRole("status").filter({ hasText: "Undone: the cell is as it was." }).waitFor();
     expect(await shownAt(page, "O29")).toBe("blank");
     // A cell that holds something is never overwritten.
     await goTo(page, "C29");
-    await page.getByRole("button", { name: 'Insert into C29 on "Take-off"' }).click();
+    await page.getByRole("button", { name: 'Insert into C29 on "Takeoff"' }).click();
     await page.getByRole("status").filter({ hasText: "C29 holds 60. Nothing was written." }).waitFor();
     expect(complaints).toEqual([]);
     await page.close();
@@ -496,7 +496,7 @@ describeInBrowser("the local workbook in a browser", () => {
   it("calls the selected cell's sheet by its new name as soon as it is renamed", async () => {
     const { page, complaints } = await visit();
     await goTo(page, "B2");
-    await page.locator(".cell dt", { hasText: "Take-off, B2" }).waitFor();
+    await page.locator(".cell dt", { hasText: "Takeoff, B2" }).waitFor();
     await page.locator("[data-u-comp='slide-tab-item']").first().dblclick();
     await page.keyboard.press("Control+a");
     await page.keyboard.type("Porch");

@@ -33,7 +33,7 @@ describeInBrowser("a package for a static host", () => {
     rmSync(folder, { recursive: true });
   });
 
-  it("says where it is served, what is in it, and under which licences", () => {
+  it("says where it is served, what is in it, and under which licenses", () => {
     const textOf = (path: string): string => readFileSync(join(folder, path), "utf8");
     expect(textOf("manifest.xml")).toContain(`DefaultValue="${SITE}taskpane.html"`);
     expect(textOf("functions.json")).toContain(`"helpUrl": "${SITE}help/COURSES.html"`);

@@ -19,10 +19,10 @@ const CLASS: ClassOptions = {
   versions: 2,
 };
 
-/** The colour of a tape's pointer. */
+/** The color of a tape's pointer. */
 const POINTER = [140, 36, 22] as const;
 
-/** In the page: how many dots of a colour the grid shows. */
+/** In the page: how many dots of a color the grid shows. */
 const dotsInGrid = ([red, green, blue]: readonly [number, number, number]): number => {
   let dots = 0;
   for (const canvas of document.querySelectorAll<HTMLCanvasElement>("#workbook canvas")) {

@@ -74,13 +74,13 @@ describeInBrowser("a workbook file in the browser", () => {
     expect(name).toBe("Gablewright.xlsx");
     const workbook = await readBack(bytes);
     expect(workbook.worksheets.map((sheet) => sheet.name)).toEqual([
-      "Take-off",
+      "Takeoff",
       "Order",
       "Trim cuts",
       "Trims",
       "Panel",
     ]);
-    expect(workbook.getWorksheet("Take-off")?.getCell("K11").result).toBeCloseTo(1600, 9);
+    expect(workbook.getWorksheet("Takeoff")?.getCell("K11").result).toBeCloseTo(1600, 9);
   });
 
   it("opens a file, says what isn't shown, and gives the very same file back", async () => {
@@ -128,20 +128,20 @@ describeInBrowser("a workbook file in the browser", () => {
     expect(await shownAt(page, "B1")).toBe("40");
   });
 
-  it("adds a take-off to the opened file", async () => {
-    await page.getByRole("button", { name: "Build take-off" }).click();
-    await page.getByRole("status").filter({ hasText: 'Added "Take-off"' }).waitFor();
+  it("adds a takeoff to the opened file", async () => {
+    await page.getByRole("button", { name: "Build takeoff" }).click();
+    await page.getByRole("status").filter({ hasText: 'Added "Takeoff"' }).waitFor();
     const { bytes } = await saved();
     const workbook = await readBack(bytes);
     expect(workbook.worksheets.map((sheet) => sheet.name)).toEqual([
       "Old bid",
-      "Take-off",
+      "Takeoff",
       "Order",
       "Trim cuts",
       "Trims",
       "Panel",
     ]);
-    expect(workbook.getWorksheet("Take-off")?.getCell("A1").value).toMatch(/^Roof take-off/);
+    expect(workbook.getWorksheet("Takeoff")?.getCell("A1").value).toMatch(/^Roof takeoff/);
   });
 
   it("doesn't complain meanwhile", () => {

@@ -2,16 +2,15 @@ import fc from "fast-check";
 import { CellError, isMatrix, type Answer, type Argument, type Cell } from "../../shared/cell";
 import { runFunction } from "../../shared/spec/runner";
 import type { FunctionSpec } from "../../shared/spec/spec";
-import { catalogue } from "../../functions/index";
+import { catalog } from "../../functions/index";
 
 jest.setTimeout(300_000);
 
-/** So many inputs over the whole catalogue, each given at least twice: more than 200,000 calls. */
+/** So many inputs over the whole catalog, each given at least twice: more than 200,000 calls. */
 const INPUTS = 104_000;
 /** It lays the roof once for each of hundreds of starts, so it gets fewer inputs and more time. */
 const SEARCH = "BESTSTART";
-const inputsOf = ({ id }: FunctionSpec): number =>
-  id === SEARCH ? 200 : Math.ceil(INPUTS / catalogue.length);
+const inputsOf = ({ id }: FunctionSpec): number => (id === SEARCH ? 200 : Math.ceil(INPUTS / catalog.length));
 /** Longer than any roof that this is for, in feet: laying it may take longer too. */
 const HUGE_FT = 200;
 const isHuge = (spec: FunctionSpec, [outline]: readonly Argument[]): boolean =>
@@ -221,7 +220,7 @@ const complaint = (spec: FunctionSpec, answer: Answer): string | undefined => {
   return undefined;
 };
 
-describe.each(catalogue.map((spec) => [spec.id, spec] as const))("%s", (_, spec) => {
+describe.each(catalog.map((spec) => [spec.id, spec] as const))("%s", (_, spec) => {
   it(`takes ${inputsOf(spec)} inputs of any kind and answers each, twice alike, in time`, () => {
     fc.assert(
       fc.property(argumentsFor(spec), (given) => {

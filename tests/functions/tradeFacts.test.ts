@@ -31,7 +31,7 @@ describe("facts of the trade", () => {
     });
   });
 
-  it("clips and starter nails stand 12 in on centre", () => {
+  it("clips and starter nails stand 12 in on center", () => {
     expect(callForNumber("CLIPCOUNT", 20, 12)).toBe(21);
     expect(callForNumber("NAILCOUNT", 20, 12)).toBe(21);
   });

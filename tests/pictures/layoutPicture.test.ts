@@ -79,7 +79,7 @@ describe("the picture of a layout", () => {
       expect(words).toContain(each);
   });
 
-  it("has colours for light and dark screens, and always light ones for print", () => {
+  it("has colors for light and dark screens, and always light ones for print", () => {
     const style = all("style")[0]?.textContent ?? "";
     expect(style).toContain("@media screen and (prefers-color-scheme:dark)");
     const properties = [...style.matchAll(/(--[a-z-]+):/g)].map(([, name]) => name);
@@ -87,7 +87,7 @@ describe("the picture of a layout", () => {
     for (const name of used) expect(properties.filter((each) => each === name)).toHaveLength(2);
   });
 
-  it("has each colour written out for a sheet, and is otherwise the same", () => {
+  it("has each color written out for a sheet, and is otherwise the same", () => {
     const onPaper = layoutPicture(layout, { title: "South", id: "south", palette: PAPER_PALETTE });
     expect(onPaper).not.toMatch(/var\(|--[a-z]|@media/);
     const shapes = (svg: string): string[] =>

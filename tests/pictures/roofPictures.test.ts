@@ -105,7 +105,7 @@ describe("the plan", () => {
     }
   });
 
-  it("tells the kinds apart without colour: no two share both width and dashes", () => {
+  it("tells the kinds apart without color: no two share both width and dashes", () => {
     const style = parsed(planOf(roofNamed("hip"))).querySelector("style")?.textContent ?? "";
     const strokes = EDGE_KINDS.map(
       (kind) => new RegExp(`\\.roof-${kind.replace(" ", "-")}\\{(stroke-width[^}]*)\\}`).exec(style)?.[1],

@@ -13,12 +13,12 @@ describe("metals against published figures", () => {
     expect(callForNumber("SHEETWEIGHT", "copper", 0.0216)).toBeCloseTo(1, 2);
   });
 
-  it("alloy 3003 of 0.099 lb/cu in is 2730 kg per cubic metre, as published beside it, to its three digits", () => {
+  it("alloy 3003 of 0.099 lb/cu in is 2730 kg per cubic meter, as published beside it, to its three digits", () => {
     const kgPerSqM = callForNumber("SHEETWEIGHT", "aluminium", "1 mm") * (0.453_592_37 / 0.3048 ** 2);
     expect(Math.abs(kgPerSqM / 2.73 - 1)).toBeLessThan(0.005);
   });
 
-  it("steel of 490 lb/cu ft is 7850 kg per cubic metre, stainless 8000, zinc 7200", () => {
+  it("steel of 490 lb/cu ft is 7850 kg per cubic meter, stainless 8000, zinc 7200", () => {
     const kgPerSqM = (name: string): number =>
       callForNumber("SHEETWEIGHT", name, "1 mm") * (0.453_592_37 / 0.3048 ** 2);
     expect(kgPerSqM("galvanised steel")).toBeCloseTo(7.85, 2);

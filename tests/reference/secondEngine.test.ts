@@ -1,4 +1,4 @@
-import { catalogue } from "../../functions/index";
+import { catalog } from "../../functions/index";
 import { openXlsx } from "../../src/xlsx/xlsxFile";
 import { drawArguments, NATIVE, nativeFormula } from "../../src/bench/nativeFormulas";
 import { randomFrom } from "../../src/bench/random";
@@ -50,7 +50,7 @@ describeWithLibreOffice("the spreadsheet's own functions, calculated by LibreOff
 });
 
 test("every function from single cells to a number has its native counterpart", () => {
-  const plain = catalogue.filter(
+  const plain = catalog.filter(
     ({ columns, parameters, examples }) =>
       !columns &&
       parameters.every(({ kind }) => kind.shape === "cell") &&

@@ -1,4 +1,4 @@
-import { catalogue } from "../../functions/index";
+import { catalog } from "../../functions/index";
 import { CellError, type Cell } from "../../shared/cell";
 import { NATIVE, nativeFormula } from "../../src/bench/nativeFormulas";
 import type { Book } from "../../src/xlsx/book/book";
@@ -40,7 +40,7 @@ const argumentsFrom = (text: string, from: number): { readonly args: string[]; r
 };
 
 /** Functions whose native formula holds for all that a sheet may give, and not for one word of a list only. */
-const REPLACED = catalogue.filter(({ id }) => NATIVE[id]?.ranges.every((range) => typeof range !== "string"));
+const REPLACED = catalog.filter(({ id }) => NATIVE[id]?.ranges.every((range) => typeof range !== "string"));
 
 /** Our own, and what only LibreOffice 24.8 or later has. */
 const NOT_IN_LIBREOFFICE = new RegExp(`\\b(?:${NAMESPACE}\\.|FILTER\\(|SEQUENCE\\()`);
@@ -145,8 +145,8 @@ describeWithLibreOffice("templates in native formulas, calculated by LibreOffice
   });
 });
 
-test("most of a take-off can be said in native formulas", () => {
-  const formulas = formulasOf(TEMPLATES["the take-off"] ?? { sheets: [], names: [] });
+test("most of a takeoff can be said in native formulas", () => {
+  const formulas = formulasOf(TEMPLATES["the takeoff"] ?? { sheets: [], names: [] });
   const native = formulas.map(inNativeWords);
   expect(native.filter((each) => !NOT_IN_LIBREOFFICE.test(each)).length).toBeGreaterThan(
     0.75 * formulas.length,

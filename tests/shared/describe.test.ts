@@ -1,7 +1,7 @@
 import { CellError } from "../../shared/cell";
 import { counted, describeCell } from "../../shared/describe";
 
-describe("what came, as a person would recognise it", () => {
+describe("what came, as a person would recognize it", () => {
   it.each([
     [null, "a blank cell"],
     [new CellError("#DIV/0!", "division by zero"), "#DIV/0!"],

@@ -22,7 +22,7 @@ describe("the kinds of trim", () => {
     }
   });
 
-  it("nail the drip edge 10 in on centre at most, as a Navy specification does", () => {
+  it("nail the drip edge 10 in on center at most, as a Navy specification does", () => {
     expect(TRIM_KINDS.dripEdge.nailSpacingIn).toBe(10);
   });
 });

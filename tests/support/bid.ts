@@ -1,7 +1,7 @@
 import type { Cell } from "../../shared/cell";
 import type { Host } from "../../src/workbook/host";
 import { a1 } from "../../src/workbook/address";
-import { BLANK_TAKE_OFF, type TakeOffOptions } from "../../src/sheets/takeoff/takeoffOptions";
+import { BLANK_TAKEOFF, type TakeoffOptions } from "../../src/sheets/takeoff/takeoffOptions";
 
 /** A workbook under test, whichever host keeps it. */
 export interface BidWorkbook {
@@ -52,8 +52,8 @@ export const rowsOf = async (
  * A roof that is counted by hand: a panel covers 2 sq ft, nothing is lost at its edges, and both planes are whole panels wide.
  * A runs 14.4 ft at 9 in 12, which is 18 ft up the slope. Everything is invented.
  */
-export const HAND_COUNTED: TakeOffOptions = {
-  ...BLANK_TAKE_OFF,
+export const HAND_COUNTED: TakeoffOptions = {
+  ...BLANK_TAKEOFF,
   job: "barn",
   planes: [
     { name: "Plane A", shape: "rectangle", eave: 40, run: 14.4, pitch: 9, gableEdges: 0 },

@@ -1,7 +1,7 @@
 import { CellError } from "../../shared/cell";
 import type { Host } from "../../src/workbook/host";
 import { excelHost } from "../../src/hosts/excel/excelHost";
-import { localCatalogue } from "../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../src/hosts/local/workbook/headless";
 import { readArea } from "../../src/workbook/address";
 import { formula, number, text, type Content, type WorkbookPlan } from "../../src/workbook/plan";
@@ -41,7 +41,7 @@ export const calculatedExcel = (plan: WorkbookPlan) => {
     await ready;
     if (isCalculated) return;
     isCalculated = true;
-    const engine = createHeadlessEngine(localCatalogue, planOf(workbook));
+    const engine = createHeadlessEngine(localCatalog, planOf(workbook));
     await engine.calculated();
     for (const { name, cells } of workbook.sheets)
       for (const [address, cell] of cells) {

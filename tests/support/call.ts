@@ -1,10 +1,10 @@
 import { CellError, type Answer, type Argument } from "../../shared/cell";
 import { runFunction } from "../../shared/spec/runner";
-import { catalogue } from "../../functions/index";
+import { catalog } from "../../functions/index";
 import type { FunctionSpec } from "../../shared/spec/spec";
 
 export const specOf = (id: string): FunctionSpec => {
-  const spec = catalogue.find((each) => each.id === id);
+  const spec = catalog.find((each) => each.id === id);
   if (!spec) throw new Error(`no function ${id}`);
   return spec;
 };

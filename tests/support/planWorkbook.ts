@@ -1,5 +1,5 @@
 import type { Host } from "../../src/workbook/host";
-import { localCatalogue } from "../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../src/hosts/local/workbook/headless";
 import { readArea, sheetPrefix } from "../../src/workbook/address";
 import {
@@ -23,7 +23,7 @@ const notHere = (): never => {
 };
 
 const calculate = async (plan: WorkbookPlan): Promise<HeadlessEngine> => {
-  const engine = createHeadlessEngine(localCatalogue, plan);
+  const engine = createHeadlessEngine(localCatalog, plan);
   await engine.calculated();
   return engine;
 };

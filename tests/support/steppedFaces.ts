@@ -86,7 +86,7 @@ const block = fc.record({
   height: fc.integer({ min: 1, max: 7 }),
 });
 
-/** Neighbours overlap in height, so that the face hangs together; the lowest column stands on the eave. */
+/** Neighbors overlap in height, so that the face hangs together; the lowest column stands on the eave. */
 const settle = (columns: readonly { widthIn: number; bottomIn: number; rise: number }[]): Column[] => {
   const lowest = Math.min(...columns.map(({ bottomIn }) => bottomIn));
   return columns.map(({ widthIn, bottomIn, rise }) => ({

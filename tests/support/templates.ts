@@ -8,8 +8,8 @@ import { ledgerSheet } from "../../src/sheets/ledger/ledger";
 import { number, text, type SheetPlan, type WorkbookPlan } from "../../src/workbook/plan";
 import { frozenSheet, readLiveOrder } from "../../src/sheets/signedBase/freeze";
 import { orderOnSigned } from "../../src/sheets/signedBase/signedBase";
-import { DEMO_TAKE_OFF, FOOTPRINT_DEMO } from "../../src/sheets/newJob/demo";
-import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
+import { DEMO_TAKEOFF, FOOTPRINT_DEMO } from "../../src/sheets/newJob/demo";
+import { takeoffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
 import { smallOrder, type Line } from "./smallOrder";
 
 const PANEL = panelSheet("Panel", {
@@ -95,10 +95,10 @@ const changedOrder = (): WorkbookPlan => {
 
 /** Every template, filled in the ways that differ. */
 export const TEMPLATES: Readonly<Record<string, WorkbookPlan>> = {
-  "the take-off": takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES),
-  "the take-off from a footprint": takeOffPlan(FOOTPRINT_DEMO, USUAL_NAMES),
-  "an empty take-off for a job that reads like a formula": takeOffPlan(
-    { ...DEMO_TAKE_OFF, job: "=1+1", planes: [], runs: [] },
+  "the takeoff": takeoffPlan(DEMO_TAKEOFF, USUAL_NAMES),
+  "the takeoff from a footprint": takeoffPlan(FOOTPRINT_DEMO, USUAL_NAMES),
+  "an empty takeoff for a job that reads like a formula": takeoffPlan(
+    { ...DEMO_TAKEOFF, job: "=1+1", planes: [], runs: [] },
     USUAL_NAMES,
   ),
   "signed orders, their change order and its ledger lines": changedOrder(),

@@ -54,7 +54,7 @@ const dropStraight = (ring: readonly Place[]): Place[] =>
       !isStraight(ring.at(index - 1) as Place, corner, ring[(index + 1) % ring.length] as Place),
   );
 
-/** The outline of a piece, anticlockwise from its lowest corner, and any holes in it, clockwise. */
+/** The outline of a piece, counterclockwise from its lowest corner, and any holes in it, clockwise. */
 export const ringsOf = (shapes: readonly Trapezoid[]): Place[][] => {
   const levels = [...new Set(shapes.flatMap(({ lowIn, highIn }) => [lowIn, highIn]))];
   const steps = [...shapes.flatMap(flankSteps), ...levels.flatMap((upIn) => levelSteps(shapes, upIn))].filter(

@@ -25,7 +25,7 @@ const depthWithin = (ring: readonly Point[], other: readonly Point[]): number =>
   return depths.reduce((most, depth) => (Math.abs(depth) > Math.abs(most) ? depth : most));
 };
 
-/** Sorts rings into areas: each ring that runs anticlockwise is an area's, and a clockwise one the area's around it. */
+/** Sorts rings into areas: each ring that runs counterclockwise is an area's, and a clockwise one the area's around it. */
 export const openAreas = (loops: readonly Loop[], height: number): OpenArea[] => {
   const rings = loops.map((loop) => {
     const outline = outlineAt(loop, height);

@@ -9,7 +9,7 @@ export interface Change {
   readonly joints: readonly Joint[];
 }
 
-/** Takes a front out; its neighbours then meet at `place`. */
+/** Takes a front out; its neighbors then meet at `place`. */
 const without = (loop: Loop, index: number, place: Spot): Loop => {
   const gone = (index + loop.length) % loop.length;
   const next = (gone + 1) % loop.length;
@@ -66,14 +66,14 @@ const closePair = (loop: Loop, height: number): Change => {
   };
 };
 
-const facesItsNeighbour = (loop: Loop, index: number): boolean =>
+const facesItsNeighbor = (loop: Loop, index: number): boolean =>
   bearing(around(loop, index - 1).side, around(loop, index).side) === "opposite";
 
 const nextChange = (loop: Loop, height: number, toleranceFt: number): Change | undefined => {
   if (loop.length === 2) return closePair(loop, height);
   const shrunk = loop.findIndex((_, index) => lengthAt(loop, index, height) <= toleranceFt);
   if (shrunk >= 0) return dropFront(loop, shrunk, height);
-  const folded = loop.findIndex((_, index) => facesItsNeighbour(loop, index));
+  const folded = loop.findIndex((_, index) => facesItsNeighbor(loop, index));
   return folded >= 0 ? runAlong(loop, folded, height) : undefined;
 };
 

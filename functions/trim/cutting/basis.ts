@@ -1,4 +1,4 @@
-/** A column of the linear programme: what it costs, and how many of which row's piece it holds. */
+/** A column of the linear program: what it costs, and how many of which row's piece it holds. */
 export interface Column {
   readonly cost: number;
   readonly rows: readonly number[];
@@ -8,7 +8,7 @@ export interface Column {
 const TINY = 1e-9;
 
 /**
- * A basis of the linear programme "at least so many of every piece, at the least cost", with its inverse. It begins
+ * A basis of the linear program "at least so many of every piece, at the least cost", with its inverse. It begins
  * with one column for each row, which holds that row's piece alone.
  */
 export class Basis<C extends Column> {

@@ -56,8 +56,8 @@ export class WaySearch {
   learnWorths(): void {
     const { best, material, budget } = this;
     if (!best || this.isDone) return;
-    const learnt = budget.lend(STEPS_FOR_WORTHS, (part) => costByWorth(material, best, part));
-    if (learnt) this.bounds.learn(learnt);
+    const learned = budget.lend(STEPS_FOR_WORTHS, (part) => costByWorth(material, best, part));
+    if (learned) this.bounds.learn(learned);
   }
 
   /** Makes up one run at a time otherwise, as long as that is cheaper. */

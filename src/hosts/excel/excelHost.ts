@@ -2,7 +2,7 @@ import { a1 } from "../../workbook/address";
 import { refuseGoneOn } from "../../workbook/builtSheets";
 import type { PlannedCell, SheetPlan, WorkbookPlan } from "../../workbook/plan";
 import { PAGES } from "../../workbook/pages";
-import { RULE_COLOUR, STYLES, type Style } from "../../workbook/styles";
+import { RULE_COLOR, STYLES, type Style } from "../../workbook/styles";
 import type { Host } from "../../workbook/host";
 import { refuseOnlySheets } from "../../workbook/refuseOnlySheets";
 import type { ExcelEntry } from "./excelEntry";
@@ -24,7 +24,7 @@ const applyStyle = (range: Excel.Range, style: Style): void => {
   if (style.bold) format.font.bold = true;
   if (style.italic) format.font.italic = true;
   if (style.sizePt) format.font.size = style.sizePt;
-  if (style.colour) format.font.color = style.colour;
+  if (style.color) format.font.color = style.color;
   if (style.fill) format.fill.color = style.fill;
   if (style.wrap) format.wrapText = true;
   if (style.align === "center") format.horizontalAlignment = "Center";
@@ -32,7 +32,7 @@ const applyStyle = (range: Excel.Range, style: Style): void => {
     for (const edge of ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight"] as const) {
       const border = format.borders.getItem(edge);
       border.style = "Continuous";
-      border.color = RULE_COLOUR;
+      border.color = RULE_COLOR;
     }
 };
 

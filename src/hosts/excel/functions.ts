@@ -1,5 +1,5 @@
-import { catalogue } from "../../../functions/index";
+import { catalog } from "../../../functions/index";
 import { registerWithExcel } from "./register";
 
 /** The bundle that Excel's shared runtime loads. */
-registerWithExcel(catalogue, CustomFunctions);
+registerWithExcel(catalog, CustomFunctions);

@@ -25,10 +25,10 @@ export interface FunctionMetadata {
 
 /** The functions.json that Excel reads, in its documented form, made from the specifications. */
 export const functionsMetadata = (
-  catalogue: readonly FunctionSpec[],
+  catalog: readonly FunctionSpec[],
   siteAddress: string,
 ): { functions: FunctionMetadata[] } => ({
-  functions: catalogue.map((spec) => ({
+  functions: catalog.map((spec) => ({
     id: spec.id,
     name: spec.id,
     description: spec.summary,

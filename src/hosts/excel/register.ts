@@ -6,8 +6,8 @@ import { toArgument, toExcelBlock, type ExcelRuntime } from "./cells";
  * Associates every function with Excel's runtime. Excel appends an invocation object to the arguments, which our
  * functions don't use.
  */
-export const registerWithExcel = (catalogue: readonly FunctionSpec[], runtime: ExcelRuntime): void => {
-  for (const spec of catalogue)
+export const registerWithExcel = (catalog: readonly FunctionSpec[], runtime: ExcelRuntime): void => {
+  for (const spec of catalog)
     runtime.associate(spec.id, (...values: unknown[]) =>
       toExcelBlock(runtime, runFunction(spec, values.slice(0, spec.parameters.length).map(toArgument))),
     );

@@ -1,15 +1,15 @@
 import { webDarkTheme, webLightTheme, type Theme } from "@fluentui/react-theme";
 
-const PLAIN_COLOUR = /^#[0-9a-f]+$/i;
+const PLAIN_COLOR = /^#[0-9a-f]+$/i;
 
 /**
- * The library's light and dark looks at once: each colour follows the page's `color-scheme`, which the host or the system
- * sets, and nothing has to be drawn again. Shadows and veils, which aren't plain colours, are the light look's.
+ * The library's light and dark looks at once: each color follows the page's `color-scheme`, which the host or the system
+ * sets, and nothing has to be drawn again. Shadows and veils, which aren't plain colors, are the light look's.
  */
 const bothLooks = Object.fromEntries(
   Object.entries(webLightTheme).map(([token, light]) => {
     const dark = webDarkTheme[token as keyof Theme];
-    const isOneOfTwo = light !== dark && PLAIN_COLOUR.test(`${light}`) && PLAIN_COLOUR.test(`${dark}`);
+    const isOneOfTwo = light !== dark && PLAIN_COLOR.test(`${light}`) && PLAIN_COLOR.test(`${dark}`);
     return [token, isOneOfTwo ? `light-dark(${light}, ${dark})` : light];
   }),
 ) as unknown as Theme;
@@ -17,7 +17,7 @@ const bothLooks = Object.fromEntries(
 const [ACCENT, ACCENT_HELD, ON_ACCENT] = ["var(--accent)", "var(--accent-held)", "var(--on-accent)"];
 const [INK, QUIET] = ["var(--ink)", "var(--quiet)"];
 
-/** Our own colours, those of pane.css, in the places that show. */
+/** Our own colors, those of pane.css, in the places that show. */
 export const THEME: Theme = {
   ...bothLooks,
   fontFamilyBase: "inherit",

@@ -54,14 +54,14 @@ export const ExtendCard = ({ host }: { host: Host }) => {
         throw new Error(
           "The sheet has changed since it was read, or another is in front: read the selection again.",
         );
-      const takeBack = await watched("Cells written", "Cancelled: nothing was written.", (run) =>
+      const takeBack = await watched("Cells written", "Canceled: nothing was written.", (run) =>
         host.put(patch, run),
       );
       setReading(undefined);
       return {
         message: `Wrote ${patchInWords(patch)}.`,
         takeBack: {
-          run: () => watched("Cells taken back", "Cancelled: what was written stays.", takeBack),
+          run: () => watched("Cells taken back", "Canceled: what was written stays.", takeBack),
           said: `Undone: ${areaInWords(patchArea(patch))} on "${patch.sheet}" is as it was.`,
         },
       };

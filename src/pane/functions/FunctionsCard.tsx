@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { catalogue } from "../../../functions/index";
+import { catalog } from "../../../functions/index";
 import type { FunctionSpec } from "../../../shared/spec/spec";
 import { findFunctions } from "../../help/findFunctions";
 import type { Host } from "../../workbook/host";
@@ -21,7 +21,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
   const { outcome, attempt, undo, forget } = useOutcome();
   const survey = useSurvey(host, isShown);
 
-  const { functions: found, holdAll } = findFunctions(catalogue, search);
+  const { functions: found, holdAll } = findFunctions(catalog, search);
   const spec = found.find((each) => each.id === id) ?? found[0];
 
   const insert = (patch: CellPatch, place: string): Promise<void> =>
@@ -36,7 +36,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
   /** What fits a search best is shown at once, not what was chosen before and fits too. */
   const searchFor = (words: string): void => {
     setSearch(words);
-    const [best] = words.trim() === "" ? [] : findFunctions(catalogue, words).functions;
+    const [best] = words.trim() === "" ? [] : findFunctions(catalog, words).functions;
     if (best) setId(best.id);
     forget();
   };

@@ -34,7 +34,7 @@ export interface FileNews {
 /** Opening and saving files, where the host has no menu of its own for it. Both say what there is to know, by sentences. */
 export interface WorkbookFiles {
   hasUnsaved(): Promise<boolean>;
-  /** Cancelled, it leaves the workbook as it was. */
+  /** Canceled, it leaves the workbook as it was. */
   open(file: File, run: FileRun): Promise<FileNews>;
   save(run: FileRun): Promise<readonly string[]>;
   /** What the sheet in front shows, as .csv. */

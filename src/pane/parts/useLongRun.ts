@@ -10,10 +10,10 @@ interface Working {
 
 interface LongRuns {
   readonly working: Working | undefined;
-  /** Shows how far a work is, and lets it be cancelled, with the words that are said then. */
+  /** Shows how far a work is, and lets it be canceled, with the words that are said then. */
   watched<Result>(
     words: string,
-    whenCancelled: string,
+    whenCanceled: string,
     work: (run: LongRun) => Promise<Result>,
   ): Promise<Result>;
 }
@@ -23,10 +23,10 @@ export const useLongRun = (): LongRuns => {
   const [working, setWorking] = useState<Working>();
   return {
     working,
-    watched: async (words, whenCancelled, work) => {
+    watched: async (words, whenCanceled, work) => {
       const stop = new AbortController();
       const onCancel = (): void => {
-        stop.abort(new Error(whenCancelled));
+        stop.abort(new Error(whenCanceled));
       };
       const onProgress = (share: number): void => {
         setWorking({ words, share, onCancel });

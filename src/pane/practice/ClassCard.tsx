@@ -22,7 +22,7 @@ const SETS: readonly Choice<ClassForm["set"]>[] = [
 const LEVEL_WORDS: Readonly<Record<Level, string>> = {
   "first hour": "round measures, the first questions of each topic",
   "half day": "quarter inches or 5 mm, more questions",
-  "full roof": "sixteenths or millimetres, every question",
+  "full roof": "sixteenths or millimeters, every question",
 };
 
 interface Props {
@@ -48,7 +48,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
       const refusal = handOut.refusal?.(options.versions + 1);
       if (refusal !== undefined) throw new InputError(refusal);
       const { buildClass } = await import("./tasks");
-      const files = await watched("Files built", "Cancelled: nothing was made.", (built) =>
+      const files = await watched("Files built", "Canceled: nothing was made.", (built) =>
         buildClass(options, built),
       );
       return { message: await handOut.deliver(fileTitle(options), files) };

@@ -70,9 +70,7 @@ export const MarkingCard = ({ host, form }: Props) => {
           disabled={isBusy}
           onFiles={(files) =>
             void mark(({ markFiles }) =>
-              watched("Files marked", "Cancelled: nothing was written.", (run) =>
-                markFiles(host, files, run),
-              ),
+              watched("Files marked", "Canceled: nothing was written.", (run) => markFiles(host, files, run)),
             )
           }
         />

@@ -10,7 +10,7 @@ const ON_LINE_FT = 1e-3;
 /** Level direction that the light comes from: aslant, so that planes square to one another differ. */
 const LIGHT = { x: -0.94, y: -0.34 };
 
-/** A flat face of the building, its corners anticlockwise as seen from outside. */
+/** A flat face of the building, its corners counterclockwise as seen from outside. */
 export interface ViewFace {
   readonly corners: readonly Spot[];
   readonly className: string;

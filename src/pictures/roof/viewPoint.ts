@@ -19,7 +19,7 @@ export const sightOf = ({ x, y, z }: Spot, turnDegrees: number): Sight => {
   return { across, up: z * Math.cos(DOWN) + away * Math.sin(DOWN), away };
 };
 
-/** A step from the building towards the eye. */
+/** A step from the building toward the eye. */
 export const towardsTheEye = (turnDegrees: number): Spot => {
   const turn = toRadians(turnDegrees);
   return { x: -Math.sin(turn), y: -Math.cos(turn), z: Math.tan(DOWN) };
@@ -28,7 +28,7 @@ export const towardsTheEye = (turnDegrees: number): Spot => {
 /** Less area than this is a face seen edge on. */
 const EDGE_ON_SQ_FT = 1e-9;
 
-/** Whether a face whose corners run anticlockwise as seen from outside turns its outside to the eye. */
+/** Whether a face whose corners run counterclockwise as seen from outside turns its outside to the eye. */
 export const facesTheEye = (sights: readonly Sight[]): boolean =>
   sights.reduce((sum, from, index) => {
     const to = sights[(index + 1) % sights.length] as Sight;

@@ -14,7 +14,7 @@ export interface DayRoof extends PracticeRoof {
   readonly eaveIn: number;
   readonly slopeIn: number;
   readonly courses: number;
-  /** Both sides, in whole square feet or metres. */
+  /** Both sides, in whole square feet or meters. */
   readonly areaSqFt: number;
   /** Common run of the hipped porch that is built on. */
   readonly porchRunIn: number;
@@ -30,7 +30,7 @@ const onTape = (lengthIn: number, { measuring }: Setting): number => {
 
 type Sides = Pick<DayRoof, "halfWidthIn" | "rise" | "overhangIn" | "eaveIn">;
 
-/** Both sides, in square feet or metres, not rounded. */
+/** Both sides, in square feet or meters, not rounded. */
 const areaOf = ({ halfWidthIn, rise, overhangIn, eaveIn }: Sides, { measuring }: Setting): number =>
   inAreaUnit((2 * eaveIn * rafterLength(halfWidthIn, rise, overhangIn)) / SQ_INCHES_PER_SQ_FOOT, measuring);
 

@@ -45,7 +45,7 @@ const MM_SCALE: Scale = {
 };
 
 /**
- * A piece of a tape around a reading, with a pointer at it. Inches count from the last whole foot, centimetres from the start.
+ * A piece of a tape around a reading, with a pointer at it. Inches count from the last whole foot, centimeters from the start.
  * Only the marks that are read stand on it, `readToIn` apart: what lies between two of them would be read too.
  */
 export const tapeFigure = (readingIn: number, readToIn: number, { units }: Measuring): Figure => {

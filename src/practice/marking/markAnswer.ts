@@ -23,10 +23,10 @@ const INCH_SLIPS: readonly (readonly [factor: number, slip: string])[] = [
   [1 / INCHES_PER_FOOT, "took feet for inches"],
 ];
 const METRIC_SLIPS: readonly (readonly [factor: number, slip: string])[] = [
-  [1 / 10, "took centimetres for millimetres"],
-  [10, "took millimetres for centimetres"],
-  [1 / 1000, "took metres for millimetres"],
-  [1000, "took millimetres for metres"],
+  [1 / 10, "took centimeters for millimeters"],
+  [10, "took millimeters for centimeters"],
+  [1 / 1000, "took meters for millimeters"],
+  [1000, "took millimeters for meters"],
 ];
 
 const unitSlips = ({ kind, unit }: Field): readonly (readonly [number, string])[] => {

@@ -5,7 +5,7 @@ import { answerReadings, MONEY, type AnswerReading } from "../../../functions/pr
 import { feetToInches, MM_PER_INCH, PITCH_RUN, toDegrees } from "../../../shared/units";
 import type { Field } from "../problem";
 
-const MM_PER_METRE = 1000;
+const MM_PER_METER = 1000;
 const PERCENT = 100;
 
 /** A bare number of a length's unit, in inches. */
@@ -13,7 +13,7 @@ const TO_INCHES: Readonly<Record<string, (length: number) => number>> = {
   ft: feetToInches,
   in: (length) => length,
   mm: (length) => length / MM_PER_INCH,
-  m: (length) => (length * MM_PER_METRE) / MM_PER_INCH,
+  m: (length) => (length * MM_PER_METER) / MM_PER_INCH,
 };
 
 /** What is asked for in words of its own: `26.6 degrees`, `12 packs`. */

@@ -30,7 +30,7 @@ export const coursePlanSheet = (line: string): PaperSheet => {
   let next = 1;
   SESSIONS.forEach(({ starts, minutes, title, together, pages }) => {
     rows.put(0, text(starts), "label");
-    rows.put(1, number(minutes), "centred");
+    rows.put(1, number(minutes), "centered");
     rows.put(2, text(title), "label");
     rows.put(3, text(Array.from({ length: pages }, (_, at) => next + at).join(", ")), "label");
     next += pages;

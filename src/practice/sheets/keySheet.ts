@@ -23,7 +23,7 @@ const formatOf = (result: number | string): string =>
 const putAnswer = (rows: PaperRows, { field, shown, why, mistakes }: Answer): void => {
   rows.put(0, text(field.label), "label");
   rows.put(1, text(shown), "total");
-  rows.put(2, text(field.unit), "centred");
+  rows.put(2, text(field.unit), "centered");
   rows.put(3, text(`Off by: ${why}`), "note");
   rows.skip();
   if (mistakes.length > 0) rows.lines(`Slips: ${mistakes.map(slipInWords).join("; ")}.`, "note", LETTERS);

@@ -50,7 +50,7 @@ export const problemSheet = (number: number, question: Question, classLine: stri
   const answerPlaces = fields.map(({ label, unit, form, choices }) => {
     rows.put(0, text(label), "label");
     const at = rows.put(1, null, "input", { numberFormat: AS_TYPED, ...(choices && { choices }) });
-    rows.put(2, text(unit), "centred");
+    rows.put(2, text(unit), "centered");
     rows.put(3, text(form), "note");
     rows.skip();
     if (!choices)

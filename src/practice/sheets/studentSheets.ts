@@ -16,7 +16,7 @@ const MEASURES: Readonly<Record<Units, string>> = {
   "feet and inches":
     "Lengths are taken as a tape shows them, such as 18' 6 1/2\" or 18-6 1/2, and with any unit, such as 222.5 in or 5.65 m; a pitch as 6 in 12 or 6/12.",
   metric:
-    "Lengths are taken in millimetres, such as 5650, and with any unit, such as 5.65 m or 222.5 in; an angle as 26.6 or 26.6°.",
+    "Lengths are taken in millimeters, such as 5650, and with any unit, such as 5.65 m or 222.5 in; an angle as 26.6 or 26.6°.",
 };
 
 const howTo = (units: Units): readonly string[] => [

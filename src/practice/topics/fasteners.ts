@@ -47,7 +47,7 @@ export const fastenersTopic: Topic<FastenerFacts> = {
         : ` Find also the nails for ${rows} rows side by side on the same spacing, both ends nailed.`),
     givens: [
       { label: "Run", text: measuring.write(runIn) },
-      { label: "Spacing on centre, at most", text: measuring.writeSmall(spacingIn) },
+      { label: "Spacing on center, at most", text: measuring.writeSmall(spacingIn) },
     ],
     figure: runFigure(runIn, spacingIn, {
       run: measuring.write(runIn),

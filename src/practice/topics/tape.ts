@@ -22,7 +22,7 @@ const LONGEST_IN = 30 * INCHES_PER_FOOT;
 const TEN = 10;
 /** Parts of an inch in which half of the finest mark is told. */
 const FINEST = 32;
-const MM_PER_METRE = 1000;
+const MM_PER_METER = 1000;
 
 const feetOf = (lengthIn: number): number => Math.floor(lengthIn / INCHES_PER_FOOT);
 const inchesPast = (lengthIn: number): number => lengthIn - feetOf(lengthIn) * INCHES_PER_FOOT;
@@ -72,7 +72,7 @@ export const tapeTopic: Topic<TapeFacts> = {
   ask: ({ readingIn, otherIn, markIn }, { measuring }) => ({
     words:
       measuring.units === "metric"
-        ? `The pointer stands at a mark of the tape; there is one every ${measuring.writeSmall(markIn)}. The numbers are centimetres from the start of the tape. Read the length, and add the second piece.`
+        ? `The pointer stands at a mark of the tape; there is one every ${measuring.writeSmall(markIn)}. The numbers are centimeters from the start of the tape. Read the length, and add the second piece.`
         : `The pointer stands at a mark of the tape; there is one every ${measuring.writeSmall(markIn)}. The last whole foot at or before the pointer is ${feetOf(readingIn)} ft; the numbers are inches past a whole foot. Read the length, and add the second piece.`,
     givens: [{ label: "Second piece, put end to end with the first", text: measuring.write(otherIn) }],
     figure: tapeFigure(readingIn, markIn, measuring),
@@ -111,28 +111,28 @@ export const tapeTopic: Topic<TapeFacts> = {
       measuring,
     );
     if (measuring.units === "metric") {
-      const metres = (readingIn * MM_PER_INCH) / MM_PER_METRE;
+      const meters = (readingIn * MM_PER_INCH) / MM_PER_METER;
       return {
         answers: [
           reading,
           {
-            ...lengthAnswer("The same in metres", readingIn, measuring, [], allowance),
+            ...lengthAnswer("The same in meters", readingIn, measuring, [], allowance),
             field: {
-              label: "The same in metres",
+              label: "The same in meters",
               kind: "length",
               unit: "m",
-              form: "metres with three decimals",
+              form: "meters with three decimals",
             },
-            shown: `${metres.toFixed(3)} m`,
+            shown: `${meters.toFixed(3)} m`,
           },
           sum,
         ],
         steps: [
           readStep,
           step(
-            `${write(readingIn)} ÷ 1000 = ${metres.toFixed(3)} m.`,
-            `ROUND(${call(inchesSpec, quoted(write(readingIn)))}*${MM_PER_INCH}/${MM_PER_METRE},3)`,
-            Number(metres.toFixed(3)),
+            `${write(readingIn)} ÷ 1000 = ${meters.toFixed(3)} m.`,
+            `ROUND(${call(inchesSpec, quoted(write(readingIn)))}*${MM_PER_INCH}/${MM_PER_METER},3)`,
+            Number(meters.toFixed(3)),
           ),
           sumStep,
         ],

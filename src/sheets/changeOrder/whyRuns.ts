@@ -5,7 +5,7 @@ import { valueAsRead } from "./measureWords";
 import { rowKey } from "./sameNames";
 import { labelsOfSpots, type Known, type Scope } from "./scope";
 
-/** The take-off's own words for a run and what follows it: a trim is worked out from the runs of its own edge alone. */
+/** The takeoff's own words for a run and what follows it: a trim is worked out from the runs of its own edge alone. */
 export const [EDGE, LENGTH, FOLLOWS] = ["Edge", "Length", "Follows"];
 
 /** The edge that a trim follows; undefined for what is no trim. */

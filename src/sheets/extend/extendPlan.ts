@@ -65,7 +65,7 @@ const distinctHeadings = (picks: readonly Pick[], taken: readonly string[]): Pic
     ];
   }, []);
 
-/** The last column of numbers: results look like these, and not like notes beside them that somebody has coloured. */
+/** The last column of numbers: results look like these, and not like notes beside them that somebody has colored. */
 const columnOfNumbers = ({ data, firstColumn }: Block): number | undefined => {
   const last = data.findLastIndex((each) => isMost(each.numbers.length, each));
   return last < 0 ? undefined : firstColumn + last;

@@ -1,4 +1,4 @@
-import { catalogue } from "../../../functions/index";
+import { catalog } from "../../../functions/index";
 import { outlineSpec } from "../../../functions/layout/outline";
 import { flag } from "../../../shared/kinds/flag";
 import type { Parameter } from "../../../shared/spec/spec";
@@ -13,7 +13,7 @@ const SAME: Readonly<Record<string, Meaning>> = { lengths: "length", count: "qua
 export const meaningOf = ({ label }: Parameter<unknown>): Meaning => SAME[label] ?? label;
 
 /** A table's parameters are its own business, but a plane's outline is made of columns (see `derived.ts`). */
-const specs = [...catalogue.filter(({ columns, concept }) => !columns && concept !== "panel"), outlineSpec];
+const specs = [...catalog.filter(({ columns, concept }) => !columns && concept !== "panel"), outlineSpec];
 
 /** One cell of a row goes to it: no whole block, and no switch of the function. */
 const takesColumn = (parameter: Parameter<unknown>): boolean =>
@@ -25,7 +25,7 @@ for (const parameter of specs.flatMap(({ parameters }) => parameters).filter(tak
   if (!parametersByMeaning.has(meaning)) parametersByMeaning.set(meaning, parameter);
 }
 
-/** Everything that a column may mean, in the catalogue's order. */
+/** Everything that a column may mean, in the catalog's order. */
 export const MEANINGS: readonly Meaning[] = [...parametersByMeaning.keys()];
 
 /** `slopeLength` as a person says it: `slope length`. */

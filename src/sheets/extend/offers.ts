@@ -1,4 +1,4 @@
-import { catalogue } from "../../../functions/index";
+import { catalog } from "../../../functions/index";
 import { InputError } from "../../../shared/inputError";
 import { PANEL_FIELDS } from "../../../shared/kinds/panel";
 import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
@@ -56,7 +56,7 @@ const offerOf = (spec: FunctionSpec, supplies: Supplies): Offer | undefined => {
   };
 };
 
-const singleValued = catalogue.filter(({ columns, concept }) => !columns && concept !== "panel");
+const singleValued = catalog.filter(({ columns, concept }) => !columns && concept !== "panel");
 
 const offersOf = (supplies: Supplies): Offer[] =>
   singleValued.map((spec) => offerOf(spec, supplies)).filter((offer): offer is Offer => offer !== undefined);
@@ -78,7 +78,7 @@ const needsAnotherColumn = ({ fields }: Offer): boolean =>
 
 const asksForNothing = ({ fields }: Offer): boolean => fields.every(({ parameter }) => parameter.optional);
 
-/** The results that a block's columns can give, in the catalogue's order; those that ask for more come last. */
+/** The results that a block's columns can give, in the catalog's order; those that ask for more come last. */
 export const offersFor = (supplies: Supplies): Offer[] => {
   const offers = offersOf(supplies).filter((offer) => offer.from.length > 0 && !needsAnotherColumn(offer));
   return [...offers.filter(asksForNothing), ...offers.filter((offer) => !asksForNothing(offer))];

@@ -15,8 +15,8 @@ import { outlineOfRoof } from "../takeoff/roofPart";
 import { fieldSheetPlan, type FieldSheetOptions } from "./fieldSheet";
 import type { InputKey } from "./fieldSheetLayout";
 
-/** What a field sheet takes from a row of a take-off, and the column it stands in. */
-const FROM_TAKE_OFF: readonly (readonly [InputKey, keyof typeof PLANE])[] = [
+/** What a field sheet takes from a row of a takeoff, and the column it stands in. */
+const FROM_TAKEOFF: readonly (readonly [InputKey, keyof typeof PLANE])[] = [
   ["plane", "name"],
   ["shape", "shape"],
   ["eave", "eave"],
@@ -24,10 +24,10 @@ const FROM_TAKE_OFF: readonly (readonly [InputKey, keyof typeof PLANE])[] = [
   ["slopeLength", "slopeUsed"],
 ];
 
-/** Formulas that follow a row of a take-off; a blank there stays blank here. */
+/** Formulas that follow a row of a takeoff; a blank there stays blank here. */
 const inputsFrom = (view: SheetInView, row: number): FieldSheetOptions["inputs"] =>
   Object.fromEntries(
-    FROM_TAKE_OFF.map(([key, column]): [InputKey, Content] => {
+    FROM_TAKEOFF.map(([key, column]): [InputKey, Content] => {
       const cell = `${sheetPrefix(view.sheet)}${a1({ row, column: PLANE[column] })}`;
       return [key, formula(unlessEmpty(cell, cell))];
     }),
@@ -59,7 +59,7 @@ const sheetNameFor = (plane: unknown): string => {
   return `Field ${plain}`.slice(0, 28).trim();
 };
 
-/** Adds a field sheet for the plane in view on a take-off, or an empty one, and says which sheet it wrote and how to take it away. */
+/** Adds a field sheet for the plane in view on a takeoff, or an empty one, and says which sheet it wrote and how to take it away. */
 export const addFieldSheet = async (host: Host): Promise<Added> => {
   const [{ sheets }, view, panelCells] = await Promise.all([
     host.existing(),
@@ -68,7 +68,7 @@ export const addFieldSheet = async (host: Host): Promise<Added> => {
   ]);
   if (!panelCells)
     throw new InputError(
-      `This workbook has no block named ${PANEL_NAME}: build a take-off first, which brings one.`,
+      `This workbook has no block named ${PANEL_NAME}: build a takeoff first, which brings one.`,
     );
   const row = planeRowInView(view);
   const options: FieldSheetOptions =

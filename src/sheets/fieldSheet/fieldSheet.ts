@@ -26,7 +26,7 @@ import {
 
 export interface FieldSheetOptions {
   readonly sheetName: string;
-  /** What describes the plane: formulas that lead to a take-off, or what a person typed; the rest is left to fill in. */
+  /** What describes the plane: formulas that lead to a takeoff, or what a person typed; the rest is left to fill in. */
   readonly inputs: Partial<Record<InputKey, Content>>;
   /** A formula, without its "=", for the corners of a plane that comes from the footprint; undefined: the measures give them. */
   readonly outlineOf?: string;

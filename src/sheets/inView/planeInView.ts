@@ -40,7 +40,7 @@ export const isFieldSheet = (view: SheetInView): boolean =>
     (key) => cellInView(view, { row: INPUT_ROWS[key], column: LABEL_COLUMN }) === INPUT_LABELS[key],
   );
 
-/** What a function of the catalogue answers with a table of corners, or its sentence as an InputError. */
+/** What a function of the catalog answers with a table of corners, or its sentence as an InputError. */
 const cornersFrom = (spec: FunctionSpec, args: readonly Argument[]): Matrix => {
   const corners = runFunction(spec, args);
   if (corners instanceof CellError)
@@ -56,7 +56,7 @@ const cornersOfRoof = (name: Cell, named: Named): Matrix => {
   return cornersFrom(planeOutlineSpec, [...before, plane, ...after]);
 };
 
-/** The corners that OUTLINE gives for the measures in a row of a take-off. */
+/** The corners that OUTLINE gives for the measures in a row of a takeoff. */
 const cornersOfRow = (view: SheetInView, row: number, named: Named): Matrix => {
   const at = (column: keyof typeof PLANE): Cell => cellInView(view, { row, column: PLANE[column] });
   if (at("shape") === ROOF_SHAPE) return cornersOfRoof(at("name"), named);
@@ -90,7 +90,7 @@ const onFieldSheet = (view: SheetInView, panel: Panel, named: Named): PlaneInVie
   };
 };
 
-const onTakeOff = (view: SheetInView, row: number, panel: Panel, named: Named): PlaneInView => ({
+const onTakeoff = (view: SheetInView, row: number, panel: Panel, named: Named): PlaneInView => ({
   name: nameInWords(cellInView(view, { row, column: PLANE.name })),
   panel,
   plane: { outline: outline.read(cornersOfRow(view, row, named), "outline"), openings: [] },
@@ -98,18 +98,16 @@ const onTakeOff = (view: SheetInView, row: number, panel: Panel, named: Named): 
 });
 
 /**
- * The plane that a person looks at: that of a field sheet, or of the selected row of a take-off. Throws an InputError
+ * The plane that a person looks at: that of a field sheet, or of the selected row of a takeoff. Throws an InputError
  * with what is missing or wrong.
  */
 export const planeInView = (view: SheetInView, named: Named): PlaneInView => {
   const panelCells = named.get(PANEL_NAME);
   const row = planeRowInView(view);
   if (row === undefined && !isFieldSheet(view))
-    throw new InputError(
-      "Select a plane's row on a take-off, or go to a field sheet, to see the plane laid.",
-    );
+    throw new InputError("Select a plane's row on a takeoff, or go to a field sheet, to see the plane laid.");
   if (!panelCells)
-    throw new InputError(`This workbook has no block named ${PANEL_NAME}: a take-off brings one.`);
+    throw new InputError(`This workbook has no block named ${PANEL_NAME}: a takeoff brings one.`);
   const panel = panelBlock.read(withoutErrors(panelCells), "panel");
-  return row === undefined ? onFieldSheet(view, panel, named) : onTakeOff(view, row, panel, named);
+  return row === undefined ? onFieldSheet(view, panel, named) : onTakeoff(view, row, panel, named);
 };

@@ -24,7 +24,7 @@ export const isRoofSheet = (view: SheetInView): boolean =>
 const cellsOf = (named: Named, key: keyof typeof ROOF_NAMES): Matrix => {
   const cells = named.get(ROOF_NAMES[key]);
   if (!cells)
-    throw new InputError("This workbook has no footprint: build a take-off from a footprint and a pitch.");
+    throw new InputError("This workbook has no footprint: build a takeoff from a footprint and a pitch.");
   return withoutErrors(cells);
 };
 

@@ -6,8 +6,8 @@ import { freeName, includesName } from "../../workbook/freeName";
 import { PANEL_NAME, PANEL_VALUE_NAMES } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
 import { TRIM_COLUMNS, TRIMS, TRIMS_NAME } from "../takeoff/trimsSheet";
-import type { TakeOffOptions } from "../takeoff/takeoffOptions";
-import { takeOffPlan, USUAL_NAMES, type TakeOffSheetNames } from "./takeoffPlan";
+import type { TakeoffOptions } from "../takeoff/takeoffOptions";
+import { takeoffPlan, USUAL_NAMES, type TakeoffSheetNames } from "./takeoffPlan";
 
 /** A workbook describes one footprint: its names can't stand for two. */
 const refuseSecondRoof = (names: readonly string[]): void => {
@@ -23,18 +23,18 @@ const hasAll = (names: readonly string[], wanted: readonly string[]): boolean =>
   const there = wanted.filter((name) => includesName(names, name));
   if (there.length > 0 && there.length < wanted.length)
     throw new InputError(
-      `This workbook uses the name ${there[0]} for something else. Rename it, or build the take-off in another workbook; nothing was written.`,
+      `This workbook uses the name ${there[0]} for something else. Rename it, or build the takeoff in another workbook; nothing was written.`,
     );
   return there.length === wanted.length;
 };
 
 /** New names for new sheets; a workbook that has a panel sheet, or a table of trims, keeps it. */
-export const chooseSheetNames = ({ sheets, names }: Existing, withRoof: boolean): TakeOffSheetNames => {
+export const chooseSheetNames = ({ sheets, names }: Existing, withRoof: boolean): TakeoffSheetNames => {
   if (withRoof) refuseSecondRoof(names);
   const free = (sheet: keyof typeof USUAL_NAMES): string => freeName(USUAL_NAMES[sheet], sheets);
   const hasPanel = hasAll(names, [PANEL_NAME, ...PANEL_VALUE_NAMES]);
   return {
-    takeOff: free("takeOff"),
+    takeoff: free("takeoff"),
     order: free("order"),
     cuts: free("cuts"),
     roof: free("roof"),
@@ -50,17 +50,17 @@ const refuseOtherTrims = async (host: Host, { names }: Existing): Promise<void> 
   const isOurs = rows.some((row) => row.length === TRIM_COLUMNS && isTrimEdge(row[TRIMS.follows]));
   if (!isOurs)
     throw new InputError(
-      `This workbook uses the name ${TRIMS_NAME} for something else. Rename it, or build the take-off in another workbook; nothing was written.`,
+      `This workbook uses the name ${TRIMS_NAME} for something else. Rename it, or build the takeoff in another workbook; nothing was written.`,
     );
 };
 
 const isTrimEdge = (cell: Cell | undefined): boolean => TRIM_EDGES.some((edge) => edge === cell);
 
-/** Adds a take-off to a workbook, and says which sheets it wrote and how to take them away. */
-export const addTakeOff = async (host: Host, options: TakeOffOptions): Promise<Added> => {
+/** Adds a takeoff to a workbook, and says which sheets it wrote and how to take them away. */
+export const addTakeoff = async (host: Host, options: TakeoffOptions): Promise<Added> => {
   const existing = await host.existing();
   await refuseOtherTrims(host, existing);
-  const plan = takeOffPlan(options, chooseSheetNames(existing, options.roof !== undefined));
+  const plan = takeoffPlan(options, chooseSheetNames(existing, options.roof !== undefined));
   const undo = await host.write(plan);
   return { sheets: plan.sheets.map(({ name }) => name), undo };
 };

@@ -1,4 +1,4 @@
-import type { TakeOffOptions } from "../takeoff/takeoffOptions";
+import type { TakeoffOptions } from "../takeoff/takeoffOptions";
 
 /**
  * A published roof: the gable roof of US Army Engineer School Subcourse EN0069, Edition A (Frame Structures), Lesson 3
@@ -6,7 +6,7 @@ import type { TakeOffOptions } from "../takeoff/takeoffOptions";
  * exercise before it; 6.4 in 12 is the pitch at which 10 ft of run has that line length (the 8-15-17 triangle).
  * The panel is invented.
  */
-export const DEMO_TAKE_OFF: TakeOffOptions = {
+export const DEMO_TAKEOFF: TakeoffOptions = {
   job: "storage building, gable roof",
   notes: [
     "Roof: US Army Engineer School Subcourse EN0069 Ed. A, Lesson 3 self-test: 60 ft long, rafter line 11' 4\", overhang 2'. Everything else: invented.",
@@ -57,8 +57,8 @@ export const DEMO_TAKE_OFF: TakeOffOptions = {
 };
 
 /** An L-shaped house, invented, worked out from its footprint: hips, a valley, one gable end. */
-export const FOOTPRINT_DEMO: TakeOffOptions = {
-  ...DEMO_TAKE_OFF,
+export const FOOTPRINT_DEMO: TakeoffOptions = {
+  ...DEMO_TAKEOFF,
   job: "house with a wing, from its footprint",
   notes: ["Everything is invented."],
   roof: {

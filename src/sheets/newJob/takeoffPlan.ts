@@ -9,8 +9,8 @@ import { trimsSheet } from "../takeoff/trimsSheet";
 import { checkSection } from "../takeoff/takeoffChecks";
 import { courseSection } from "../takeoff/courseSection";
 import { deckSection } from "../takeoff/deck";
-import { layOutTakeOff } from "../takeoff/takeoffLayout";
-import type { TakeOffOptions } from "../takeoff/takeoffOptions";
+import { layOutTakeoff } from "../takeoff/takeoffLayout";
+import type { TakeoffOptions } from "../takeoff/takeoffOptions";
 import { penetrationSection } from "../takeoff/penetrations";
 import { planeSection } from "../takeoff/planes";
 import { starterSection } from "../takeoff/starterSection";
@@ -18,11 +18,11 @@ import { runSection } from "../takeoff/takeoffRuns";
 import { trimSection } from "../takeoff/trimSection";
 
 /** The names that the sheets are to bear; another than the usual where one is taken. */
-export interface TakeOffSheetNames {
-  readonly takeOff: string;
+export interface TakeoffSheetNames {
+  readonly takeoff: string;
   readonly order: string;
   readonly cuts: string;
-  /** undefined: the workbook has a panel sheet already, and the take-off reads that one. */
+  /** undefined: the workbook has a panel sheet already, and the takeoff reads that one. */
   readonly panel: string | undefined;
   /** undefined where the workbook has a table of trims already. */
   readonly trims: string | undefined;
@@ -30,7 +30,7 @@ export interface TakeOffSheetNames {
 }
 
 export const USUAL_NAMES = {
-  takeOff: "Take-off",
+  takeoff: "Takeoff",
   order: "Order",
   cuts: "Trim cuts",
   trims: "Trims",
@@ -40,11 +40,11 @@ export const USUAL_NAMES = {
 
 const COLUMN_WIDTHS = [110, 110, 66, 84, 84, 62, 110, 80, 60, 70, 76, 66, 470];
 
-const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
+const head = ({ job, notes }: TakeoffOptions): PlannedCell[] => [
   {
     row: 0,
     column: 0,
-    content: text(job === "" ? "Roof take-off" : `Roof take-off: ${job}`),
+    content: text(job === "" ? "Roof takeoff" : `Roof takeoff: ${job}`),
     style: "title",
   },
   {
@@ -64,8 +64,8 @@ const head = ({ job, notes }: TakeOffOptions): PlannedCell[] => [
 ];
 
 /** From measured planes to area, courses, starters, trim, fasteners and packs, beside the panel in use. */
-export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNames): WorkbookPlan => {
-  const layout = layOutTakeOff(options);
+export const takeoffPlan = (options: TakeoffOptions, sheetNames: TakeoffSheetNames): WorkbookPlan => {
+  const layout = layOutTakeoff(options);
   const panel = sheetNames.panel === undefined ? undefined : panelSheet(sheetNames.panel, options.panel);
   const trims = sheetNames.trims === undefined ? undefined : trimsSheet(sheetNames.trims, options.trims);
   const front = options.roof && roofSheet(sheetNames.roof, options.roof);
@@ -81,8 +81,8 @@ export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNam
     ...cautionCells(layout.cautions),
   ];
   const cells = [...sections, ...checkSection(layout, sections)];
-  const takeOff = {
-    name: sheetNames.takeOff,
+  const takeoff = {
+    name: sheetNames.takeoff,
     print: "one page wide, landscape" as const,
     frozenRows: 1,
     columnWidths: COLUMN_WIDTHS,
@@ -93,9 +93,9 @@ export const takeOffPlan = (options: TakeOffOptions, sheetNames: TakeOffSheetNam
   return {
     sheets: [
       ...(front ? [front.sheet] : []),
-      takeOff,
-      orderSheet(sheetNames.order, sheetNames.takeOff, layout, options),
-      cutsSheet(sheetNames.cuts, sheetNames.takeOff, layout),
+      takeoff,
+      orderSheet(sheetNames.order, sheetNames.takeoff, layout, options),
+      cutsSheet(sheetNames.cuts, sheetNames.takeoff, layout),
       ...(trims ? [trims.sheet] : []),
       ...(panel ? [panel.sheet] : []),
     ],

@@ -4,7 +4,7 @@ import { call, isEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
 import { panelsLaidCell } from "../takeoff/courseSection";
 import { deckCell } from "../takeoff/deckCells";
-import type { TakeOffLayout } from "../takeoff/takeoffLayout";
+import type { TakeoffLayout } from "../takeoff/takeoffLayout";
 import { setting } from "../takeoff/trimSection";
 import { absoluteTrimColumn, trimCell } from "../takeoff/trimTable";
 import { rowsFrom } from "../takeoff/section";
@@ -20,7 +20,7 @@ export interface OrderLine {
   /** A formula without "=" that shows the item; undefined where the item itself stands there. */
   readonly shownItem?: string;
   readonly unit: string;
-  /** A formula without "=" that leads back to the take-off, or to another line. */
+  /** A formula without "=" that leads back to the takeoff, or to another line. */
   readonly needed: (withWaste: WithWaste) => string;
   /** A formula without "=", or a number that a person may change. */
   readonly perPack: string | number;
@@ -56,9 +56,9 @@ const BOX = { perPack: 100, orderUnit: "boxes" };
 export const PANELS = "panels";
 const [PANEL_CLIPS, TRIM_CLIPS] = ["panel clips", "trim clips"];
 
-/** The order, grouped as a supplier keeps it; every quantity leads back to the take-off. */
-export const orderGroups = (layout: TakeOffLayout, takeOffSheet: string): readonly OrderGroup[] => {
-  const there = sheetPrefix(takeOffSheet);
+/** The order, grouped as a supplier keeps it; every quantity leads back to the takeoff. */
+export const orderGroups = (layout: TakeoffLayout, takeoffSheet: string): readonly OrderGroup[] => {
+  const there = sheetPrefix(takeoffSheet);
   const panelsPerPack = panelFieldName("panelsPerPack");
   const nailsPerPound = panelFieldName("nailsPerPound");
   const sumOf = (column: "clips" | "nails"): string => `SUM(${there}${absoluteTrimColumn(layout, column)})`;

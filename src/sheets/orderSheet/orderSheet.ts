@@ -6,8 +6,8 @@ import { panelFieldName } from "../panelSheet";
 import { formula, number, text, type Content, type PlannedCell, type SheetPlan } from "../../workbook/plan";
 import { about, itemsWhere } from "../itemsWhere";
 import { rowHeightsOf } from "../../workbook/rowHeights";
-import type { TakeOffLayout } from "../takeoff/takeoffLayout";
-import type { SupplyInput, TakeOffOptions } from "../takeoff/takeoffOptions";
+import type { TakeoffLayout } from "../takeoff/takeoffLayout";
+import type { SupplyInput, TakeoffOptions } from "../takeoff/takeoffOptions";
 import { checkCells } from "../takeoff/takeoffChecks";
 import { absoluteTrimColumn } from "../takeoff/trimTable";
 import { planeTotalCell } from "../takeoff/planes";
@@ -56,7 +56,7 @@ const lineCells = (
   line: OrderLine,
   row: number,
   withWaste: WithWaste,
-  { spare, supplies }: TakeOffOptions,
+  { spare, supplies }: TakeoffOptions,
 ): PlannedCell[] => {
   const supply: SupplyInput = supplies[line.item] ?? {};
   const at = (column: OrderColumn): string => orderCell(row, column);
@@ -70,7 +70,7 @@ const lineCells = (
   const orderUnit = line.shownItem ? formula(unlessEmpty(at("item"), packed)) : text(line.orderUnit);
   return [
     cellOf(row, "item", line.shownItem ? formula(`=${line.shownItem}`) : text(line.item), "label"),
-    cellOf(row, "unit", unit, "centred"),
+    cellOf(row, "unit", unit, "centered"),
     worked("needed", `=${line.needed(withWaste)}`),
     cellOf(row, "waste", number(line.item === PANELS ? spare : 0), "input"),
     worked("withWaste", unlessEmpty(at("needed"), call(packsSpec, at("needed"), "1", at("waste")))),
@@ -161,10 +161,10 @@ const lineWarnings = (lastRow: number): string[] => {
   ];
 };
 
-/** Trims that the take-off needs and no line of the order bears, as where one was deleted. */
-const trimsLeftOut = (layout: TakeOffLayout, takeOffSheet: string, lastRow: number): string => {
+/** Trims that the takeoff needs and no line of the order bears, as where one was deleted. */
+const trimsLeftOut = (layout: TakeoffLayout, takeoffSheet: string, lastRow: number): string => {
   const [labels, stocks] = (["label", "stocks"] as const).map(
-    (column) => `${sheetPrefix(takeOffSheet)}${absoluteTrimColumn(layout, column)}`,
+    (column) => `${sheetPrefix(takeoffSheet)}${absoluteTrimColumn(layout, column)}`,
   ) as [string, string];
   const isLeftOut = `ISNA(MATCH(${labels},${wholeColumn(lastRow, "item")},0))`;
   return about(
@@ -173,14 +173,14 @@ const trimsLeftOut = (layout: TakeOffLayout, takeOffSheet: string, lastRow: numb
   );
 };
 
-/** What is wrong with the order, and what the take-off warns of: who orders may never have seen the take-off. */
-const warnings = (layout: TakeOffLayout, takeOffSheet: string, lastRow: number): PlannedCell => {
-  const checks = checkCells(layout).map((cell) => `${sheetPrefix(takeOffSheet)}${cell}`);
+/** What is wrong with the order, and what the takeoff warns of: who orders may never have seen the takeoff. */
+const warnings = (layout: TakeoffLayout, takeoffSheet: string, lastRow: number): PlannedCell => {
+  const checks = checkCells(layout).map((cell) => `${sheetPrefix(takeoffSheet)}${cell}`);
   return {
     row: FIRST_ORDER_ROW - 2,
     column: ORDER.item,
     content: formula(
-      `=TEXTJOIN("; ",TRUE,${[...lineWarnings(lastRow), trimsLeftOut(layout, takeOffSheet, lastRow), ...checks].join(",")})`,
+      `=TEXTJOIN("; ",TRUE,${[...lineWarnings(lastRow), trimsLeftOut(layout, takeoffSheet, lastRow), ...checks].join(",")})`,
     ),
     style: "caution",
   };
@@ -194,15 +194,15 @@ interface Summary {
 }
 
 const summaries = (
-  layout: TakeOffLayout,
-  takeOffSheet: string,
+  layout: TakeoffLayout,
+  takeoffSheet: string,
   groups: readonly PlacedGroup[],
   lastRow: number,
   firstSummaryRow: number,
 ): readonly Summary[] => {
   const overGroups = (column: "weight" | "extended"): string =>
     groups.map(({ row }) => orderCell(row, column)).join("+");
-  const area = `${sheetPrefix(takeOffSheet)}${planeTotalCell(layout, "area")}`;
+  const area = `${sheetPrefix(takeoffSheet)}${planeTotalCell(layout, "area")}`;
   const packsOfPanels = orderCell(FIRST_ORDER_ROW + 1, "toOrder");
   const perPallet = panelFieldName("packsPerPallet");
   const weightRow = firstSummaryRow + 1;
@@ -254,16 +254,16 @@ const summaryCells = (row: number, { label, content, numberFormat, note }: Summa
 /** What to buy, in whole packs, with its weight and its price. */
 export const orderSheet = (
   sheetName: string,
-  takeOffSheet: string,
-  layout: TakeOffLayout,
-  options: TakeOffOptions,
+  takeoffSheet: string,
+  layout: TakeoffLayout,
+  options: TakeoffOptions,
 ): SheetPlan => {
-  const groups = place(orderGroups(layout, takeOffSheet));
+  const groups = place(orderGroups(layout, takeoffSheet));
   const withWaste: WithWaste = (item) => orderCell(rowOfItem(groups, item), "withWaste");
   const last = groups[groups.length - 1];
   const lastRow = last ? last.row + last.lines.length : FIRST_ORDER_ROW;
   const firstSummaryRow = lastRow + 2;
-  const totals = summaries(layout, takeOffSheet, groups, lastRow, firstSummaryRow);
+  const totals = summaries(layout, takeoffSheet, groups, lastRow, firstSummaryRow);
   const cells: PlannedCell[] = [
     {
       row: 0,
@@ -275,11 +275,11 @@ export const orderSheet = (
       row: 1,
       column: 0,
       content: text(
-        "Every quantity leads back to the take-off. Type in the shaded cells; packs, weights and prices of panels and trims are typed on their own sheets.",
+        "Every quantity leads back to the takeoff. Type in the shaded cells; packs, weights and prices of panels and trims are typed on their own sheets.",
       ),
       style: "note",
     },
-    warnings(layout, takeOffSheet, lastRow),
+    warnings(layout, takeoffSheet, lastRow),
     ...ORDER_HEADINGS.map((heading, column): PlannedCell => ({
       row: FIRST_ORDER_ROW - 1,
       column,

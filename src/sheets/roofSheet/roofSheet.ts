@@ -167,7 +167,7 @@ const namesOn = (sheet: string, layout: RoofLayout): PlannedName[] => {
   ];
 };
 
-/** The front page of a take-off: from wall corners and a pitch to every plane and edge. */
+/** The front page of a takeoff: from wall corners and a pitch to every plane and edge. */
 export const roofSheet = (sheetName: string, roof: RoofInput): { sheet: SheetPlan; names: PlannedName[] } => {
   const layout = layOutRoof(roof);
   const cells: PlannedCell[] = [
@@ -176,7 +176,7 @@ export const roofSheet = (sheetName: string, roof: RoofInput): { sheet: SheetPla
       row: 1,
       column: 0,
       content: text(
-        "Wall corners in order around, side 1 from corner 1 to corner 2; a courtyard's corners after a blank row. The planes feed the take-off.",
+        "Wall corners in order around, side 1 from corner 1 to corner 2; a courtyard's corners after a blank row. The planes feed the takeoff.",
       ),
       style: "note",
     },

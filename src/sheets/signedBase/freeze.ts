@@ -44,7 +44,7 @@ export const chooseOrder = (contents: Contents, inFront: string): string => {
   const [only] = orders;
   if (only === undefined)
     throw new InputError(
-      "The workbook has no order: build a take-off first, or go to a sheet with an order's headings. Nothing was written.",
+      "The workbook has no order: build a takeoff first, or go to a sheet with an order's headings. Nothing was written.",
     );
   if (orders.includes(inFront)) return inFront;
   const behind = orders.filter((order) => isBehind(contents, order, inFront));

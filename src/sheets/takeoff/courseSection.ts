@@ -11,7 +11,7 @@ import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { PANEL_NAME, panelFieldName } from "../panelSheet";
 import { formula, text, type PlannedCell } from "../../workbook/plan";
 import { deckCell, orOfPanel } from "./deckCells";
-import type { TakeOffLayout } from "./takeoffLayout";
+import type { TakeoffLayout } from "./takeoffLayout";
 import { gableEdgesOf, outlineOfRow, planeCell } from "./planes";
 import { outlineOfRoof } from "./roofPart";
 import { rowsFrom, sectionHead } from "./section";
@@ -28,20 +28,20 @@ const HEADINGS = [
 ];
 const [SETS_OF_ONE, PANELS, SHEET, ICE] = [3, 5, 6, 7];
 
-const totalCell = (layout: TakeOffLayout, column: number): string =>
+const totalCell = (layout: TakeoffLayout, column: number): string =>
   a1({ row: layout.courses + layout.planeRows, column });
 
 /** Panels of all planes, each one placed. */
-export const panelsLaidCell = (layout: TakeOffLayout): string => totalCell(layout, PANELS);
+export const panelsLaidCell = (layout: TakeoffLayout): string => totalCell(layout, PANELS);
 
 /** Feet of underlayment of all planes: rolls are whole for the whole roof. */
-export const sheetCell = (layout: TakeOffLayout): string => totalCell(layout, SHEET);
+export const sheetCell = (layout: TakeoffLayout): string => totalCell(layout, SHEET);
 
 /** Feet of ice barrier along all eaves. */
-export const iceSheetCell = (layout: TakeOffLayout): string => totalCell(layout, ICE);
+export const iceSheetCell = (layout: TakeoffLayout): string => totalCell(layout, ICE);
 
 /** Feet of sheet along one plane's eave, its courses one after the other; quiet where no overhang is given. */
-const iceSheet = (layout: TakeOffLayout, planeRow: number): string => {
+const iceSheet = (layout: TakeoffLayout, planeRow: number): string => {
   const overhang = deckCell(layout, "overhang");
   const courses = call(
     iceBarrierSpec,
@@ -75,7 +75,7 @@ const sheet = (planeRow: number): string => {
 };
 
 const courseRow = (
-  layout: TakeOffLayout,
+  layout: TakeoffLayout,
   row: number,
   planeRow: number,
   gableEdges: string,
@@ -107,7 +107,7 @@ const courseRow = (
 };
 
 /** A plane from the footprint has as many gable edges as rakes; one measured by hand what was typed. */
-const rowOfPlane = (layout: TakeOffLayout, index: number): PlannedCell[] => {
+const rowOfPlane = (layout: TakeoffLayout, index: number): PlannedCell[] => {
   const planeRow = layout.planes + index;
   const isFromRoof = index < layout.roofRows;
   return courseRow(
@@ -119,7 +119,7 @@ const rowOfPlane = (layout: TakeOffLayout, index: number): PlannedCell[] => {
   );
 };
 
-const totalRow = (layout: TakeOffLayout): PlannedCell[] => {
+const totalRow = (layout: TakeoffLayout): PlannedCell[] => {
   const row = layout.courses + layout.planeRows;
   const sum = (column: number): string =>
     `=SUM(${a1Range({ row: layout.courses, column }, { row: row - 1, column })})`;
@@ -133,7 +133,7 @@ const totalRow = (layout: TakeOffLayout): PlannedCell[] => {
 };
 
 /** Courses, starters and panels of every plane, in the plane table's order. */
-export const courseSection = (layout: TakeOffLayout): PlannedCell[] => [
+export const courseSection = (layout: TakeoffLayout): PlannedCell[] => [
   ...sectionHead(layout.courses, "2  Courses, starters and panels", HEADINGS),
   ...rowsFrom(0, layout.planeRows).flatMap((index) => rowOfPlane(layout, index)),
   ...totalRow(layout),

@@ -5,7 +5,7 @@ import { call, isEmpty } from "../../workbook/formula";
 import { formula, text, type PlannedCell, type SheetPlan } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import { CAUTIONS } from "../safety";
-import type { TakeOffLayout } from "./takeoffLayout";
+import type { TakeoffLayout } from "./takeoffLayout";
 import { CUTTING, runsTaken } from "./trimSection";
 import { absoluteTrimColumn } from "./trimTable";
 import { TRIM_KINDS } from "../../../shared/trimKinds";
@@ -33,8 +33,8 @@ const headingCells = (headings: readonly string[], from: number): PlannedCell[] 
   }));
 
 /** What to cut from each stock length of the trim that a person picks: the cautions stand on top, out of the way. */
-export const cutsSheet = (sheetName: string, takeOffSheet: string, layout: TakeOffLayout): SheetPlan => {
-  const there = sheetPrefix(takeOffSheet);
+export const cutsSheet = (sheetName: string, takeoffSheet: string, layout: TakeoffLayout): SheetPlan => {
+  const there = sheetPrefix(takeoffSheet);
   const column = (of: Parameters<typeof absoluteTrimColumn>[1]): string =>
     `${there}${absoluteTrimColumn(layout, of)}`;
   const found = `MATCH(${PICKED},${column("label")},0)`;

@@ -9,7 +9,7 @@ import { formula, text, value, type Content, type PlannedCell } from "../../work
 import { iceSheetCell, sheetCell } from "./courseSection";
 import { DECK_VALUE, deckCell, orOfPanel } from "./deckCells";
 import { DECK_LINES, type DeckLine } from "./deckLines";
-import type { TakeOffLayout } from "./takeoffLayout";
+import type { TakeoffLayout } from "./takeoffLayout";
 import type { DeckInput } from "./takeoffOptions";
 
 const [LABEL, NOTE] = [0, 3];
@@ -41,7 +41,7 @@ const result = (label: string, content: string, numberFormat: string, note: stri
   note,
 });
 
-const linesOf = (layout: TakeOffLayout, typed: DeckInput): Record<DeckLine, LineCells> => {
+const linesOf = (layout: TakeoffLayout, typed: DeckInput): Record<DeckLine, LineCells> => {
   const cell = (line: DeckLine): string => deckCell(layout, line);
   const rolls = call(
     trimPiecesSpec,
@@ -92,7 +92,7 @@ const linesOf = (layout: TakeOffLayout, typed: DeckInput): Record<DeckLine, Line
 };
 
 /** Ice barrier and attic vents: code numbers, each with where it comes from. */
-export const deckSection = (layout: TakeOffLayout, typed: DeckInput): PlannedCell[] => {
+export const deckSection = (layout: TakeoffLayout, typed: DeckInput): PlannedCell[] => {
   const lines = linesOf(layout, typed);
   return [
     {

@@ -2,11 +2,11 @@ import { a1 } from "../../workbook/address";
 import { isEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
 import { DECK_LINES, type DeckLine } from "./deckLines";
-import type { TakeOffLayout } from "./takeoffLayout";
+import type { TakeoffLayout } from "./takeoffLayout";
 
 export const DECK_VALUE = 2;
 
-export const deckCell = ({ deck }: TakeOffLayout, line: DeckLine): string =>
+export const deckCell = ({ deck }: TakeoffLayout, line: DeckLine): string =>
   a1({ row: deck + DECK_LINES.indexOf(line), column: DECK_VALUE });
 
 /** What is typed into a cell in inches, or the panel sheet's value where it is left blank. */

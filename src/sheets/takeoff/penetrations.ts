@@ -1,6 +1,6 @@
 import { a1, a1Range } from "../../workbook/address";
 import { text, value, type PlannedCell } from "../../workbook/plan";
-import type { TakeOffLayout } from "./takeoffLayout";
+import type { TakeoffLayout } from "./takeoffLayout";
 import type { PenetrationInput } from "./takeoffOptions";
 import { rowsFrom, sectionHead } from "./section";
 
@@ -13,7 +13,7 @@ export const penetrationCell = (row: number, column: keyof typeof PENETRATION): 
   a1({ row, column: PENETRATION[column] });
 
 /** A column of the table. */
-export const penetrationColumn = (layout: TakeOffLayout, column: keyof typeof PENETRATION): string =>
+export const penetrationColumn = (layout: TakeoffLayout, column: keyof typeof PENETRATION): string =>
   a1Range(
     { row: layout.penetrations, column: PENETRATION[column] },
     { row: layout.penetrations + layout.penetrationRows - 1, column: PENETRATION[column] },
@@ -30,7 +30,7 @@ const inputsOf = (penetration: PenetrationInput | undefined): readonly (number |
 
 /** What goes through the roof: each chimney with its sides, each pipe. */
 export const penetrationSection = (
-  layout: TakeOffLayout,
+  layout: TakeoffLayout,
   penetrations: readonly PenetrationInput[],
 ): PlannedCell[] => [
   ...sectionHead(layout.penetrations, "3  Chimneys and pipes", HEADINGS),

@@ -13,8 +13,8 @@ const firstPlaneRow = ({ cells }: SheetInView): number | undefined => {
 };
 
 /**
- * The row of the plane that a person means on a take-off: the one selected, the one whose name stands in the selected row
- * of another table, or the first. undefined where the sheet is no take-off, has no plane yet, or an unfilled row of the
+ * The row of the plane that a person means on a takeoff: the one selected, the one whose name stands in the selected row
+ * of another table, or the first. undefined where the sheet is no takeoff, has no plane yet, or an unfilled row of the
  * table is selected: another plane than the one meant would be worse than none.
  */
 export const planeRowInView = (view: SheetInView): number | undefined => {

@@ -8,7 +8,7 @@ import { a1, a1Range } from "../../workbook/address";
 import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, text, value, type Content, type PlannedCell } from "../../workbook/plan";
-import type { TakeOffLayout } from "./takeoffLayout";
+import type { TakeoffLayout } from "./takeoffLayout";
 import type { PlaneInput } from "./takeoffOptions";
 import { ifPlane, missingPlanes, planeOfRoof, rakesOfRoof } from "./roofPart";
 import { rowsFrom, sectionHead } from "./section";
@@ -108,7 +108,7 @@ const slopeUsed = (row: number): string => {
 
 /** A column of the plane table as a range, for totals and look-ups. */
 export const planeColumn = (
-  layout: TakeOffLayout,
+  layout: TakeoffLayout,
   column: keyof typeof PLANE,
   firstRow = layout.planes,
 ): string =>
@@ -122,7 +122,7 @@ export const outlineOfRow = (row: number): string =>
   );
 
 /** What a person should know of a row: first what can't be, then how steep it is. */
-const check = (layout: TakeOffLayout, row: number): string => {
+const check = (layout: TakeoffLayout, row: number): string => {
   const [name, pitch] = [planeCell(row, "name"), planeCell(row, "pitch")];
   const steepness = `IF(${isEmpty(pitch)},"",${call(slopeCheckSpec, pitch, panelFieldName("minimumPitch"))})`;
   const edges = `IF(ISERROR(${gableEdgesOf(row)}),"gable edges must be 0, 1 or 2",${steepness})`;
@@ -132,7 +132,7 @@ const check = (layout: TakeOffLayout, row: number): string => {
   );
 };
 
-const planeRow = (layout: TakeOffLayout, row: number, plane: PlaneInput | undefined): PlannedCell[] => {
+const planeRow = (layout: TakeoffLayout, row: number, plane: PlaneInput | undefined): PlannedCell[] => {
   const area = planeCell(row, "area");
   // A plane that is measured in part must not pass for none.
   const ifMeasured = (then: string): string =>
@@ -178,17 +178,17 @@ const roofPlaneRow = (row: number, plane: number): PlannedCell[] => {
 };
 
 /** A total below the plane table. */
-export const planeTotalCell = (layout: TakeOffLayout, column: "area" | "squares"): string =>
+export const planeTotalCell = (layout: TakeoffLayout, column: "area" | "squares"): string =>
   planeCell(layout.planeTotal, column);
 
-const totalContent = (layout: TakeOffLayout, column: number): Content | null => {
+const totalContent = (layout: TakeoffLayout, column: number): Content | null => {
   if (column === PLANE.name) return text(ALL_PLANES);
   if (column === PLANE.area) return formula(`=SUM(${planeColumn(layout, "area")})`);
   if (column === PLANE.squares) return formula(`=SUM(${planeColumn(layout, "squares")})`);
   return null;
 };
 
-const totalCell = (layout: TakeOffLayout, column: number): PlannedCell => ({
+const totalCell = (layout: TakeoffLayout, column: number): PlannedCell => ({
   row: layout.planeTotal,
   column,
   content: totalContent(layout, column),
@@ -197,7 +197,7 @@ const totalCell = (layout: TakeOffLayout, column: number): PlannedCell => ({
 });
 
 /** The table that everything else reads: one roof plane a row. */
-export const planeSection = (layout: TakeOffLayout, planes: readonly PlaneInput[]): PlannedCell[] => [
+export const planeSection = (layout: TakeoffLayout, planes: readonly PlaneInput[]): PlannedCell[] => [
   ...sectionHead(layout.planes, "1  Roof planes", PLANE_HEADINGS),
   ...rowsFrom(layout.planes, layout.roofRows).flatMap((row, index) => roofPlaneRow(row, index + 1)),
   ...rowsFrom(layout.planes + layout.roofRows, layout.handRows).flatMap((row, index) =>

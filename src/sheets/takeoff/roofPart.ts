@@ -12,7 +12,7 @@ import {
   ROOF_NAMES,
 } from "../roofSheet/roofSheetNames";
 
-// The take-off works the roof out where it needs it, and doesn't read the tables that spill on the roof sheet: the local
+// The takeoff works the roof out where it needs it, and doesn't read the tables that spill on the roof sheet: the local
 // workbook's engine may keep cells of a spill that has shrunk, and a sum over them would then be wrong in silence.
 const PLANES = call(roofPlanesSpec, ...ROOF_ARGUMENTS, "", "FALSE");
 const EDGES = call(roofEdgesSpec, ...ROOF_ARGUMENTS, "FALSE");
@@ -68,6 +68,6 @@ export const namesOfRoof = (edge: string): string => {
 export const edgesWithout = (follows: string): string =>
   `IF(${NO_FOOTPRINT},0,SUMPRODUCT(ISNA(MATCH(SUBSTITUTE(${edgeColumn("kind")},"rake","gable"),${follows},0))*1))`;
 
-/** Says when the roof has planes that the take-off has no rows for. */
+/** Says when the roof has planes that the takeoff has no rows for. */
 export const missingPlanes = (rows: number): string =>
-  `=IF(${NO_FOOTPRINT},"",IF(ROWS(${PLANES})>${rows},"the roof has more planes than rows here: build a larger take-off",""))`;
+  `=IF(${NO_FOOTPRINT},"",IF(ROWS(${PLANES})>${rows},"the roof has more planes than rows here: build a larger takeoff",""))`;

@@ -3,7 +3,7 @@ import { a1 } from "../../workbook/address";
 import { call, isEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, text, type PlannedCell } from "../../workbook/plan";
-import type { TakeOffLayout } from "./takeoffLayout";
+import type { TakeoffLayout } from "./takeoffLayout";
 import type { PlaneInput } from "./takeoffOptions";
 import { planeColumn, roofPlaneName } from "./planes";
 import { rowsFrom } from "./section";
@@ -18,7 +18,7 @@ const headings = (row: number): PlannedCell[] =>
   COLUMNS.map(({ heading }, column) => ({ row, column, content: text(heading), style: "heading" }));
 
 /** The list itself, or a word on why there is none. */
-const listFormula = (layout: TakeOffLayout, pickedCell: string): string => {
+const listFormula = (layout: TakeoffLayout, pickedCell: string): string => {
   const found = `MATCH(${pickedCell},${planeColumn(layout, "name")},0)`;
   const slope = `INDEX(${planeColumn(layout, "slopeUsed")},${found})`;
   const fields = (
@@ -29,7 +29,7 @@ const listFormula = (layout: TakeOffLayout, pickedCell: string): string => {
 };
 
 /** The starters of the gable edge that a person picks: cut and bent on the ground. */
-export const starterSection = (layout: TakeOffLayout, planes: readonly PlaneInput[]): PlannedCell[] => {
+export const starterSection = (layout: TakeoffLayout, planes: readonly PlaneInput[]): PlannedCell[] => {
   const pickRow = layout.starters - 2;
   const pickedCell = a1({ row: pickRow, column: PICKED });
   const first = planes.find(({ gableEdges }) => gableEdges !== undefined && gableEdges > 0) ?? planes[0];

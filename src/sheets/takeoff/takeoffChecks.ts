@@ -4,7 +4,7 @@ import { blocksOf } from "../../workbook/blocks";
 import { panelFieldName } from "../panelSheet";
 import { formula, type PlannedCell } from "../../workbook/plan";
 import { TRIM_ROWS, TRIMS_NAME } from "./trimsSheet";
-import { CHECK_ROWS, type TakeOffLayout } from "./takeoffLayout";
+import { CHECK_ROWS, type TakeoffLayout } from "./takeoffLayout";
 import { penetrationColumn } from "./penetrations";
 import { planeColumn } from "./planes";
 import { edgesWithout } from "./roofPart";
@@ -19,7 +19,7 @@ const counted = (count: string, one: string, several: string): string =>
 const warn = (count: string, sentence: string): string => `IF(${count}=0,"",${sentence})`;
 
 /** Runs whose edge no trim follows. */
-const runsWithoutTrim = (layout: TakeOffLayout): string => {
+const runsWithoutTrim = (layout: TakeoffLayout): string => {
   const follows = trimColumn(layout, "follows");
   const byHand = `SUMPRODUCT(ISNA(MATCH(${runColumn(layout, "edge")},${follows},0))*${hasLength(runColumn(layout, "length"))})`;
   const count = layout.roofRows > 0 ? `(${byHand}+${edgesWithout(follows)})` : byHand;
@@ -30,7 +30,7 @@ const runsWithoutTrim = (layout: TakeOffLayout): string => {
 };
 
 /** Planes measured by hand have edges where they meet, and nothing else tells of them. */
-const noRidge = (layout: TakeOffLayout): string => {
+const noRidge = (layout: TakeoffLayout): string => {
   const isRidge = (["ridge", "hip"] satisfies TrimEdge[])
     .map((edge) => `(${runColumn(layout, "edge")}="${edge}")`)
     .join("+");
@@ -41,7 +41,7 @@ const noRidge = (layout: TakeOffLayout): string => {
 };
 
 /** Rows of chimneys and pipes that are filled and are neither. */
-const neitherChimneyNorPipe = (layout: TakeOffLayout): string => {
+const neitherChimneyNorPipe = (layout: TakeoffLayout): string => {
   const isFilled = (["name", "kind", "width", "depth", "pitch"] as const)
     .map((column) => `(LEN(${penetrationColumn(layout, column)})>0)`)
     .join("+");
@@ -54,7 +54,7 @@ const neitherChimneyNorPipe = (layout: TakeOffLayout): string => {
 };
 
 /** Trims whose edge is none that a roof has, nor one that a run bears: they would come to nothing. */
-const trimsWithoutEdge = (layout: TakeOffLayout): string => {
+const trimsWithoutEdge = (layout: TakeoffLayout): string => {
   const [labels, follows] = [trimColumn(layout, "label"), trimColumn(layout, "follows")];
   const known = `ISNUMBER(MATCH(${follows},{${TRIM_EDGES.map((edge) => `"${edge}"`).join(",")}},0))`;
   const borne = `ISNUMBER(MATCH(${follows},${runColumn(layout, "edge")},0))`;
@@ -69,7 +69,7 @@ const trimsWithoutEdge = (layout: TakeOffLayout): string => {
 const trimRowsUnread = `IF(ROWS(${TRIMS_NAME})=${TRIM_ROWS},"","the table of trims has "&ROWS(${TRIMS_NAME})&" rows, and ${TRIM_ROWS} are read")`;
 
 const clips = panelFieldName("clipsPerPanel");
-const noClips = (layout: TakeOffLayout): string =>
+const noClips = (layout: TakeoffLayout): string =>
   `IF(AND(COUNT(${planeColumn(layout, "area")})>0,${clips}=0),"the panel sheet gives no clips per panel: none are ordered","")`;
 
 /** A number that is typed where the sheet works one out follows the roof no longer. */
@@ -82,7 +82,7 @@ const typedOver = (sections: readonly PlannedCell[]): string => {
   );
 };
 
-const checksOf = (layout: TakeOffLayout, sections: readonly PlannedCell[]): readonly string[] => [
+const checksOf = (layout: TakeoffLayout, sections: readonly PlannedCell[]): readonly string[] => [
   runsWithoutTrim(layout),
   noRidge(layout),
   neitherChimneyNorPipe(layout),
@@ -93,11 +93,11 @@ const checksOf = (layout: TakeOffLayout, sections: readonly PlannedCell[]): read
 ];
 
 /** The cells that say what may have been forgotten. */
-export const checkCells = (layout: TakeOffLayout): readonly string[] =>
+export const checkCells = (layout: TakeoffLayout): readonly string[] =>
   rowsFrom(layout.checks, CHECK_ROWS).map((row) => a1({ row, column: 0 }));
 
 /** What may have been forgotten: quiet where nothing was. */
-export const checkSection = (layout: TakeOffLayout, sections: readonly PlannedCell[]): PlannedCell[] =>
+export const checkSection = (layout: TakeoffLayout, sections: readonly PlannedCell[]): PlannedCell[] =>
   checksOf(layout, sections).map((check, index) => ({
     row: layout.checks + index,
     column: 0,

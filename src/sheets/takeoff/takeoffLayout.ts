@@ -1,7 +1,7 @@
 import { layOutRoof } from "../roofSheet/roofSheetLayout";
 import { TRIM_ROWS } from "./trimsSheet";
 import { DECK_LINES } from "./deckLines";
-import type { TakeOffOptions } from "./takeoffOptions";
+import type { TakeoffOptions } from "./takeoffOptions";
 
 const FEWEST_PLANE_ROWS = 4;
 const SPARE_PLANE_ROWS = 2;
@@ -17,8 +17,8 @@ export const RUNS_OF_PLANE = ["eave", "gable", "gable"] as const;
 /** A chimney is trimmed on four sides; a pipe takes the first row only. */
 export const RUNS_OF_PENETRATION = 4;
 
-/** Where each part of the take-off stands: first rows, counted from 0. One place, so that the parts can't disagree. */
-export interface TakeOffLayout {
+/** Where each part of the takeoff stands: first rows, counted from 0. One place, so that the parts can't disagree. */
+export interface TakeoffLayout {
   /** Planes that come from the footprint stand above those measured by hand. */
   readonly roofRows: number;
   readonly handRows: number;
@@ -47,7 +47,7 @@ export const CHECK_ROWS = 7;
 const HEAD_ROWS = 2;
 const GAP = 1;
 
-export const layOutTakeOff = (options: TakeOffOptions): TakeOffLayout => {
+export const layOutTakeoff = (options: TakeoffOptions): TakeoffLayout => {
   const roofRows = options.roof ? layOutRoof(options.roof).sides : 0;
   const handRows = Math.max(FEWEST_PLANE_ROWS, options.planes.length + SPARE_PLANE_ROWS);
   const planeRows = roofRows + handRows;

@@ -49,7 +49,7 @@ export interface SupplyInput {
   readonly perPack?: number;
 }
 
-export interface TakeOffOptions {
+export interface TakeoffOptions {
   readonly job: string;
   readonly notes: readonly string[];
   /** A footprint to work the roof out from, on a front page of its own; undefined: planes are measured by hand only. */
@@ -66,8 +66,8 @@ export interface TakeOffOptions {
   readonly panel: PanelValues;
 }
 
-/** A take-off to be filled in: rows and drop-downs stand ready, nothing is measured yet. */
-export const BLANK_TAKE_OFF: TakeOffOptions = {
+/** A takeoff to be filled in: rows and drop-downs stand ready, nothing is measured yet. */
+export const BLANK_TAKEOFF: TakeoffOptions = {
   job: "",
   notes: [],
   planes: [],
@@ -81,4 +81,4 @@ export const BLANK_TAKE_OFF: TakeOffOptions = {
 };
 
 /** The same with a front page for the footprint. */
-export const BLANK_ROOF_TAKE_OFF: TakeOffOptions = { ...BLANK_TAKE_OFF, roof: BLANK_ROOF };
+export const BLANK_ROOF_TAKEOFF: TakeoffOptions = { ...BLANK_TAKEOFF, roof: BLANK_ROOF };

@@ -4,7 +4,7 @@ import { TRIM_EDGES, type TrimEdge } from "../../../shared/trimKinds";
 import { a1, a1Range } from "../../workbook/address";
 import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { formula, text, value, type PlannedCell } from "../../workbook/plan";
-import { RUNS_OF_PENETRATION, RUNS_OF_PLANE, type TakeOffLayout } from "./takeoffLayout";
+import { RUNS_OF_PENETRATION, RUNS_OF_PLANE, type TakeoffLayout } from "./takeoffLayout";
 import type { RunInput } from "./takeoffOptions";
 import { penetrationCell } from "./penetrations";
 import { gableEdgesOf, planeCell } from "./planes";
@@ -22,7 +22,7 @@ const READY: readonly TrimEdge[] = ["ridge", "hip", "valley", "side wall", "head
 const runCell = (row: number, column: RunColumn): string => a1({ row, column: RUN[column] });
 
 /** A column of the table of runs. */
-export const runColumn = (layout: TakeOffLayout, column: RunColumn): string =>
+export const runColumn = (layout: TakeoffLayout, column: RunColumn): string =>
   a1Range(
     { row: layout.runs, column: RUN[column] },
     { row: layout.typed + layout.typedRuns - 1, column: RUN[column] },
@@ -66,7 +66,7 @@ const planeRuns = (firstRow: number, planeRow: number): PlannedCell[] => {
 };
 
 /** The four sides of a chimney, or the one flashing of a pipe: as long as its trim's stock, so that each takes a piece. */
-const penetrationRuns = (layout: TakeOffLayout, firstRow: number, penetrationRow: number): PlannedCell[] => {
+const penetrationRuns = (layout: TakeoffLayout, firstRow: number, penetrationRow: number): PlannedCell[] => {
   const [typedName, kind, width, depth, pitch] = (["name", "kind", "width", "depth", "pitch"] as const).map(
     (column) => penetrationCell(penetrationRow, column),
   ) as [string, string, string, string, string];
@@ -114,7 +114,7 @@ const withReadyRows = (runs: readonly RunInput[]): readonly Partial<RunInput>[] 
 ];
 
 /** Every run that trim follows, save those of a footprint's own edges, which join below. */
-export const runSection = (layout: TakeOffLayout, runs: readonly RunInput[]): PlannedCell[] => {
+export const runSection = (layout: TakeoffLayout, runs: readonly RunInput[]): PlannedCell[] => {
   const typed = withReadyRows(runs);
   return [
     ...sectionHead(layout.runs, "4  Runs that trim follows", HEADINGS),

@@ -10,7 +10,7 @@ import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, type PlannedCell } from "../../workbook/plan";
 import { TRIM_ROWS, TRIMS, TRIMS_NAME } from "./trimsSheet";
-import type { TakeOffLayout } from "./takeoffLayout";
+import type { TakeoffLayout } from "./takeoffLayout";
 import { lengthsOfRoof, namesOfRoof } from "./roofPart";
 import { runColumn } from "./takeoffRuns";
 import { rowsFrom, sectionHead } from "./section";
@@ -34,7 +34,7 @@ const HEADINGS = [
  * runs of an edge in their places, 0 in all others. `there` goes before cells of another sheet.
  */
 export const runsTaken = (
-  layout: TakeOffLayout,
+  layout: TakeoffLayout,
   column: "name" | "length",
   edge: string,
   there = "",
@@ -63,7 +63,7 @@ export const CUTTING = [panelFieldName("cutLossIn"), panelFieldName("shortestTri
 const FORMATS: Partial<Record<TrimColumn, string>> = { feet: "#,##0.00", weightEach: "0.00" };
 const COUNTED: readonly TrimColumn[] = ["runs", "stocks", "clips", "nails"];
 
-const trimRow = (layout: TakeOffLayout, index: number): PlannedCell[] => {
+const trimRow = (layout: TakeoffLayout, index: number): PlannedCell[] => {
   const row = layout.trim + index;
   const [label, stock, lap, runs] = (["label", "stock", "lap", "runs"] as const).map((column) =>
     trimCell(row, column),
@@ -121,7 +121,7 @@ const weightEach = (label: string, index: number, stock: string): string => {
 };
 
 /** Every trim of the workbook's table with all the runs that it takes, cut from the fewest stock lengths. */
-export const trimSection = (layout: TakeOffLayout): PlannedCell[] => [
+export const trimSection = (layout: TakeoffLayout): PlannedCell[] => [
   ...sectionHead(layout.trim, "5  Trim and its fasteners", HEADINGS),
   ...rowsFrom(0, TRIM_ROWS).flatMap((index) => trimRow(layout, index)),
 ];

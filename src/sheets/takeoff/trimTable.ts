@@ -1,6 +1,6 @@
 import { a1, a1Range, absoluteA1 } from "../../workbook/address";
 import { TRIM_ROWS } from "./trimsSheet";
-import type { TakeOffLayout } from "./takeoffLayout";
+import type { TakeoffLayout } from "./takeoffLayout";
 
 /** Columns of the table of trim. */
 export const TRIM = {
@@ -19,12 +19,12 @@ export type TrimColumn = keyof typeof TRIM;
 
 export const trimCell = (row: number, column: TrimColumn): string => a1({ row, column: TRIM[column] });
 
-export const trimColumn = (layout: TakeOffLayout, column: TrimColumn): string =>
+export const trimColumn = (layout: TakeoffLayout, column: TrimColumn): string =>
   a1Range(
     { row: layout.trim, column: TRIM[column] },
     { row: layout.trim + TRIM_ROWS - 1, column: TRIM[column] },
   );
 
 /** The same as it stands in a formula on another sheet. */
-export const absoluteTrimColumn = (layout: TakeOffLayout, column: TrimColumn): string =>
+export const absoluteTrimColumn = (layout: TakeoffLayout, column: TrimColumn): string =>
   `${absoluteA1({ row: layout.trim, column: TRIM[column] })}:${absoluteA1({ row: layout.trim + TRIM_ROWS - 1, column: TRIM[column] })}`;

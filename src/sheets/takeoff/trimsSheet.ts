@@ -11,7 +11,7 @@ import {
 } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 
-/** The table's name: take-offs find the trims by it, and functions that take a range can too. */
+/** The table's name: takeoffs find the trims by it, and functions that take a range can too. */
 export const TRIMS_NAME = "Trims";
 
 /** Columns of the table, counted from 0 inside the name's range. */
@@ -114,7 +114,7 @@ export const trimsSheet = (
       row: 2,
       column: 0,
       content: text(
-        "Every take-off here reads these trims; one whose name is cleared isn't ordered. The values are usual ones: the maker's guide and the local code govern. Your own go into the blank rows; an inserted row isn't read.",
+        "Every takeoff here reads these trims; one whose name is cleared isn't ordered. The values are usual ones: the maker's guide and the local code govern. Your own go into the blank rows; an inserted row isn't read.",
       ),
       style: "note",
     },

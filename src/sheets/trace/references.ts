@@ -57,7 +57,7 @@ const fixedNumbers = (tokens: readonly Token[], open: number, end: number): [num
 const PANEL_VALUE = qualifiedName(panelValueSpec);
 
 /** `GABLE.PANELVALUE(Panel,A5)` reads one row of the block: the one that bears the label in A5. */
-const labelledRow = (
+const labeledRow = (
   tokens: readonly Token[],
   block: number,
   home: SheetContents | undefined,
@@ -115,7 +115,7 @@ const referencesIn = (
         // A name may stand for another, but not for ever.
         if (target === undefined || depth >= 4) continue;
         const numbers = fixedNumbers(tokens, at - 1, at + 1);
-        const label = labelledRow(tokens, at, sheets.get(home));
+        const label = labeledRow(tokens, at, sheets.get(home));
         const narrowed = ({ sheet, area }: Reference): Area[] => {
           if (label !== undefined) return [rowBearing(label, area, sheets.get(sheet))];
           if (isLaidBy(tokens, at)) return laidBy(area, sheets.get(sheet));

@@ -14,7 +14,7 @@ export const LIMITS = {
   drawingBytes: 20 * MB,
   pictures: 500,
   pictureBytes: 40 * MB,
-  /** A small file can hold a huge picture of one colour. */
+  /** A small file can hold a huge picture of one color. */
   picturePixels: 50 * MB,
 } as const;
 

@@ -1,4 +1,4 @@
-import { catalogue } from "../../../functions/index";
+import { catalog } from "../../../functions/index";
 import { qualifiedName } from "../../workbook/namespace";
 import { isCall, tokensOf, type Token } from "../../workbook/formulas/tokens";
 
@@ -17,8 +17,8 @@ const ANSWERS_BLOCKS: ReadonlySet<string> = new Set(
   ),
 );
 
-const tables = new Set(catalogue.filter(({ columns }) => columns !== undefined).map(qualifiedName));
-const custom = new Set(catalogue.map(qualifiedName));
+const tables = new Set(catalog.filter(({ columns }) => columns !== undefined).map(qualifiedName));
+const custom = new Set(catalog.map(qualifiedName));
 
 /** For each token, the function that it is an argument of; empty text where it is in none. */
 const enclosing = (tokens: readonly Token[]): string[] => {

@@ -1,6 +1,6 @@
 import type { Book, BookName } from "../book/book";
 import { fileStyleKey } from "../book/book";
-import { themeColours } from "../styles/colors";
+import { themeColors } from "../styles/colors";
 import { FileError } from "../book/fileError";
 import { shownFormula } from "../formulas/formulaForm";
 import { pictureBudget } from "./drawings/pictureBudget";
@@ -42,7 +42,7 @@ export const readBook = (parts: Parts, see: (sheet: XmlElement, overCells: OverC
   const sharedTexts = texts ? readSharedTexts(texts) : [];
   const styleSheet = rootOf(parts, partOfKind(workbook, "styles"));
   const styles = styleSheet
-    ? readStyles(styleSheet, themeColours(rootOf(parts, partOfKind(workbook, "theme"))))
+    ? readStyles(styleSheet, themeColors(rootOf(parts, partOfKind(workbook, "theme"))))
     : [];
   const shown = workbook.sheets.filter(({ hasCells }) => hasCells);
   if (shown.length === 0) throw new FileError("This workbook has no sheet with cells.");

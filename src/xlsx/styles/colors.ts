@@ -1,13 +1,13 @@
 import { childOf, descendantsOf, numberAttribute, type XmlElement } from "../xml/xml";
 
-/** The palette that old files number their colours in (ECMA-376 part 1, 18.8.27); the first eight come twice. */
+/** The palette that old files number their colors in (ECMA-376 part 1, 18.8.27); the first eight come twice. */
 const FIRST_EIGHT = "000000 FFFFFF FF0000 00FF00 0000FF FFFF00 FF00FF 00FFFF";
 const PALETTE =
   `${FIRST_EIGHT} ${FIRST_EIGHT} 800000 008000 000080 808000 800080 008080 C0C0C0 808080 9999FF 993366 FFFFCC CCFFFF 660066 FF8080 0066CC CCCCFF 000080 FF00FF FFFF00 00FFFF 800080 800000 008080 0000FF 00CCFF CCFFFF CCFFCC FFFF99 99CCFF FF99CC CC99FF FFCC99 3366FF 33CCCC 99CC00 FFCC00 FF9900 FF6600 666699 969696 003366 339966 003300 333300 993300 993366 333399 333333`.split(
     " ",
   );
 
-/** In this order a colour's number counts the theme's: light and dark stand the other way round than in the theme itself. */
+/** In this order a color's number counts the theme's: light and dark stand the other way round than in the theme itself. */
 const THEME_ORDER = [
   "lt1",
   "dk1",
@@ -23,12 +23,12 @@ const THEME_ORDER = [
   "folHlink",
 ];
 
-/** The colours of a theme part, as six hex digits. */
-export const themeColours = (theme: XmlElement | undefined): readonly (string | undefined)[] => {
+/** The colors of a theme part, as six hex digits. */
+export const themeColors = (theme: XmlElement | undefined): readonly (string | undefined)[] => {
   const scheme = theme ? descendantsOf(theme, "clrScheme")[0] : undefined;
   return THEME_ORDER.map((name) => {
-    const [colour] = childOf(scheme, name)?.children ?? [];
-    return colour?.attributes.get(colour.name === "sysClr" ? "lastClr" : "val");
+    const [color] = childOf(scheme, name)?.children ?? [];
+    return color?.attributes.get(color.name === "sysClr" ? "lastClr" : "val");
   });
 };
 
@@ -53,8 +53,8 @@ const tinted = (rgb: string, tint: number): string => {
     .join("");
 };
 
-/** `#2f4858` of a colour element; undefined where it leaves the colour to the program. */
-export const colourOf = (
+/** `#2f4858` of a color element; undefined where it leaves the color to the program. */
+export const colorOf = (
   element: XmlElement | undefined,
   theme: readonly (string | undefined)[],
 ): string | undefined => {
@@ -69,11 +69,11 @@ export const colourOf = (
   return `#${tinted(base, numberAttribute(element, "tint") ?? 0).toLowerCase()}`;
 };
 
-/** `FF2F4858`, as a file writes a colour, of the ways in which the engine does. */
-export const argbOf = (colour: string): string | undefined => {
-  const hex = /^#([0-9A-Fa-f]{6})$/.exec(colour)?.[1];
+/** `FF2F4858`, as a file writes a color, of the ways in which the engine does. */
+export const argbOf = (color: string): string | undefined => {
+  const hex = /^#([0-9A-Fa-f]{6})$/.exec(color)?.[1];
   if (hex !== undefined) return `FF${hex.toUpperCase()}`;
-  const short = /^#([0-9A-Fa-f])([0-9A-Fa-f])([0-9A-Fa-f])$/.exec(colour);
+  const short = /^#([0-9A-Fa-f])([0-9A-Fa-f])([0-9A-Fa-f])$/.exec(color);
   if (short)
     return argbOf(
       `#${short
@@ -81,7 +81,7 @@ export const argbOf = (colour: string): string | undefined => {
         .map((digit) => digit + digit)
         .join("")}`,
     );
-  const parts = /^rgba?\(\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)/.exec(colour)?.slice(1).map(Number);
+  const parts = /^rgba?\(\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)/.exec(color)?.slice(1).map(Number);
   return (
     parts && argbOf(`#${parts.map((part) => Math.min(part, 255).toString(16).padStart(2, "0")).join("")}`)
   );

@@ -5,7 +5,7 @@ import {
   type IBorderData,
   type IStyleData,
 } from "@univerjs/core";
-import { colourOf } from "./colors";
+import { colorOf } from "./colors";
 import { numberFormats } from "./numberFormats";
 import { BORDER_WORDS, fromWord, HORIZONTAL_WORDS, VERTICAL_WORDS } from "./styleWords";
 import { childOf, childrenOf, flagAttribute, numberAttribute, type XmlElement } from "../xml/xml";
@@ -21,7 +21,7 @@ const isOn = (font: XmlElement | undefined, name: string): boolean => {
 const ON = { s: BooleanNumber.TRUE };
 
 const fontStyle = (font: XmlElement | undefined, theme: Theme): IStyleData => {
-  const colour = colourOf(childOf(font, "color"), theme);
+  const color = colorOf(childOf(font, "color"), theme);
   const name = childOf(font, "name")?.attributes.get("val");
   const sizePt = numberAttribute(childOf(font, "sz"), "val");
   const underline = childOf(font, "u");
@@ -35,17 +35,17 @@ const fontStyle = (font: XmlElement | undefined, theme: Theme): IStyleData => {
     ...(underline && underline.attributes.get("val") !== "none" && { ul: ON }),
     ...(offset === "superscript" && { va: BaselineOffset.SUPERSCRIPT }),
     ...(offset === "subscript" && { va: BaselineOffset.SUBSCRIPT }),
-    ...(colour !== undefined && { cl: { rgb: colour } }),
+    ...(color !== undefined && { cl: { rgb: color } }),
   };
 };
 
 const fillStyle = (fill: XmlElement | undefined, theme: Theme): IStyleData => {
   const pattern = childOf(fill, "patternFill");
-  const colour =
+  const color =
     pattern?.attributes.get("patternType") === "solid"
-      ? colourOf(childOf(pattern, "fgColor"), theme)
+      ? colorOf(childOf(pattern, "fgColor"), theme)
       : undefined;
-  return colour === undefined ? {} : { bg: { rgb: colour } };
+  return color === undefined ? {} : { bg: { rgb: color } };
 };
 
 const SIDES = [
@@ -61,7 +61,7 @@ const borderStyle = (border: XmlElement | undefined, theme: Theme): IStyleData =
     const side = childOf(border, name);
     const style = fromWord(BORDER_WORDS, side?.attributes.get("style"));
     if (style !== undefined)
-      data[key] = { s: style, cl: { rgb: colourOf(childOf(side, "color"), theme) ?? "#000000" } };
+      data[key] = { s: style, cl: { rgb: colorOf(childOf(side, "color"), theme) ?? "#000000" } };
   }
   return Object.keys(data).length === 0 ? {} : { bd: data };
 };

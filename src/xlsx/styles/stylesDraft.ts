@@ -20,7 +20,7 @@ const isOn = (flag: unknown): boolean => flag === BooleanNumber.TRUE;
 
 /** The parts of a look that a file keeps apart; each as text that is the same for what looks the same. */
 const fontText = (style: IStyleData, x: string): string => {
-  const colour = argbOf(style.cl?.rgb ?? "");
+  const color = argbOf(style.cl?.rgb ?? "");
   const offset =
     style.va === BaselineOffset.SUPERSCRIPT
       ? "superscript"
@@ -35,23 +35,23 @@ const fontText = (style: IStyleData, x: string): string => {
     isOn(style.ul?.s) ? `<${x}u/>` : "",
     offset === "" ? "" : `<${x}vertAlign val="${offset}"/>`,
     `<${x}sz val="${style.fs ?? 11}"/>`,
-    colour === undefined ? "" : `<${x}color rgb="${colour}"/>`,
+    color === undefined ? "" : `<${x}color rgb="${color}"/>`,
     `<${x}name${attributesText({ val: style.ff ?? "Calibri" })}/>`,
     `</${x}font>`,
   ].join("");
 };
 
 const fillText = (style: IStyleData, x: string): string => {
-  const colour = argbOf(style.bg?.rgb ?? "");
-  if (colour === undefined) return `<${x}fill><${x}patternFill patternType="none"/></${x}fill>`;
-  return `<${x}fill><${x}patternFill patternType="solid"><${x}fgColor rgb="${colour}"/><${x}bgColor indexed="64"/></${x}patternFill></${x}fill>`;
+  const color = argbOf(style.bg?.rgb ?? "");
+  if (color === undefined) return `<${x}fill><${x}patternFill patternType="none"/></${x}fill>`;
+  return `<${x}fill><${x}patternFill patternType="solid"><${x}fgColor rgb="${color}"/><${x}bgColor indexed="64"/></${x}patternFill></${x}fill>`;
 };
 
 const sideText = (name: string, side: Nullable<IBorderStyleData>, x: string): string => {
   const style = side ? toWord(BORDER_WORDS, side.s) : undefined;
   if (!side || style === undefined) return `<${x}${name}/>`;
-  const colour = argbOf(side.cl.rgb ?? "") ?? "FF000000";
-  return `<${x}${name} style="${style}"><${x}color rgb="${colour}"/></${x}${name}>`;
+  const color = argbOf(side.cl.rgb ?? "") ?? "FF000000";
+  return `<${x}${name} style="${style}"><${x}color rgb="${color}"/></${x}${name}>`;
 };
 
 const borderText = ({ bd }: IStyleData, x: string): string =>
@@ -120,7 +120,7 @@ export class StylesDraft {
 
   /**
    * The number of a look. `base` is the look that the cell had in the file: whatever of it still looks the same is kept as the
-   * file has it, with all that we can't show, such as a protection or a colour of the theme.
+   * file has it, with all that we can't show, such as a protection or a color of the theme.
    */
   indexOf(style: IStyleData | undefined, base: number | undefined, isQuoted: boolean): number {
     const from = base !== undefined && this.xfs[base] ? base : 0;

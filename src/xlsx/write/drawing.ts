@@ -17,7 +17,7 @@ const DIMENSION_WEIGHT = 0.75;
 /** In hundredths of a point. */
 const WORD_SIZE = 1000;
 const WORD_HEIGHT = 18;
-/** Generous, so that no reader breaks the words; they are centred anyway. */
+/** Generous, so that no reader breaks the words; they are centered anyway. */
 const PX_PER_LETTER = 9;
 
 const lineText = (weightPx: number, more = ""): string =>

@@ -2,7 +2,7 @@ import { addSheetPart } from "./addSheetPart";
 import { baselines } from "./baseline";
 import type { Book, BookName, BookSheet } from "../book/book";
 import type { SheetFates } from "../formulas/followSheets";
-import { themeColours } from "../styles/colors";
+import { themeColors } from "../styles/colors";
 import { addDrawing } from "./drawing";
 import { dynamicArrayMark } from "./dynamicArrays";
 import { changeElement, insertInOrder, prefixOf, WORKBOOK_ORDER } from "../xml/elementOrder";
@@ -134,7 +134,7 @@ export const writeBook = (opened: Opened | undefined, present: Book, options: Sa
   const stylesPart = draft.read(stylesPath);
   const themePath = partOfKind(workbook, "theme");
   const theme = themePath !== undefined && draft.has(themePath) ? draft.read(themePath).root : undefined;
-  const styles = new StylesDraft(stylesPart, readStyles(stylesPart.root, themeColours(theme)));
+  const styles = new StylesDraft(stylesPart, readStyles(stylesPart.root, themeColors(theme)));
   let mark: string | undefined;
   const dynamicArray = (): string =>
     (mark ??= dynamicArrayMark(draft, workbook.path, partOfKind(workbook, "sheetMetadata")));

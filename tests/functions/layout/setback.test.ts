@@ -29,13 +29,13 @@ const isSound = (corners: Outline): boolean => {
 
 /** The face without a strip inside each vertical side. */
 const setBackRegion = (corners: Outline): clipping.MultiPolygon => {
-  const isAnticlockwise = twiceSignedArea(corners) > 0;
+  const isCounterclockwise = twiceSignedArea(corners) > 0;
   return corners.reduce(
     (region, from, index) => {
       const to = corners[(index + 1) % corners.length] ?? from;
       if (from.x !== to.x) return region;
       const [low, high] = [Math.min(from.y, to.y) * 12, Math.max(from.y, to.y) * 12];
-      const isRightSide = to.y > from.y === isAnticlockwise;
+      const isRightSide = to.y > from.y === isCounterclockwise;
       const [left, right] = isRightSide
         ? [from.x * 12 - SETBACK_IN, from.x * 12]
         : [from.x * 12, from.x * 12 + SETBACK_IN];

@@ -46,7 +46,7 @@ describe("one value of the panel", () => {
     [[["stagger pattern", "1, 2"]], "stagger pattern", 'panel "stagger pattern" must be at most 1, got " 2"'],
     [[["stagger pattern", ","]], "stagger pattern", 'panel "stagger pattern" has no steps'],
     [[["no-bend bands", "6-5"]], "no-bend bands", 'panel "no-bend bands" must run from less to more'],
-    [PANEL, "colour", "label takes one of exposed width, exposed height, "],
+    [PANEL, "color", "label takes one of exposed width, exposed height, "],
     [PANEL, 5, "label takes one of exposed width"],
     [PANEL, null, "label is missing"],
     [[["exposed width"]], "exposed width", "panel takes the panel sheet's block: two columns"],

@@ -48,11 +48,11 @@ describe("a roof is given out only where", () => {
   });
 
   it("every plane is flat", () => {
-    expect(check(ridgeMoved(0, 0.02))).toThrow("the plane of side 1 does not meet its neighbours");
+    expect(check(ridgeMoved(0, 0.02))).toThrow("the plane of side 1 does not meet its neighbors");
   });
 
   it("every plane lies the right way up, and is more than a line", () => {
-    const sentence = "the plane of side 1 comes to nothing between its neighbours";
+    const sentence = "the plane of side 1 comes to nothing between its neighbors";
     expect(check(withFirstPlane((corners) => [...corners].reverse()))).toThrow(sentence);
     expect(check(withFirstPlane(([a, b]) => [a, b, a] as Spot[]))).toThrow(sentence);
   });

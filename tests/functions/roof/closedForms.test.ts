@@ -377,7 +377,7 @@ describe("sides in line", () => {
 });
 
 describe("the plane's own outline", () => {
-  it("lies with its eave on y = 0, anticlockwise from the eave's left end", () => {
+  it("lies with its eave on y = 0, counterclockwise from the eave's left end", () => {
     const [front, end] = roofFrom(rectangle(40, 24), { pitch: 9 }).planes.map(faceOutline);
     expect(front).toEqual([
       { x: 0, y: 0 },

@@ -175,10 +175,12 @@ describe("the same roof, seen otherwise", () => {
 describe("overhangs", () => {
   /** Area of a ring moved outward: it grows by its length, and at each corner by the tangent of half its turn. */
   const grownArea = (ring: Outline, reachFt: number): number => {
-    const anticlockwise = twiceSignedArea(ring) > 0 ? ring : [...ring].reverse();
-    const perimeterFt = sum(anticlockwise.map((corner, i) => distance(corner, around(anticlockwise, i + 1))));
-    const corners = anticlockwise.map((corner, i) => {
-      const [before, after] = [around(anticlockwise, i - 1), around(anticlockwise, i + 1)];
+    const counterclockwise = twiceSignedArea(ring) > 0 ? ring : [...ring].reverse();
+    const perimeterFt = sum(
+      counterclockwise.map((corner, i) => distance(corner, around(counterclockwise, i + 1))),
+    );
+    const corners = counterclockwise.map((corner, i) => {
+      const [before, after] = [around(counterclockwise, i - 1), around(counterclockwise, i + 1)];
       const [a, b] = [
         { x: corner.x - before.x, y: corner.y - before.y },
         { x: after.x - corner.x, y: after.y - corner.y },

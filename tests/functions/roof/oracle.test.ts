@@ -13,8 +13,8 @@ import { rectangle, ringOf, type Pairs } from "../../support/roofs";
 const NODE_FT = 1e-3;
 const AREA_SQ_FT = 2e-2;
 
-const turned = (ring: Outline, anticlockwise: boolean): Outline =>
-  twiceSignedArea(ring) > 0 === anticlockwise ? ring : [...ring].reverse();
+const turned = (ring: Outline, counterclockwise: boolean): Outline =>
+  twiceSignedArea(ring) > 0 === counterclockwise ? ring : [...ring].reverse();
 
 const isNear = (a: Point, b: Point): boolean => distance(a, b) < NODE_FT;
 

@@ -16,7 +16,7 @@ const L: Matrix = [
   [0, 44],
 ];
 
-/** A court that opens upward, its left wall hooked over towards the right one: 2 ft are left between sides 4 and 8. */
+/** A court that opens upward, its left wall hooked over toward the right one: 2 ft are left between sides 4 and 8. */
 const HOOK: Matrix = [[0, 0], [40, 0], [40, 30], [26, 30], [26, 10], [10, 10], [10, 20], [24, 20], [24, 30], [0, 30]]; // prettier-ignore
 
 describe("what a footprint may look like", () => {

@@ -42,7 +42,7 @@ describe("the corners around a plane", () => {
 
   it("refuses a plane without edges, one that doesn't close, and one with a hole", () => {
     expect(() => planeCorners(path(TWO, a, b, c, a), ONE)).toThrow(
-      "the plane of side 1 comes to nothing between its neighbours",
+      "the plane of side 1 comes to nothing between its neighbors",
     );
     expect(() => planeCorners(path(ONE, a, b, c, d), ONE)).toThrow("the plane of side 1 doesn't close");
     const hole = [spot(4, 4), spot(4, 6), spot(6, 6)];

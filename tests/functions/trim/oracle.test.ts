@@ -28,7 +28,7 @@ const runsOf = (random: Random, count: number, mostIn: number): number[] =>
 
 const seeds = (count: number): number[] => Array.from({ length: count }, (_, index) => index + 1);
 
-describe("a general solver of mixed-integer programmes finds no better plan, and none that is worse is called proved", () => {
+describe("a general solver of mixed-integer programs finds no better plan, and none that is worse is called proved", () => {
   it.each(seeds(25))("pieces of up to a stock length, seed %d", (seed) => {
     const random = randomFrom(seed);
     const kerf = oneOf(random, [0, 1 / 8]);

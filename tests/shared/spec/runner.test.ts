@@ -1,6 +1,6 @@
 import { CellError, type Matrix } from "../../../shared/cell";
 import { runFunction } from "../../../shared/spec/runner";
-import { catalogue } from "../../../functions/index";
+import { catalog } from "../../../functions/index";
 import { call, callForSentence, specOf } from "../../support/call";
 
 describe("what a spreadsheet person may type", () => {
@@ -102,8 +102,7 @@ describe("the runner", () => {
   it("leaves its arguments as they were", () => {
     const column: Matrix = [[20], [10]];
     const copy = structuredClone(column);
-    for (const spec of catalogue)
-      runFunction(spec, [column, column, column].slice(0, spec.parameters.length));
+    for (const spec of catalog) runFunction(spec, [column, column, column].slice(0, spec.parameters.length));
     expect(column).toEqual(copy);
   });
 });

@@ -7,13 +7,13 @@ const ALLOWED = ["MIT", "Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "ISC", "0B
 
 /** Looked at one by one. */
 const EXCEPTIONS: Readonly<Record<string, string>> = {
-  "@microsoft/office-js": "Microsoft's own licence for add-ins; served as it comes, never bundled",
+  "@microsoft/office-js": "Microsoft's own license for add-ins; served as it comes, never bundled",
   "@univerjs/telemetry": "names none; the LICENSE file in its package is the Apache License 2.0",
 };
 
 describe("what is shipped", () => {
-  it("has licences that let it be", () => {
-    const others = shippedPackages().filter(({ licence }) => !ALLOWED.includes(licence ?? ""));
+  it("has licenses that let it be", () => {
+    const others = shippedPackages().filter(({ license }) => !ALLOWED.includes(license ?? ""));
     expect(others.map(({ name }) => name).sort()).toEqual(Object.keys(EXCEPTIONS).sort());
   });
 

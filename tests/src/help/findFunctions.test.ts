@@ -1,7 +1,7 @@
-import { catalogue } from "../../../functions/index";
+import { catalog } from "../../../functions/index";
 import { findFunctions } from "../../../src/help/findFunctions";
 
-const found = (search: string): string[] => findFunctions(catalogue, search).functions.map(({ id }) => id);
+const found = (search: string): string[] => findFunctions(catalog, search).functions.map(({ id }) => id);
 
 describe("a search for a function", () => {
   it("finds it by its name, or a part of it, letter case aside", () => {
@@ -69,16 +69,16 @@ describe("a search for a function", () => {
   });
 
   it("shows what holds most of the words where nothing holds them all, and says so", () => {
-    expect(findFunctions(catalogue, "how many boxes of nails")).toMatchObject({ holdAll: false });
+    expect(findFunctions(catalog, "how many boxes of nails")).toMatchObject({ holdAll: false });
     expect(found("how many boxes of nails")).toEqual(["NAILCOUNT", "NAILPOUNDS", "PACKS"]);
     expect(found("attic zebra")).toEqual(["VENTAREA"]);
-    expect(findFunctions(catalogue, "attic vents").holdAll).toBe(true);
+    expect(findFunctions(catalog, "attic vents").holdAll).toBe(true);
     // It was guessed what is meant: none holds the word itself.
-    expect(findFunctions(catalogue, "corses").holdAll).toBe(false);
+    expect(findFunctions(catalog, "corses").holdAll).toBe(false);
   });
 
-  it("finds nothing by words that no help knows, and without one shows the whole catalogue in its order", () => {
+  it("finds nothing by words that no help knows, and without one shows the whole catalog in its order", () => {
     for (const word of ["zebra", "house", "trees"]) expect(found(word)).toEqual([]);
-    expect(findFunctions(catalogue, "  ")).toEqual({ functions: catalogue, holdAll: true });
+    expect(findFunctions(catalog, "  ")).toEqual({ functions: catalog, holdAll: true });
   });
 });

@@ -1,17 +1,17 @@
-import { catalogue } from "../../../functions/index";
+import { catalog } from "../../../functions/index";
 import { isMatrix, type Answer } from "../../../shared/cell";
 import { formulaText } from "../../../src/help/formulaText";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 
-const engine = createHeadlessEngine(localCatalogue);
+const engine = createHeadlessEngine(localCatalog);
 afterAll(() => engine.dispose());
 
 /** Blank cells of an array can't be written into a formula, so those examples stay with ranges. */
 const canBeWritten = (args: readonly unknown[]): boolean =>
   !args.some((argument) => Array.isArray(argument) && argument.flat().includes(null));
 
-const examples = catalogue.flatMap((spec) =>
+const examples = catalog.flatMap((spec) =>
   spec.examples
     .filter(({ args }) => canBeWritten(args))
     .map(({ args, result }) => [formulaText(spec, args), result] as const),

@@ -1,8 +1,8 @@
-import { catalogue } from "../../../functions/index";
+import { catalog } from "../../../functions/index";
 import { helpPages } from "../../../src/help/pages";
 
 const SITE = "https://tools.example/gablewright/";
-const pages = helpPages(catalogue, SITE);
+const pages = helpPages(catalog, SITE);
 const pageOf = (id: string): string =>
   pages.find(({ fileName }) => fileName === `help/${id}.html`)?.html ?? "";
 
@@ -20,11 +20,11 @@ describe("the help pages", () => {
     expect(pages.map(({ fileName }) => fileName)).toEqual([
       "help/index.html",
       "help/office.html",
-      ...catalogue.map(({ id }) => `help/${id}.html`),
+      ...catalog.map(({ id }) => `help/${id}.html`),
     ]);
   });
 
-  it.each(catalogue.map((spec) => [spec.id, spec] as const))(
+  it.each(catalog.map((spec) => [spec.id, spec] as const))(
     "tell of %s what it does, takes and comes from",
     (id, spec) => {
       const text = readable(pageOf(id));
@@ -50,7 +50,7 @@ describe("the help pages", () => {
   it("link only to pages that there are", () => {
     const files = new Set(pages.map(({ fileName }) => fileName));
     const links = pages.flatMap(({ html }) => [...html.matchAll(/href="([A-Z]+|index)\.html"/g)]);
-    expect(links.length).toBeGreaterThan(catalogue.length);
+    expect(links.length).toBeGreaterThan(catalog.length);
     expect(links.filter(([, name]) => !files.has(`help/${name}.html`))).toEqual([]);
   });
 

@@ -1,5 +1,5 @@
 import { excelHost } from "../../../src/hosts/excel/excelHost";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import { formulaAt, shownAt, type Contents } from "../../../src/workbook/contents";
 import { formula, number, text, type WorkbookPlan } from "../../../src/workbook/plan";
@@ -34,7 +34,7 @@ const inExcel = async (): Promise<Contents> => {
 };
 
 const inLocal = async (): Promise<Contents> => {
-  const engine = createHeadlessEngine(localCatalogue, PLAN);
+  const engine = createHeadlessEngine(localCatalog, PLAN);
   await engine.calculated();
   return engine.contents();
 };

@@ -1,6 +1,6 @@
 import { excelHost } from "../../../src/hosts/excel/excelHost";
 import type { Host } from "../../../src/workbook/host";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import { readArea } from "../../../src/workbook/address";
 import { panelSheet } from "../../../src/sheets/panelSheet";
@@ -45,7 +45,7 @@ const inExcel = async (): Promise<Tried> => {
 };
 
 const inLocalWorkbook = async (): Promise<Tried> => {
-  const engine = createHeadlessEngine(localCatalogue, bid());
+  const engine = createHeadlessEngine(localCatalog, bid());
   await engine.calculated();
   return {
     host: {

@@ -1,7 +1,7 @@
 import { ICommandService } from "@univerjs/core";
 import { InsertRowCommand, SetRangeValuesCommand } from "@univerjs/sheets";
 import { excelHost } from "../../../src/hosts/excel/excelHost";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import { protectSheets } from "../../../src/hosts/local/protection/protectedSheets";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
@@ -46,7 +46,7 @@ describe("a sheet that a plan protects", () => {
 
   it("takes no typing and no row in the local workbook, but is calculated", async () => {
     const { injector, workbook, calculated, put, getCell, dispose } = createHeadlessEngine(
-      localCatalogue,
+      localCatalog,
       PLAN,
     );
     const told: string[] = [];
@@ -82,14 +82,14 @@ describe("a sheet that a plan protects", () => {
   });
 
   it("is protected in a file, and when the file comes back", async () => {
-    const engine = createHeadlessEngine(localCatalogue, PLAN);
+    const engine = createHeadlessEngine(localCatalog, PLAN);
     await engine.calculated();
     const file = openXlsx(saveXlsx(undefined, engine.book()));
     expect(file.book.sheets.map(({ name, isProtected }) => [name, isProtected])).toEqual([
       ["Signed 1", true],
       ["Order", false],
     ]);
-    const again = createHeadlessEngine(localCatalogue, file.book);
+    const again = createHeadlessEngine(localCatalog, file.book);
     await again.calculated();
     await expect(again.put(patchOf("Signed 1"))).rejects.toThrow(REFUSAL);
     expect(saveXlsx({ file, calculated: again.book() }, again.book())).toBe(file.bytes);

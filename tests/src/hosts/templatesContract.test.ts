@@ -1,5 +1,5 @@
 import { excelHost } from "../../../src/hosts/excel/excelHost";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import type { Book } from "../../../src/xlsx/book/book";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
@@ -94,7 +94,7 @@ const inBook = ({ sheets, names, styles }: Book): Standing => ({
 
 describe.each(Object.entries(TEMPLATES))("%s", (_, plan) => {
   it("stands in Excel, the local workbook and an .xlsx file alike", async () => {
-    const engine = createHeadlessEngine(localCatalogue, plan);
+    const engine = createHeadlessEngine(localCatalog, plan);
     await engine.calculated();
     const book = engine.book();
     engine.dispose();

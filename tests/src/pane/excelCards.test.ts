@@ -50,7 +50,7 @@ describe("the card that extends, beside Excel's stand-in", () => {
     await seen(card, '"Bid" is protected. Nothing was written.');
   });
 
-  it("shows how far a long write is, and leaves no trace of one that is cancelled", async () => {
+  it("shows how far a long write is, and leaves no trace of one that is canceled", async () => {
     const { workbook, sheet, host } = excel();
     for (let row = 3; row <= LAST_ROW; row++) {
       sheet.cells.set(`A${row}`, { formula: 20 + (row % 9) });
@@ -72,7 +72,7 @@ describe("the card that extends, beside Excel's stand-in", () => {
       if (share > 0.5) press(card, "Cancel");
     };
     press(card, "Write");
-    await seen(card, "Cancelled: nothing was written.");
+    await seen(card, "Canceled: nothing was written.");
     expect(shares.some((share) => share > 0 && share < 1)).toBe(true);
     expect(shareShown(card)).toBeUndefined();
     expect(JSON.stringify([...sheet.cells].sort())).toBe(before);

@@ -32,7 +32,7 @@ const host: PaneHost = {
 
 it("what was done in one workbook isn't offered for undoing beside the next one", async () => {
   const pane = show(h(Pane, { host }));
-  press(pane, "Build take-off");
+  press(pane, "Build takeoff");
   await seen(pane, "Added ");
   expect(pane.textContent).toContain("Undo");
 

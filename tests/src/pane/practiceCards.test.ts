@@ -62,7 +62,7 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
       document.getElementById(levels?.getAttribute("aria-describedby") ?? "")?.textContent;
     for (const [level, asks] of [
       ["first hour", "round measures, the first questions of each topic"],
-      ["full roof", "sixteenths or millimetres, every question"],
+      ["full roof", "sixteenths or millimeters, every question"],
       ["half day", "quarter inches or 5 mm, more questions"],
     ] as const) {
       await type(card, "class-level", level);
@@ -128,7 +128,7 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     await seen(card, "Cancel");
     expect(shareShown(card)).toBeLessThan(1);
     press(card, "Cancel");
-    await seen(card, "Cancelled: nothing was made.");
+    await seen(card, "Canceled: nothing was made.");
     expect(delivered).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { addSheets } from "../../../src/hosts/local/cells/addSheets";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 import { pastedAnswers } from "../../../src/practice/marking/pastedAnswers";
@@ -55,7 +55,7 @@ test("five hundred students are written, undone, saved and opened", async () => 
   expect(workbook.getSheets()).toHaveLength(1);
   univer.dispose();
 
-  const engine = createHeadlessEngine(localCatalogue, plan);
+  const engine = createHeadlessEngine(localCatalog, plan);
   await engine.calculated();
   const { book } = openXlsx(saveXlsx(undefined, engine.book()));
   engine.dispose();

@@ -92,9 +92,9 @@ describe("an answer", () => {
         expect(markAnswer(answer, Number(lengthIn.toFixed(2))).slip).toBe("took inches for feet");
       } else {
         expect(markAnswer(answer, `${(lengthIn * 2.54).toFixed(1)}`).slip).toBe(
-          "took centimetres for millimetres",
+          "took centimeters for millimeters",
         );
-        expect(markAnswer(answer, (lengthIn * 0.0254).toFixed(4)).slip).toBe("took metres for millimetres");
+        expect(markAnswer(answer, (lengthIn * 0.0254).toFixed(4)).slip).toBe("took meters for millimeters");
       }
     }
   });

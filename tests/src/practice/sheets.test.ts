@@ -1,6 +1,6 @@
 import { LEVELS } from "../../../functions/practice/level";
 import { UNITS } from "../../../functions/practice/measuring";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import { planBook } from "../../../src/xlsx/planBook";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
@@ -189,7 +189,7 @@ describe("the key", () => {
   it("has formulas that come to the results that stand in the file", async () => {
     const version = versionOf();
     const { book } = openXlsx(keyFile(problemsOf(version), version));
-    const engine = createHeadlessEngine(localCatalogue, book);
+    const engine = createHeadlessEngine(localCatalog, book);
     await engine.calculated();
     const [sheet] = book.sheets;
     let formulas = 0;

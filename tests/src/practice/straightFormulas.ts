@@ -64,7 +64,7 @@ const FORMULAS: Readonly<Record<string, Formula>> = {
   tape: ({ readingIn: reading, otherIn: other }) => ({
     "What the tape reads": reading,
     "The same in inches alone": reading,
-    "The same in metres": reading,
+    "The same in meters": reading,
     "Both pieces end to end": reading + other,
   }),
   pitch: ({ runIn: run, riseIn: rise }) => ({

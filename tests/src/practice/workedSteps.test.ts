@@ -1,13 +1,13 @@
 import { LEVELS } from "../../../functions/practice/level";
 import { UNITS } from "../../../functions/practice/measuring";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import { classOf } from "../../support/practiceClass";
 
 jest.setTimeout(120_000);
 
 describe("the worked steps", () => {
-  const engine = createHeadlessEngine(localCatalogue);
+  const engine = createHeadlessEngine(localCatalog);
   afterAll(() => engine.dispose());
 
   it.each(UNITS.flatMap((units) => LEVELS.map((level) => [level, units] as const)))(

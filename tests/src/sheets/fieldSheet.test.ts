@@ -1,6 +1,6 @@
 import type { Cell, Matrix } from "../../../shared/cell";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/workbook/headless";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { fieldSheetPlan } from "../../../src/sheets/fieldSheet/fieldSheet";
 import { captionPatch } from "../../../src/sheets/fieldSheet/pictureCaption";
 import { readArea } from "../../../src/workbook/address";
@@ -39,7 +39,7 @@ const edit = async (address: string, content: string | number | null): Promise<v
 
 describe("the field sheet of a 20 ft gable", () => {
   beforeEach(async () => {
-    engine = createHeadlessEngine(localCatalogue, planOf(GABLE));
+    engine = createHeadlessEngine(localCatalog, planOf(GABLE));
     await engine.calculated();
   });
   afterEach(() => {
@@ -149,7 +149,7 @@ describe("the line beneath a field sheet's picture", () => {
   };
 
   beforeEach(async () => {
-    engine = createHeadlessEngine(localCatalogue, planOf(GABLE));
+    engine = createHeadlessEngine(localCatalog, planOf(GABLE));
     await engine.calculated();
   });
   afterEach(() => {

@@ -32,8 +32,8 @@ describe("sheets that were built are taken away", () => {
   it.each([
     ["Panel", "=Panel!A1"],
     ["Panel", "=2*'Panel'!A1"],
-    ["Take-off", "='Take-off'!A1"],
-    ["Take-off", "=Take-off!A1"],
+    ["Takeoff", "='Takeoff'!A1"],
+    ["Takeoff", "=Takeoff!A1"],
     ["Porch (N", "='Porch (N'!A1"],
     ["Bob's shed", "='Bob''s shed'!A1"],
     ["Panel", "=headlap+1"],

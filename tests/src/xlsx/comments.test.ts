@@ -1,7 +1,7 @@
 import { ICommandService } from "@univerjs/core";
 import { InsertColMutation, InsertRowMutation, RemoveRowMutation } from "@univerjs/sheets";
 import ExcelJS from "exceljs";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import { watchMoves } from "../../../src/hosts/local/engine/moves";
 import { placeAfter } from "../../../src/xlsx/book/lineMoves";
@@ -56,7 +56,7 @@ const FIRST_COLUMN: Lines = {
 /** The file as it is saved once rows and columns were put in or taken out. */
 const savedAfter = async (bytes: Uint8Array, ...steps: readonly Lines[]): Promise<Uint8Array> => {
   const file = openXlsx(bytes);
-  const engine = createHeadlessEngine(localCatalogue, file.book);
+  const engine = createHeadlessEngine(localCatalog, file.book);
   await engine.calculated();
   const calculated = engine.book();
   const commands = engine.injector.get(ICommandService);

@@ -115,7 +115,7 @@ const huge = (): Uint8Array => {
 
 const hugeFrame = (): Uint8Array => {
   const bytes = Uint8Array.from(GIF);
-  // Behind its head, two colours, and eight bytes that say how the frame is shown.
+  // Behind its head, two colors, and eight bytes that say how the frame is shown.
   const view = new DataView(bytes.buffer);
   view.setUint16(13 + 6 + 8 + 5, 30_000, true);
   view.setUint16(13 + 6 + 8 + 7, 30_000, true);

@@ -99,11 +99,11 @@ it("draws nothing but what it knows, and lets no text of the file become markup"
 });
 
 it.each<[string, string | RegExp, string]>([
-  ["a colour of the theme", '<a:srgbClr val="F4F1EA"/>', '<a:schemeClr val="accent1"/>'],
-  ["a colour that is none", 'val="F4F1EA"', 'val="url(#a)"'],
-  ["a faint colour", '<a:srgbClr val="F4F1EA"/>', '<a:srgbClr val="F4F1EA"><a:alpha val="9"/></a:srgbClr>'],
+  ["a color of the theme", '<a:srgbClr val="F4F1EA"/>', '<a:schemeClr val="accent1"/>'],
+  ["a color that is none", 'val="F4F1EA"', 'val="url(#a)"'],
+  ["a faint color", '<a:srgbClr val="F4F1EA"/>', '<a:srgbClr val="F4F1EA"><a:alpha val="9"/></a:srgbClr>'],
   [
-    "colours that run into each other",
+    "colors that run into each other",
     /<a:solidFill><a:srgbClr val="F4F1EA"\/><\/a:solidFill>/,
     "<a:gradFill/>",
   ],

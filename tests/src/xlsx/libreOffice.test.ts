@@ -1,5 +1,5 @@
 import { CellError, type Cell } from "../../../shared/cell";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import type { Book } from "../../../src/xlsx/book/book";
 import { doubtfulResults } from "../../../src/xlsx/write/doubtfulResults";
@@ -108,7 +108,7 @@ describeWithLibreOffice("workbooks made by LibreOffice", () => {
 
     const open = async () => {
       const file = openXlsx(bytes);
-      const engine = createHeadlessEngine(localCatalogue, file.book);
+      const engine = createHeadlessEngine(localCatalog, file.book);
       await engine.calculated();
       return { file, engine, calculated: engine.book() };
     };

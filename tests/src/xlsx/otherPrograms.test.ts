@@ -1,7 +1,7 @@
 import ExcelJS from "exceljs";
 import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import { doubtfulResults } from "../../../src/xlsx/write/doubtfulResults";
 import { writeZip } from "../../../src/xlsx/package/zip";
@@ -19,7 +19,7 @@ describe.each(FILES)("a package's example workbook, %s", (path) => {
   it("is worked out to the same, comes back as it was, and changes only where it was changed", async () => {
     const bytes = read(path);
     const file = openXlsx(bytes);
-    const engine = createHeadlessEngine(localCatalogue, file.book);
+    const engine = createHeadlessEngine(localCatalog, file.book);
     await engine.calculated();
     const calculated = engine.book();
     expect(doubtfulResults(file.book, calculated)).toEqual([]);

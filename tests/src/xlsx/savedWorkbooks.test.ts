@@ -1,6 +1,6 @@
 import ExcelJS from "exceljs";
 import { CellError } from "../../../shared/cell";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import type { Book } from "../../../src/xlsx/book/book";
 import { doubtfulResults } from "../../../src/xlsx/write/doubtfulResults";
@@ -53,7 +53,7 @@ let calculated: Book;
 
 const open = async (bytes: Uint8Array): Promise<void> => {
   file = openXlsx(bytes);
-  engine = createHeadlessEngine(localCatalogue, file.book);
+  engine = createHeadlessEngine(localCatalog, file.book);
   await engine.calculated();
   calculated = engine.book();
 };

@@ -1,7 +1,7 @@
 import { ICommandService } from "@univerjs/core";
 import { RemoveSheetCommand, SetWorksheetNameCommand } from "@univerjs/sheets";
 import ExcelJS from "exceljs";
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import type { Book } from "../../../src/xlsx/book/book";
 import { followFormula } from "../../../src/xlsx/formulas/followSheets";
@@ -45,7 +45,7 @@ interface OpenBid {
 
 const open = async (bytes: Uint8Array): Promise<OpenBid> => {
   const file = openXlsx(bytes);
-  const engine = createHeadlessEngine(localCatalogue, file.book);
+  const engine = createHeadlessEngine(localCatalog, file.book);
   await engine.calculated();
   const calculated = engine.book();
   return {

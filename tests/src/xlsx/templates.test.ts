@@ -1,4 +1,4 @@
-import { localCatalogue } from "../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import type { Book } from "../../../src/xlsx/book/book";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
@@ -43,11 +43,11 @@ const inPlainWords = ({ sheets, names, styles }: Book) => ({
 
 describe.each(Object.entries(TEMPLATES))("%s", (_, plan) => {
   it("is the same through the local workbook as through an .xlsx and back", async () => {
-    const engine = createHeadlessEngine(localCatalogue, plan);
+    const engine = createHeadlessEngine(localCatalog, plan);
     await engine.calculated();
     const before = engine.book();
     const file = openXlsx(saveXlsx(undefined, before));
-    const again = createHeadlessEngine(localCatalogue, file.book);
+    const again = createHeadlessEngine(localCatalog, file.book);
     await again.calculated();
     expect(inPlainWords(again.book())).toEqual(inPlainWords(before));
     engine.dispose();
@@ -55,7 +55,7 @@ describe.each(Object.entries(TEMPLATES))("%s", (_, plan) => {
   });
 
   it("keeps its drop-downs and how it goes to paper", async () => {
-    const engine = createHeadlessEngine(localCatalogue, plan);
+    const engine = createHeadlessEngine(localCatalog, plan);
     await engine.calculated();
     const { parts } = openXlsx(saveXlsx(undefined, engine.book()));
     plan.sheets.forEach((sheet, index) => {

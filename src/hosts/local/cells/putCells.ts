@@ -70,8 +70,8 @@ const refuseWhatCannotBeWritten = (
 };
 
 /**
- * What the engine is to keep of a new cell. Its own style stays where it has one, else it takes its neighbour's look; the
- * number format is that of the result, else its own, else the neighbour's. The style is whole, so that it comes out the
+ * What the engine is to keep of a new cell. Its own style stays where it has one, else it takes its neighbor's look; the
+ * number format is that of the result, else its own, else the neighbor's. The style is whole, so that it comes out the
  * same from a wiped cell.
  */
 const newData = (
@@ -82,10 +82,10 @@ const newData = (
 ): ICellData => {
   const styleOf = (data: Nullable<ICellData>): Nullable<IStyleData> =>
     data?.s ? workbook.getStyles().getStyleByCell(data) : undefined;
-  const neighbours = styleOf(like);
-  const style = styleOf(own) ?? neighbours;
+  const neighbors = styleOf(like);
+  const style = styleOf(own) ?? neighbors;
   const n =
-    cell?.numberFormat === undefined ? (style?.n ?? (cell && neighbours?.n)) : { pattern: cell.numberFormat };
+    cell?.numberFormat === undefined ? (style?.n ?? (cell && neighbors?.n)) : { pattern: cell.numberFormat };
   return {
     ...(cell && contentData(cell.content)),
     s: { ...style, ...(n && { n }) },

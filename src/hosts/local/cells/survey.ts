@@ -23,7 +23,7 @@ const withinSheet = (sheet: Worksheet, { from, to }: Area): Area => ({
   },
 });
 
-/** A formula behind a cell, those that a fill has made of a neighbour's included; empty text where there is none. */
+/** A formula behind a cell, those that a fill has made of a neighbor's included; empty text where there is none. */
 export const formulaAt = (injector: Injector, sheet: Worksheet, row: number, column: number): string =>
   injector.get(FormulaDataModel).getFormulaStringByCell(row, column, sheet.getSheetId(), sheet.getUnitId()) ??
   "";

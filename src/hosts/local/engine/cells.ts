@@ -33,7 +33,7 @@ export const fromCellData = (cell: Nullable<ICellData>): Content => {
 
 /**
  * The data of a cell as calculated. The sheet's own getCell gives a formatted number as its text,
- * and its raw getter leaves out the cells that a neighbour's formula spills into.
+ * and its raw getter leaves out the cells that a neighbor's formula spills into.
  */
 export const cellDataAt = (
   injector: Injector,

@@ -3,7 +3,7 @@ import { SheetsDataValidationValidatorService } from "@univerjs/sheets-data-vali
 
 /**
  * The engine looks through the drop-downs of a sheet that isn't in front when the browser is idle, and throws where the sheet was
- * taken away by then, as Undo of a take-off does on a busy machine. So a sheet that is gone has nothing to look through.
+ * taken away by then, as Undo of a takeoff does on a busy machine. So a sheet that is gone has nothing to look through.
  */
 export const passOverGoneSheets = (injector: Injector): void => {
   const units = injector.get(IUniverInstanceService);

@@ -9,7 +9,7 @@ const mendedCompares = new WeakSet<Compare>();
 
 /**
  * The engine takes a cell for blank where it holds an empty text and no formula; and what it has of a cell that was just
- * calculated, or that a neighbour fills, is the result alone. So where A1 is ="" the result is marked as a formula's here. A cell
+ * calculated, or that a neighbor fills, is the result alone. So where A1 is ="" the result is marked as a formula's here. A cell
  * of the sheet itself is left as it is: a person who empties one leaves an empty text there, and means a blank.
  */
 const keepResults = (): void => {

@@ -18,7 +18,7 @@ import {
 } from "@univerjs/sheets";
 
 /** The next sheet that is shown, or the last one before. */
-const neighbourOf = (workbook: Workbook, sheetId: string): Worksheet | undefined => {
+const neighborOf = (workbook: Workbook, sheetId: string): Worksheet | undefined => {
   const sheets = workbook.getSheets();
   const at = sheets.findIndex((sheet) => sheet.getSheetId() === sheetId);
   const isShown = (sheet: Worksheet): boolean => sheet.isSheetHidden() !== BooleanNumber.TRUE;
@@ -52,7 +52,7 @@ const leaveFirst = (injector: Injector, workbook: Workbook): void => {
     if (id !== RemoveSheetMutation.id) return;
     const { unitId, subUnitId } = params as IRemoveSheetMutationParams;
     if (workbook.getActiveSheet().getSheetId() !== subUnitId) return;
-    const next = neighbourOf(workbook, subUnitId);
+    const next = neighborOf(workbook, subUnitId);
     if (next)
       commands.syncExecuteCommand(SetWorksheetActiveOperation.id, { unitId, subUnitId: next.getSheetId() });
   });

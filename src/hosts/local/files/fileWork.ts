@@ -1,7 +1,7 @@
 import { afterMessage } from "../../../xlsx/afterMessage";
 import type { FileAnswer, FileJob } from "../../../xlsx/fileJob";
 
-/** Does a job somewhere else, and drops it where it is cancelled. */
+/** Does a job somewhere else, and drops it where it is canceled. */
 export type SendJob = (job: FileJob, signal: AbortSignal) => Promise<FileAnswer[FileJob["kind"]]>;
 
 type WriteJob = Omit<Extract<FileJob, { kind: "write" }>, "kind">;

@@ -6,7 +6,7 @@ import type { SendJob } from "./fileWork";
 const NOT_LOADED =
   "this page's files can't be loaded. If npm start serves it, see that it still runs there; if not, that you are online. Then try again, without closing the page";
 
-/** Does a job in a worker of its own, which ends with it or where it is cancelled. */
+/** Does a job in a worker of its own, which ends with it or where it is canceled. */
 export const sendToWorker: SendJob = (job, signal) =>
   new Promise((resolve, reject) => {
     signal.throwIfAborted();

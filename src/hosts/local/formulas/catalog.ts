@@ -1,5 +1,5 @@
-import { catalogue } from "../../../../functions/index";
+import { catalog } from "../../../../functions/index";
 import { runnable } from "./runnable";
 
-/** The whole catalogue in this host's words. */
-export const localCatalogue = catalogue.map(runnable);
+/** The whole catalog in this host's words. */
+export const localCatalog = catalog.map(runnable);

@@ -13,12 +13,12 @@ import { fromAnswer, toArgument } from "./values";
 
 type FunctionClasses = NonNullable<IUniverEngineFormulaConfig["function"]>;
 
-/** One engine class for each catalogue entry: the engine makes the instances itself, so each class closes over its entry. */
+/** One engine class for each catalog entry: the engine makes the instances itself, so each class closes over its entry. */
 export const functionClasses = (
-  catalogue: readonly RunnableFunction[],
+  catalog: readonly RunnableFunction[],
   sentences: Sentences,
 ): FunctionClasses =>
-  catalogue.map((entry) => {
+  catalog.map((entry) => {
     class GableFunction extends BaseFunction {
       // minParams and maxParams stay unset: the engine would answer a bare #N/A, and the function says what is missing.
       override calculate(...values: BaseValueObject[]): BaseValueObject {
@@ -34,8 +34,8 @@ export const functionClasses = (
   });
 
 /** What the workbook shows while a formula is typed. */
-export const functionDescriptions = (catalogue: readonly RunnableFunction[]): IFunctionInfo[] =>
-  catalogue.map((entry) => ({
+export const functionDescriptions = (catalog: readonly RunnableFunction[]): IFunctionInfo[] =>
+  catalog.map((entry) => ({
     functionName: qualifiedName(entry),
     functionType: FunctionType.User,
     description: entry.summary,

@@ -25,7 +25,7 @@ const exampleText = (argument: Argument): string => {
       : String(argument as Cell);
 };
 
-/** A function of the catalogue in this host's words. */
+/** A function of the catalog in this host's words. */
 export const runnable = (spec: FunctionSpec): RunnableFunction => ({
   id: spec.id,
   summary: spec.summary,

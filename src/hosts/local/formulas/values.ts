@@ -63,7 +63,7 @@ const toMatrix = (array: ArrayValueObject, sentenceOfCell: SentenceOfCell): Matr
   );
 };
 
-/** The value objects of the engine in the words of the catalogue. A reference to one cell arrives as a 1x1 array. */
+/** The value objects of the engine in the words of the catalog. A reference to one cell arrives as a 1x1 array. */
 export const toArgument = (
   value: Nullable<BaseValueObject>,
   sentenceOfCell: SentenceOfCell = noSentence,

@@ -1,6 +1,6 @@
 import { mountPane } from "../../../pane/mount";
-import { DEMO_TAKE_OFF } from "../../../sheets/newJob/demo";
-import { takeOffPlan, USUAL_NAMES } from "../../../sheets/newJob/takeoffPlan";
+import { DEMO_TAKEOFF } from "../../../sheets/newJob/demo";
+import { takeoffPlan, USUAL_NAMES } from "../../../sheets/newJob/takeoffPlan";
 import "./local.css";
 import type { Book } from "../../../xlsx/book/book";
 import { canBeDrawn } from "../pictures/decodedImage";
@@ -23,15 +23,15 @@ const dark = window.matchMedia("(prefers-color-scheme: dark)");
 
 /** Opens on the worked example. The engine is large, so it comes in a part of its own, after the pane is painted. */
 const openFirst = async () => {
-  const [{ showWorkbook }, { localCatalogue }, { workbookData }] = await Promise.all([
+  const [{ showWorkbook }, { localCatalog }, { workbookData }] = await Promise.all([
     import("./openPage"),
     import("../formulas/catalog"),
     import("../engine/planSnapshot"),
   ]);
-  const plan = takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES);
+  const plan = takeoffPlan(DEMO_TAKEOFF, USUAL_NAMES);
   const snapshot = workbookData("local", plan);
   const following = followingWorkbook(
-    showWorkbook(elementOf("workbook"), localCatalogue, snapshot, dark.matches),
+    showWorkbook(elementOf("workbook"), localCatalog, snapshot, dark.matches),
   );
   dark.addEventListener("change", ({ matches }) => {
     following.workbook.setDarkMode(matches);
@@ -44,7 +44,7 @@ const ready = first.then(({ workbook }) => workbook);
 
 /** Shows another workbook in the place of the one on the page. */
 const showBook = async (book: Book): Promise<PageWorkbook> => {
-  const [{ workbook, replace }, { showWorkbook }, { localCatalogue }, { bookSnapshot }] = await Promise.all([
+  const [{ workbook, replace }, { showWorkbook }, { localCatalog }, { bookSnapshot }] = await Promise.all([
     first,
     import("./openPage"),
     import("../formulas/catalog"),
@@ -55,7 +55,7 @@ const showBook = async (book: Book): Promise<PageWorkbook> => {
   replace(
     showWorkbook(
       elementOf("workbook"),
-      localCatalogue,
+      localCatalog,
       bookSnapshot(`local-${Date.now()}`, book),
       dark.matches,
     ),

@@ -71,10 +71,10 @@ const locale = mergeLocales(
   SheetsDrawingUIEnUS,
 );
 
-/** Puts a workbook into an element of the page, with the catalogue's functions in it. */
+/** Puts a workbook into an element of the page, with the catalog's functions in it. */
 export const showWorkbook = (
   container: HTMLElement,
-  catalogue: readonly RunnableFunction[],
+  catalog: readonly RunnableFunction[],
   snapshot: Partial<IWorkbookData>,
   dark = false,
 ): PageWorkbook => {
@@ -92,14 +92,14 @@ export const showWorkbook = (
     [UniverRenderEnginePlugin],
     [UniverUIPlugin, { container, header: true, toolbar: true, contextMenu: true }],
     [UniverDocsUIPlugin],
-    [UniverFormulaEnginePlugin, { function: functionClasses(catalogue, sentences) }],
+    [UniverFormulaEnginePlugin, { function: functionClasses(catalog, sentences) }],
     [UniverSheetsPlugin],
     [UniverSheetsUIPlugin],
     [UniverSheetsNumfmtPlugin],
     // Results kept in the snapshot have no sentences with them: calculate everything once.
     [
       UniverSheetsFormulaPlugin,
-      { description: functionDescriptions(catalogue), initialFormulaComputing: CalculationMode.FORCED },
+      { description: functionDescriptions(catalog), initialFormulaComputing: CalculationMode.FORCED },
     ],
     [UniverSheetsFormulaUIPlugin],
     [UniverDataValidationPlugin],

@@ -35,7 +35,7 @@ const drawn = async (source: string, widthPx: number, heightPx: number): Promise
 const pictureOf = async ({ source, transform, sheetTransform }: ISheetImage): Promise<BookPicture> => {
   const { width = 0, height = 0 } = transform ?? {};
   const { row, column, rowOffset, columnOffset } = sheetTransform.from;
-  // One that came along with the copy of a file's sheet follows the page's colours.
+  // One that came along with the copy of a file's sheet follows the page's colors.
   const svg = SVG_SOURCE.test(source)
     ? onPaper(new TextDecoder().decode(toBytes(source.replace(SVG_SOURCE, ""))))
     : undefined;

@@ -91,7 +91,7 @@ let enginesMade = 0;
 
 /** An engine with a workbook in it, made of a plan or a file's book. Another workbook takes another engine: this one keeps traces of what it unloads. */
 export const createHeadlessEngine = (
-  catalogue: readonly RunnableFunction[],
+  catalog: readonly RunnableFunction[],
   plan: WorkbookPlan | Book = EMPTY,
 ): HeadlessEngine => {
   mendEngine();
@@ -102,7 +102,7 @@ export const createHeadlessEngine = (
     logLevel: LogLevel.SILENT,
   });
   univer.registerPlugins([
-    [UniverFormulaEnginePlugin, { function: functionClasses(catalogue, sentences) }],
+    [UniverFormulaEnginePlugin, { function: functionClasses(catalog, sentences) }],
     [UniverSheetsPlugin],
     [UniverSheetsFormulaPlugin, {}],
   ]);

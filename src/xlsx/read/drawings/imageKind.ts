@@ -41,8 +41,8 @@ const jpegKind = (bytes: Uint8Array, view: DataView): ImageKind | undefined => {
 const gifKind = (bytes: Uint8Array, view: DataView): ImageKind | undefined => {
   if (bytes.length < GIF_HEAD_BYTES) return undefined;
   const flags = bytes[10] ?? 0;
-  const colourBytes = (flags & 0x80) === 0 ? 0 : 3 * 2 ** ((flags & 0x07) + 1);
-  let at = GIF_HEAD_BYTES + colourBytes;
+  const colorBytes = (flags & 0x80) === 0 ? 0 : 3 * 2 ** ((flags & 0x07) + 1);
+  let at = GIF_HEAD_BYTES + colorBytes;
   // Blocks that say something of the frame: a mark, a kind, and pieces of so many bytes each up to one of none.
   while (bytes[at] === 0x21) {
     at += 2;

@@ -8,14 +8,14 @@ const HEX = /^[0-9a-f]{6}$/i;
 const isThemed = (shape: XmlElement, reference: "fillRef" | "lnRef"): boolean =>
   (numberAttribute(childOf(childOf(shape, "style"), reference), "idx") ?? 0) !== 0;
 
-/** A plain colour, `none`, or undefined where nothing is said of it. */
+/** A plain color, `none`, or undefined where nothing is said of it. */
 export const paintOf = (holder: XmlElement | undefined): string | undefined => {
   const fill = holder?.children.find(({ name }) => name.endsWith("Fill"));
   if (!fill || fill.name === "noFill") return fill && "none";
   onlyIf(fill.name === "solidFill");
-  const colour = childOf(fill, "srgbClr");
-  const hex = colour?.attributes.get("val") ?? "";
-  onlyIf(HEX.test(hex) && colour?.children.length === 0);
+  const color = childOf(fill, "srgbClr");
+  const hex = color?.attributes.get("val") ?? "";
+  onlyIf(HEX.test(hex) && color?.children.length === 0);
   return `#${hex}`;
 };
 
@@ -35,7 +35,7 @@ export const fillOf = (shape: XmlElement): string =>
   paintOrNone(childOf(shape, "spPr"), isThemed(shape, "fillRef"));
 
 export interface Stroke {
-  readonly colour: string;
+  readonly color: string;
   readonly widthPx: number;
   /** Lengths of dashes and gaps. */
   readonly dashesPx: readonly number[];
@@ -69,7 +69,7 @@ export const strokeOf = (shape: XmlElement): Stroke => {
   const dashes = orNotShown(DASHES.get(childOf(line, "prstDash")?.attributes.get("val") ?? "solid"));
   onlyIf(!childOf(line, "custDash"));
   return {
-    colour: paintOrNone(line, isThemed(shape, "lnRef")),
+    color: paintOrNone(line, isThemed(shape, "lnRef")),
     widthPx,
     dashesPx: dashes.map((widths) => widths * widthPx),
     arrows: { start: hasArrow(line, "headEnd"), end: hasArrow(line, "tailEnd") },

@@ -8,7 +8,7 @@ import { outlines, type Outline } from "./outline";
 import { fillOf, refuseEffects, strokeOf, type Stroke } from "./paint";
 import { wordsIn } from "./words";
 
-/** On a dark page the cells are dark too: light lines on it, and every colour keeps its hue. */
+/** On a dark page the cells are dark too: light lines on it, and every color keeps its hue. */
 const STYLE = element(
   "style",
   {},
@@ -23,19 +23,19 @@ const LONGEST_PX = 20_000;
 const ARROW_WIDTHS = 3;
 const SMALLEST_ARROW_PX = 7;
 
-const arrow = (at: Spot, from: Spot, { colour, widthPx }: Stroke): string => {
+const arrow = (at: Spot, from: Spot, { color, widthPx }: Stroke): string => {
   const length = Math.hypot(at.x - from.x, at.y - from.y);
   if (length === 0) return "";
   const size = Math.max(SMALLEST_ARROW_PX, widthPx * ARROW_WIDTHS);
   const [x, y] = [((from.x - at.x) / length) * size, ((from.y - at.y) / length) * size];
   const corner = (side: number): string =>
     `${px(at.x + x - (side * y) / 2)},${px(at.y + y + (side * x) / 2)}`;
-  return element("polygon", { points: `${px(at.x)},${px(at.y)} ${corner(1)} ${corner(-1)}`, fill: colour });
+  return element("polygon", { points: `${px(at.x)},${px(at.y)} ${corner(1)} ${corner(-1)}`, fill: color });
 };
 
 const arrowsOf = ({ spots }: Outline, stroke: Stroke): string[] => {
   const [first, second, nextToLast, last] = [spots[0], spots[1], spots.at(-2), spots.at(-1)];
-  if (!first || !second || !nextToLast || !last || stroke.colour === "none") return [];
+  if (!first || !second || !nextToLast || !last || stroke.color === "none") return [];
   return [
     ...(stroke.arrows.start ? [arrow(first, second, stroke)] : []),
     ...(stroke.arrows.end ? [arrow(last, nextToLast, stroke)] : []),
@@ -61,7 +61,7 @@ const shapeMarkup = (shape: XmlElement, change: Change): string[] => {
   const lines = outlines(properties, frame, flips(place));
   const stroke = strokeOf(shape);
   const dashes = stroke.dashesPx.length > 0 && { "stroke-dasharray": stroke.dashesPx.map(px).join(" ") };
-  const look = { fill: fillOf(shape), stroke: stroke.colour, "stroke-width": stroke.widthPx, ...dashes };
+  const look = { fill: fillOf(shape), stroke: stroke.color, "stroke-width": stroke.widthPx, ...dashes };
   return [
     element("path", { d: pathOf(lines), ...look }),
     ...lines.flatMap((each) => (each.isClosed ? [] : arrowsOf(each, stroke))),

@@ -2,10 +2,10 @@ import { excelHost } from "../../../../src/hosts/excel/excelHost";
 import type { Host } from "../../../../src/workbook/host";
 import { CellError } from "../../../../shared/cell";
 import { addFieldSheet } from "../../../../src/sheets/fieldSheet/addFieldSheet";
-import { addTakeOff, chooseSheetNames } from "../../../../src/sheets/newJob/addTakeoff";
-import { DEMO_TAKE_OFF } from "../../../../src/sheets/newJob/demo";
-import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeoff/takeoffOptions";
-import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
+import { addTakeoff, chooseSheetNames } from "../../../../src/sheets/newJob/addTakeoff";
+import { DEMO_TAKEOFF } from "../../../../src/sheets/newJob/demo";
+import { BLANK_TAKEOFF } from "../../../../src/sheets/takeoff/takeoffOptions";
+import { takeoffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { a1 } from "../../../../src/workbook/address";
 import { text, type SheetPlan, type WorkbookPlan } from "../../../../src/workbook/plan";
 import {
@@ -29,17 +29,17 @@ const stateOf = (workbook: FakeWorkbook): string =>
 describe("the Excel host, on a stand-in", () => {
   it("writes every cell, name, format and drop-down of a plan", async () => {
     const workbook = fakeWorkbook("Bid");
-    await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
-    const plan = takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES);
+    await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
+    const plan = takeoffPlan(DEMO_TAKEOFF, USUAL_NAMES);
     expect(workbook.sheets.map(({ name }) => name)).toEqual([
       "Bid",
-      "Take-off",
+      "Takeoff",
       "Order",
       "Trim cuts",
       "Trims",
       "Panel",
     ]);
-    expect(workbook.active).toBe("Take-off");
+    expect(workbook.active).toBe("Takeoff");
     for (const sheetPlan of plan.sheets) {
       const sheet = workbook.sheets.find(({ name }) => name === sheetPlan.name);
       expect(sheet?.frozenRows).toBe(sheetPlan.frozenRows);
@@ -60,7 +60,7 @@ describe("the Excel host, on a stand-in", () => {
   /** Writes a plan again and again, each time failing later, until nothing fails any more; returns how often it failed. */
   const failAtEvery = async (step: number, plan: WorkbookPlan): Promise<number> => {
     for (let failures = 0; ; failures++) {
-      const workbook = fakeWorkbook("Bid", "Take-off");
+      const workbook = fakeWorkbook("Bid", "Takeoff");
       workbook.sheets[1]?.cells.set("A1", { formula: "mine" });
       const before = stateOf(workbook);
       workbook.failAfter = failures * step;
@@ -75,20 +75,20 @@ describe("the Excel host, on a stand-in", () => {
     }
   };
 
-  const names = chooseSheetNames({ sheets: ["Bid", "Take-off"], names: [] }, false);
-  const takeOff = takeOffPlan(BLANK_TAKE_OFF, names);
+  const names = chooseSheetNames({ sheets: ["Bid", "Takeoff"], names: [] }, false);
+  const takeoff = takeoffPlan(BLANK_TAKEOFF, names);
 
   it("leaves the workbook as it was, whichever operation fails", async () => {
     const firstRows = (sheet: SheetPlan): SheetPlan => ({
       ...sheet,
       cells: sheet.cells.filter(({ row }) => row < 8),
     });
-    const beginnings = { ...takeOff, sheets: takeOff.sheets.map(firstRows) };
+    const beginnings = { ...takeoff, sheets: takeoff.sheets.map(firstRows) };
     expect(await failAtEvery(1, beginnings)).toBeGreaterThan(400);
   });
 
-  it("leaves the workbook as it was, however far a whole take-off was written", async () => {
-    expect(await failAtEvery(101, takeOff)).toBeGreaterThan(20);
+  it("leaves the workbook as it was, however far a whole takeoff was written", async () => {
+    expect(await failAtEvery(101, takeoff)).toBeGreaterThan(20);
   });
 
   it("never lets text become a formula, a date or a number", async () => {
@@ -127,18 +127,18 @@ describe("what the Excel host reads", () => {
 
   it("gives the cells of a name, and none for a name that isn't there", async () => {
     const workbook = fakeWorkbook("Bid");
-    await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+    await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
     const panel = await hostOf(workbook).named("Panel");
     expect(panel?.[0]).toEqual(["exposed width", 24]);
     expect(await hostOf(workbook).named("Nothing")).toBeUndefined();
   });
 
   describe("takes built sheets away again", () => {
-    const NAMES = ["Bid", "Take-off", "Order", "Trim cuts", "Trims", "Panel"];
+    const NAMES = ["Bid", "Takeoff", "Order", "Trim cuts", "Trims", "Panel"];
 
     it("wholly, names too", async () => {
       const workbook = fakeWorkbook("Bid");
-      const { undo } = await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+      const { undo } = await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
       expect(workbook.sheets.map(({ name }) => name)).toEqual(NAMES);
       await undo();
       expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid"]);
@@ -147,29 +147,29 @@ describe("what the Excel host reads", () => {
 
     it("but not where somebody has typed on them since", async () => {
       const workbook = fakeWorkbook("Bid");
-      const { undo } = await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
-      const takeOff = workbook.sheets.find(({ name }) => name === "Take-off");
-      takeOff?.cells.set("C7", { formula: 61 });
+      const { undo } = await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
+      const takeoff = workbook.sheets.find(({ name }) => name === "Takeoff");
+      takeoff?.cells.set("C7", { formula: 61 });
       await expect(undo()).rejects.toThrow(
-        'C7 on "Take-off" has changed since it was built. Nothing was undone.',
+        'C7 on "Takeoff" has changed since it was built. Nothing was undone.',
       );
       expect(workbook.sheets.map(({ name }) => name)).toEqual(NAMES);
     });
 
     it("nor where they are all that the workbook has", async () => {
       const workbook = fakeWorkbook("Bid");
-      const { undo } = await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+      const { undo } = await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
       workbook.sheets.shift();
       const before = stateOf(workbook);
       await expect(undo()).rejects.toThrow("it must keep one. Nothing was undone.");
       expect(stateOf(workbook)).toBe(before);
     });
 
-    it.each(["='Take-off'!K11", "=Take-off!K11*2", "=ExposedHeight/12"])(
+    it.each(["='Takeoff'!K11", "=Takeoff!K11*2", "=ExposedHeight/12"])(
       "nor where %s stands on another sheet",
       async (formula) => {
         const workbook = fakeWorkbook("Bid");
-        const { undo } = await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+        const { undo } = await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
         workbook.sheets[0]?.cells.set("B2", { formula });
         await expect(undo()).rejects.toThrow('B2 on "Bid" calls on what was built. Nothing was undone.');
         expect(workbook.sheets.map(({ name }) => name)).toEqual(NAMES);
@@ -179,7 +179,7 @@ describe("what the Excel host reads", () => {
 
   it("keeps built sheets that a name of somebody's own stands for", async () => {
     const workbook = fakeWorkbook("Bid");
-    const { undo } = await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
+    const { undo } = await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
     const before = stateOf(workbook);
     const refusedWith = async (): Promise<string> => {
       const state = stateOf(workbook);
@@ -187,11 +187,11 @@ describe("what the Excel host reads", () => {
       expect(stateOf(workbook)).toBe(state);
       return sentence;
     };
-    workbook.names.set("RoofArea", "Take-off!$K$11");
+    workbook.names.set("RoofArea", "Takeoff!$K$11");
     expect(await refusedWith()).toBe('The name "RoofArea" calls on what was built. Nothing was undone.');
     workbook.names.delete("RoofArea");
     const [bid] = workbook.sheets as [FakeSheet];
-    bid.names = { RoofArea: "='Take-off'!$K$11" };
+    bid.names = { RoofArea: "='Takeoff'!$K$11" };
     expect(await refusedWith()).toBe(
       "The name \"'Bid'!RoofArea\" calls on what was built. Nothing was undone.",
     );
@@ -204,30 +204,30 @@ describe("what the Excel host reads", () => {
   it("leaves alone a workbook whose own Trims are no table of ours", async () => {
     const workbook = fakeWorkbook("Bid");
     workbook.names.set("Trims", "Bid!$A$1:$B$4");
-    await expect(addTakeOff(hostOf(workbook), DEMO_TAKE_OFF)).rejects.toThrow(
+    await expect(addTakeoff(hostOf(workbook), DEMO_TAKEOFF)).rejects.toThrow(
       "This workbook uses the name Trims for something else.",
     );
     expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid"]);
   });
 
-  it("shares the table of trims between two take-offs", async () => {
+  it("shares the table of trims between two takeoffs", async () => {
     const workbook = fakeWorkbook("Bid");
-    await addTakeOff(hostOf(workbook), DEMO_TAKE_OFF);
-    expect((await addTakeOff(hostOf(workbook), BLANK_TAKE_OFF)).sheets).toEqual([
-      "Take-off 2",
+    await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
+    expect((await addTakeoff(hostOf(workbook), BLANK_TAKEOFF)).sheets).toEqual([
+      "Takeoff 2",
       "Order 2",
       "Trim cuts 2",
     ]);
   });
 
-  it("builds a field sheet that leads to the take-off, printed on one page", async () => {
+  it("builds a field sheet that leads to the takeoff, printed on one page", async () => {
     const workbook = fakeWorkbook("Bid");
     const host = hostOf(workbook);
-    await addTakeOff(host, DEMO_TAKE_OFF);
+    await addTakeoff(host, DEMO_TAKEOFF);
     workbook.selected = { rowIndex: 7, columnIndex: 0 };
     expect((await addFieldSheet(host)).sheets).toEqual(["Field South"]);
     const sheet = workbook.sheets.find(({ name }) => name === "Field South");
-    expect(sheet?.cells.get("B6")?.formula).toBe("=IF(LEN('Take-off'!C8)=0,\"\",'Take-off'!C8)");
+    expect(sheet?.cells.get("B6")?.formula).toBe("=IF(LEN('Takeoff'!C8)=0,\"\",'Takeoff'!C8)");
     expect(sheet?.print).toEqual({
       orientation: "Landscape",
       zoom: { horizontalFitToPages: 1, verticalFitToPages: 1 },
@@ -273,8 +273,8 @@ describe("a sheet of many cells", () => {
 
   it("is looked through in pieces where built sheets are to go", async () => {
     const { workbook, bid, host } = long();
-    const { undo } = await addTakeOff(host, DEMO_TAKE_OFF);
-    bid.cells.set(`C${ROWS}`, { formula: "='Take-off'!K11" });
+    const { undo } = await addTakeoff(host, DEMO_TAKEOFF);
+    bid.cells.set(`C${ROWS}`, { formula: "='Takeoff'!K11" });
     await expect(undo()).rejects.toThrow(`C${ROWS} on "Bid" calls on what was built.`);
     bid.cells.delete(`C${ROWS}`);
     await undo();
@@ -289,7 +289,7 @@ describe("a sheet of many cells", () => {
       '"Other" is in use as far as XFD1048576, and that is too much',
     );
     expect((await host.inView()).sheet).toBe("Bid");
-    const { undo } = await addTakeOff(host, DEMO_TAKE_OFF);
+    const { undo } = await addTakeoff(host, DEMO_TAKEOFF);
     await expect(undo()).rejects.toThrow('"Other" is in use as far as XFD1048576');
   });
 });
@@ -422,8 +422,8 @@ describe("names of new sheets", () => {
   });
 
   it("steps aside for sheets that are there, letter case aside", () => {
-    expect(chooseSheetNames({ sheets: ["take-off", "Take-off 2"], names: [] }, false)).toEqual({
-      takeOff: "Take-off 3",
+    expect(chooseSheetNames({ sheets: ["takeoff", "Takeoff 2"], names: [] }, false)).toEqual({
+      takeoff: "Takeoff 3",
       order: "Order",
       cuts: "Trim cuts",
       trims: "Trims",
@@ -433,9 +433,9 @@ describe("names of new sheets", () => {
   });
 
   it("uses the panel sheet and the table of trims that a workbook has", () => {
-    const names = takeOffPlan(BLANK_TAKE_OFF, USUAL_NAMES).names.map(({ name }) => name);
+    const names = takeoffPlan(BLANK_TAKEOFF, USUAL_NAMES).names.map(({ name }) => name);
     expect(chooseSheetNames({ sheets: ["Panel"], names }, false)).toEqual({
-      takeOff: "Take-off",
+      takeoff: "Takeoff",
       order: "Order",
       cuts: "Trim cuts",
       trims: undefined,

@@ -1,7 +1,7 @@
 import { execFileSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { catalogue } from "../../../../functions/index";
+import { catalog } from "../../../../functions/index";
 import { functionsMetadata } from "../../../../src/hosts/excel/metadata";
 import { VERSION } from "../../../../shared/version";
 import { REQUIREMENTS } from "../../../../src/hosts/excel/requirements";
@@ -78,14 +78,14 @@ describe("manifest.xml", () => {
 });
 
 describe("functions.json", () => {
-  const { functions } = functionsMetadata(catalogue, "https://example.test/");
+  const { functions } = functionsMetadata(catalog, "https://example.test/");
 
-  it("describes the whole catalogue and nothing else", () => {
-    expect(functions.map(({ id }) => id)).toEqual(catalogue.map(({ id }) => id));
+  it("describes the whole catalog and nothing else", () => {
+    expect(functions.map(({ id }) => id)).toEqual(catalog.map(({ id }) => id));
     functions.forEach(({ id, name, parameters }, index) => {
       expect(name).toBe(id);
       expect(parameters.map((parameter) => parameter.name)).toEqual(
-        catalogue[index]?.parameters.map(({ name: own }) => own),
+        catalog[index]?.parameters.map(({ name: own }) => own),
       );
     });
   });

@@ -48,7 +48,7 @@ describe("columns beside a block in Excel, on a stand-in", () => {
     // What the sheet is, what stands in the cells, whether it still does, and the write.
     expect(workbook.syncs).toBe(4);
     expect(sheet.cells.get("E1")).toEqual({ formula: "Pitch (degrees)", fill: "#abcdef" });
-    // The neighbour has text format, in which a formula would stay text.
+    // The neighbor has text format, in which a formula would stay text.
     expect(sheet.cells.get("E2")).toEqual({
       formula: '=IF(LEN(D2)=0,"",GABLE.PITCHANGLE(D2))',
       numberFormat: "0.00",
@@ -212,25 +212,25 @@ describe("a long write in Excel, on a stand-in", () => {
     },
   );
 
-  it("leaves what a person types meanwhile where it is cancelled", async () => {
+  it("leaves what a person types meanwhile where it is canceled", async () => {
     const { workbook, sheet } = bid();
     const typed = { formula: "mine" };
     const before = new Map(sheet.cells);
     const run = watched((stop) => {
       sheet.cells.set("F10", typed);
       sheet.cells.set("F11000", typed);
-      stop.abort(new Error("Cancelled: nothing was written."));
+      stop.abort(new Error("Canceled: nothing was written."));
     });
-    await expect(hostOf(workbook).put(patch, run)).rejects.toThrow("Cancelled");
+    await expect(hostOf(workbook).put(patch, run)).rejects.toThrow("Canceled");
     expect(sheet.cells).toEqual(new Map([...before, ["F10", typed], ["F11000", typed]]));
   });
 
-  it("says how far its Undo is, which stops where that is cancelled", async () => {
+  it("says how far its Undo is, which stops where that is canceled", async () => {
     const { workbook } = bid();
     const before = stateOf(workbook);
     const undo = await hostOf(workbook).put(patch);
     const written = stateOf(workbook);
-    const run = watched((stop) => stop.abort(new Error("Cancelled: what was written stays.")));
+    const run = watched((stop) => stop.abort(new Error("Canceled: what was written stays.")));
     await expect(undo(run)).rejects.toThrow("what was written stays");
     expect(stateOf(workbook)).toBe(written);
     const shares: number[] = [];
@@ -360,7 +360,7 @@ describe("repair, on a stand-in", () => {
     expect(sheet.cells.get("F3")).toEqual(typed);
   });
 
-  it("looks through a long sheet step by step, and enters nothing where that is cancelled", async () => {
+  it("looks through a long sheet step by step, and enters nothing where that is canceled", async () => {
     const { workbook, sheet } = bid();
     sheet.cells.set("F2", lost("=GABLE.COURSES(20,12)"));
     sheet.cells.set("F9000", lost("=1+_xldudf_GABLE_COURSES(20,12)"));
@@ -369,9 +369,9 @@ describe("repair, on a stand-in", () => {
     const shares: number[] = [];
     const onProgress = (share: number): void => {
       shares.push(share);
-      if (share > 0.5) stop.abort(new Error("Cancelled: nothing was entered."));
+      if (share > 0.5) stop.abort(new Error("Canceled: nothing was entered."));
     };
-    await expect(hostOf(workbook).repair?.({ onProgress, signal: stop.signal })).rejects.toThrow("Cancelled");
+    await expect(hostOf(workbook).repair?.({ onProgress, signal: stop.signal })).rejects.toThrow("Canceled");
     expect(shares.length).toBeGreaterThan(2);
     expect(JSON.stringify([...sheet.cells])).toBe(before);
     expect(await hostOf(workbook).repair?.()).toMatchObject({ entered: 2 });
@@ -407,7 +407,7 @@ describe("repair, on a stand-in", () => {
       expect(JSON.stringify([...sheet.cells])).toBe(before);
     });
 
-    it("brings back what it has entered where it is cancelled meanwhile, but for what a person has typed", async () => {
+    it("brings back what it has entered where it is canceled meanwhile, but for what a person has typed", async () => {
       const { workbook, sheet } = many();
       const stop = new AbortController();
       const typed = { formula: 14 };
@@ -415,10 +415,10 @@ describe("repair, on a stand-in", () => {
         if (share <= 0.5) return;
         sheet.cells.set("F2", typed);
         sheet.cells.set(`F${COUNT}`, typed);
-        stop.abort(new Error("Cancelled: nothing was entered."));
+        stop.abort(new Error("Canceled: nothing was entered."));
       };
       await expect(hostOf(workbook).repair?.({ onProgress, signal: stop.signal })).rejects.toThrow(
-        "Cancelled",
+        "Canceled",
       );
       expect(workbook.calculations).toEqual([]);
       expect(["F1", "F2", "F3", `F${COUNT}`].map((each) => formulaAt(sheet, each))).toEqual([
@@ -429,16 +429,16 @@ describe("repair, on a stand-in", () => {
       ]);
     });
 
-    it("can be cancelled before anything is entered, and while Excel calculates", async () => {
+    it("can be canceled before anything is entered, and while Excel calculates", async () => {
       // Once everything was looked through; once everything was entered.
       for (const at of [0.5, 1]) {
         const { workbook, sheet, before } = many();
         const stop = new AbortController();
         const onProgress = (share: number): void => {
-          if (share === at) stop.abort(new Error("Cancelled: nothing was entered."));
+          if (share === at) stop.abort(new Error("Canceled: nothing was entered."));
         };
         await expect(hostOf(workbook).repair?.({ onProgress, signal: stop.signal })).rejects.toThrow(
-          "Cancelled",
+          "Canceled",
         );
         expect(JSON.stringify([...sheet.cells])).toBe(before);
       }

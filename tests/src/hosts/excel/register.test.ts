@@ -1,4 +1,4 @@
-import { catalogue } from "../../../../functions/index";
+import { catalog } from "../../../../functions/index";
 import type { ExcelRuntime } from "../../../../src/hosts/excel/cells";
 import { registerWithExcel } from "../../../../src/hosts/excel/register";
 
@@ -25,7 +25,7 @@ const associated = (): Map<string, (...values: unknown[]) => unknown> => {
     Error: FakeError,
     ErrorCode,
   } as unknown as ExcelRuntime;
-  registerWithExcel(catalogue, runtime);
+  registerWithExcel(catalog, runtime);
   return functions;
 };
 
@@ -35,8 +35,8 @@ describe("registration with Excel", () => {
   const functions = associated();
   const call = (id: string, ...values: unknown[]): unknown => functions.get(id)?.(...values);
 
-  it("associates the whole catalogue", () => {
-    expect([...functions.keys()]).toEqual(catalogue.map(({ id }) => id));
+  it("associates the whole catalog", () => {
+    expect([...functions.keys()]).toEqual(catalog.map(({ id }) => id));
   });
 
   it("answers blocks at once, with null for what is left out and the invocation object passed over", () => {

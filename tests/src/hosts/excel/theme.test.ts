@@ -1,6 +1,6 @@
 import { schemeOf } from "../../../../src/hosts/excel/theme";
 
-describe("the pane's colours beside Excel", () => {
+describe("the pane's colors beside Excel", () => {
   it.each([
     [{ isDarkTheme: true, bodyBackgroundColor: "#FFFFFF" }, "dark"],
     [{ isDarkTheme: false, bodyBackgroundColor: "#000000" }, "light"],

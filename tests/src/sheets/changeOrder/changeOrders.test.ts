@@ -1,7 +1,7 @@
 import type { Cell } from "../../../../shared/cell";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
-import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
+import { takeoffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { addressBeside, HAND_COUNTED, rowsOf, typeBeside, type BidWorkbook } from "../../../support/bid";
 import { FIRST_AMOUNTS, FIRST_LINES, SECOND_AMOUNTS, SECOND_LINES } from "../../../support/changesByHand";
 import { calculatedExcel } from "../../../support/calculatedExcel";
@@ -32,15 +32,15 @@ const amountsOf = async (bid: BidWorkbook, sheet: string): Promise<Record<string
 };
 
 describe.each([
-  ["the local workbook", () => new PlanWorkbook(takeOffPlan(HAND_COUNTED, USUAL_NAMES))],
-  ["Excel's stand-in", () => calculatedExcel(takeOffPlan(HAND_COUNTED, USUAL_NAMES))],
+  ["the local workbook", () => new PlanWorkbook(takeoffPlan(HAND_COUNTED, USUAL_NAMES))],
+  ["Excel's stand-in", () => calculatedExcel(takeoffPlan(HAND_COUNTED, USUAL_NAMES))],
 ] as const)("two change orders in %s", (_, open: () => BidWorkbook) => {
   const bid = open();
 
   beforeAll(async () => {
     await freeze(bid.host, FIRST_OF_JUNE);
-    bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane A", 6), 16);
-    bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane B", 4), `19' 6"`);
+    bid.type("Takeoff", await addressBeside(bid, "Takeoff", "Plane A", 6), 16);
+    bid.type("Takeoff", await addressBeside(bid, "Takeoff", "Plane B", 4), `19' 6"`);
     bid.goTo("Order");
     await addChangeOrder(bid.host, {
       base: "Signed 1",
@@ -57,7 +57,7 @@ describe.each([
     });
     bid.type("Change order 1", await addressBeside(bid, "Change order 1", "panels", 13), 21.5);
 
-    bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane B", 2), 30);
+    bid.type("Takeoff", await addressBeside(bid, "Takeoff", "Plane B", 2), 30);
     bid.type("Trims", await addressBeside(bid, "Trims", "ridge", 11), 21.15);
     await addChangeOrder(bid.host, {
       base: "Signed 2",
@@ -112,7 +112,7 @@ describe.each([
     const signed = await rowsOf(bid, "Signed 1");
     expect(signed.find(([label]) => label === "panels")?.[6]).toBe(80);
     expect(
-      signed.some((row) => row.slice(0, 6).join("|") === "Take-off|Plane B|Slope, if taped|ft|18 ft|input"),
+      signed.some((row) => row.slice(0, 6).join("|") === "Takeoff|Plane B|Slope, if taped|ft|18 ft|input"),
     ).toBe(true);
   });
 });

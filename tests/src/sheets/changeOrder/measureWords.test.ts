@@ -7,7 +7,7 @@ import {
 import type { Measure } from "../../../../src/sheets/trace/measureLabels";
 
 const measure = (heading: string, unit: string, value: Measure["value"]): Measure => ({
-  sheet: "Take-off",
+  sheet: "Takeoff",
   row: "Plane B",
   heading,
   unit,

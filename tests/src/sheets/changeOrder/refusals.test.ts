@@ -83,7 +83,7 @@ describe("freezing refuses, and writes nothing", () => {
   it("a workbook without an order, and one with several where none is meant", async () => {
     const notes = { name: "Notes", cells: [], columnWidths: [], rowHeights: {}, frozenRows: 0 };
     const none = new PlanWorkbook({ sheets: [notes], names: [] });
-    await expect(freeze(none.host, DAY)).rejects.toThrow("The workbook has no order: build a take-off first");
+    await expect(freeze(none.host, DAY)).rejects.toThrow("The workbook has no order: build a takeoff first");
     const [one, two] = [smallOrder(LINES, "Garage"), smallOrder(LINES, "Shed")];
     const both = new PlanWorkbook({ sheets: [notes, ...one.sheets, ...two.sheets], names: [] });
     await expect(freeze(both.host, DAY)).rejects.toThrow(

@@ -1,6 +1,6 @@
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
-import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
+import { takeoffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { addLedger } from "../../../../src/sheets/ledger/addLedger";
 import { addressBeside } from "../../../support/bid";
 import { changedOrder, DAY, issue } from "../../../support/changedOrder";
@@ -34,8 +34,8 @@ describe("what a person may have overlooked is said", () => {
     expect((await change(bid)).remarks).toEqual([]);
   });
 
-  it("that nothing has changed of a whole take-off, whose quiet lines aren't signed", async () => {
-    const bid = new PlanWorkbook(takeOffPlan(HAND_COUNTED, USUAL_NAMES));
+  it("that nothing has changed of a whole takeoff, whose quiet lines aren't signed", async () => {
+    const bid = new PlanWorkbook(takeoffPlan(HAND_COUNTED, USUAL_NAMES));
     await freeze(bid.host, DAY);
     bid.goTo("Order");
     const unchanged = { base: "Signed 1", now: { kind: "frozen" }, dateSerial: DAY } as const;

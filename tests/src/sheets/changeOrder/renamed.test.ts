@@ -1,6 +1,6 @@
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
-import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
+import { takeoffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { addressBeside, HAND_COUNTED, rowsOf, typeBeside } from "../../../support/bid";
 import { DAY } from "../../../support/changedOrder";
 import { PlanWorkbook } from "../../../support/planWorkbook";
@@ -27,7 +27,7 @@ const besideOn = async (sheet: string, label: string) =>
 
 /** A barn's order is frozen, and its first change order says what drip edge costs to put on. */
 beforeEach(async () => {
-  bid = new PlanWorkbook(takeOffPlan(HAND_COUNTED, USUAL_NAMES));
+  bid = new PlanWorkbook(takeoffPlan(HAND_COUNTED, USUAL_NAMES));
   await freeze(bid.host, DAY);
   bid.type("Order", await addressBeside(bid, "Order", "underlayment", 6), 12);
   await change("Signed 1");
@@ -60,7 +60,7 @@ describe("a trim of which only the name has changed", () => {
 
   it("counts what else moved it", async () => {
     await rename("drip edge", "eave flashing");
-    bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane B", 2), 30);
+    bid.type("Takeoff", await addressBeside(bid, "Takeoff", "Plane B", 2), 30);
     await change("Signed 2");
     expect(await lineOn("Change order 2", "eave flashing")).toEqual([
       "changed",

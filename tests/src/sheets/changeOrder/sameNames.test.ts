@@ -4,7 +4,7 @@ import type { Measure } from "../../../../src/sheets/trace/measureLabels";
 type Typed = Readonly<Record<string, string | number>>;
 
 /** Rows with what was typed into them. */
-const measures = (rows: Readonly<Record<string, Typed>>, sheet = "Take-off"): Measure[] =>
+const measures = (rows: Readonly<Record<string, Typed>>, sheet = "Takeoff"): Measure[] =>
   Object.entries(rows).flatMap(([row, inputs]) =>
     Object.entries(inputs).map(([heading, value]): Measure => ({
       sheet,
@@ -39,8 +39,8 @@ describe("measures of another time", () => {
 
   it("of rows of one name follow what they hold, and one that went is told apart", () => {
     expect(namesNow(measures({ Porch: PORCH, "Porch (2)": SHED }), measures({ Porch: SHED }))).toEqual([
-      "Take-off Porch (before)",
-      "Take-off Porch",
+      "Takeoff Porch (before)",
+      "Takeoff Porch",
     ]);
   });
 
@@ -50,7 +50,7 @@ describe("measures of another time", () => {
         measures({ "row 54": { Edge: "hip" }, "row 55": { Edge: "valley", Length: 9 } }),
         measures({ "row 56": { Edge: "hip", Length: 20 }, "row 57": { Edge: "valley", Length: 9 } }),
       ),
-    ).toEqual(["Take-off row 56", "Take-off row 57"]);
+    ).toEqual(["Takeoff row 56", "Takeoff row 57"]);
   });
 
   it("of renamed sheets are told apart by their values where they hold the same rows", () => {
@@ -73,17 +73,17 @@ describe("measures of another time", () => {
     const waste = { Waste: 0, "Per pack": 1 };
     const [then, now] = [measures({ hip: waste }, "Order"), measures({ eave: waste }, "Order")];
     expect(namesNow(then, now)).toEqual(["Order hip"]);
-    expect(namesNow(measures({ hip: waste }), measures({ eave: waste }))).toEqual(["Take-off eave"]);
+    expect(namesNow(measures({ hip: waste }), measures({ eave: waste }))).toEqual(["Takeoff eave"]);
   });
 
   it("of rows that hold the same take new names in their order, but items only where one of each time fits", () => {
     const [two, others] = [measures({ A: PORCH, B: PORCH }), measures({ C: PORCH, D: PORCH })];
-    expect(namesNow(two, others)).toEqual(["Take-off C", "Take-off D"]);
-    expect(namesNow(two, others, ALL_ITEMS)).toEqual(["Take-off A", "Take-off B"]);
+    expect(namesNow(two, others)).toEqual(["Takeoff C", "Takeoff D"]);
+    expect(namesNow(two, others, ALL_ITEMS)).toEqual(["Takeoff A", "Takeoff B"]);
     const [one, other] = [measures({ A: PORCH }), measures({ C: PORCH })];
-    expect(namesNow(one, others, ALL_ITEMS)).toEqual(["Take-off A"]);
-    expect(namesNow(two, other, ALL_ITEMS)).toEqual(["Take-off A", "Take-off B"]);
-    expect(namesNow(one, other, ALL_ITEMS)).toEqual(["Take-off C"]);
+    expect(namesNow(one, others, ALL_ITEMS)).toEqual(["Takeoff A"]);
+    expect(namesNow(two, other, ALL_ITEMS)).toEqual(["Takeoff A", "Takeoff B"]);
+    expect(namesNow(one, other, ALL_ITEMS)).toEqual(["Takeoff C"]);
   });
 
   it("leave out what a row that is gone has left behind", () => {

@@ -57,9 +57,9 @@ describe("the check of a change order", () => {
     await freeze(bid.host, DAY);
     bid.type("Order", "G3", 20);
     await change(bid, "Signed 1");
-    await type(bid, "Change order 1", "panels", 0, "panels, grey");
+    await type(bid, "Change order 1", "panels", 0, "panels, gray");
     expect(await checkOf(bid, "Change order 1")).toContain("this sheet no longer lists: panels");
-    await type(bid, "Change order 1", "panels, grey", 0, "ridge");
+    await type(bid, "Change order 1", "panels, gray", 0, "ridge");
     expect(await checkOf(bid, "Change order 1")).toContain("this sheet has an item twice: ridge");
     await expect(issue(bid, "Change order 1")).rejects.toThrow('"Change order 1" has no total');
   });

@@ -1,6 +1,6 @@
 import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { freeze } from "../../../../src/sheets/signedBase/freeze";
-import { takeOffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
+import { takeoffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { addressBeside, HAND_COUNTED, rowsOf } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 import { whysOn } from "../../../support/whys";
@@ -12,7 +12,7 @@ const DAY = 46_174;
 let opened: PlanWorkbook | undefined;
 
 const signedBarn = async (barn = HAND_COUNTED): Promise<PlanWorkbook> => {
-  const bid = new PlanWorkbook(takeOffPlan(barn, USUAL_NAMES));
+  const bid = new PlanWorkbook(takeoffPlan(barn, USUAL_NAMES));
   opened = bid;
   await freeze(bid.host, DAY);
   bid.goTo("Order");
@@ -43,9 +43,9 @@ const sentencesOn = async (bid: PlanWorkbook, item: string): Promise<string[]> =
 describe("why a quantity moved", () => {
   it("leaves out what was only typed in another way", async () => {
     const bid = await signedBarn();
-    bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane A", 6), "9:12");
-    bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane B", 4), `216"`);
-    bid.type("Take-off", await addressBeside(bid, "Take-off", "Plane B", 2), 30);
+    bid.type("Takeoff", await addressBeside(bid, "Takeoff", "Plane A", 6), "9:12");
+    bid.type("Takeoff", await addressBeside(bid, "Takeoff", "Plane B", 4), `216"`);
+    bid.type("Takeoff", await addressBeside(bid, "Takeoff", "Plane B", 2), 30);
     expect(await whyOf(bid, "panels")).toEqual([`Plane B eave 40' 0" to 30' 0": 90 fewer panels laid`]);
   });
 
@@ -62,8 +62,8 @@ const typeInPlane = async (
   plane: string,
   typed: Readonly<Record<string, string | number | null>>,
 ): Promise<void> => {
-  const row = (await addressBeside(bid, "Take-off", plane, 0)).slice(1);
-  for (const [column, value] of Object.entries(typed)) bid.type("Take-off", `${column}${row}`, value);
+  const row = (await addressBeside(bid, "Takeoff", plane, 0)).slice(1);
+  for (const [column, value] of Object.entries(typed)) bid.type("Takeoff", `${column}${row}`, value);
 };
 
 /** 9 in 12 to 16 in 12 over 14.4 ft: 18 ft to 24 ft, 6 courses of 20 panels. */
@@ -73,7 +73,7 @@ describe("what a person has renamed", () => {
   it("is found again by what it holds, sheets by most of it", async () => {
     const bid = await signedBarn();
     await typeInPlane(bid, "Plane A", { G: 16 });
-    bid.rename("Take-off", "Barn's roof");
+    bid.rename("Takeoff", "Barn's roof");
     bid.rename("Order", "Barn");
     bid.rename("Panel", "Shingle");
     bid.rename("Trims", "Flashings");
@@ -84,7 +84,7 @@ describe("what a person has renamed", () => {
     const bid = await signedBarn();
     await typeInPlane(bid, "Plane A", { G: 16 });
     await freeze(bid.host, DAY);
-    bid.rename("Take-off", "Barn's roof");
+    bid.rename("Takeoff", "Barn's roof");
     bid.rename("Order", "Barn");
     await change(bid, { kind: "signed", sheet: "Signed 2" });
     expect(await sentencesOn(bid, "panels")).toEqual([`${STEEPER}: 6 more courses, 120 more panels laid`]);
@@ -139,14 +139,14 @@ describe("why an item moved names its own inputs and counts, no others", () => {
 
   it("a plane that is new, with its words and lengths", async () => {
     const bid = await signedBarn();
-    const row = Number((await addressBeside(bid, "Take-off", "Plane B", 0)).slice(1)) + 1;
+    const row = Number((await addressBeside(bid, "Takeoff", "Plane B", 0)).slice(1)) + 1;
     for (const [column, value] of [
       ["A", "Porch"],
       ["B", "rectangle"],
       ["C", 12],
       ["E", "8 ft"],
     ] as const)
-      bid.type("Take-off", `${column}${row}`, value);
+      bid.type("Takeoff", `${column}${row}`, value);
     expect(await whyOf(bid, "panels")).toEqual([
       `Porch is new: shape rectangle, eave 12' 0", slope length 8' 0": 8 more courses, 48 more panels laid`,
     ]);
@@ -209,9 +209,9 @@ describe("where two planes changed", () => {
 
   it("also where one is new, a run is typed, and where one is gone no more than the sum", async () => {
     const bid = await signedBarn();
-    const row = Number((await addressBeside(bid, "Take-off", "Plane B", 0)).slice(1)) + 1;
+    const row = Number((await addressBeside(bid, "Takeoff", "Plane B", 0)).slice(1)) + 1;
     for (const [column, value] of Object.entries({ A: "Porch", B: "rectangle", C: 22, E: "8 ft" }))
-      bid.type("Take-off", `${column}${row}`, value);
+      bid.type("Takeoff", `${column}${row}`, value);
     await typeInPlane(bid, "Plane A", { C: 38.5 });
     await change(bid, { kind: "draft" });
     const ofDraft = (await whysOn(bid, "Draft change order 1"))["drip edge"];

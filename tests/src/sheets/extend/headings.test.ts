@@ -82,7 +82,7 @@ describe("what a heading means, by itself", () => {
     ["Roof area SF", "area", "sqFt"],
     ["Roof area, ft²", "area", "sqFt"],
     ["Area m2", "area", "sqM"],
-    ["Area (square metres)", "area", "sqM"],
+    ["Area (square meters)", "area", "sqM"],
     ["Sq. Ft.", "area", "sqFt"],
     ["Squares", "area", "squares"],
     ["SQ", "area", "squares"],

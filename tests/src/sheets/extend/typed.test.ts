@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { catalogue } from "../../../../functions/index";
+import { catalog } from "../../../../functions/index";
 import { InputError } from "../../../../shared/inputError";
 import { smallBlockPlan } from "../../../../src/sheets/extend/alonePlan";
 import { offersAlone } from "../../../../src/sheets/extend/offers";
@@ -29,7 +29,7 @@ const risky = fc.oneof(
 );
 
 describe("what a person types in the pane", () => {
-  const parameters = catalogue.flatMap((spec) => spec.parameters.map((parameter) => ({ spec, parameter })));
+  const parameters = catalog.flatMap((spec) => spec.parameters.map((parameter) => ({ spec, parameter })));
 
   it("becomes one argument, or is refused with a sentence, whatever it is", () => {
     fc.assert(

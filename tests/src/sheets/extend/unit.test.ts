@@ -1,14 +1,14 @@
 import { fraction } from "../../../../shared/kinds/number";
 import { pitch } from "../../../../shared/kinds/pitch";
 import { required } from "../../../../shared/spec/spec";
-import { localCatalogue } from "../../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/workbook/headless";
 import { converted, unitOf, type UnitName } from "../../../../src/sheets/extend/unit";
 
 let engine: HeadlessEngine;
 
 beforeAll(() => {
-  engine = createHeadlessEngine(localCatalogue);
+  engine = createHeadlessEngine(localCatalog);
 });
 
 afterAll(() => {

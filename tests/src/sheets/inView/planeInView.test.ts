@@ -15,23 +15,23 @@ const PANEL: Named = new Map([
   ],
 ]);
 
-/** A row of a take-off: name, shape, eave, top, then what leads to the slope that is used. */
+/** A row of a takeoff: name, shape, eave, top, then what leads to the slope that is used. */
 const planeRow = (name: string, eave: Cell, slopeUsed: Cell, shape = "rectangle", top: Cell = null): Cell[] => [
   name, shape, eave, top, null, null, null, null, 2, slopeUsed, null, null, null,
 ]; // prettier-ignore
 
-const takeOff = (selectedRow: number, ...rows: Cell[][]): SheetInView => ({
-  sheet: "Take-off",
+const takeoff = (selectedRow: number, ...rows: Cell[][]): SheetInView => ({
+  sheet: "Takeoff",
   selected: { row: selectedRow, column: 0 },
-  cells: [["Roof take-off"], [...PLANE_HEADINGS], ...rows, ["All planes"], [], ["South", 20]],
+  cells: [["Roof takeoff"], [...PLANE_HEADINGS], ...rows, ["All planes"], [], ["South", 20]],
 });
 
-describe("the plane in view on a take-off", () => {
+describe("the plane in view on a takeoff", () => {
   const north = planeRow("North", 30, 20);
   const south = planeRow("South", 40, 15, "triangle");
 
   it("is that of the selected row", () => {
-    expect(planeInView(takeOff(3, north, south), PANEL)).toMatchObject({
+    expect(planeInView(takeoff(3, north, south), PANEL)).toMatchObject({
       name: "South",
       plane: {
         outline: [
@@ -48,39 +48,39 @@ describe("the plane in view on a take-off", () => {
   it("is none where an unfilled row is selected, and a hand-measured plane below unfilled rows is found", () => {
     const blank = planeRow("", null, null, "");
     const porch = planeRow("Porch", 12, 8);
-    expect(() => planeInView(takeOff(3, north, blank, porch), PANEL)).toThrow("Select a plane's row");
-    expect(planeInView(takeOff(4, north, blank, porch), PANEL).name).toBe("Porch");
+    expect(() => planeInView(takeoff(3, north, blank, porch), PANEL)).toThrow("Select a plane's row");
+    expect(planeInView(takeoff(4, north, blank, porch), PANEL).name).toBe("Porch");
   });
 
   it("is the one whose name stands in the selected row of another table, else the first", () => {
-    expect(planeInView(takeOff(6, north, south), PANEL).name).toBe("South");
-    expect(planeInView(takeOff(0, north, south), PANEL).name).toBe("North");
+    expect(planeInView(takeoff(6, north, south), PANEL).name).toBe("South");
+    expect(planeInView(takeoff(0, north, south), PANEL).name).toBe("North");
   });
 
   it.each<[string, SheetInView, Named, string]>([
     [
-      "no take-off",
+      "no takeoff",
       { sheet: "Bid", selected: { row: 0, column: 0 }, cells: [["a"]] },
       PANEL,
       "Select a plane's row",
     ],
-    ["no panel", takeOff(2, north), new Map(), "This workbook has no block named Panel"],
+    ["no panel", takeoff(2, north), new Map(), "This workbook has no block named Panel"],
     [
       "a panel without height",
-      takeOff(2, north),
+      takeoff(2, north),
       new Map([["Panel", [["exposed width", 24]]]]),
       'panel "exposed height" is missing',
     ],
     [
       "an error in the slope",
-      takeOff(2, planeRow("North", 30, new CellError("#VALUE!", "pitch is missing"))),
+      takeoff(2, planeRow("North", 30, new CellError("#VALUE!", "pitch is missing"))),
       PANEL,
       "pitch is missing",
     ],
-    ["nothing measured", takeOff(2, planeRow("North", null, null)), PANEL, "eave is missing"],
+    ["nothing measured", takeoff(2, planeRow("North", null, null)), PANEL, "eave is missing"],
     [
       "a roof's plane without a roof",
-      takeOff(2, planeRow("Plane 1", 30, 20, "from footprint")),
+      takeoff(2, planeRow("Plane 1", 30, 20, "from footprint")),
       PANEL,
       "no footprint",
     ],
@@ -111,7 +111,7 @@ describe("a plane and a roof from the footprint", () => {
   ]);
 
   it("gives the plane its own corners: 12 ft of run at 9 in 12 is 15 ft of slope", () => {
-    const { plane } = planeInView(takeOff(2, planeRow("Plane 1", 40, 15, "from footprint")), named);
+    const { plane } = planeInView(takeoff(2, planeRow("Plane 1", 40, 15, "from footprint")), named);
     expect(plane.outline).toEqual([
       { x: 0, y: 0 },
       { x: 40, y: 0 },

@@ -15,17 +15,17 @@ import {
   NEEDED,
   WITH_WASTE,
   TO_ORDER,
-} from "../../../support/takeOffSheet";
-import { DEMO_TAKE_OFF } from "../../../../src/sheets/newJob/demo";
-import { takeOffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
+} from "../../../support/takeoffSheet";
+import { DEMO_TAKEOFF } from "../../../../src/sheets/newJob/demo";
+import { takeoffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
 import { USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { CellError } from "../../../../shared/cell";
 
-// An edit of a whole take-off takes a few tenths of a second, and a test makes many.
+// An edit of a whole takeoff takes a few tenths of a second, and a test makes many.
 jest.setTimeout(30_000);
 
 describe("a changed cell moves everything", () => {
-  beforeEach(() => open(DEMO_TAKE_OFF));
+  beforeEach(() => open(DEMO_TAKEOFF));
 
   it("a steeper pitch: longer slope, more courses, trim and panels", async () => {
     const north = rowOf("North");
@@ -48,7 +48,7 @@ describe("a changed cell moves everything", () => {
     expect(ordered("panels", WITH_WASTE)).toBe(933);
     const rows = Array.from({ length: 30 }, (_, index) => 6 + index);
     await editAll(Object.fromEntries(rows.map((row) => [`B${row}`, null])), "Panel");
-    expect(errorsOn(takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES))).toEqual([]);
+    expect(errorsOn(takeoffPlan(DEMO_TAKEOFF, USUAL_NAMES))).toEqual([]);
     expect(trimOf("eave starter", STOCKS)).toBe(12);
     // Without setback and fold every cut leaves what another takes: 30 panels a course, 14 courses, two planes, 10 % spare.
     expect(ordered("panels", WITH_WASTE)).toBe(924);

@@ -12,21 +12,21 @@ import {
   NAILS,
   WITH_WASTE,
   TO_ORDER,
-} from "../../../support/takeOffSheet";
-import { DEMO_TAKE_OFF } from "../../../../src/sheets/newJob/demo";
-import { takeOffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
+} from "../../../support/takeoffSheet";
+import { DEMO_TAKEOFF } from "../../../../src/sheets/newJob/demo";
+import { takeoffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
 import { USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
-import type { TakeOffOptions } from "../../../../src/sheets/takeoff/takeoffOptions";
+import type { TakeoffOptions } from "../../../../src/sheets/takeoff/takeoffOptions";
 import type { Cell } from "../../../../shared/cell";
 import { CellError } from "../../../../shared/cell";
 
-// An edit of a whole take-off takes a few tenths of a second, and a test makes many.
+// An edit of a whole takeoff takes a few tenths of a second, and a test makes many.
 jest.setTimeout(30_000);
 
 /** A 40 x 24 ft hip roof at 6 in 12, closed forms: ridge 40 - 24, hips 12 x 1.5, faces 336 and 144 sq ft on plan. */
-describe("a take-off from a footprint", () => {
-  const HIP: TakeOffOptions = {
-    ...DEMO_TAKE_OFF,
+describe("a takeoff from a footprint", () => {
+  const HIP: TakeoffOptions = {
+    ...DEMO_TAKEOFF,
     planes: [],
     runs: [],
     roof: {
@@ -45,7 +45,7 @@ describe("a take-off from a footprint", () => {
   beforeEach(() => open(HIP));
 
   it("shows no error on any sheet", () => {
-    expect(errorsOn(takeOffPlan(HIP, USUAL_NAMES))).toEqual([]);
+    expect(errorsOn(takeoffPlan(HIP, USUAL_NAMES))).toEqual([]);
   });
 
   it("lists the roof's planes in the plane table", () => {

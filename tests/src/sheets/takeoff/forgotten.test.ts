@@ -10,18 +10,18 @@ import {
   errorsOn,
   STOCKS,
   TO_ORDER,
-} from "../../../support/takeOffSheet";
-import { DEMO_TAKE_OFF } from "../../../../src/sheets/newJob/demo";
-import { BLANK_TAKE_OFF } from "../../../../src/sheets/takeoff/takeoffOptions";
-import { takeOffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
+} from "../../../support/takeoffSheet";
+import { DEMO_TAKEOFF } from "../../../../src/sheets/newJob/demo";
+import { BLANK_TAKEOFF } from "../../../../src/sheets/takeoff/takeoffOptions";
+import { takeoffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
 import { USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { CellError, type Cell } from "../../../../shared/cell";
 
-// An edit of a whole take-off takes a few tenths of a second, and a test makes many.
+// An edit of a whole takeoff takes a few tenths of a second, and a test makes many.
 jest.setTimeout(30_000);
 
 describe("what may be forgotten is said on the order", () => {
-  beforeEach(() => open(DEMO_TAKE_OFF));
+  beforeEach(() => open(DEMO_TAKEOFF));
 
   const warned = (): Cell => shown("A3", "Order");
   const runs = (): number => rowOf("4  Runs that trim follows");
@@ -116,7 +116,7 @@ describe("what may be forgotten is said on the order", () => {
 });
 
 describe("the table of trims", () => {
-  beforeEach(() => open(DEMO_TAKE_OFF));
+  beforeEach(() => open(DEMO_TAKEOFF));
 
   it("keeps a trim's price and pack with it when rows change places", async () => {
     const row = (of: number): Cell[] =>
@@ -147,11 +147,11 @@ describe("the table of trims", () => {
   });
 });
 
-describe("an empty take-off", () => {
-  beforeEach(() => open(BLANK_TAKE_OFF));
+describe("an empty takeoff", () => {
+  beforeEach(() => open(BLANK_TAKEOFF));
 
   it("is quiet", () => {
-    expect(errorsOn(takeOffPlan(BLANK_TAKE_OFF, USUAL_NAMES))).toEqual([]);
+    expect(errorsOn(takeoffPlan(BLANK_TAKEOFF, USUAL_NAMES))).toEqual([]);
   });
 
   it("asks for the panel as soon as a plane is measured", async () => {
@@ -170,24 +170,24 @@ describe("an empty take-off", () => {
 
 describe("the plan", () => {
   it("never formats a formula as text, which a spreadsheet would then show instead of its result", () => {
-    for (const { cells } of takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES).sheets)
+    for (const { cells } of takeoffPlan(DEMO_TAKEOFF, USUAL_NAMES).sheets)
       for (const { content, numberFormat } of cells)
         expect(content?.kind === "formula" && numberFormat === "@").toBe(false);
   });
 
   it.each([
-    ["blank", BLANK_TAKE_OFF],
-    ["demo", DEMO_TAKE_OFF],
+    ["blank", BLANK_TAKEOFF],
+    ["demo", DEMO_TAKEOFF],
   ])("puts one thing in one cell: %s", (_, options) => {
-    for (const { cells } of takeOffPlan(options, USUAL_NAMES).sheets) {
+    for (const { cells } of takeoffPlan(options, USUAL_NAMES).sheets) {
       const places = cells.map((cell) => a1(cell));
       expect(new Set(places).size).toBe(places.length);
     }
   });
 
   it("keeps what a person typed as text", () => {
-    const plan = takeOffPlan(
-      { ...DEMO_TAKE_OFF, job: "=1+1", notes: ["=cmd"], runs: [{ edge: "ridge", name: "=A1", length: 5 }] },
+    const plan = takeoffPlan(
+      { ...DEMO_TAKEOFF, job: "=1+1", notes: ["=cmd"], runs: [{ edge: "ridge", name: "=A1", length: 5 }] },
       USUAL_NAMES,
     );
     const formulas = plan.sheets.flatMap(({ cells }) =>

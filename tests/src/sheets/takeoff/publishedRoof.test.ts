@@ -15,24 +15,24 @@ import {
   NEEDED,
   WITH_WASTE,
   TO_ORDER,
-} from "../../../support/takeOffSheet";
-import { DEMO_TAKE_OFF } from "../../../../src/sheets/newJob/demo";
-import { takeOffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
+} from "../../../support/takeoffSheet";
+import { DEMO_TAKEOFF } from "../../../../src/sheets/newJob/demo";
+import { takeoffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
 import { USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import type { Cell } from "../../../../shared/cell";
 
-// An edit of a whole take-off takes a few tenths of a second, and a test makes many.
+// An edit of a whole takeoff takes a few tenths of a second, and a test makes many.
 jest.setTimeout(30_000);
 
 /**
  * US Army Engineer School Subcourse EN0069 Ed. A, Lesson 3 self-test: gable roof, 60 ft long, rafter line 11 ft 4 in,
  * overhang 2 ft. The question was read there; 1600 sq ft and 16 squares are worked out by hand: 2 x 60 x 13 1/3.
  */
-describe("the take-off of the published roof", () => {
-  beforeAll(() => open(DEMO_TAKE_OFF));
+describe("the takeoff of the published roof", () => {
+  beforeAll(() => open(DEMO_TAKEOFF));
 
   it("shows no error anywhere", () => {
-    expect(errorsOn(takeOffPlan(DEMO_TAKE_OFF, USUAL_NAMES))).toEqual([]);
+    expect(errorsOn(takeoffPlan(DEMO_TAKEOFF, USUAL_NAMES))).toEqual([]);
   });
 
   it("finds the published rafter and roof", () => {
@@ -59,7 +59,7 @@ describe("the take-off of the published roof", () => {
   /**
    * Stock 120 in, lap 2 in. An eave of 720 in takes six whole pieces and one of 720 + 6 x 2 - 6 x 120 = 12 in; the two
    * short ones come from one stock length: 13. A gable of 160 in takes a whole one and one of 42 in; two of those to a stock
-   * length: 4 + 2. Ridge: 6 whole ones and one of 12 in. Drip edge 10 in on centre: 72 spaces, 73 nails an eave.
+   * length: 4 + 2. Ridge: 6 whole ones and one of 12 in. Drip edge 10 in on center: 72 spaces, 73 nails an eave.
    */
   it("cuts trim from the fewest stock lengths, and counts clips and nails", () => {
     expect([RUNS, FEET, STOCKS, CLIPS, NAILS].map((column) => trimOf("eave starter", column))).toEqual([

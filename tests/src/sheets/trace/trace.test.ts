@@ -106,7 +106,7 @@ describe("tracing back", () => {
 
 describe("how measures are called", () => {
   const sheet = sheetOf([
-    ["Roof take-off"],
+    ["Roof takeoff"],
     [null],
     ["1  Roof planes"],
     ["Plane", "Shape", "Eave (ft)", "and pitch"],
@@ -118,7 +118,7 @@ describe("how measures are called", () => {
     ["6  Deck"],
     ["Attic floor to vent (sq ft)", null, 1200, "blank: no vents"],
   ]);
-  const called = (address: string) => labelsOf("Take-off", sheet).at(readArea(address).from);
+  const called = (address: string) => labelsOf("Takeoff", sheet).at(readArea(address).from);
 
   it.each([
     ["C5", "Plane B", "Eave", "ft"],
@@ -130,7 +130,7 @@ describe("how measures are called", () => {
     // A title ends the table above it.
     ["C11", "Attic floor to vent (sq ft)", "", "sq ft"],
   ])("%s is %s, %s", (address, row, heading, unit) => {
-    expect(called(address)).toEqual({ sheet: "Take-off", row, heading, unit });
+    expect(called(address)).toEqual({ sheet: "Takeoff", row, heading, unit });
   });
 
   it("names of rows and headings are no measures", () => {

@@ -1,6 +1,6 @@
 import { ICommandService } from "@univerjs/core";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
-import { localCatalogue } from "../../../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import { errorOrigin } from "../../../../../src/hosts/local/cells/errorOrigin";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { standingIn } from "../../../../../src/hosts/local/cells/enteredContents";
@@ -21,7 +21,7 @@ const DIVIDED = "The formula divides by 0, or by a blank cell.";
 const NOT_THERE = "A value that the formula needs isn't there.";
 
 describe("what is said of an error", () => {
-  const engine = createHeadlessEngine(localCatalogue, {
+  const engine = createHeadlessEngine(localCatalog, {
     sheets: [
       {
         name: "Sheet1",
@@ -61,7 +61,7 @@ describe("what is said of an error", () => {
     expect(said("C2")).toBe(`Comes from C1: ${NOT_THERE}`);
   });
 
-  it("is found through a cell that was filled from its neighbour, whose formula the engine keeps with the first", async () => {
+  it("is found through a cell that was filled from its neighbor, whose formula the engine keeps with the first", async () => {
     const filled = { 4: { 0: { f: "=B1*2", si: "fill" } }, 5: { 0: { si: "fill" } } };
     await engine.injector.get(ICommandService).executeCommand(SetRangeValuesMutation.id, {
       unitId: engine.workbook.getUnitId(),

@@ -18,7 +18,7 @@ import {
   WorksheetProtectionRuleModel,
 } from "@univerjs/sheets";
 import { CellError } from "../../../../../shared/cell";
-import { localCatalogue } from "../../../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { putCells } from "../../../../../src/hosts/local/cells/putCells";
 import { readArea } from "../../../../../src/workbook/address";
@@ -100,7 +100,7 @@ const bid = (): WorkbookPlan => {
 };
 
 const open = async (): Promise<void> => {
-  engine = createHeadlessEngine(localCatalogue, bid());
+  engine = createHeadlessEngine(localCatalog, bid());
   await engine.calculated();
 };
 
@@ -329,7 +329,7 @@ describe("a long write in the local workbook", () => {
   beforeEach(async () => {
     const end: PlannedCell = { row: LAST_ROW + 1, column: 0, content: text("end") };
     const sheet = { name: "Bid", cells: [end], columnWidths: [], rowHeights: {}, frozenRows: 0 };
-    engine = createHeadlessEngine(localCatalogue, { sheets: [sheet], names: [] });
+    engine = createHeadlessEngine(localCatalog, { sheets: [sheet], names: [] });
     engine.injector.get(IUniverInstanceService).focusUnit(engine.workbook.getUnitId());
     await engine.calculated();
   });
@@ -360,26 +360,26 @@ describe("a long write in the local workbook", () => {
     expect(snapshot()).toEqual(before);
   });
 
-  it("leaves nothing where it is cancelled, and nothing to undo", async () => {
+  it("leaves nothing where it is canceled, and nothing to undo", async () => {
     const before = snapshot();
     let meanwhile: unknown;
     const { undo } = put((stop) => {
       meanwhile = cell(1, 1);
-      stop.abort(new Error("Cancelled: nothing was written."));
+      stop.abort(new Error("Canceled: nothing was written."));
     });
-    await expect(undo).rejects.toThrow("Cancelled: nothing was written.");
+    await expect(undo).rejects.toThrow("Canceled: nothing was written.");
     expect(meanwhile).toBe(0);
     expect(snapshot()).toEqual(before);
     expect(engine.injector.get(IUndoRedoService).pitchTopUndoElement()).toBeNull();
   });
 
-  it("is taken back piece by piece, or stays where that is cancelled", async () => {
+  it("is taken back piece by piece, or stays where that is canceled", async () => {
     const before = snapshot();
     const { undo: written } = put(() => undefined);
     const undo = await written;
     const after = snapshot();
     const stop = new AbortController();
-    const onProgress = (): void => stop.abort(new Error("Cancelled: what was written stays."));
+    const onProgress = (): void => stop.abort(new Error("Canceled: what was written stays."));
     await expect(undo({ onProgress, signal: stop.signal })).rejects.toThrow("what was written stays");
     expect(snapshot()).toEqual(after);
     const shares: number[] = [];

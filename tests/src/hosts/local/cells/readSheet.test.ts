@@ -1,4 +1,4 @@
-import { localCatalogue } from "../../../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { datesAsText } from "../../../../../src/hosts/local/cells/readSheet";
 import { fromCellData } from "../../../../../src/hosts/local/engine/cells";
@@ -21,7 +21,7 @@ describe("dates as text", () => {
       content: number(value),
       ...(numberFormat !== undefined && { numberFormat }),
     }));
-    const engine = createHeadlessEngine(localCatalogue, {
+    const engine = createHeadlessEngine(localCatalog, {
       sheets: [{ name: "Bid", cells: planned, columnWidths: [], rowHeights: {}, frozenRows: 0 }],
       names: [],
     });

@@ -1,7 +1,7 @@
 import ExcelJS from "exceljs";
 import type { ISheetDataValidationRule } from "@univerjs/core";
 import { bookSnapshot } from "../../../../../src/hosts/local/book/bookSnapshot";
-import { localCatalogue } from "../../../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../../../src/xlsx/xlsxFile";
 
@@ -65,7 +65,7 @@ it("a list over a whole column is offered as far as the sheet is shown", async (
 
 it("saving leaves the file's rules to the letter, and takes them for no change", async () => {
   const file = await opened({ B2: list('"hip,gable"'), B3: list("$D$1:$D$4") });
-  const engine = createHeadlessEngine(localCatalogue, file.book);
+  const engine = createHeadlessEngine(localCatalog, file.book);
   await engine.calculated();
   const calculated = engine.book();
   expect(saveXlsx({ file, calculated }, calculated)).toBe(file.bytes);

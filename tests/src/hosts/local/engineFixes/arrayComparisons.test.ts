@@ -1,5 +1,5 @@
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { fakeCatalogue } from "../fakeCatalogue";
+import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
 /** What formulas in A6, A7 ... show below the letters x, y, x, y in A1:A4. */
@@ -7,7 +7,7 @@ const shownBelowLetters = async (formulas: readonly string[]): Promise<unknown[]
   const letters = ["x", "y", "x", "y"].map((content, row) => ({ row, column: 0, content }));
   const below = formulas.map((content, index) => ({ row: 5 + index, column: 0, content }));
   const engine = createHeadlessEngine(
-    fakeCatalogue,
+    fakeCatalog,
     planOf({ sheets: [{ name: "Sheet1", cells: [...letters, ...below] }], names: [] }),
   );
   await engine.calculated();

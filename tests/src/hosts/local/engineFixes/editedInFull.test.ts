@@ -1,5 +1,5 @@
 import { BEFORE_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
-import { localCatalogue } from "../../../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import { editInFull, inFull } from "../../../../../src/hosts/local/engineFixes/editedInFull";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { amountOf } from "../../../../../src/hosts/local/engine/typedAmounts";
@@ -27,7 +27,7 @@ describe("a number that a person opens to edit it", () => {
       content: number(value),
       ...(numberFormat !== undefined && { numberFormat }),
     };
-    const engine = createHeadlessEngine(localCatalogue, {
+    const engine = createHeadlessEngine(localCatalog, {
       sheets: [{ name: "Sheet1", cells: [cell], columnWidths: [], rowHeights: {}, frozenRows: 0 }],
       names: [],
     });

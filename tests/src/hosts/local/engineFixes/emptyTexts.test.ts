@@ -3,7 +3,7 @@ import { coursesSpec } from "../../../../../functions/courses/courses";
 import type * as Headless from "../../../../../src/hosts/local/workbook/headless";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { runnable } from "../../../../../src/hosts/local/formulas/runnable";
-import { fakeCatalogue } from "../fakeCatalogue";
+import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
 /** A1 is an empty text, B1 and A3 are blank, A2 is 5, C1:C2 are 0 and 7; D1:D2 are filled with empty texts by D1. */
@@ -21,7 +21,7 @@ const engineWith = (
 ): { engine: HeadlessEngine; shown: () => unknown[]; calculateAgain: () => Promise<void> } => {
   const asked = formulas.map((content, index) => ({ row: 5 + index, column: 6, content }));
   const engine = create(
-    fakeCatalogue,
+    fakeCatalog,
     planOf({ sheets: [{ name: "Sheet1", cells: [...given, ...asked] }], names: [] }),
   );
   const at = (row: number) => ({ sheet: "Sheet1", row, column: 6 });

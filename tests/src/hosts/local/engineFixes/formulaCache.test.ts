@@ -1,6 +1,6 @@
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { fakeCatalogue } from "../fakeCatalogue";
+import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
 jest.setTimeout(60_000);
@@ -13,10 +13,7 @@ test("an edit parses none of a long sheet's formulas again", async () => {
     { row, column: 0, content: row },
     { row, column: 1, content: `=A${row + 1}*2` },
   ]).flat();
-  const engine = createHeadlessEngine(
-    fakeCatalogue,
-    planOf({ sheets: [{ name: "Long", cells }], names: [] }),
-  );
+  const engine = createHeadlessEngine(fakeCatalog, planOf({ sheets: [{ name: "Long", cells }], names: [] }));
   await engine.calculated();
   const parsed = jest.spyOn(LexerTreeBuilder.prototype, "treeBuilder");
   engine.setCell({ sheet: "Long", row: 0, column: 0 }, 21);

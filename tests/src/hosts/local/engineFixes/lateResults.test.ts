@@ -7,13 +7,13 @@ import {
   type Address,
   type HeadlessEngine,
 } from "../../../../../src/hosts/local/workbook/headless";
-import { fakeCatalogue } from "../fakeCatalogue";
+import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
 let engine: HeadlessEngine;
 beforeEach(async () => {
   const cells = [3, "=A1*2", "=B1+1"].map((content, column) => ({ row: 0, column, content }));
-  engine = createHeadlessEngine(fakeCatalogue, planOf({ sheets: [{ name: "Bid", cells }], names: [] }));
+  engine = createHeadlessEngine(fakeCatalog, planOf({ sheets: [{ name: "Bid", cells }], names: [] }));
   await engine.calculated();
 });
 afterEach(() => {

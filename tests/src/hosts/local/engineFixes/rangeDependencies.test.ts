@@ -1,7 +1,7 @@
 import type { RTree } from "@univerjs/core";
 import { IDependencyManagerService } from "@univerjs/engine-formula";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { fakeCatalogue } from "../fakeCatalogue";
+import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
 jest.setTimeout(60_000);
@@ -19,7 +19,7 @@ const engineWith = async (): Promise<HeadlessEngine> => {
     { name: "Bid", cells },
     { name: "Other", cells: [{ row: 0, column: 0, content: "=SUM(Bid!A1:A3)" }] },
   ];
-  const engine = createHeadlessEngine(fakeCatalogue, planOf({ sheets, names: [] }));
+  const engine = createHeadlessEngine(fakeCatalog, planOf({ sheets, names: [] }));
   await engine.calculated();
   return engine;
 };

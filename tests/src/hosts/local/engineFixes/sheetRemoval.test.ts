@@ -5,7 +5,7 @@ import {
   RemoveSheetMutation,
   SetWorksheetActiveOperation,
 } from "@univerjs/sheets";
-import { localCatalogue } from "../../../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { removeSheetsWhole } from "../../../../../src/hosts/local/engineFixes/sheetRemoval";
 import { formula, number, type WorkbookPlan } from "../../../../../src/workbook/plan";
@@ -34,7 +34,7 @@ const plan = (): WorkbookPlan => {
 };
 
 it("a sheet in front that is deleted is left first; what reads it says so, and Undo brings it back", async () => {
-  const engine = createHeadlessEngine(localCatalogue, plan());
+  const engine = createHeadlessEngine(localCatalog, plan());
   await engine.calculated();
   const { injector, workbook } = engine;
   injector.get(IUniverInstanceService).focusUnit(workbook.getUnitId());

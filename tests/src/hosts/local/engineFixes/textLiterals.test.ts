@@ -1,6 +1,6 @@
 import type * as Engine from "@univerjs/engine-formula";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { fakeCatalogue } from "../fakeCatalogue";
+import { fakeCatalog } from "../fakeCatalog";
 
 const literals = [
   "6:12",
@@ -18,7 +18,7 @@ const literals = [
 ];
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 
-const engine = createHeadlessEngine(fakeCatalogue);
+const engine = createHeadlessEngine(fakeCatalog);
 afterAll(() => engine.dispose());
 
 test.each(literals)("%s arrives as that text", async (text) => {

@@ -68,7 +68,7 @@ const run = (): FileRun & { readonly stages: string[]; readonly stop: AbortContr
     stages,
     stop,
     signal: stop.signal,
-    onStage: ({ words, canCancel }) => stages.push(`${words}${canCancel ? ", can be cancelled" : ""}`),
+    onStage: ({ words, canCancel }) => stages.push(`${words}${canCancel ? ", can be canceled" : ""}`),
   };
 };
 
@@ -89,7 +89,7 @@ it("opens a file, and gives the very same back where nothing changed", async () 
     warnings: [],
   });
   expect(opening.stages).toEqual([
-    "Reading the file, can be cancelled",
+    "Reading the file, can be canceled",
     "Showing and calculating the workbook",
   ]);
   expect(state.book.sheets[0]?.cells.get(0)?.get(2)?.value).toBeInstanceOf(CellError);
@@ -161,7 +161,7 @@ it("forgets the file that was open where the next one can't be shown", async () 
   expect(a5(saved[0]?.bytes)).toBe(7);
 });
 
-it("keeps the workbook and its file where opening another is cancelled or refused", async () => {
+it("keeps the workbook and its file where opening another is canceled or refused", async () => {
   let isStuck = false;
   const stuck = (signal: AbortSignal): Promise<never> =>
     new Promise((_, reject) => {
@@ -182,12 +182,12 @@ it("keeps the workbook and its file where opening another is cancelled or refuse
   isStuck = true;
   const opening = run();
   const opened = files.open(fileOf(BID, "Second.xlsx"), opening);
-  opening.stop.abort(new Error("Cancelled: the workbook is as it was."));
-  await expect(opened).rejects.toThrow("Cancelled: the workbook is as it was.");
+  opening.stop.abort(new Error("Canceled: the workbook is as it was."));
+  await expect(opened).rejects.toThrow("Canceled: the workbook is as it was.");
   const saving = run();
   const wasSaved = files.save(saving);
-  saving.stop.abort(new Error("Cancelled: nothing was saved."));
-  await expect(wasSaved).rejects.toThrow("Cancelled: nothing was saved.");
+  saving.stop.abort(new Error("Canceled: nothing was saved."));
+  await expect(wasSaved).rejects.toThrow("Canceled: nothing was saved.");
   expect(saved).toEqual([]);
 
   isStuck = false;

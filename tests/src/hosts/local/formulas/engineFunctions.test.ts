@@ -13,7 +13,7 @@ import {
 } from "../../../../../src/hosts/local/formulas/engineFunctions";
 import { Sentences } from "../../../../../src/hosts/local/engine/sentences";
 import { fromAnswer, toArgument } from "../../../../../src/hosts/local/formulas/values";
-import { fakeCatalogue } from "../fakeCatalogue";
+import { fakeCatalog } from "../fakeCatalog";
 
 const block = (rows: (NumberValueObject | null)[][], row = -1, column = -1) =>
   ArrayValueObject.create({
@@ -99,14 +99,14 @@ test("sentences of a spill are found cell by cell and forgotten together", () =>
   expect(sentences.at(inside, "#N/A")).toBe("");
 });
 
-test("every catalogue entry becomes a class and a description", () => {
-  expect(functionClasses(fakeCatalogue, new Sentences()).map(([, name]) => name)).toEqual([
+test("every catalog entry becomes a class and a description", () => {
+  expect(functionClasses(fakeCatalog, new Sentences()).map(([, name]) => name)).toEqual([
     "GABLE.DOUBLE",
     "GABLE.SHOW",
     "GABLE.COURSES",
     "GABLE.NOSTOCK",
   ]);
-  expect(functionDescriptions(fakeCatalogue)[0]).toMatchObject({
+  expect(functionDescriptions(fakeCatalog)[0]).toMatchObject({
     functionName: "GABLE.DOUBLE",
     description: "Twice a number.",
     functionParameter: [

@@ -3,7 +3,7 @@ import { InsertRowMutation, RemoveRowMutation, RemoveSheetCommand } from "@unive
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import ExcelJS from "exceljs";
 import { bookSnapshot } from "../../../../../src/hosts/local/book/bookSnapshot";
-import { localCatalogue } from "../../../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import type * as Headless from "../../../../../src/hosts/local/workbook/headless";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { removeSheetsWhole } from "../../../../../src/hosts/local/engineFixes/sheetRemoval";
@@ -53,7 +53,7 @@ const shown = (...addresses: string[]): unknown[] =>
 
 it("formulas know the tables of a file, and follow what changes in them", async () => {
   const file = await bidWithTable();
-  engine = createHeadlessEngine(localCatalogue, file.book);
+  engine = createHeadlessEngine(localCatalog, file.book);
   await engine.calculated();
   expect(shown("D2", "D3", "D4")).toEqual([98, 80, 3]);
   expect(doubtfulResults(file.book, engine.book())).toEqual([]);
@@ -106,7 +106,7 @@ describe.each([
     return openXlsx(new Uint8Array(await workbook.xlsx.writeBuffer()));
   };
   const results = async (formulas: readonly string[], hasTotals?: boolean): Promise<unknown[]> => {
-    engine = createHeadlessEngine(localCatalogue, (await opened(formulas, hasTotals)).book);
+    engine = createHeadlessEngine(localCatalog, (await opened(formulas, hasTotals)).book);
     await engine.calculated();
     return formulas.map((__, row) => engine.getCell({ sheet: "Bid", row, column: 4 }));
   };
@@ -133,7 +133,7 @@ describe.each([
 });
 
 it("the survey says which table the selection is in", async () => {
-  engine = createHeadlessEngine(localCatalogue, (await bidWithTable()).book);
+  engine = createHeadlessEngine(localCatalog, (await bidWithTable()).book);
   expect(engine.survey("Bid", readArea("B3")).table).toEqual({
     name: "Bays",
     area: readArea("A2:B6"),
@@ -144,7 +144,7 @@ it("the survey says which table the selection is in", async () => {
 });
 
 it("a table whose sheet's rows have moved is unknown until they are back, instead of answering about other cells", async () => {
-  engine = createHeadlessEngine(localCatalogue, (await bidWithTable()).book);
+  engine = createHeadlessEngine(localCatalog, (await bidWithTable()).book);
   await engine.calculated();
   const run = (id: string): void => {
     const range = { startRow: 0, endRow: 0, startColumn: 0, endColumn: 25 };
@@ -162,7 +162,7 @@ it("a table whose sheet's rows have moved is unknown until they are back, instea
 
 it("a table whose sheet was taken away is unknown until the sheet is back", async () => {
   const { book } = await bidWithTable();
-  engine = createHeadlessEngine(localCatalogue, book);
+  engine = createHeadlessEngine(localCatalog, book);
   const snapshot = bookSnapshot("bays", book);
   const { univer, workbook, injector } = openedSnapshot(snapshot, (each) => knowTables(each, snapshot));
   injector.get(IUniverInstanceService).focusUnit(workbook.getUnitId());
@@ -189,14 +189,14 @@ const withPart = ({ parts }: XlsxFile, path: string, change: (xml: string) => st
 
 it("a filter of the file that leaves rows out is known; one that shows all rows is none", async () => {
   const file = await bidWithTable();
-  engine = createHeadlessEngine(localCatalogue, file.book);
+  engine = createHeadlessEngine(localCatalog, file.book);
   expect(engine.survey("Bid", readArea("A2")).isFiltered).toBe(false);
   engine.dispose();
   const rule = '<filterColumn colId="0"><filters><filter val="north"/></filters></filterColumn>';
   const filtered = withPart(file, "xl/tables/table1.xml", (xml) =>
     xml.replace(/<filterColumn.*<\/autoFilter>/, `${rule}</autoFilter>`),
   );
-  engine = createHeadlessEngine(localCatalogue, filtered.book);
+  engine = createHeadlessEngine(localCatalog, filtered.book);
   expect(engine.survey("Bid", readArea("A2")).isFiltered).toBe(true);
 });
 
@@ -210,7 +210,7 @@ it("the engine on its own still can't read round brackets in a heading", async (
     }));
     engine = jest
       .requireActual<typeof Headless>("../../../../../src/hosts/local/workbook/headless")
-      .createHeadlessEngine(localCatalogue, file.book);
+      .createHeadlessEngine(localCatalog, file.book);
   });
   await engine.calculated();
   expect(engine.getCell({ sheet: "Bid", row: 1, column: 3 })).toMatchObject({ code: "#VALUE!" });

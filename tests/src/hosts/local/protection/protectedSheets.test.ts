@@ -10,7 +10,7 @@ import {
   SetWorksheetRowHeightMutation,
 } from "@univerjs/sheets";
 import ExcelJS from "exceljs";
-import { localCatalogue } from "../../../../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { protectSheets } from "../../../../../src/hosts/local/protection/protectedSheets";
 import { openXlsx } from "../../../../../src/xlsx/xlsxFile";
@@ -44,7 +44,7 @@ const filed = async () => {
 };
 
 const opened = async (make: typeof planned | typeof filed) => {
-  const engine = createHeadlessEngine(localCatalogue, await make());
+  const engine = createHeadlessEngine(localCatalog, await make());
   await engine.calculated();
   const told: string[] = [];
   protectSheets(engine.injector, engine.workbook, (sentence) => told.push(sentence));

@@ -1,6 +1,6 @@
 import { CellError } from "../../../../../shared/cell";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { fakeCatalogue } from "../fakeCatalogue";
+import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
 let engine: HeadlessEngine;
@@ -14,7 +14,7 @@ const at = (row: number, column: number, sheet = "Bid") => ({ sheet, row, column
 
 describe("one formula on its own", () => {
   beforeEach(() => {
-    engine = createHeadlessEngine(fakeCatalogue);
+    engine = createHeadlessEngine(fakeCatalog);
   });
 
   test.each([
@@ -80,7 +80,7 @@ describe("one formula on its own", () => {
 describe("a workbook", () => {
   beforeEach(async () => {
     engine = createHeadlessEngine(
-      fakeCatalogue,
+      fakeCatalog,
       planOf({
         sheets: [
           {
@@ -192,7 +192,7 @@ test("a formula that goes and comes back leaves nothing behind that the engine c
     { row: 0, column: 0, content: "=D1+1" },
     { row: 0, column: 3, content: 1 },
   ];
-  engine = createHeadlessEngine(fakeCatalogue, planOf({ sheets: [{ name: "Bid", cells }], names: [] }));
+  engine = createHeadlessEngine(fakeCatalog, planOf({ sheets: [{ name: "Bid", cells }], names: [] }));
   for (const [column, content] of [
     [1, "=SEQUENCE(A1)"],
     [3, 2],

@@ -1,4 +1,4 @@
-import { localCatalogue } from "../hosts/local/formulas/catalog";
+import { localCatalog } from "../hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../hosts/local/workbook/headless";
 import { a1 } from "../workbook/address";
 import { formula, number, type PlannedCell, type WorkbookPlan } from "../workbook/plan";
@@ -56,7 +56,7 @@ const bid = (formulaOf: FormulaOf): WorkbookPlan => {
 /** Milliseconds in which a workbook that is opened calculates itself. */
 const runOnce = async (plan: WorkbookPlan): Promise<number> => {
   const before = performance.now();
-  const engine = createHeadlessEngine(localCatalogue, plan);
+  const engine = createHeadlessEngine(localCatalog, plan);
   await engine.calculated();
   const ms = performance.now() - before;
   if (
@@ -68,7 +68,7 @@ const runOnce = async (plan: WorkbookPlan): Promise<number> => {
 };
 
 /** Ten thousand planes in a workbook that is opened, against the same in native formulas; the two take turns. */
-export const takeOffBench = async (): Promise<BenchRow[]> => {
+export const takeoffBench = async (): Promise<BenchRow[]> => {
   const plans = [bid(ours), bid(native)] as const;
   const [oursMs, nativeMs]: [number[], number[]] = [[], []];
   for (let run = 0; run <= RUNS; run++) {

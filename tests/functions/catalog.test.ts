@@ -4,7 +4,7 @@ import { isMatrix, type Answer } from "../../shared/cell";
 import { NAME_ENDINGS } from "../../shared/kinds/kind";
 import { runFunction } from "../../shared/spec/runner";
 import { CONCEPTS, type FunctionSpec } from "../../shared/spec/spec";
-import { catalogue } from "../../functions/index";
+import { catalog } from "../../functions/index";
 
 const FUNCTIONS = join(__dirname, "../../functions");
 
@@ -27,8 +27,8 @@ const expectAnswer = (answer: Answer, expected: Answer): void => {
   }
 };
 
-describe("every example in the catalogue is true", () => {
-  for (const spec of catalogue)
+describe("every example in the catalog is true", () => {
+  for (const spec of catalog)
     for (const { args, result, from } of spec.examples)
       it(`${spec.id}(${args.map((each) => JSON.stringify(each)).join(", ")}): ${from}`, () => {
         expectAnswer(runFunction(spec, args), result);
@@ -52,7 +52,7 @@ const OLD_MACRO_NAMES = [
   "STEP",
 ];
 
-describe("the catalogue", () => {
+describe("the catalog", () => {
   it("lists every specification that stands in functions/", async () => {
     const files = readdirSync(FUNCTIONS, { recursive: true, encoding: "utf8" }).filter(
       (file) => file.endsWith(".ts") && file !== "index.ts",
@@ -65,28 +65,25 @@ describe("the catalogue", () => {
         .filter(([name]) => name.endsWith("Spec"))
         .map(([, value]) => value as FunctionSpec),
     );
-    expect(specs.map(({ id }) => id).sort()).toEqual(catalogue.map(({ id }) => id).sort());
+    expect(specs.map(({ id }) => id).sort()).toEqual(catalog.map(({ id }) => id).sort());
     specs.forEach((spec) => {
-      expect(catalogue).toContain(spec);
+      expect(catalog).toContain(spec);
     });
   });
 
   it("groups functions by concept, in the concepts' order", () => {
-    const order = catalogue.map(({ concept }) => CONCEPTS.indexOf(concept));
+    const order = catalog.map(({ concept }) => CONCEPTS.indexOf(concept));
     expect(order).toEqual([...order].sort((a, b) => a - b));
   });
 
-  it.each(catalogue.map((spec) => [spec.id, spec] as const))(
-    "%s has a name that a spreadsheet takes",
-    (id) => {
-      expect(id).toMatch(/^[A-Z][A-Z]{2,}$/);
-      expect(id).not.toMatch(LOOKS_LIKE_A_CELL);
-      expect(OLD_MACRO_NAMES).not.toContain(id);
-      expect(catalogue.filter((other) => other.id === id)).toHaveLength(1);
-    },
-  );
+  it.each(catalog.map((spec) => [spec.id, spec] as const))("%s has a name that a spreadsheet takes", (id) => {
+    expect(id).toMatch(/^[A-Z][A-Z]{2,}$/);
+    expect(id).not.toMatch(LOOKS_LIKE_A_CELL);
+    expect(OLD_MACRO_NAMES).not.toContain(id);
+    expect(catalog.filter((other) => other.id === id)).toHaveLength(1);
+  });
 
-  it.each(catalogue.map((spec) => [spec.id, spec] as const))("%s says what it needs to", (_, spec) => {
+  it.each(catalog.map((spec) => [spec.id, spec] as const))("%s says what it needs to", (_, spec) => {
     expect(spec.summary).toMatch(/\.$/);
     expect(spec.formula).not.toBe("");
     expect(spec.source).not.toBe("");
@@ -101,13 +98,13 @@ describe("the catalogue", () => {
   });
 
   it.each(
-    catalogue.flatMap(({ id, parameters }) => parameters.map(({ name, kind }) => [id, name, kind] as const)),
+    catalog.flatMap(({ id, parameters }) => parameters.map(({ name, kind }) => [id, name, kind] as const)),
   )("%s says in the name of %s which unit a bare number has", (_, name, kind) => {
     expect(NAME_ENDINGS.find((ending) => name.endsWith(ending))).toBe(kind.nameEnding);
   });
 
   it("gives every table function headings that can be left out", () => {
-    for (const spec of catalogue.filter(({ columns }) => columns)) {
+    for (const spec of catalog.filter(({ columns }) => columns)) {
       const [example] = spec.examples;
       const args = [...(example?.args ?? [])];
       while (args.length < spec.parameters.length - 1) args.push(undefined);

@@ -1,30 +1,30 @@
 import { CellError, type Cell } from "../../shared/cell";
 import { createHeadlessEngine, type HeadlessEngine } from "../../src/hosts/local/workbook/headless";
-import { localCatalogue } from "../../src/hosts/local/formulas/catalog";
+import { localCatalog } from "../../src/hosts/local/formulas/catalog";
 import { a1 } from "../../src/workbook/address";
-import type { TakeOffOptions } from "../../src/sheets/takeoff/takeoffOptions";
+import type { TakeoffOptions } from "../../src/sheets/takeoff/takeoffOptions";
 import { placeOf } from "./place";
-import { takeOffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
+import { takeoffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
 
 /** The workbook of the test that runs. */
 let engine: HeadlessEngine | undefined;
 
 const opened = (): HeadlessEngine => {
-  if (!engine) throw new Error("no take-off is open");
+  if (!engine) throw new Error("no takeoff is open");
   return engine;
 };
 
-const SHEET = "Take-off";
+const SHEET = "Takeoff";
 
 const at = (address: string, sheet = SHEET) => ({ sheet, ...placeOf(address) });
 
-/** What a cell shows, by its address on one of the take-off's sheets. */
+/** What a cell shows, by its address on one of the takeoff's sheets. */
 export const shown = (address: string, sheet = SHEET): Cell => opened().getCell(at(address, sheet));
 
-/** Opens a take-off in the place of the one before. */
-export const open = async (options: TakeOffOptions): Promise<void> => {
+/** Opens a takeoff in the place of the one before. */
+export const open = async (options: TakeoffOptions): Promise<void> => {
   engine?.dispose();
-  engine = createHeadlessEngine(localCatalogue, takeOffPlan(options, USUAL_NAMES));
+  engine = createHeadlessEngine(localCatalog, takeoffPlan(options, USUAL_NAMES));
   await opened().calculated();
 };
 
@@ -42,7 +42,7 @@ export const edit = (address: string, content: Typed, sheet = SHEET): Promise<vo
 /** The row, as a person reads it, of the first cell in column A that shows this text, at or below a row. */
 export const rowOf = (label: string, from = 1): number => {
   for (let row = from; row < 200; row++) if (shown(`A${row}`) === label) return row;
-  throw new Error(`no row is labelled ${label}`);
+  throw new Error(`no row is labeled ${label}`);
 };
 
 /** A row of the trim table: what a trim comes to. */
@@ -59,7 +59,7 @@ export const orderRow = (item: string): number => {
 export const ordered = (item: string, column: string): Cell => shown(`${column}${orderRow(item)}`, "Order");
 export const [NEEDED, WITH_WASTE, TO_ORDER] = ["C", "E", "G"] as const;
 
-export const errorsOn = (plan: ReturnType<typeof takeOffPlan>): string[] =>
+export const errorsOn = (plan: ReturnType<typeof takeoffPlan>): string[] =>
   plan.sheets.flatMap(({ name, cells }) =>
     cells.flatMap((cell) => {
       const value = opened().getCell({ sheet: name, row: cell.row, column: cell.column });

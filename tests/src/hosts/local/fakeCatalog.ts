@@ -17,7 +17,7 @@ const show = (argument: Argument): string => {
 };
 
 /** A scalar, a text, a spilling table with an error inside, one that fails with a sentence, and a mirror of what came in. */
-export const fakeCatalogue: readonly RunnableFunction[] = [
+export const fakeCatalog: readonly RunnableFunction[] = [
   {
     id: "DOUBLE",
     summary: "Twice a number.",
