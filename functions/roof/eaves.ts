@@ -1,6 +1,6 @@
 import type { Point } from "../../shared/outline";
 import { cornerAt, cornerBetween, spotAt, type Corner } from "./skeleton/corner";
-import { along, around, atHeight, cross, dot, type Spot } from "./skeleton/plan";
+import { along, around, atHeight, cross, dot, type RoofPoint } from "./skeleton/plan";
 import { bearing, isGable, isInner, planeHeight, type RoofSide } from "./skeleton/roofSide";
 
 /**
@@ -15,7 +15,7 @@ export interface RoofCorner {
   readonly after: RoofSide;
   /** Born where the hip, valley or rake ends at the roof's edge. */
   readonly corner: Corner;
-  readonly skirt: { readonly owner: RoofSide; readonly end: Spot } | undefined;
+  readonly skirt: { readonly owner: RoofSide; readonly end: RoofPoint } | undefined;
 }
 
 /** Heights that differ by less than this are one. */
@@ -64,11 +64,11 @@ export const roofCorner = (before: RoofSide, after: RoofSide): RoofCorner => {
   return { before, after, corner: { ...atWalls, born: spotAt(atWalls, first) }, skirt: undefined };
 };
 
-const skirtOf = ({ skirt }: RoofCorner, side: RoofSide): Spot | undefined =>
+const skirtOf = ({ skirt }: RoofCorner, side: RoofSide): RoofPoint | undefined =>
   skirt?.owner === side ? skirt.end : undefined;
 
 /** The eave, or the foot of the gable, of the side between two corners: where it starts and ends. */
-const eaveEnds = (start: RoofCorner, end: RoofCorner): readonly [Spot, Spot] => [
+const eaveEnds = (start: RoofCorner, end: RoofCorner): readonly [RoofPoint, RoofPoint] => [
   skirtOf(start, start.after) ?? start.corner.born,
   skirtOf(end, end.before) ?? end.corner.born,
 ];
@@ -76,8 +76,8 @@ const eaveEnds = (start: RoofCorner, end: RoofCorner): readonly [Spot, Spot] => 
 /** A piece of the roof's outer edge, the roof on its left. */
 export interface EdgePiece {
   readonly side: RoofSide;
-  readonly from: Spot;
-  readonly to: Spot;
+  readonly from: RoofPoint;
+  readonly to: RoofPoint;
   readonly isSkirt: boolean;
 }
 

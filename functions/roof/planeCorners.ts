@@ -1,11 +1,11 @@
 import { noAnswer } from "../../shared/inputError";
 import type { GraphEdge } from "./roofGraph";
-import { cross, dot, minus, type Spot } from "./skeleton/plan";
+import { cross, dot, minus, type RoofPoint } from "./skeleton/plan";
 import type { RoofSide } from "./skeleton/roofSide";
 
 interface Step {
-  readonly from: Spot;
-  readonly to: Spot;
+  readonly from: RoofPoint;
+  readonly to: RoofPoint;
 }
 
 /** The edges around a plane, each taken so that the plane lies on its left. */
@@ -25,11 +25,11 @@ const turn = (before: Step, after: Step): number => {
  * The corners around a plane, from its edges chained end to end. Where it touches itself at a node the chain turns
  * sharpest right, so as to come round both parts in one ring.
  */
-export const planeCorners = (edges: readonly GraphEdge[], plane: RoofSide): Spot[] => {
+export const planeCorners = (edges: readonly GraphEdge[], plane: RoofSide): RoofPoint[] => {
   const left = new Set(stepsAround(edges, plane));
   const [first] = left;
   if (!first) throw noAnswer(`the plane of side ${plane.number} comes to nothing between its neighbors`);
-  const corners: Spot[] = [];
+  const corners: RoofPoint[] = [];
   for (let step: Step | undefined = first; step;) {
     const before: Step = step;
     left.delete(before);

@@ -4,11 +4,11 @@ import { sidesThatCross } from "../../shared/outlineCrossing";
 import { distanceToSegment } from "../../shared/segment";
 import { planAreaSqFt } from "./roofMeasures";
 import type { Roof, RoofEdge, RoofPlane } from "./roofParts";
-import { distance, type Spot } from "./skeleton/plan";
+import { distance, type RoofPoint } from "./skeleton/plan";
 import { planeHeight } from "./skeleton/roofSide";
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
-const areaOf = (corners: readonly Spot[]): number => twiceSignedArea(corners) / 2;
+const areaOf = (corners: readonly RoofPoint[]): number => twiceSignedArea(corners) / 2;
 
 const refusePlane = ({ side }: RoofPlane, reason: string): never => {
   throw noAnswer(`the plane of side ${side.number} ${reason}`);

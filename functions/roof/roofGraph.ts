@@ -1,11 +1,11 @@
 import type { Joint } from "./skeleton/front";
-import { distance, type Spot } from "./skeleton/plan";
+import { distance, type RoofPoint } from "./skeleton/plan";
 import { isGable, isOnePlane, type RoofSide } from "./skeleton/roofSide";
 
 /** A straight edge between two nodes, the plane of side `left` on its left; `right` is missing at the roof's edge. */
 export interface GraphEdge {
-  readonly from: Spot;
-  readonly to: Spot;
+  readonly from: RoofPoint;
+  readonly to: RoofPoint;
   readonly left: RoofSide;
   readonly right: RoofSide | undefined;
   /** The edge runs along a gable, whose wall carries no plane. */
@@ -17,8 +17,8 @@ interface PlaneJoint extends Joint {
 }
 
 /** Finds the one node for all the ends that fall on the same spot. */
-const nodeFinder = (snapFt: number): ((spot: Spot) => Spot) => {
-  const nodes: Spot[] = [];
+const nodeFinder = (snapFt: number): ((spot: RoofPoint) => RoofPoint) => {
+  const nodes: RoofPoint[] = [];
   return (spot) => {
     const known = nodes.find((node) => distance(node, spot) <= snapFt && Math.abs(node.z - spot.z) <= snapFt);
     if (!known) nodes.push(spot);

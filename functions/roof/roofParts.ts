@@ -1,5 +1,5 @@
 import type { EdgePiece } from "./eaves";
-import type { Spot } from "./skeleton/plan";
+import type { RoofPoint } from "./skeleton/plan";
 import type { RoofSide } from "./skeleton/roofSide";
 
 /** One plane: the sides in line that it stands on, the lowest number first, and its corners counterclockwise on plan. */
@@ -8,7 +8,7 @@ export interface RoofPlane {
   readonly number: number;
   readonly side: RoofSide;
   readonly sideNumbers: readonly number[];
-  readonly corners: readonly Spot[];
+  readonly corners: readonly RoofPoint[];
 }
 
 export const EDGE_KINDS = ["eave", "rake", "ridge", "hip", "valley", "pitch break", "eave step"] as const;
@@ -19,8 +19,8 @@ export interface RoofEdge {
   readonly kind: EdgeKind;
   readonly plane: RoofPlane;
   readonly otherPlane: RoofPlane | undefined;
-  readonly from: Spot;
-  readonly to: Spot;
+  readonly from: RoofPoint;
+  readonly to: RoofPoint;
 }
 
 /** A roof that has been checked against the laws. */

@@ -1,4 +1,4 @@
-import { cross, distance, minus, type Spot } from "./skeleton/plan";
+import { cross, distance, minus, type RoofPoint } from "./skeleton/plan";
 import type { GraphEdge } from "./roofGraph";
 
 /** The same edge, looked at so that equal pairs of planes stand on equal sides. */
@@ -16,7 +16,7 @@ const isStraightOn = (first: GraphEdge, second: GraphEdge, toleranceFt: number):
 /** Joins pieces of one straight edge that nothing else meets between, such as the eaves of two sides in line. */
 export const straighten = (edges: readonly GraphEdge[], toleranceFt: number): GraphEdge[] => {
   const whole = edges.map(oriented);
-  const meetings = new Map<Spot, number>();
+  const meetings = new Map<RoofPoint, number>();
   for (const { from, to } of whole)
     for (const node of [from, to]) meetings.set(node, (meetings.get(node) ?? 0) + 1);
   for (let index = 0; index < whole.length;) {

@@ -7,7 +7,14 @@ import { offerById, offersFor } from "../sheets/extend/offers";
 import { guessBlock, meantColumns } from "../sheets/extend/proposal";
 import type { Survey } from "../workbook/survey";
 import type { CellPatch } from "../workbook/patch";
-import { formula, number, text, type Content, type PlannedCell, type WorkbookPlan } from "../workbook/plan";
+import {
+  formula,
+  number,
+  text,
+  type CellContent,
+  type PlannedCell,
+  type WorkbookPlan,
+} from "../workbook/plan";
 import { medianOf, type BenchRow } from "./measure";
 
 const ROWS = 10_000;
@@ -47,7 +54,7 @@ const extendedPatch = (survey: Survey): CellPatch => {
 };
 
 /** Courses and squares in the spreadsheet's own functions. */
-const nativeFormula = (row: number, column: number): Content => {
+const nativeFormula = (row: number, column: number): CellContent => {
   const [eave, slope] = [a1({ row, column: 0 }), a1({ row, column: 1 })];
   return formula(
     column === 0

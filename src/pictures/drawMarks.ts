@@ -1,15 +1,11 @@
 import type { Layout, ListedCut, Ring } from "../../functions/layout/engine/listing";
 import { writeInches } from "../../shared/lengthText";
+import type { PicturePoint } from "./figure";
 import type { Frame } from "./frame";
 import { element, px, text } from "./svg";
 
 /** A piece bears its width where there is room for it. */
 const ROOM = { width: 38, height: 13 };
-
-interface Spot {
-  readonly x: number;
-  readonly y: number;
-}
 
 const EMPTY_RING: Ring = [];
 const outerRing = ({ rings }: ListedCut): Ring => rings[0] ?? EMPTY_RING;
@@ -17,7 +13,7 @@ const outerRing = ({ rings }: ListedCut): Ring => rings[0] ?? EMPTY_RING;
 const extent = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
 /** The center of gravity of a piece's outline: a mark there stands on the piece, which its box's middle may not. */
-const middleOf = (cut: ListedCut, frame: Frame): Spot => {
+const middleOf = (cut: ListedCut, frame: Frame): PicturePoint => {
   const ring = outerRing(cut);
   let [twiceArea, sumX, sumY] = [0, 0, 0];
   ring.forEach((from, index) => {
@@ -44,7 +40,7 @@ export const drawSizes = ({ courses }: Layout, frame: Frame): string =>
     })
     .join("");
 
-const warningSign = ({ x, y }: Spot): string =>
+const warningSign = ({ x, y }: PicturePoint): string =>
   element("path", { d: `M${px(x)} ${px(y - 8)}l8.5 14h-17z`, class: "gw-warn" }) +
   text(x, y + 4.5, "!", { class: "gw-warn-sign", "text-anchor": "middle" });
 

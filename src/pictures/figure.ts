@@ -1,15 +1,28 @@
 /** A drawing in pixels, from its upper left corner: a few lines, faces and words, which every host can draw its own way. */
-export interface Spot {
+export interface PicturePoint {
   readonly x: number;
   readonly y: number;
 }
 
 export type Mark =
-  | { readonly kind: "line"; readonly spots: readonly Spot[]; readonly weight: "edge" | "thin" | "dashed" }
+  | {
+      readonly kind: "line";
+      readonly spots: readonly PicturePoint[];
+      readonly weight: "edge" | "thin" | "dashed";
+    }
   /** A measure's line, with an arrow at each end. */
-  | { readonly kind: "dimension"; readonly from: Spot; readonly to: Spot }
-  | { readonly kind: "face"; readonly spots: readonly Spot[]; readonly fill: "metal" | "wall" | "pointer" }
-  | { readonly kind: "words"; readonly at: Spot; readonly text: string; readonly align: "middle" | "start" };
+  | { readonly kind: "dimension"; readonly from: PicturePoint; readonly to: PicturePoint }
+  | {
+      readonly kind: "face";
+      readonly spots: readonly PicturePoint[];
+      readonly fill: "metal" | "wall" | "pointer";
+    }
+  | {
+      readonly kind: "words";
+      readonly at: PicturePoint;
+      readonly text: string;
+      readonly align: "middle" | "start";
+    };
 
 export interface Figure {
   readonly width: number;
@@ -21,12 +34,12 @@ export interface Figure {
 
 export const FIGURE_WIDTH = 640;
 
-export const line = (weight: "edge" | "thin" | "dashed", ...spots: Spot[]): Mark => ({
+export const line = (weight: "edge" | "thin" | "dashed", ...spots: PicturePoint[]): Mark => ({
   kind: "line",
   spots,
   weight,
 });
-export const face = (fill: "metal" | "wall" | "pointer", ...spots: Spot[]): Mark => ({
+export const face = (fill: "metal" | "wall" | "pointer", ...spots: PicturePoint[]): Mark => ({
   kind: "face",
   spots,
   fill,
@@ -53,7 +66,7 @@ export const upright = (top: number, bottom: number, x: number, text: string): M
 ];
 
 /** The corners of a box, in order around it. */
-export const box = (left: number, top: number, width: number, height: number): Spot[] => [
+export const box = (left: number, top: number, width: number, height: number): PicturePoint[] => [
   { x: left, y: top },
   { x: left + width, y: top },
   { x: left + width, y: top + height },

@@ -1,7 +1,7 @@
 import { sealSpec } from "../../functions/money/seal";
 import { CellError, type Cell } from "../../shared/cell";
 import { sealOf } from "../../shared/seal";
-import { absoluteA1, sheetPrefix, type Area, type Place } from "../workbook/address";
+import { absoluteA1, sheetPrefix, type Area, type CellAddress } from "../workbook/address";
 import { shownAt, type SheetContents } from "../workbook/contents";
 import { call, quotedText } from "../workbook/formula";
 
@@ -12,7 +12,7 @@ export interface SealedBlock {
   readonly seal: number;
 }
 
-const linesOf = ({ from, to }: Area, cellAt: (place: Place) => Cell): Cell[][] =>
+const linesOf = ({ from, to }: Area, cellAt: (place: CellAddress) => Cell): Cell[][] =>
   Array.from({ length: to.row - from.row + 1 }, (_, row) =>
     Array.from({ length: to.column - from.column + 1 }, (_each, column) =>
       cellAt({ row: from.row + row, column: from.column + column }),

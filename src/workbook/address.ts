@@ -1,16 +1,16 @@
 /** A cell's place on a sheet, counted from 0. */
-export interface Place {
+export interface CellAddress {
   readonly row: number;
   readonly column: number;
 }
 
 /** A cell's place in a workbook; the sheet goes by its name. */
-export interface SheetPlace extends Place {
+export interface SheetCellAddress extends CellAddress {
   readonly sheet: string;
 }
 
 /** The last cell of every sheet of Excel's. */
-export const LAST_CELL: Place = { row: 1_048_575, column: 16_383 };
+export const LAST_CELL: CellAddress = { row: 1_048_575, column: 16_383 };
 
 /** `A`, `Z`, `AA`: the letters of a column counted from 0. */
 export const columnLetters = (column: number): string => {
@@ -23,27 +23,27 @@ export const columnOf = (letters: string): number =>
   [...letters.toUpperCase()].reduce((column, letter) => column * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 
 /** `B4`. */
-export const a1 = ({ row, column }: Place): string => `${columnLetters(column)}${row + 1}`;
+export const a1 = ({ row, column }: CellAddress): string => `${columnLetters(column)}${row + 1}`;
 
 /** `B4:B9`. */
-export const a1Range = (from: Place, to: Place): string => `${a1(from)}:${a1(to)}`;
+export const a1Range = (from: CellAddress, to: CellAddress): string => `${a1(from)}:${a1(to)}`;
 
 /** `$B$4`, for a name. */
-export const absoluteA1 = ({ row, column }: Place): string => `$${columnLetters(column)}$${row + 1}`;
+export const absoluteA1 = ({ row, column }: CellAddress): string => `$${columnLetters(column)}$${row + 1}`;
 
 /** A sheet's name as a formula writes it: `'Takeoff'!`. */
 export const sheetPrefix = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'!`;
 
 /** A block of cells, its corners included. */
 export interface Area {
-  readonly from: Place;
-  readonly to: Place;
+  readonly from: CellAddress;
+  readonly to: CellAddress;
 }
 
 export const areaInWords = ({ from, to }: Area): string =>
   from.row === to.row && from.column === to.column ? a1(from) : a1Range(from, to);
 
-const readPlace = (address: string): Place => {
+const readPlace = (address: string): CellAddress => {
   const [, letters = "", digits = ""] = /^\$?([A-Z]+)\$?(\d+)$/.exec(address) ?? [];
   const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
   return { row: Number(digits) - 1, column };
@@ -75,7 +75,7 @@ export const cutAcross = ({ from, to }: Area, cellsAtMost: number): Area[] => {
 };
 
 /** Every place of a block, row by row. */
-export const placesOf = ({ from, to }: Area): Place[] =>
+export const addressesIn = ({ from, to }: Area): CellAddress[] =>
   Array.from({ length: to.row - from.row + 1 }, (_, row) =>
     Array.from({ length: to.column - from.column + 1 }, (_each, column) => ({
       row: from.row + row,

@@ -3,12 +3,12 @@ import { sheetPrefix } from "./address";
 import type { WorkbookPlan } from "./plan";
 
 /** A formula, or a value where there is none. */
-export type Content = string | number | boolean;
+export type EnteredContent = string | number | boolean;
 
 /** What stands in a workbook as it was typed. */
-export interface Standing {
+export interface EnteredContents {
   /** By sheet, then by address. */
-  readonly sheets: ReadonlyMap<string, ReadonlyMap<string, Content>>;
+  readonly sheets: ReadonlyMap<string, ReadonlyMap<string, EnteredContent>>;
   /** What each name stands for. */
   readonly names: ReadonlyMap<string, string>;
 }
@@ -44,7 +44,7 @@ const refuse = (sentence: string): never => {
 };
 
 /** Refuses where the sheets themselves, or the names that came with them, aren't as they were built. */
-const refuseEdits = (plan: WorkbookPlan, then: Standing, now: Standing): void => {
+const refuseEdits = (plan: WorkbookPlan, then: EnteredContents, now: EnteredContents): void => {
   for (const { name } of plan.sheets) {
     const standing = now.sheets.get(name);
     if (!standing) return refuse(`There is no sheet "${name}" any more`);
@@ -59,7 +59,7 @@ const refuseEdits = (plan: WorkbookPlan, then: Standing, now: Standing): void =>
 };
 
 /** Refuses where a formula on another sheet, or a name of somebody's own, calls on what was built. */
-const refuseCalls = (plan: WorkbookPlan, then: Standing, now: Standing): void => {
+const refuseCalls = (plan: WorkbookPlan, then: EnteredContents, now: EnteredContents): void => {
   const ours = new Set(plan.sheets.map(({ name }) => name));
   for (const [sheet, cells] of now.sheets)
     for (const [address, content] of cells)
@@ -79,7 +79,7 @@ const refuseCalls = (plan: WorkbookPlan, then: Standing, now: Standing): void =>
  * Sheets that were built may be taken away only as long as nobody has gone on with them: a cell on them that differs from
  * what stood there when they were built, or a formula or a name elsewhere that calls on them, would be lost.
  */
-export const refuseGoneOn = (plan: WorkbookPlan, then: Standing, now: Standing): void => {
+export const refuseGoneOn = (plan: WorkbookPlan, then: EnteredContents, now: EnteredContents): void => {
   refuseEdits(plan, then, now);
   refuseCalls(plan, then, now);
 };

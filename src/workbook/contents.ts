@@ -1,5 +1,5 @@
 import type { Cell, Matrix } from "../../shared/cell";
-import type { Place } from "./address";
+import type { CellAddress } from "./address";
 
 /** A sheet as it stands: what its cells show, and the formulas behind them, empty text where there is none. */
 export interface SheetContents {
@@ -15,8 +15,8 @@ export interface Contents {
   readonly targets: ReadonlyMap<string, string>;
 }
 
-export const shownAt = ({ cells }: SheetContents, { row, column }: Place): Cell =>
+export const shownAt = ({ cells }: SheetContents, { row, column }: CellAddress): Cell =>
   cells[row]?.[column] ?? null;
 
-export const formulaAt = ({ formulas }: SheetContents, { row, column }: Place): string =>
+export const formulaAt = ({ formulas }: SheetContents, { row, column }: CellAddress): string =>
   formulas[row]?.[column] ?? "";

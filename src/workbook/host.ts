@@ -1,5 +1,5 @@
 import type { Matrix } from "../../shared/cell";
-import type { Place } from "./address";
+import type { CellAddress } from "./address";
 import type { Contents } from "./contents";
 import type { Survey } from "./survey";
 import type { SheetInView } from "./inView";
@@ -20,7 +20,7 @@ export interface ExistingInView extends Existing {
 
 export interface SheetPicture {
   readonly sheet: string;
-  readonly at: Place;
+  readonly at: CellAddress;
   /** A whole SVG file. */
   readonly svg: string;
   readonly widthPx: number;

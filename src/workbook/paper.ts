@@ -1,10 +1,10 @@
 import type { Figure } from "../pictures/figure";
-import type { Place } from "./address";
+import type { CellAddress } from "./address";
 import type { SheetPlan } from "./plan";
 
 /** A cell that is typed into, and what is told while it is selected. */
 export interface PaperEntry {
-  readonly at: Place;
+  readonly at: CellAddress;
   readonly title: string;
   readonly prompt: string;
 }
@@ -14,5 +14,5 @@ export interface PaperSheet extends SheetPlan {
   readonly entries: readonly PaperEntry[];
   /** Rows with which a new page begins, on a sheet of several pages. */
   readonly breaksBefore?: readonly number[];
-  readonly drawing?: { readonly at: Place; readonly figure: Figure };
+  readonly drawing?: { readonly at: CellAddress; readonly figure: Figure };
 }

@@ -2,20 +2,20 @@ import type { Cell } from "../../shared/cell";
 import { counted, describeCell } from "../../shared/describe";
 import { InputError } from "../../shared/inputError";
 import type { LongRun } from "./longRun";
-import { a1, areaInWords, type Area, type Place, type SheetPlace } from "./address";
+import { a1, areaInWords, type Area, type CellAddress, type SheetCellAddress } from "./address";
 import type { SpreadsheetTable } from "./survey";
-import type { Content } from "./plan";
+import type { CellContent } from "./plan";
 
 /** A cell to write. Where no number format is given it stays as it is, or is that of the row that new cells look like. */
 export interface PatchCell {
-  readonly content: Content;
+  readonly content: CellContent;
   readonly numberFormat?: string;
 }
 
 /** Cells to write into a sheet that exists. All of them must be blank, those that stay blank too, but for what may be replaced. */
 export interface CellPatch {
   readonly sheet: string;
-  readonly at: Place;
+  readonly at: CellAddress;
   /** Row by row from `at`, all of one length; null stays blank. */
   readonly cells: readonly (readonly (PatchCell | null)[])[];
   /** Whether a cell may be written over that holds this, a formula as it is typed. */
@@ -39,7 +39,7 @@ export const lookOf = ({ lookLike }: CellPatch, { from, to }: Area): Area | unde
   lookLike && { from: { ...from, ...lookLike }, to: { ...to, ...lookLike } };
 
 /** A cell that holds something where a patch would write. */
-export interface Occupied extends Place {
+export interface Occupied extends CellAddress {
   readonly holds: Cell;
 }
 
@@ -59,7 +59,7 @@ export const refuseOccupied = (occupied: readonly Occupied[]): void => {
 };
 
 /** What a host says when a cell no longer holds what was written to it. */
-export const refuseChanged = (changed: readonly SheetPlace[]): void => {
+export const refuseChanged = (changed: readonly SheetCellAddress[]): void => {
   const [first] = changed;
   if (!first) return;
   const others = changed.length > 1 ? ` and ${changed.length - 1} more cells have` : " has";

@@ -1,18 +1,18 @@
-import type { Place } from "./address";
+import type { CellAddress } from "./address";
 import type { StyleName } from "./styles";
 
 /**
  * What goes into a cell. The three are told apart here, so that no host ever has to guess from a first letter, and
  * text from a person can't become a formula.
  */
-export type Content =
+export type CellContent =
   | { readonly kind: "text"; readonly text: string }
   | { readonly kind: "number"; readonly number: number }
   /** `result` is what it comes to, where the plan knows: a file that no spreadsheet has calculated shows that. */
   | { readonly kind: "formula"; readonly formula: string; readonly result?: number | string };
 
-export interface PlannedCell extends Place {
-  readonly content: Content | null;
+export interface PlannedCell extends CellAddress {
+  readonly content: CellContent | null;
   readonly style?: StyleName;
   readonly numberFormat?: string;
   /** The words that a drop-down offers. */
@@ -51,15 +51,15 @@ export interface WorkbookPlan {
   readonly names: readonly PlannedName[];
 }
 
-export const text = (value: string): Content => ({ kind: "text", text: value });
-export const number = (value: number): Content => ({ kind: "number", number: value });
+export const text = (value: string): CellContent => ({ kind: "text", text: value });
+export const number = (value: number): CellContent => ({ kind: "number", number: value });
 /** Starts with "="; made by templates only, never out of what a person typed. */
-export const formula = (value: string, result?: number | string): Content => ({
+export const formula = (value: string, result?: number | string): CellContent => ({
   kind: "formula",
   formula: value,
   ...(result !== undefined && { result }),
 });
 
 /** A typed value as content: text stays text. */
-export const value = (typed: string | number): Content =>
+export const value = (typed: string | number): CellContent =>
   typeof typed === "number" ? number(typed) : text(typed);

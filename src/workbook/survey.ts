@@ -1,5 +1,5 @@
 import type { Matrix } from "../../shared/cell";
-import type { Area, Place } from "./address";
+import type { Area, CellAddress } from "./address";
 
 /** A table of the spreadsheet's own. */
 export interface SpreadsheetTable {
@@ -19,7 +19,7 @@ export interface Survey {
   /** The formulas behind it, empty text where there is none; rows and columns as in `cells`. */
   readonly formulas: readonly (readonly string[])[];
   /** The last cell that the sheet has. */
-  readonly end: Place;
+  readonly end: CellAddress;
   /** The table that the selection is in. */
   readonly table?: SpreadsheetTable;
   readonly merged: readonly Area[];

@@ -4,7 +4,7 @@ import { UNITS } from "../../functions/practice/measuring";
 import { planBook } from "../../src/xlsx/planBook";
 import { openXlsx, saveXlsx } from "../../src/xlsx/xlsxFile";
 import { parseXml } from "../../src/xlsx/xml/xml";
-import type { Figure, Mark, Spot } from "../../src/pictures/figure";
+import type { Figure, Mark, PicturePoint } from "../../src/pictures/figure";
 import { figureSvg } from "../../src/pictures/figureSvg";
 import { PAPER_PALETTE } from "../../src/pictures/palette";
 import { problemsOf } from "../../src/practice/class/practiceClass";
@@ -32,7 +32,7 @@ const FIGURES: readonly (readonly [topic: string, Figure])[] = UNITS.flatMap((un
 /** About what a letter takes, at the size of the pictures' words. */
 const LETTER_PX = 6;
 
-const spotsOf = (mark: Mark): readonly Spot[] => {
+const spotsOf = (mark: Mark): readonly PicturePoint[] => {
   switch (mark.kind) {
     case "dimension":
       return [mark.from, mark.to];

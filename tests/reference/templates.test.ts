@@ -9,7 +9,7 @@ import {
   formula,
   number,
   text,
-  type Content,
+  type CellContent,
   type PlannedCell,
   type WorkbookPlan,
 } from "../../src/workbook/plan";
@@ -61,11 +61,11 @@ const inNativeWords = (text: string): string =>
     }, written);
   }, text);
 
-const contentOf = (value: Cell | string): Content =>
+const contentOf = (value: Cell | string): CellContent =>
   typeof value === "number" ? number(value) : text(String(value));
 
 /** A formula that comes to a value: the sheet counts what is typed over its formulas; and empty text isn't blank. */
-const formulaFor = (value: Cell | string): Content =>
+const formulaFor = (value: Cell | string): CellContent =>
   formula(`=${typeof value === "number" ? String(value) : quoted(String(value))}`);
 
 /** Whatever can be said in native formulas is; of the rest, what our functions come to. */

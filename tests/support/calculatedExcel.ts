@@ -4,10 +4,10 @@ import { excelHost } from "../../src/hosts/excel/excelHost";
 import { localCatalog } from "../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../src/hosts/local/workbook/headless";
 import { readArea } from "../../src/workbook/address";
-import { formula, number, text, type Content, type WorkbookPlan } from "../../src/workbook/plan";
+import { formula, number, text, type CellContent, type WorkbookPlan } from "../../src/workbook/plan";
 import { fakeExcel, fakeWorkbook, type FakeWorkbook } from "./fakeExcel";
 
-const contentOf = (held: string | number): Content => {
+const contentOf = (held: string | number): CellContent => {
   if (typeof held === "number") return number(held);
   return held.startsWith("=") ? formula(held) : text(held.replace(/^'/, ""));
 };

@@ -3,7 +3,7 @@ import {
   areaInWords,
   cellCount,
   overlap,
-  placesOf,
+  addressesIn,
   readArea,
   type Area,
 } from "../../src/workbook/address";
@@ -185,7 +185,7 @@ export const fakeBlock = (waiting: Waiting, sheet: () => FakeSheet, area: () => 
     clear: (what: string) => {
       if (what !== "Formats") throw new Error("the stand-in clears formats only");
       later(() => {
-        for (const place of placesOf(writable()))
+        for (const place of addressesIn(writable()))
           changeCell(sheet(), a1(place), (cell) => ({ ...cell, fill: undefined, numberFormat: undefined }));
       });
     },
@@ -205,7 +205,7 @@ export const fakeBlock = (waiting: Waiting, sheet: () => FakeSheet, area: () => 
         const found = area();
         const used =
           found &&
-          placesOf(found)
+          addressesIn(found)
             .map(a1)
             .filter((address) => {
               const cell = sheet().cells.get(address);

@@ -6,13 +6,13 @@ import {
   formula,
   number,
   text,
-  type Content,
+  type CellContent,
   type PlannedCell,
   type SheetPlan,
   type WorkbookPlan,
 } from "../../src/workbook/plan";
 
-const contentOf = (typed: string | number | null): Content | null => {
+const contentOf = (typed: string | number | null): CellContent | null => {
   if (typed === null) return null;
   if (typeof typed === "number") return number(typed);
   return typed.startsWith("=") ? formula(typed) : text(typed);

@@ -3,14 +3,14 @@ import {
   formula,
   number,
   text,
-  type Content,
+  type CellContent,
   type PlannedCell,
   type WorkbookPlan,
 } from "../../src/workbook/plan";
 
 export type Line = readonly [item: string, toOrder: number | string | null, price: number | null];
 
-const contentOf = (value: string | number | null): Content | null => {
+const contentOf = (value: string | number | null): CellContent | null => {
   if (value === null) return null;
   if (typeof value === "number") return number(value);
   return value.startsWith("=") ? formula(value) : text(value);

@@ -11,15 +11,15 @@ export interface Plane {
 }
 
 /** A place on the face as the courses are laid: inches from the start side's outermost point, inches up from the lowest. */
-export interface Place {
+export interface CoursePoint {
   readonly alongIn: number;
   readonly upIn: number;
 }
 
 /** A side of an outline that isn't level, from its lower to its upper end. */
 export interface Edge {
-  readonly low: Place;
-  readonly high: Place;
+  readonly low: CoursePoint;
+  readonly high: CoursePoint;
   readonly kind: EndKind;
   /** 0 is the roof's own outline, k the k-th opening. */
   readonly ring: number;
@@ -27,15 +27,15 @@ export interface Edge {
 
 /** A plane as it is laid: seen so that the start side is at 0, whichever side that is. */
 export interface Face {
-  readonly rings: readonly (readonly Place[])[];
+  readonly rings: readonly (readonly CoursePoint[])[];
   readonly edges: readonly Edge[];
   readonly widthIn: number;
   readonly heightIn: number;
 }
 
-const edgesOf = (places: readonly Place[], ring: number): Edge[] =>
+const edgesOf = (places: readonly CoursePoint[], ring: number): Edge[] =>
   places.flatMap((from, index) => {
-    const to = places[(index + 1) % places.length] as Place;
+    const to = places[(index + 1) % places.length] as CoursePoint;
     if (from.upIn === to.upIn) return [];
     const [low, high] = from.upIn < to.upIn ? [from, to] : [to, from];
     const outer = Math.abs(low.alongIn - high.alongIn) <= HAIR_IN ? "gable" : "slant";
@@ -47,7 +47,7 @@ export const faceOf = ({ outline, openings }: Plane, side: Side): Face => {
   const xs = outline.map(({ x }) => x);
   const ys = outline.map(({ y }) => y);
   const [leftFt, rightFt, eaveFt] = [Math.min(...xs), Math.max(...xs), Math.min(...ys)];
-  const place = ({ x, y }: Point): Place => ({
+  const place = ({ x, y }: Point): CoursePoint => ({
     alongIn: tidy(feetToInches(side === "left" ? x - leftFt : rightFt - x)),
     upIn: tidy(feetToInches(y - eaveFt)),
   });

@@ -1,6 +1,6 @@
 import type { LayoutStart } from "../../../shared/layoutStart";
 import type { LaidPanel } from "../../../shared/kinds/panel";
-import type { Place, Plane } from "./face";
+import type { CoursePoint, Plane } from "./face";
 import { checkedFace, layCourses } from "./layCourses";
 import type { Layout } from "./listing";
 import { listCourse } from "./listCourse";
@@ -40,7 +40,7 @@ export const layOut = (plane: Plane, panel: LaidPanel, start: LayoutStart, reuse
     return listed;
   });
   const whole = total(courses.map((course) => course.whole));
-  const [outline = [], ...openings] = face.rings.map((ring: readonly Place[]) => seenRing(view, ring));
+  const [outline = [], ...openings] = face.rings.map((ring: readonly CoursePoint[]) => seenRing(view, ring));
   return {
     start,
     panelWidthIn: panel.exposedWidthIn,

@@ -1,14 +1,14 @@
-import type { Place } from "./face";
+import type { CoursePoint } from "./face";
 import type { Trapezoid } from "./trapezoid";
 import { HAIR_IN } from "./precision";
 
 /** A side of a piece, with the piece on its left. */
 interface Step {
-  readonly from: Place;
-  readonly to: Place;
+  readonly from: CoursePoint;
+  readonly to: CoursePoint;
 }
 
-const isSame = (a: Place, b: Place): boolean =>
+const isSame = (a: CoursePoint, b: CoursePoint): boolean =>
   Math.abs(a.alongIn - b.alongIn) <= HAIR_IN && Math.abs(a.upIn - b.upIn) <= HAIR_IN;
 
 const flankSteps = ({ lowIn, highIn, near, far }: Trapezoid): Step[] => [
@@ -42,25 +42,25 @@ const levelSteps = (shapes: readonly Trapezoid[], upIn: number): Step[] => {
   });
 };
 
-const isStraight = (before: Place, corner: Place, after: Place): boolean => {
+const isStraight = (before: CoursePoint, corner: CoursePoint, after: CoursePoint): boolean => {
   const [ax, ay] = [corner.alongIn - before.alongIn, corner.upIn - before.upIn];
   const [bx, by] = [after.alongIn - corner.alongIn, after.upIn - corner.upIn];
   return Math.abs(ax * by - ay * bx) <= 1e-9 * Math.hypot(ax, ay) * Math.hypot(bx, by);
 };
 
-const dropStraight = (ring: readonly Place[]): Place[] =>
+const dropStraight = (ring: readonly CoursePoint[]): CoursePoint[] =>
   ring.filter(
     (corner, index) =>
-      !isStraight(ring.at(index - 1) as Place, corner, ring[(index + 1) % ring.length] as Place),
+      !isStraight(ring.at(index - 1) as CoursePoint, corner, ring[(index + 1) % ring.length] as CoursePoint),
   );
 
 /** The outline of a piece, counterclockwise from its lowest corner, and any holes in it, clockwise. */
-export const ringsOf = (shapes: readonly Trapezoid[]): Place[][] => {
+export const ringsOf = (shapes: readonly Trapezoid[]): CoursePoint[][] => {
   const levels = [...new Set(shapes.flatMap(({ lowIn, highIn }) => [lowIn, highIn]))];
   const steps = [...shapes.flatMap(flankSteps), ...levels.flatMap((upIn) => levelSteps(shapes, upIn))].filter(
     ({ from, to }) => !isSame(from, to),
   );
-  const rings: Place[][] = [];
+  const rings: CoursePoint[][] = [];
   for (let first = steps.shift(); first; first = steps.shift()) {
     const ring = [first.from];
     for (let here = first.to; !isSame(here, first.from);) {

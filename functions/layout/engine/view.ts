@@ -1,6 +1,6 @@
 import type { Side } from "../../../shared/layoutStart";
 import type { LaidPanel } from "../../../shared/kinds/panel";
-import type { Place } from "./face";
+import type { CoursePoint } from "./face";
 import type { FacePoint, Ring } from "./listing";
 
 /** From where a plane is seen on the roof, its left edge at 0, though it may be laid from the right. */
@@ -26,7 +26,7 @@ const fromLowerLeft = (ring: Ring): Ring => {
 };
 
 /** A ring as it is seen; mirroring turns it round, so its corners are taken in reverse. */
-export const seenRing = (view: View, places: readonly Place[]): Ring => {
+export const seenRing = (view: View, places: readonly CoursePoint[]): Ring => {
   const ring = places.map(({ alongIn, upIn }) => ({ xIn: leftEndIn(view, alongIn, alongIn), yIn: upIn }));
   return fromLowerLeft(view.side === "left" ? ring : ring.reverse());
 };

@@ -1,10 +1,10 @@
-import { along, atHeight, cross, type Spot } from "./plan";
+import { along, atHeight, cross, type RoofPoint } from "./plan";
 import type { Point } from "../../../shared/outline";
 import { bearing, type RoofSide } from "./roofSide";
 
 /** A corner of the wave front as it climbs: where it was born, and the level ft it moves for each ft of height. */
 export interface Corner {
-  readonly born: Spot;
+  readonly born: RoofPoint;
   readonly move: Point;
 }
 
@@ -15,7 +15,7 @@ export const cornerAt = ({ born, move }: Corner, height: number): Point => along
  * Sides in line keep their corner square to both. Where they run opposite ways, or in line at unequal speeds,
  * there is no such corner: `settle` removes it before the front moves on.
  */
-export const cornerBetween = (a: RoofSide, b: RoofSide, born: Spot): Corner => {
+export const cornerBetween = (a: RoofSide, b: RoofSide, born: RoofPoint): Corner => {
   if (bearing(a, b) !== "crossing") return { born, move: along({ x: 0, y: 0 }, a.inward, a.runPerRise) };
   const turn = cross(a.inward, b.inward);
   const move = {
@@ -26,4 +26,5 @@ export const cornerBetween = (a: RoofSide, b: RoofSide, born: Spot): Corner => {
 };
 
 /** Where the corner stands at a height, as a place in space. */
-export const spotAt = (corner: Corner, height: number): Spot => atHeight(cornerAt(corner, height), height);
+export const spotAt = (corner: Corner, height: number): RoofPoint =>
+  atHeight(cornerAt(corner, height), height);

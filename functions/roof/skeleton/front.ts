@@ -1,14 +1,14 @@
 import type { Point } from "../../../shared/outline";
 import { cornerAt, type Corner } from "./corner";
-import { around, dot, minus, type Spot } from "./plan";
+import { around, dot, minus, type RoofPoint } from "./plan";
 import type { RoofSide } from "./roofSide";
 
 /** A line that a corner of the front draws: the joint of two sides, `left` and `right` of the way from -> to. */
 export interface Joint {
   readonly left: RoofSide;
   readonly right: RoofSide | undefined;
-  readonly from: Spot;
-  readonly to: Spot;
+  readonly from: RoofPoint;
+  readonly to: RoofPoint;
 }
 
 /** The part of a side's level line that still climbs; it begins at `start` and ends where the next one starts. */
@@ -32,7 +32,7 @@ export const lengthAt = (loop: Loop, index: number, height: number): number => {
 };
 
 /** What a corner has drawn by the time it comes to `to`. */
-export const drawnTo = (loop: Loop, index: number, to: Spot): Joint => {
+export const drawnTo = (loop: Loop, index: number, to: RoofPoint): Joint => {
   const { side, start } = around(loop, index);
   return { left: around(loop, index - 1).side, right: side, from: start.born, to };
 };

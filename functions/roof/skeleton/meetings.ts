@@ -4,17 +4,17 @@ import { around, dot, minus } from "./plan";
 import { insideFt } from "./roofSide";
 
 /** A front of one of the loops: the event takes place on it, or at its start. */
-export interface Place {
+export interface FrontOfLoop {
   readonly loop: Loop;
   readonly index: number;
 }
 
-export const frontOf = ({ loop, index }: Place): Front => around(loop, index);
-export const frontBefore = ({ loop, index }: Place): Front => around(loop, index - 1);
-const frontAfter = ({ loop, index }: Place): Front => around(loop, index + 1);
+export const frontOf = ({ loop, index }: FrontOfLoop): Front => around(loop, index);
+export const frontBefore = ({ loop, index }: FrontOfLoop): Front => around(loop, index - 1);
+const frontAfter = ({ loop, index }: FrontOfLoop): Front => around(loop, index + 1);
 
 /** When the front's two corners come together; undefined where they move apart. */
-export const shrinkHeight = (at: Place, now: number): number | undefined => {
+export const shrinkHeight = (at: FrontOfLoop, now: number): number | undefined => {
   const [front, next] = [frontOf(at), frontAfter(at)];
   const { direction } = front.side;
   const rate = dot(direction, minus(next.start.move, front.start.move));
@@ -37,7 +37,12 @@ export const reachHeight = (
 };
 
 /** Whether the corner meets the front itself, not only its line. */
-export const isWithin = ({ start }: Front, hit: Place, height: number, toleranceFt: number): boolean => {
+export const isWithin = (
+  { start }: Front,
+  hit: FrontOfLoop,
+  height: number,
+  toleranceFt: number,
+): boolean => {
   const target = frontOf(hit);
   const { direction } = target.side;
   const place = dot(direction, cornerAt(start, height));

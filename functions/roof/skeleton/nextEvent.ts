@@ -1,5 +1,5 @@
 import type { Loop } from "./front";
-import { frontBefore, frontOf, isWithin, reachHeight, shrinkHeight, type Place } from "./meetings";
+import { frontBefore, frontOf, isWithin, reachHeight, shrinkHeight, type FrontOfLoop } from "./meetings";
 import { areOutOfStep, isInner } from "./roofSide";
 
 /**
@@ -7,10 +7,10 @@ import { areOutOfStep, isInner } from "./roofSide";
  * another front and splits it; or, of two fronts in line, the flatter one runs on over the steeper.
  */
 export type RoofEvent =
-  | { readonly kind: "shrink" | "overrun"; readonly height: number; readonly at: Place }
-  | { readonly kind: "split"; readonly height: number; readonly at: Place; readonly hit: Place };
+  | { readonly kind: "shrink" | "overrun"; readonly height: number; readonly at: FrontOfLoop }
+  | { readonly kind: "split"; readonly height: number; readonly at: FrontOfLoop; readonly hit: FrontOfLoop };
 
-const firstShrink = (places: readonly Place[], now: number): RoofEvent | undefined => {
+const firstShrink = (places: readonly FrontOfLoop[], now: number): RoofEvent | undefined => {
   let first: RoofEvent | undefined;
   for (const at of places) {
     const height = shrinkHeight(at, now);
@@ -21,7 +21,7 @@ const firstShrink = (places: readonly Place[], now: number): RoofEvent | undefin
 
 /** The lowest split that comes before the lowest shrinking. */
 const firstSplit = (
-  places: readonly Place[],
+  places: readonly FrontOfLoop[],
   now: number,
   toleranceFt: number,
   shrink: RoofEvent | undefined,
@@ -50,7 +50,7 @@ export const nextEvent = (
   now: number,
   toleranceFt: number,
 ): RoofEvent | undefined => {
-  const places = loops.flatMap((loop) => loop.map((_, index): Place => ({ loop, index })));
+  const places = loops.flatMap((loop) => loop.map((_, index): FrontOfLoop => ({ loop, index })));
   const first = firstSplit(places, now, toleranceFt, firstShrink(places, now));
   if (first && first.height <= now + toleranceFt) return first;
   const at = places.find((place) => areOutOfStep(frontBefore(place).side, frontOf(place).side));

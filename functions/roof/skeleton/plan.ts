@@ -1,7 +1,7 @@
 import type { Point } from "../../../shared/outline";
 
 /** A place in space: plan x and y, and height above the walls' top, all in ft. */
-export interface Spot extends Point {
+export interface RoofPoint extends Point {
   readonly z: number;
 }
 
@@ -14,7 +14,7 @@ export const along = (from: Point, by: Point, times: number): Point => ({
   y: from.y + by.y * times,
 });
 export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
-export const atHeight = ({ x, y }: Point, z: number): Spot => ({ x, y, z });
+export const atHeight = ({ x, y }: Point, z: number): RoofPoint => ({ x, y, z });
 
 /** The item at a place of a ring, which runs on past its ends. */
 export const around = <T>(ring: readonly T[], index: number): T =>

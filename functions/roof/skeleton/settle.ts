@@ -1,6 +1,6 @@
 import { cornerAt, cornerBetween, spotAt } from "./corner";
 import { drawnTo, lengthAt, type Front, type Joint, type Loop } from "./front";
-import { along, around, atHeight, type Spot } from "./plan";
+import { along, around, atHeight, type RoofPoint } from "./plan";
 import { bearing } from "./roofSide";
 
 /** A loop after a change, and the joints that the change has finished. */
@@ -10,7 +10,7 @@ export interface Change {
 }
 
 /** Takes a front out; its neighbors then meet at `place`. */
-const without = (loop: Loop, index: number, place: Spot): Loop => {
+const without = (loop: Loop, index: number, place: RoofPoint): Loop => {
   const gone = (index + loop.length) % loop.length;
   const next = (gone + 1) % loop.length;
   const before = around(loop, gone - 1).side;

@@ -1,16 +1,19 @@
 import { a1, type Area } from "../../workbook/address";
-import { nameKey, type Content, type Standing } from "../../workbook/builtSheets";
+import { nameKey, type EnteredContent, type EnteredContents } from "../../workbook/builtSheets";
 import type { ExcelEntry } from "./excelEntry";
 import { readLines } from "./readInPieces";
 import { usedBlocks } from "./usedBlocks";
 
-const cellsOf = ({ from }: Area, lines: readonly (readonly unknown[])[]): ReadonlyMap<string, Content> =>
+const cellsOf = (
+  { from }: Area,
+  lines: readonly (readonly unknown[])[],
+): ReadonlyMap<string, EnteredContent> =>
   new Map(
     lines.flatMap((line, row) =>
-      line.flatMap((content, column): [string, Content][] =>
+      line.flatMap((content, column): [string, EnteredContent][] =>
         content === ""
           ? []
-          : [[a1({ row: from.row + row, column: from.column + column }), content as Content]],
+          : [[a1({ row: from.row + row, column: from.column + column }), content as EnteredContent]],
       ),
     ),
   );
@@ -22,7 +25,7 @@ const targetsOf = ({ items }: Excel.NamedItemCollection, sheet?: string): [strin
 export const readStanding = (
   excel: ExcelEntry,
   isAsked: (sheet: string) => boolean = () => true,
-): Promise<Standing> =>
+): Promise<EnteredContents> =>
   excel.run(async (context) => {
     const { worksheets, names } = context.workbook;
     worksheets.load("items/name");
@@ -33,7 +36,9 @@ export const readStanding = (
     for (const sheet of worksheets.items) sheet.names.load("items/name,items/formula");
     const read = await readLines(context, blocks, "formulas");
     await context.sync();
-    const sheets = new Map<string, ReadonlyMap<string, Content>>(asked.map(({ name }) => [name, new Map()]));
+    const sheets = new Map<string, ReadonlyMap<string, EnteredContent>>(
+      asked.map(({ name }) => [name, new Map()]),
+    );
     for (const [index, { name, area }] of blocks.entries())
       sheets.set(name, cellsOf(area, read[index] ?? []));
     return {

@@ -1,11 +1,11 @@
 import { InputError } from "../../../shared/inputError";
 import {
   areaInWords,
-  placesOf,
+  addressesIn,
   readArea,
   type Area,
-  type Place,
-  type SheetPlace,
+  type CellAddress,
+  type SheetCellAddress,
 } from "../../workbook/address";
 import {
   lookOf,
@@ -46,7 +46,7 @@ const refuse = (sentence: string): never => {
 };
 
 /** What a matrix of a block holds for a place of the sheet. */
-const at = (lines: unknown[][] | undefined, { from }: Area, { row, column }: Place): unknown =>
+const at = (lines: unknown[][] | undefined, { from }: Area, { row, column }: CellAddress): unknown =>
   lines?.[row - from.row]?.[column - from.column];
 
 /** The part of a block's matrix that lies in an area of it. */
@@ -61,7 +61,7 @@ const occupiedIn = (
   area: Area,
   { mayReplace = () => false }: CellPatch,
 ): Occupied[] =>
-  placesOf(area).flatMap((place) => {
+  addressesIn(area).flatMap((place) => {
     const value = at(values, area, place);
     const formula = at(formulas, area, place);
     const holds = value === "" ? formula : value;
@@ -209,11 +209,13 @@ const putBack = (
       workbook.application.suspendScreenUpdatingUntilNextSync();
       // What was put back of the slice before goes with it.
       await context.sync();
-      const isOurs = (place: Place): boolean =>
+      const isOurs = (place: CellAddress): boolean =>
         formulas === undefined || at(standing.formulas, slice, place) === at(formulas, slice, place);
-      const ours = placesOf(slice).filter(isOurs);
+      const ours = addressesIn(slice).filter(isOurs);
       const areas =
-        ours.length === placesOf(slice).length ? [slice] : ours.map((place) => ({ from: place, to: place }));
+        ours.length === addressesIn(slice).length
+          ? [slice]
+          : ours.map((place) => ({ from: place, to: place }));
       for (const each of areas) {
         const target = rangeOf(sheet, each);
         target.formulas = blockIn(before.formulas, area, each);
@@ -235,14 +237,14 @@ const refuseEdits = (
   excel.run(async (context) => {
     const sheet = context.workbook.worksheets.getItem(sheetId);
     sheet.load("name");
-    const changed: SheetPlace[] = [];
+    const changed: SheetCellAddress[] = [];
     for (const [index, { slice, formulas }] of begun.entries()) {
       const target = rangeOf(sheet, slice);
       target.load("formulas");
       await context.sync();
       signal.throwIfAborted();
       changed.push(
-        ...placesOf(slice)
+        ...addressesIn(slice)
           .filter((place) => at(target.formulas, slice, place) !== at(formulas, slice, place))
           .map((place) => ({ ...place, sheet: sheet.name })),
       );

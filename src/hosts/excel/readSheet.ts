@@ -1,14 +1,14 @@
 import { CellError, type Cell, type Matrix } from "../../../shared/cell";
 import type { SheetContents } from "../../workbook/contents";
 import type { SheetInView } from "../../workbook/inView";
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import type { ExcelEntry } from "./excelEntry";
 import { areaOf, PLACE_AND_SIZE } from "./ranges";
 import { readLines } from "./readInPieces";
 import { usedBlocks } from "./usedBlocks";
 
 /** A blank sheet's. */
-const FIRST: Place = { row: 0, column: 0 };
+const FIRST: CellAddress = { row: 0, column: 0 };
 
 /** Excel gives an error's code as the cell's value, without the sentence. */
 export const toCell = (value: unknown): Cell => {
@@ -36,7 +36,7 @@ export const linesOf = ({ values, formulas }: Excel.Range): Line[] =>
 
 /** Values from the sheet's first cell on: Excel leaves out the rows and columns before the range that is used. */
 const paddedBy = <T>(
-  { row: rows, column: columns }: Place,
+  { row: rows, column: columns }: CellAddress,
   values: readonly (readonly unknown[])[],
   read: (value: unknown) => T,
   blank: T,
@@ -46,7 +46,7 @@ const paddedBy = <T>(
 ];
 
 /** A sheet whose used cells begin at a place. */
-export const sheetContents = (from: Place, lines: readonly Line[]): SheetContents => ({
+export const sheetContents = (from: CellAddress, lines: readonly Line[]): SheetContents => ({
   cells: paddedBy(
     from,
     lines.map(({ values }) => values),

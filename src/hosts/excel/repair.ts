@@ -1,5 +1,5 @@
 import { NAMESPACE } from "../../workbook/namespace";
-import type { Area, Place, SheetPlace } from "../../workbook/address";
+import type { Area, CellAddress, SheetCellAddress } from "../../workbook/address";
 import { refuseChanged } from "../../workbook/patch";
 import type { Repaired } from "../../workbook/host";
 import { UNWATCHED, type LongRun } from "../../workbook/longRun";
@@ -16,7 +16,7 @@ const AS_SAVED = new RegExp(`_xldudf_${NAMESPACE}_`, "gi");
 const OURS = new RegExp(`\\b${NAMESPACE}\\.|_xldudf_${NAMESPACE}_`, "i");
 
 /** A cell of ours that shows #NAME?: such a workbook was opened before the functions were there. */
-interface Lost extends Place {
+interface Lost extends CellAddress {
   readonly sheetId: string;
   readonly formula: string;
 }
@@ -166,7 +166,7 @@ const refuseEdits = (excel: ExcelEntry, entered: readonly Entered[]): Promise<vo
   excel.run(async (context) => {
     const { worksheets } = context.workbook;
     worksheets.load("items/id,items/name");
-    const changed: SheetPlace[] = [];
+    const changed: SheetCellAddress[] = [];
     for (const group of groupsOf(entered)) {
       const ranges = rangesOf(context, group);
       for (const range of ranges) range.load("formulas");

@@ -6,7 +6,7 @@ import type { PictureOptions } from "../../pictures/pictureOptions";
 import { roofPlanPicture } from "../../pictures/roof/roofPlanPicture";
 import { roofViewPicture } from "../../pictures/roof/roofViewPicture";
 import { sizeOfSvg } from "../../pictures/sizeOfSvg";
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import { ROOF_PICTURE_BOX_PX, ROOF_PLAN, ROOF_VIEW } from "../../sheets/roofSheet/roofSheetLayout";
 import { fitInto } from "./fitInto";
 import { PutOnSheet } from "./PutOnSheet";
@@ -23,7 +23,11 @@ interface Props {
 /** A roof from above, and turned as one likes. */
 export const RoofPicture = ({ host, roof, sheet }: Props) => {
   const [turnDegrees, setTurnDegrees] = useState(FIRST_TURN_DEGREES);
-  const onPaper = (at: Place, draw: (options: PictureOptions) => string, title: string): SheetPicture => {
+  const onPaper = (
+    at: CellAddress,
+    draw: (options: PictureOptions) => string,
+    title: string,
+  ): SheetPicture => {
     const svg = draw({ title, id: `roof-${Date.now()}`, palette: PAPER_PALETTE });
     return { sheet, at, svg, ...fitInto(ROOF_PICTURE_BOX_PX, sizeOfSvg(svg)) };
   };

@@ -1,5 +1,5 @@
 import type { Roof } from "../../../functions/roof/roofParts";
-import type { Spot } from "../../../functions/roof/skeleton/plan";
+import type { RoofPoint } from "../../../functions/roof/skeleton/plan";
 import type { PictureOptions } from "../pictureOptions";
 import { edgeClass } from "./roofStyle";
 import { numberBadge } from "./planeLabel";
@@ -29,7 +29,8 @@ const meanAway = (sights: readonly Sight[]): number =>
 
 /** Faces turned to the eye, and the edges of the planes among them. */
 const drawnParts = (roof: Roof, turnDegrees: number): Drawn[] => {
-  const see = (corners: readonly Spot[]): Sight[] => corners.map((corner) => sightOf(corner, turnDegrees));
+  const see = (corners: readonly RoofPoint[]): Sight[] =>
+    corners.map((corner) => sightOf(corner, turnDegrees));
   const faces = viewFaces(roof)
     .map(({ corners, className, isWall }): Drawn => ({
       sights: see(corners),

@@ -1,5 +1,5 @@
 import type { Roof, RoofEdge } from "../../../functions/roof/roofParts";
-import { along, atHeight, dot, minus, type Spot } from "../../../functions/roof/skeleton/plan";
+import { along, atHeight, dot, minus, type RoofPoint } from "../../../functions/roof/skeleton/plan";
 import { insideFt, isGable, planeHeight, type RoofSide } from "../../../functions/roof/skeleton/roofSide";
 import { planeClass } from "./roofStyle";
 
@@ -12,7 +12,7 @@ const LIGHT = { x: -0.94, y: -0.34 };
 
 /** A flat face of the building, its corners counterclockwise as seen from outside. */
 export interface ViewFace {
-  readonly corners: readonly Spot[];
+  readonly corners: readonly RoofPoint[];
   readonly className: string;
   readonly isWall: boolean;
 }
@@ -23,7 +23,7 @@ const shadow = ({ inward }: RoofSide): number => (1 + dot(inward, LIGHT)) / 2;
 const wallClass = (side: RoofSide): string => `roof-wall${shadow(side) > 0.25 ? " roof-shadow" : ""}`;
 
 /** A piece of wall under a top edge, the top's ends from left to right as seen from outside. */
-const wallUnder = (side: RoofSide, from: Spot, to: Spot): ViewFace => ({
+const wallUnder = (side: RoofSide, from: RoofPoint, to: RoofPoint): ViewFace => ({
   corners: [atHeight(from, -WALL_FT), atHeight(to, -WALL_FT), to, from],
   className: wallClass(side),
   isWall: true,
@@ -33,10 +33,10 @@ const wallUnder = (side: RoofSide, from: Spot, to: Spot): ViewFace => ({
 const wallUnderRake = (side: RoofSide, { plane, from, to }: RoofEdge): ViewFace[] => {
   if (Math.max(Math.abs(insideFt(side, from)), Math.abs(insideFt(side, to))) > ON_LINE_FT) return [];
   const wallFt = dot(side.direction, minus(side.to, side.from));
-  const held = (spot: Spot): number =>
+  const held = (spot: RoofPoint): number =>
     Math.min(wallFt, Math.max(0, dot(side.direction, minus(spot, side.from))));
   if (held(to) - held(from) < ON_LINE_FT) return [];
-  const top = (spot: Spot): Spot => {
+  const top = (spot: RoofPoint): RoofPoint => {
     const point = along(side.from, side.direction, held(spot));
     return atHeight(point, planeHeight(plane.side, point));
   };

@@ -1,12 +1,12 @@
 import type { Roof, RoofPlane } from "../../../functions/roof/roofParts";
-import { atHeight, type Spot } from "../../../functions/roof/skeleton/plan";
+import { atHeight, type RoofPoint } from "../../../functions/roof/skeleton/plan";
 import { planeHeight } from "../../../functions/roof/skeleton/roofSide";
 import { isWithin } from "../../../shared/outlineWithin";
 import { labelPoint } from "./labelPoint";
 import { towardsTheEye } from "./viewPoint";
 
 /** Whether a plane stands between a place and the eye. */
-const hides = ({ side, corners }: RoofPlane, place: Spot, eye: Spot): boolean => {
+const hides = ({ side, corners }: RoofPlane, place: RoofPoint, eye: RoofPoint): boolean => {
   const below = planeHeight(side, place) - place.z;
   const gainPerStep =
     eye.z - (planeHeight(side, { x: place.x + eye.x, y: place.y + eye.y }) - planeHeight(side, place));
@@ -15,7 +15,10 @@ const hides = ({ side, corners }: RoofPlane, place: Spot, eye: Spot): boolean =>
 };
 
 /** Where the numbers of the planes stand that the eye can see. */
-export const visibleLabels = ({ planes }: Roof, turnDegrees: number): { plane: RoofPlane; place: Spot }[] => {
+export const visibleLabels = (
+  { planes }: Roof,
+  turnDegrees: number,
+): { plane: RoofPlane; place: RoofPoint }[] => {
   const eye = towardsTheEye(turnDegrees);
   return planes
     .map((plane) => {

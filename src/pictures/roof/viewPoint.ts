@@ -1,4 +1,4 @@
-import type { Spot } from "../../../functions/roof/skeleton/plan";
+import type { RoofPoint } from "../../../functions/roof/skeleton/plan";
 import { toRadians } from "../../../shared/units";
 
 /** The eye looks down at this angle: steep enough to see the planes, low enough to see their rise. */
@@ -12,7 +12,7 @@ export interface Sight {
 }
 
 /** Parallel projection, the building turned about its upright axis; at 0° the eye stands where y is least. */
-export const sightOf = ({ x, y, z }: Spot, turnDegrees: number): Sight => {
+export const sightOf = ({ x, y, z }: RoofPoint, turnDegrees: number): Sight => {
   const turn = toRadians(turnDegrees);
   const across = x * Math.cos(turn) - y * Math.sin(turn);
   const away = x * Math.sin(turn) + y * Math.cos(turn);
@@ -20,7 +20,7 @@ export const sightOf = ({ x, y, z }: Spot, turnDegrees: number): Sight => {
 };
 
 /** A step from the building toward the eye. */
-export const towardsTheEye = (turnDegrees: number): Spot => {
+export const towardsTheEye = (turnDegrees: number): RoofPoint => {
   const turn = toRadians(turnDegrees);
   return { x: -Math.sin(turn), y: -Math.cos(turn), z: Math.tan(DOWN) };
 };

@@ -8,7 +8,7 @@ import {
   words,
   type Figure,
   type Mark,
-  type Spot,
+  type PicturePoint,
 } from "../../pictures/figure";
 
 const LARGEST_WIDTH = 460;
@@ -41,7 +41,7 @@ export const gablePlanFigure = (
     description: "A gable roof from above, to scale: the walls dashed, the ridge along the middle.",
     marks: [
       face("metal", ...box(left, TOP, length + 2 * overhang, width + 2 * overhang)),
-      line("dashed", ...walls, walls[0] as Spot),
+      line("dashed", ...walls, walls[0] as PicturePoint),
       line("edge", { x: left, y: middle }, { x: left + length + 2 * overhang, y: middle }),
       words(left + overhang + length / 2, middle - 12, "ridge"),
       ...across(left + overhang, left + overhang + length, TOP + width + 2 * overhang + 14, labels.length),
@@ -56,7 +56,7 @@ const CORNER = 200;
 export const hipPlanFigure = (runLabel: string): Figure => {
   const left = (FIGURE_WIDTH - CORNER - 60) / 2;
   const [right, bottom] = [left + CORNER, TOP + CORNER];
-  const arrow = (from: Spot, to: Spot): Mark => ({ kind: "dimension", from, to });
+  const arrow = (from: PicturePoint, to: PicturePoint): Mark => ({ kind: "dimension", from, to });
   return {
     width: FIGURE_WIDTH,
     height: bottom + 60,

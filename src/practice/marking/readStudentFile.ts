@@ -1,7 +1,7 @@
 import type { Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import type { Book, BookSheet } from "../../xlsx/book/book";
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import { isKeySheet } from "../sheets/keySheet";
 import { isAsPrinted, type ProblemSheet } from "../sheets/problemSheet";
 import { START_SHEET, studentSheets } from "../sheets/studentSheets";
@@ -9,7 +9,7 @@ import { problemsOf } from "../class/practiceClass";
 import { versionOn } from "./startPage";
 import type { HandedIn } from "./student";
 
-const cellAt = (sheet: BookSheet | undefined, { row, column }: Place): Cell =>
+const cellAt = (sheet: BookSheet | undefined, { row, column }: CellAddress): Cell =>
   sheet?.cells.get(row)?.get(column)?.value ?? null;
 
 function* valuesOn(sheet: BookSheet): Generator<Cell, void> {

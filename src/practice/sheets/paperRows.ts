@@ -1,5 +1,5 @@
-import type { Place } from "../../workbook/address";
-import { text, type Content, type PlannedCell } from "../../workbook/plan";
+import type { CellAddress } from "../../workbook/address";
+import { text, type CellContent, type PlannedCell } from "../../workbook/plan";
 import { CAUTIONS } from "../../sheets/safety";
 import type { StyleName } from "../../workbook/styles";
 import { wrapWords } from "./wrapWords";
@@ -24,7 +24,12 @@ export class PaperRows {
     this.next += rows;
   }
 
-  put(column: number, content: Content | null, style?: StyleName, more: Partial<PlannedCell> = {}): Place {
+  put(
+    column: number,
+    content: CellContent | null,
+    style?: StyleName,
+    more: Partial<PlannedCell> = {},
+  ): CellAddress {
     const at = { row: this.next, column };
     this.cells.push({ ...at, content, ...(style && { style }), ...more });
     return at;

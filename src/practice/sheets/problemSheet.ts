@@ -1,6 +1,6 @@
 import type { Cell } from "../../../shared/cell";
 import type { Question } from "../problem";
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import type { PaperEntry, PaperSheet } from "../../workbook/paper";
 import { text } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
@@ -18,7 +18,7 @@ const AS_TYPED = "@";
 /** A problem's page, and where on it the answers are written. */
 export interface ProblemSheet {
   readonly sheet: PaperSheet;
-  readonly answerPlaces: readonly Place[];
+  readonly answerPlaces: readonly CellAddress[];
 }
 
 /** A sheet's name takes at most 31 letters. */
@@ -85,5 +85,5 @@ export const problemSheet = (number: number, question: Question, classLine: stri
 };
 
 /** Whether what was printed on a page still stands there; answers and working are the student's own. */
-export const isAsPrinted = ({ sheet }: ProblemSheet, cellAt: (place: Place) => Cell): boolean =>
+export const isAsPrinted = ({ sheet }: ProblemSheet, cellAt: (place: CellAddress) => Cell): boolean =>
   sheet.cells.every((cell) => cell.content?.kind !== "text" || (cellAt(cell) ?? "") === cell.content.text);

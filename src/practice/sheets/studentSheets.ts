@@ -2,7 +2,7 @@ import type { Units } from "../../../functions/practice/measuring";
 import type { VersionOptions } from "../classOptions";
 import { classLine } from "../class/practiceClass";
 import type { Question } from "../problem";
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import type { PaperSheet } from "../../workbook/paper";
 import { text } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
@@ -26,7 +26,7 @@ const howTo = (units: Units): readonly string[] => [
 
 export interface StartSheet {
   readonly sheet: PaperSheet;
-  readonly namePlace: Place;
+  readonly namePlace: CellAddress;
 }
 
 const startSheet = (questions: readonly Question[], version: VersionOptions): StartSheet => {

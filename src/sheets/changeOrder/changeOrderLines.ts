@@ -1,5 +1,5 @@
 import { isEmpty } from "../../workbook/formula";
-import { formula, number, text, type Content, type PlannedCell } from "../../workbook/plan";
+import { formula, number, text, type CellContent, type PlannedCell } from "../../workbook/plan";
 import { lineShown, type Earlier } from "./earlier";
 import {
   CHANGE,
@@ -51,7 +51,7 @@ const lineCells = (
   const name = `$${at("item")}`;
   const then: Sought = { order: base.order, name: item.former ? nameOf(base.order, item.former) : name };
   const today: Sought = { order: now.order, name };
-  const found = (sought: Sought, column: "needed" | "toOrder" | "price", otherwise: string): Content =>
+  const found = (sought: Sought, column: "needed" | "toOrder" | "price", otherwise: string): CellContent =>
     formula(`=${lookUp(sought, column, otherwise)}`);
   const [before, after] = [at("orderBase"), at("orderNow")];
   const sameOrder = `IF(${at("neededChange")}=0,"unchanged","same order")`;
@@ -64,9 +64,10 @@ const lineCells = (
   const isSame = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
   const isStill = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},${isEmpty(at("priceBase"))},${isEmpty(at("priceNow"))})`;
   /** Packs that are unlike come to no money: what isn't known isn't shown. */
-  const unlessUnlike = (money: string): Content => formula(`=IF(ISTEXT(${at("orderChange")}),"",${money})`);
+  const unlessUnlike = (money: string): CellContent =>
+    formula(`=IF(ISTEXT(${at("orderChange")}),"",${money})`);
   const lineTax = `IF(${at("taxable")}="yes",ROUND(${at("material")}*${termCell(lines, "taxRate")},2),0)`;
-  const worked: Record<WorkedOut, Content> = {
+  const worked: Record<WorkedOut, CellContent> = {
     what: formula(`=IF(${isSame},${sameOrder},IF(${before}=0,"added",IF(${after}=0,"removed","changed")))`),
     neededBase: found(then, "needed", "0"),
     neededNow: found(today, "needed", "0"),
@@ -83,7 +84,7 @@ const lineCells = (
     labor: unlessUnlike(`ROUND(${at("orderChange")}*${at("laborEach")},2)`),
     tax: unlessUnlike(`IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${lineTax},0)`),
   };
-  const results: Partial<Record<ChangeColumn, Content>> = {
+  const results: Partial<Record<ChangeColumn, CellContent>> = {
     ...worked,
     item: text(item.item),
     unit: text(item.unit),

@@ -1,6 +1,6 @@
 import type { Contents } from "../../workbook/contents";
 import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measureLabels";
-import type { Spot } from "../trace/trace";
+import type { SheetCellAddress } from "../../workbook/address";
 import type { Renamed } from "./sides";
 
 /** Measures by their keys. */
@@ -19,7 +19,7 @@ export interface Scope {
 }
 
 /** Distinct labels of cells, in the workbook's order. */
-export const labelsOfSpots = (contents: Contents, spots: readonly Spot[]): MeasureKey[] => {
+export const labelsOfSpots = (contents: Contents, spots: readonly SheetCellAddress[]): MeasureKey[] => {
   const labelsFor = labelsIn(contents);
   const order = [...contents.sheets.keys()];
   const sorted = [...spots].sort(

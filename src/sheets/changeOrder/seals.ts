@@ -1,5 +1,5 @@
 import { InputError } from "../../../shared/inputError";
-import { a1, a1Range, type Area, type Place } from "../../workbook/address";
+import { a1, a1Range, type Area, type CellAddress } from "../../workbook/address";
 import { formulaAt, shownAt } from "../../workbook/contents";
 import { isEmpty, quotedText } from "../../workbook/formula";
 import { formula, number, text, type PlannedCell } from "../../workbook/plan";
@@ -38,7 +38,7 @@ const figuresOf = (change: Earlier): Area =>
   figures(rowOf(change.contents, CHANGE.item, CHANGE_HEADINGS.item), placeOfAmount(change, LAST_AMOUNT).row);
 
 /** Where the seal stands under which a change order was issued; undefined where it has no such row. */
-export const placeOfIssue = ({ contents }: Pick<Earlier, "contents">): Place | undefined => {
+export const placeOfIssue = ({ contents }: Pick<Earlier, "contents">): CellAddress | undefined => {
   // An item may be called so too; its lines and their whys stand above.
   const row = contents.cells.findLastIndex((line) => line[SEALS.of] === OWN);
   return row < 0 ? undefined : { row, column: SEALS.then };

@@ -1,6 +1,6 @@
 import type { Cell } from "../../../shared/cell";
 import { isEmpty } from "../../workbook/formula";
-import { formula, number, text, value, type Content, type PlannedCell } from "../../workbook/plan";
+import { formula, number, text, value, type CellContent, type PlannedCell } from "../../workbook/plan";
 import { earlierTerm, termShown, type Earlier } from "./earlier";
 import {
   EACH_LINE,
@@ -39,11 +39,11 @@ const CHOICES: Partial<Record<Term, readonly string[]>> = {
   taxRounding: [EACH_LINE, ON_THE_TOTAL],
 };
 
-const typed = (cell: Cell): Content | null =>
+const typed = (cell: Cell): CellContent | null =>
   typeof cell === "number" || typeof cell === "string" ? value(cell) : null;
 
 /** The terms of the change order before, as far as they go on; the usual ones for the first. */
-const contentOf = (term: Term, dateSerial: number, earlier: readonly Earlier[]): Content | null => {
+const contentOf = (term: Term, dateSerial: number, earlier: readonly Earlier[]): CellContent | null => {
   const last = earlier.at(-1);
   switch (term) {
     case "date":

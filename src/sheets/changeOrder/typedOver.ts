@@ -1,6 +1,6 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import { areaInWords, placesOf, type Place } from "../../workbook/address";
+import { areaInWords, addressesIn, type CellAddress } from "../../workbook/address";
 import { blocksOf } from "../../workbook/blocks";
 import { formulaAt, shownAt, type Contents } from "../../workbook/contents";
 import { referencesOf } from "../trace/references";
@@ -16,15 +16,15 @@ import { AMOUNTS, CHANGE, CHECK_ROW, WORKED_OUT, type Amount } from "./changeOrd
 import { issuedUnder } from "./seals";
 
 /** The cells of items; the check watches them, wherever rows were inserted. */
-const placesOfItems = (workbook: Contents, { sheet }: Earlier): Place[] => {
+const placesOfItems = (workbook: Contents, { sheet }: Earlier): CellAddress[] => {
   const watched = referencesOf(workbook, sheet, { row: CHECK_ROW, column: 0 }).find(
     (reference) => reference.sheet === sheet && reference.area.from.column === CHANGE.item,
   );
-  return watched ? placesOf(watched.area) : [];
+  return watched ? addressesIn(watched.area) : [];
 };
 
 /** What the lines work out. A row that a person put between them, for a remark, works nothing out. */
-const placesInLines = (workbook: Contents, change: Earlier): Place[] =>
+const placesInLines = (workbook: Contents, change: Earlier): CellAddress[] =>
   placesOfItems(workbook, change).flatMap(({ row }) => {
     const places = WORKED_OUT.map((column) => ({ row, column: CHANGE[column] }));
     const isLine = places.some(
@@ -35,7 +35,7 @@ const placesInLines = (workbook: Contents, change: Earlier): Place[] =>
   });
 
 /** The contract sum goes on from the change order before, where that had one. */
-const placeOfContract = (workbook: Contents, change: Earlier): Place[] => {
+const placeOfContract = (workbook: Contents, change: Earlier): CellAddress[] => {
   const listed = listedOn(workbook, change);
   const goesOn = agreedChangeOrdersIn(workbook).some(
     (each) => listed.has(each.sheet) && typeof termShown(each, "contract") === "number",
@@ -44,7 +44,7 @@ const placeOfContract = (workbook: Contents, change: Earlier): Place[] => {
 };
 
 /** `D7 and M7 on "Change order 1" were worked out and have been cleared`; nothing for no cells. */
-const lostInWords = (sheet: string, places: readonly Place[], how: string): string[] => {
+const lostInWords = (sheet: string, places: readonly CellAddress[], how: string): string[] => {
   if (places.length === 0) return [];
   const where = new Intl.ListFormat("en").format(blocksOf(places).map(areaInWords));
   const [was, has] = places.length === 1 ? ["was", "has"] : ["were", "have"];
@@ -59,7 +59,7 @@ export const refuseTypedOver = (workbook: Contents, change: Earlier): void => {
     ...(Object.keys(AMOUNTS) as Amount[]).map((amount) => placeOfAmount(change, amount)),
     ...placeOfContract(workbook, change),
   ].filter((place) => formulaAt(change.contents, place) === "");
-  const isCleared = (place: Place): boolean => isBlank(shownAt(change.contents, place));
+  const isCleared = (place: CellAddress): boolean => isBlank(shownAt(change.contents, place));
   const sentences = [
     ...lostInWords(
       change.sheet,

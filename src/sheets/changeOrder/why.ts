@@ -4,7 +4,8 @@ import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/orderLayo
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import type { LiveOrder } from "../signedBase/freeze";
 import { measureKey, type Measure, type MeasureKey } from "../trace/measureLabels";
-import { traceBack, type Spot } from "../trace/trace";
+import type { SheetCellAddress } from "../../workbook/address";
+import { traceBack } from "../trace/trace";
 import { countInWords, headingInWords, lengthsInWords, valueAsRead, valueInWords } from "./measureWords";
 import { matchNames, rowKey } from "./sameNames";
 import { itemNames } from "./renamed";
@@ -197,7 +198,7 @@ const renamedInWords = ({ formerNames, renamed }: Scope, reached: readonly Measu
   ),
 ];
 
-const spotsOf = (live: ReadOrder, row: number, columns: readonly OrderColumn[]): Spot[] =>
+const spotsOf = (live: ReadOrder, row: number, columns: readonly OrderColumn[]): SheetCellAddress[] =>
   columns.flatMap((column) => {
     const at = live.columns[column];
     return at === undefined ? [] : [{ sheet: live.sheet, row, column: at }];
@@ -214,7 +215,8 @@ const whyQuantity = (
   const from = spotsOf(live, row, ["needed", "toOrder"]);
   const isOtherRun = otherRuns(scope, item.item);
   const otherLines = new Set(live.lines.map((line) => line.row).filter((line) => line !== row));
-  const isOtherLine = (spot: Spot): boolean => spot.sheet === live.sheet && otherLines.has(spot.row);
+  const isOtherLine = (spot: SheetCellAddress): boolean =>
+    spot.sheet === live.sheet && otherLines.has(spot.row);
   const reached = labelsOfSpots(contents, traceBack(contents, from, isOtherRun));
   // What only another line of the order counts isn't counted here: panels are no nails.
   const ownSpots = traceBack(contents, from, (spot) => isOtherRun(spot) || isOtherLine(spot));

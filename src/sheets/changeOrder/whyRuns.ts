@@ -1,6 +1,7 @@
 import { itemKey } from "../../../shared/kinds/orderLines";
 import { labelsIn, measureKey, type Measure, type MeasureKey } from "../trace/measureLabels";
-import { traceBack, type Spot } from "../trace/trace";
+import type { SheetCellAddress } from "../../workbook/address";
+import { traceBack } from "../trace/trace";
 import { valueAsRead } from "./measureWords";
 import { rowKey } from "./sameNames";
 import { labelsOfSpots, type Known, type Scope } from "./scope";
@@ -18,7 +19,10 @@ export const followedBy = (
   )?.value;
 
 /** Passes over runs of another edge than an item follows, and what only they are worked out from. */
-export const otherRuns = ({ contents, base, now }: Scope, item: string): ((spot: Spot) => boolean) => {
+export const otherRuns = (
+  { contents, base, now }: Scope,
+  item: string,
+): ((spot: SheetCellAddress) => boolean) => {
   const labelsFor = labelsIn(contents);
   const follows = followedBy({ base, now }, item);
   return (spot) => {
@@ -53,7 +57,7 @@ const lengthFollowed = (known: Known, follows: Measure["value"]): number =>
 export const runsByRow = (
   { contents, base, now }: Scope,
   item: string,
-  reached: readonly Spot[],
+  reached: readonly SheetCellAddress[],
   changedRows: ReadonlySet<string>,
 ): ReadonlyMap<string, number> => {
   const none = new Map<string, number>();

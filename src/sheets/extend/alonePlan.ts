@@ -1,7 +1,7 @@
 import { readDecimal } from "../../../shared/amountText";
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import type { CellPatch, PatchCell } from "../../workbook/patch";
-import { formula, number, text, type Content } from "../../workbook/plan";
+import { formula, number, text, type CellContent } from "../../workbook/plan";
 import { rowFormula } from "./extendPlan";
 import { meaningOf } from "./meanings";
 import type { Field, Offer } from "./offers";
@@ -15,7 +15,12 @@ const ROWS = 5;
 type WithoutColumns = Omit<Supplies, "columns">;
 
 /** One result in one cell: what it takes comes from the panel sheet's names, or was typed. */
-export const oneCellPlan = (sheet: string, at: Place, offer: Offer, supplies: WithoutColumns): CellPatch => {
+export const oneCellPlan = (
+  sheet: string,
+  at: CellAddress,
+  offer: Offer,
+  supplies: WithoutColumns,
+): CellPatch => {
   const operand = resultOperand(offer.spec, { ...supplies, columns: [] });
   return {
     sheet,
@@ -32,7 +37,7 @@ export const oneCellPlan = (sheet: string, at: Place, offer: Offer, supplies: Wi
 };
 
 /** A typed value as a cell's content: a plain number as a number, all else as text, never a formula. */
-const typedContent = (typed: string): Content => {
+const typedContent = (typed: string): CellContent => {
   const amount = readDecimal(typed);
   return amount === undefined ? text(typed) : number(amount);
 };
@@ -56,7 +61,7 @@ const firstRowCell = (
 /** A small block of its own: headings, a column for each value to fill in, and the result beside them. */
 export const smallBlockPlan = (
   sheet: string,
-  at: Place,
+  at: CellAddress,
   { offer, heading }: { readonly offer: Offer; readonly heading: string },
   supplies: WithoutColumns,
 ): CellPatch => {

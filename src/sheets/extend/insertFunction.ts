@@ -1,7 +1,7 @@
 import { isMatrix, type Answer, type Argument, type Matrix } from "../../../shared/cell";
 import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
 import { typedCell } from "../../workbook/typedCell";
-import { a1, areaInWords, sheetPrefix, type Area, type Place } from "../../workbook/address";
+import { a1, areaInWords, sheetPrefix, type Area, type CellAddress } from "../../workbook/address";
 import { typedArgument } from "./typed";
 import { call } from "../../workbook/formula";
 import { includesName } from "../../workbook/freeName";
@@ -48,7 +48,7 @@ export const argumentsOf = (given: readonly Given[]): Argument[] =>
 /** The formula in a cell, with the cells kept blank that its table will spill into. */
 export const insertPlan = (
   sheet: string,
-  at: Place,
+  at: CellAddress,
   spec: FunctionSpec,
   text: string,
   answer: Answer,
@@ -65,4 +65,4 @@ export const insertPlan = (
 };
 
 /** Where a formula would go: `F12 on "Bid"`. */
-export const placeInWords = (sheet: string, at: Place): string => `${a1(at)} on "${sheet}"`;
+export const placeInWords = (sheet: string, at: CellAddress): string => `${a1(at)} on "${sheet}"`;

@@ -1,5 +1,5 @@
 import type { Cell } from "../../../shared/cell";
-import { areaInWords, overlap, placesOf, type Area, type Place } from "../../workbook/address";
+import { areaInWords, overlap, addressesIn, type Area, type CellAddress } from "../../workbook/address";
 import { occupiedInWords, type Occupied } from "../../workbook/patch";
 import type { Survey } from "../../workbook/survey";
 
@@ -7,7 +7,7 @@ const isNothing = (cell: Cell): boolean => cell === null || cell === "";
 
 /** Cells of an area that hold something: a value, white space, or a formula that shows nothing. */
 export const occupiedIn = ({ cells, formulas }: Survey, { from, to }: Area): Occupied[] =>
-  placesOf({ from, to: { ...to, row: Math.min(to.row, cells.length - 1) } })
+  addressesIn({ from, to: { ...to, row: Math.min(to.row, cells.length - 1) } })
     .map(({ row, column }): Occupied => {
       const shows = cells[row]?.[column] ?? null;
       return { row, column, holds: isNothing(shows) ? (formulas[row]?.[column] ?? "") : shows };
@@ -30,7 +30,7 @@ const moved = ({ from, to }: Area, right: number): Area => ({
 });
 
 /** The next place to the right where an area of this size is free; undefined where the sheet ends before it. */
-export const freePlace = (survey: Survey, area: Area): Place | undefined => {
+export const freePlace = (survey: Survey, area: Area): CellAddress | undefined => {
   for (let right = 0; area.to.column + right <= survey.end.column; right++) {
     const there = moved(area, right);
     if (obstacleIn(survey, there) === undefined) return there.from;

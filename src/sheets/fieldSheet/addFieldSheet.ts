@@ -8,7 +8,7 @@ import { unlessEmpty } from "../../workbook/formula";
 import { freeName } from "../../workbook/freeName";
 import { cellInView, type SheetInView } from "../../workbook/inView";
 import { PANEL_NAME } from "../panelSheet";
-import { formula, type Content } from "../../workbook/plan";
+import { formula, type CellContent } from "../../workbook/plan";
 import { PLANE } from "../takeoff/planes";
 import { planeRowInView, roofPlaneNumber } from "../takeoff/planeRow";
 import { outlineOfRoof } from "../takeoff/roofPart";
@@ -27,7 +27,7 @@ const FROM_TAKEOFF: readonly (readonly [InputKey, keyof typeof PLANE])[] = [
 /** Formulas that follow a row of a takeoff; a blank there stays blank here. */
 const inputsFrom = (view: SheetInView, row: number): FieldSheetOptions["inputs"] =>
   Object.fromEntries(
-    FROM_TAKEOFF.map(([key, column]): [InputKey, Content] => {
+    FROM_TAKEOFF.map(([key, column]): [InputKey, CellContent] => {
       const cell = `${sheetPrefix(view.sheet)}${a1({ row, column: PLANE[column] })}`;
       return [key, formula(unlessEmpty(cell, cell))];
     }),

@@ -6,7 +6,7 @@ import { DEFAULT_START } from "../../../shared/layoutStart";
 import { a1, a1Range } from "../../workbook/address";
 import { call } from "../../workbook/formula";
 import { PANEL_NAME } from "../panelSheet";
-import { formula, text, type Content, type PlannedCell, type SheetPlan } from "../../workbook/plan";
+import { formula, text, type CellContent, type PlannedCell, type SheetPlan } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import { cautionCells } from "../cautionCells";
 import {
@@ -27,7 +27,7 @@ import {
 export interface FieldSheetOptions {
   readonly sheetName: string;
   /** What describes the plane: formulas that lead to a takeoff, or what a person typed; the rest is left to fill in. */
-  readonly inputs: Partial<Record<InputKey, Content>>;
+  readonly inputs: Partial<Record<InputKey, CellContent>>;
   /** A formula, without its "=", for the corners of a plane that comes from the footprint; undefined: the measures give them. */
   readonly outlineOf?: string;
   /** Courses to leave room for above the foot. */

@@ -1,4 +1,4 @@
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 
 /** Where the parts of a field sheet stand, rows and columns counted from 0. The picture's reader looks here too. */
 export const LABEL_COLUMN = 0;
@@ -19,8 +19,8 @@ export const INPUT_LABELS: Readonly<Record<InputKey, string>> = {
 };
 
 interface Block {
-  readonly from: Place;
-  readonly to: Place;
+  readonly from: CellAddress;
+  readonly to: CellAddress;
 }
 
 /** Corners of chimneys and skylights, typed. */
@@ -28,9 +28,9 @@ export const OPENINGS: Block = { from: { row: 4, column: 3 }, to: { row: 15, col
 /** Corners of a face that no shape describes, typed; blank: the measures give the corners. */
 export const CORNERS: Block = { from: { row: 4, column: 6 }, to: { row: 15, column: 7 } };
 
-export const PICTURE: Place = { row: 2, column: 9 };
+export const PICTURE: CellAddress = { row: 2, column: 9 };
 /** Says what the picture was drawn for, beneath it. */
-export const CAPTION: Place = { row: 16, column: 9 };
+export const CAPTION: CellAddress = { row: 16, column: 9 };
 /** Of the rows that the picture lies over, where nothing makes them higher: whatever a host's own rows are. */
 export const PICTURE_ROW_PX = 24;
 /** What the picture has to fit into: beside the inputs, above its caption. */

@@ -1,11 +1,11 @@
 import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import { cellInView, type SheetInView } from "../../workbook/inView";
 import type { CellPatch } from "../../workbook/patch";
 import { text } from "../../workbook/plan";
 import { INPUT_ROWS, VALUE_COLUMN } from "./fieldSheetLayout";
 
-export const START_CELL: Place = { row: INPUT_ROWS.start, column: VALUE_COLUMN };
+export const START_CELL: CellAddress = { row: INPUT_ROWS.start, column: VALUE_COLUMN };
 
 /** Another start in a field sheet's cell, in place of the one that is seen there; a formula isn't written over. */
 export const startPatch = (view: SheetInView, start: LayoutStart): CellPatch => {

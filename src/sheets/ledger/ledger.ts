@@ -3,7 +3,14 @@ import { cautionCells } from "../cautionCells";
 import { earlierAmount, earlierTerm, type Earlier } from "../changeOrder/earlier";
 import { placeOfIssue } from "../changeOrder/seals";
 import { isEmpty, quotedText } from "../../workbook/formula";
-import { formula, number, text, type Content, type PlannedCell, type SheetPlan } from "../../workbook/plan";
+import {
+  formula,
+  number,
+  text,
+  type CellContent,
+  type PlannedCell,
+  type SheetPlan,
+} from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import { ifEdited, sealFormula, type SealedBlock } from "../sealedBlock";
 
@@ -112,7 +119,7 @@ export const ledgerSheet = (
     string,
     string,
   ];
-  const seal = (column: number, content: Content): PlannedCell => ({
+  const seal = (column: number, content: CellContent): PlannedCell => ({
     row: sealRow,
     column,
     content,

@@ -3,7 +3,14 @@ import { a1, a1Range, sheetPrefix } from "../../workbook/address";
 import { cautionCells } from "../cautionCells";
 import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
-import { formula, number, text, type Content, type PlannedCell, type SheetPlan } from "../../workbook/plan";
+import {
+  formula,
+  number,
+  text,
+  type CellContent,
+  type PlannedCell,
+  type SheetPlan,
+} from "../../workbook/plan";
 import { about, itemsWhere } from "../itemsWhere";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import type { TakeoffLayout } from "../takeoff/takeoffLayout";
@@ -32,7 +39,7 @@ const FORMATS: Partial<Record<OrderColumn, string>> = {
 const cellOf = (
   row: number,
   column: OrderColumn,
-  content: Content | null,
+  content: CellContent | null,
   style: NonNullable<PlannedCell["style"]>,
 ): PlannedCell => {
   const numberFormat = FORMATS[column];
@@ -190,7 +197,7 @@ interface Summary {
   readonly label: string;
   readonly content: string;
   readonly numberFormat: string;
-  readonly note: Content;
+  readonly note: CellContent;
 }
 
 const summaries = (
@@ -207,7 +214,7 @@ const summaries = (
   const perPallet = panelFieldName("packsPerPallet");
   const weightRow = firstSummaryRow + 1;
   const weight = a1({ row: weightRow, column: ORDER.extended });
-  const without = (column: "weight" | "extended", what: string, row: number): Content => {
+  const without = (column: "weight" | "extended", what: string, row: number): CellContent => {
     const items = missing(lastRow, column);
     const named = `IF(LEN(${items})>${NAMES_SHOWN},LEFT(${items},${NAMES_SHOWN})&"...",${items})`;
     const counted = `IF(LEN(${items})=0,"every line that is ordered has a ${what}","ordered without a ${what}, and not in the total: "&${named})`;

@@ -1,7 +1,7 @@
 import { roofEdgesSpec } from "../../../functions/roof/roofEdges";
 import { roofPlanesSpec } from "../../../functions/roof/roofPlanes";
 import type { TableColumn } from "../../../shared/spec/spec";
-import { a1, a1Range, absoluteA1, type Place } from "../../workbook/address";
+import { a1, a1Range, absoluteA1, type CellAddress } from "../../workbook/address";
 import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { PANEL_NAME, panelFieldName } from "../panelSheet";
 import {
@@ -84,7 +84,7 @@ const sideRow = (roof: RoofInput, side: number): PlannedCell[] => {
 };
 
 const tableHead = (
-  { row, column }: Place,
+  { row, column }: CellAddress,
   title: string,
   columns: readonly TableColumn[] | undefined,
 ): PlannedCell[] => [
@@ -99,7 +99,7 @@ const tableHead = (
 
 /** Blank cells with a number format each, for a table to spill into. */
 const spillCells = (
-  { row, column }: Place,
+  { row, column }: CellAddress,
   rows: number,
   columns: readonly TableColumn[] | undefined,
   content: string,

@@ -1,4 +1,4 @@
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import type { RoofInput } from "./roofSheetOptions";
 
 /** As many as any house has; below them a check says when corners go unread. */
@@ -24,16 +24,16 @@ export const SIDE_HEADINGS = ["Side", "x (ft)", "y (ft)", "Gable", "Own pitch", 
 const TABLES_COLUMN = 8;
 
 /** Where the pictures of the roof go: to the right of the tables, so that they cover none of them, one below the other. */
-export const ROOF_PLAN: Place = { row: 2, column: 18 };
-export const ROOF_VIEW: Place = { row: 28, column: 18 };
+export const ROOF_PLAN: CellAddress = { row: 2, column: 18 };
+export const ROOF_VIEW: CellAddress = { row: 28, column: 18 };
 export const ROOF_PICTURE_BOX_PX = { width: 640, height: 560 } as const;
 
 /** Where the parts of a roof sheet stand. */
 export interface RoofLayout {
   /** Rows for sides of the footprint; the roof has at most as many planes. */
   readonly sides: number;
-  readonly planes: Place;
-  readonly edges: Place;
+  readonly planes: CellAddress;
+  readonly edges: CellAddress;
   readonly edgeRows: number;
   readonly foot: number;
 }

@@ -5,7 +5,8 @@ import { ORDER } from "../orderSheet/orderLayout";
 import { orderSheetsOf, readOrder, type ReadOrder } from "../orderSheet/readOrder";
 import { measuresBehind, type Measure } from "../trace/measureLabels";
 import { referencesOf } from "../trace/references";
-import { traceBack, type Spot } from "../trace/trace";
+import type { SheetCellAddress } from "../../workbook/address";
+import { traceBack } from "../trace/trace";
 import { nextNumbered } from "../../workbook/nextNumbered";
 import { isSigned } from "./readSigned";
 import { signedBase, type Frozen } from "./signedBase";
@@ -18,7 +19,7 @@ export interface LiveOrder {
 }
 
 /** The cells of an order's lines. */
-const cellsOf = ({ sheet, lines, columns }: ReadOrder): Spot[] =>
+const cellsOf = ({ sheet, lines, columns }: ReadOrder): SheetCellAddress[] =>
   lines.flatMap(({ row }) =>
     Object.values(columns).flatMap((column) => (column === undefined ? [] : [{ sheet, row, column }])),
   );

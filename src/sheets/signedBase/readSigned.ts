@@ -1,6 +1,6 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import { readArea, type Area, type Place } from "../../workbook/address";
+import { readArea, type Area, type CellAddress } from "../../workbook/address";
 import { formulaAt, shownAt, type Contents, type SheetContents } from "../../workbook/contents";
 import { ORDER, ORDER_HEADINGS } from "../orderSheet/orderLayout";
 import { readOrder, type ReadOrder } from "../orderSheet/readOrder";
@@ -27,7 +27,7 @@ const rowOfLabel = ({ cells }: SheetContents, label: string): number | undefined
 };
 
 /** What stands beside a label. */
-const besideLabel = (sheet: SheetContents, label: string): Place | undefined => {
+const besideLabel = (sheet: SheetContents, label: string): CellAddress | undefined => {
   const row = rowOfLabel(sheet, label);
   return row === undefined ? undefined : { row, column: VALUE_COLUMN };
 };

@@ -5,7 +5,7 @@ import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
 import { call, unlessEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
-import { formula, text, value, type Content, type PlannedCell } from "../../workbook/plan";
+import { formula, text, value, type CellContent, type PlannedCell } from "../../workbook/plan";
 import { iceSheetCell, sheetCell } from "./courseSection";
 import { DECK_VALUE, deckCell, orOfPanel } from "./deckCells";
 import { DECK_LINES, type DeckLine } from "./deckLines";
@@ -19,7 +19,7 @@ const OVERHANG_OF_ROOF = unlessEmpty(ROOF_NAMES.eaveOverhang, call(inchesSpec, R
 
 interface LineCells {
   readonly label: string;
-  readonly content: Content | null;
+  readonly content: CellContent | null;
   readonly style: "input" | "result";
   readonly note: string;
   readonly numberFormat?: string;

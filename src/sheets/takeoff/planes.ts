@@ -7,7 +7,7 @@ import { slopeCheckSpec } from "../../../functions/slope/slopeCheck";
 import { a1, a1Range } from "../../workbook/address";
 import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
-import { formula, text, value, type Content, type PlannedCell } from "../../workbook/plan";
+import { formula, text, value, type CellContent, type PlannedCell } from "../../workbook/plan";
 import type { TakeoffLayout } from "./takeoffLayout";
 import type { PlaneInput } from "./takeoffOptions";
 import { ifPlane, missingPlanes, planeOfRoof, rakesOfRoof } from "./roofPart";
@@ -181,7 +181,7 @@ const roofPlaneRow = (row: number, plane: number): PlannedCell[] => {
 export const planeTotalCell = (layout: TakeoffLayout, column: "area" | "squares"): string =>
   planeCell(layout.planeTotal, column);
 
-const totalContent = (layout: TakeoffLayout, column: number): Content | null => {
+const totalContent = (layout: TakeoffLayout, column: number): CellContent | null => {
   if (column === PLANE.name) return text(ALL_PLANES);
   if (column === PLANE.area) return formula(`=SUM(${planeColumn(layout, "area")})`);
   if (column === PLANE.squares) return formula(`=SUM(${planeColumn(layout, "squares")})`);

@@ -4,7 +4,7 @@ import { cautionCells } from "../cautionCells";
 import {
   number,
   text,
-  type Content,
+  type CellContent,
   type PlannedCell,
   type PlannedName,
   type SheetPlan,
@@ -66,11 +66,11 @@ export interface TrimFigures {
   readonly price?: number;
 }
 
-const optionalNumber = (value: number | undefined): Content | null =>
+const optionalNumber = (value: number | undefined): CellContent | null =>
   value === undefined ? null : number(value);
 
 const rowCells = (row: number, kind: TrimKind | undefined, figures: TrimFigures): PlannedCell[] => {
-  const input = (column: number, content: Content | null): PlannedCell => ({
+  const input = (column: number, content: CellContent | null): PlannedCell => ({
     row,
     column,
     content,

@@ -1,7 +1,7 @@
 import { CellError, isBlank } from "../../../shared/cell";
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import { formulaAt, shownAt, type Contents, type SheetContents } from "../../workbook/contents";
-import type { Spot } from "./trace";
+import type { SheetCellAddress } from "../../workbook/address";
 
 /** What tells a measure from all others: by words, never by rows, so that it is found again where rows were inserted. */
 export interface MeasureKey {
@@ -29,7 +29,7 @@ const IN_BRACKETS = / ?\(([^()]*)\)$/;
 
 /** How the cells of one sheet are called. */
 export interface Labels {
-  at(place: Place): (MeasureKey & { readonly unit: string }) | undefined;
+  at(place: CellAddress): (MeasureKey & { readonly unit: string }) | undefined;
 }
 
 /** Names that are too short to tell what they name get their column's heading before them: `Plane B`, `Side 3`. */
@@ -116,14 +116,14 @@ export const labelsIn =
     return labels;
   };
 
-const isNumberInTable = (sheet: SheetContents, place: Place): boolean =>
+const isNumberInTable = (sheet: SheetContents, place: CellAddress): boolean =>
   formulaAt(sheet, place) !== "" && typeof shownAt(sheet, place) === "number";
 
 /**
  * Every measure behind some cells: what they are worked out from, and the other numbers that the same sheets work out. Blank
  * cells are left out.
  */
-export const measuresBehind = (contents: Contents, traced: readonly Spot[]): Measure[] => {
+export const measuresBehind = (contents: Contents, traced: readonly SheetCellAddress[]): Measure[] => {
   const labelsFor = labelsIn(contents);
   const isTraced = new Set(traced.map(({ sheet, row, column }) => `${row},${column},${sheet}`));
   const touched = new Set(traced.map(({ sheet }) => sheet));

@@ -3,7 +3,7 @@ import { highest } from "../../../shared/highest";
 import { LAYING_FIELDS, PANEL_FIELDS } from "../../../shared/kinds/panel";
 import { NAMESPACE, qualifiedName } from "../../workbook/namespace";
 import { tokensOf, type Token } from "../../workbook/formulas/tokens";
-import { columnOf, readArea, type Area, type Place } from "../../workbook/address";
+import { columnOf, readArea, type Area, type CellAddress } from "../../workbook/address";
 import { formulaAt, shownAt, type Contents, type SheetContents } from "../../workbook/contents";
 import { PANEL_NAME } from "../panelSheet";
 
@@ -165,7 +165,7 @@ const known = (contents: Contents): Known => {
 };
 
 /** The blocks that a cell's formula refers to; none where it has no formula. */
-export const referencesOf = (contents: Contents, sheet: string, place: Place): readonly Reference[] => {
+export const referencesOf = (contents: Contents, sheet: string, place: CellAddress): readonly Reference[] => {
   const there = contents.sheets.get(sheet);
   const formula = there ? formulaAt(there, place) : "";
   if (formula === "") return [];

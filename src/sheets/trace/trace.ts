@@ -1,11 +1,6 @@
-import type { Place } from "../../workbook/address";
+import type { SheetCellAddress } from "../../workbook/address";
 import type { Contents } from "../../workbook/contents";
 import { referencesOf } from "./references";
-
-/** A cell of a workbook. */
-export interface Spot extends Place {
-  readonly sheet: string;
-}
 
 /**
  * Every cell that some cells are worked out from, themselves included, as far as the sheets go; each once. Cells that are passed
@@ -13,10 +8,10 @@ export interface Spot extends Place {
  */
 export const traceBack = (
   contents: Contents,
-  from: readonly Spot[],
-  isPassedOver: (spot: Spot) => boolean = () => false,
-): Spot[] => {
-  const seen = new Map<string, Spot>();
+  from: readonly SheetCellAddress[],
+  isPassedOver: (spot: SheetCellAddress) => boolean = () => false,
+): SheetCellAddress[] => {
+  const seen = new Map<string, SheetCellAddress>();
   const waiting = [...from];
   for (let spot = waiting.pop(); spot; spot = waiting.pop()) {
     const key = `${spot.row},${spot.column},${spot.sheet}`;

@@ -1,6 +1,6 @@
 import type { IStyleData } from "@univerjs/core";
 import type { Cell } from "../../../shared/cell";
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import type { PaperEntry, PaperSheet } from "../../workbook/paper";
 import type { Print } from "../../workbook/plan";
 
@@ -47,7 +47,7 @@ export interface BookTable {
 
 /** A picture over the cells. */
 export interface BookPicture {
-  readonly at: Place;
+  readonly at: CellAddress;
   /** From the corner of the cell that it begins in. */
   readonly offsetPx?: { readonly x: number; readonly y: number };
   /** In pixels. */
@@ -58,7 +58,7 @@ export interface BookPicture {
 }
 
 /** A place over the cells: from the upper left corner of one. */
-export interface CellSpot extends Place {
+export interface CellSpot extends CellAddress {
   readonly offsetPx: { readonly x: number; readonly y: number };
 }
 

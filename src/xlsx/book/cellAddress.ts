@@ -1,13 +1,13 @@
-import { a1, columnOf, type Place } from "../../workbook/address";
+import { a1, columnOf, type CellAddress } from "../../workbook/address";
 
 /** Cells from one corner to the other, both included. */
 export interface CellRange {
-  readonly from: Place;
-  readonly to: Place;
+  readonly from: CellAddress;
+  readonly to: CellAddress;
 }
 
 /** `B4` or `$B$4`. */
-export const parseA1 = (text: string): Place | undefined => {
+export const parseA1 = (text: string): CellAddress | undefined => {
   const match = /^\$?([A-Za-z]{1,3})\$?([1-9][0-9]{0,6})$/.exec(text);
   return match ? { row: Number(match[2]) - 1, column: columnOf(match[1] ?? "") } : undefined;
 };

@@ -1,8 +1,8 @@
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 
 /** Whole rows or columns put in before the one at `at`, counted from 0; or taken out from there on, where `count` is below 0. */
 export interface LineMove {
-  readonly axis: keyof Place;
+  readonly axis: keyof CellAddress;
   readonly at: number;
   readonly count: number;
 }
@@ -16,8 +16,8 @@ const lineAfter = (index: number, { at, count }: LineMove): number | undefined =
 };
 
 /** Where a cell stands after the moves; nowhere where it was taken out. */
-export const placeAfter = (place: Place, moves: readonly LineMove[]): Place | undefined =>
-  moves.reduce<Place | undefined>((now, move) => {
+export const placeAfter = (place: CellAddress, moves: readonly LineMove[]): CellAddress | undefined =>
+  moves.reduce<CellAddress | undefined>((now, move) => {
     const index = now && lineAfter(now[move.axis], move);
     return now && index !== undefined ? { ...now, [move.axis]: index } : undefined;
   }, place);

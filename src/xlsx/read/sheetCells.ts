@@ -1,4 +1,4 @@
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import { parseA1 } from "../book/cellAddress";
 import { FileError } from "../book/fileError";
 import { LIMITS } from "../book/limits";
@@ -11,12 +11,12 @@ export interface RowElement {
 }
 
 /** A cell's element and where it stands. */
-export interface CellElement extends Place {
+export interface CellElement extends CellAddress {
   readonly element: XmlElement;
 }
 
 /** Tells places apart in a map. */
-export const placeKey = ({ row, column }: Place): string => `${row},${column}`;
+export const placeKey = ({ row, column }: CellAddress): string => `${row},${column}`;
 
 /** Rows and cells may leave out where they stand; then they follow the one before. */
 export const rowElements = (sheetData: XmlElement | undefined): RowElement[] => {

@@ -1,5 +1,5 @@
 import { CellError, type Cell } from "../../../shared/cell";
-import { a1, type Place } from "../../workbook/address";
+import { a1, type CellAddress } from "../../workbook/address";
 import { attributesText, escapeCellText, escapeXml } from "../xml/xmlText";
 
 /** Errors that every reader knows; the others are kept as #VALUE!, which the next calculation puts right. */
@@ -41,7 +41,7 @@ const valueText = (value: Cell, isResult: boolean, x: string): { type?: string; 
 
 /** A cell as a file keeps it. */
 export const cellText = (
-  place: Place,
+  place: CellAddress,
   { style, value, formula, kept = {}, keptInside = "" }: CellParts,
   x: string,
 ): string => {

@@ -1,4 +1,4 @@
-import { a1, type Place } from "../../workbook/address";
+import { a1, type CellAddress } from "../../workbook/address";
 import { needsApostrophe } from "../../workbook/apostrophe";
 import { needsArrayForm } from "../formulas/arrayForm";
 import { fileStyleIndex, type Book, type BookCell, type BookSheet } from "../book/book";
@@ -49,7 +49,7 @@ export class CellWriter {
   }
 
   private formulaElement(
-    place: Place,
+    place: CellAddress,
     cell: BookCell,
     element: CellElement | undefined,
     isKept: boolean,
@@ -77,7 +77,7 @@ export class CellWriter {
     };
   }
 
-  private blockText(place: Place, cell: BookCell): string {
+  private blockText(place: CellAddress, cell: BookCell): string {
     const { rows, columns } = blockOf(place, cell);
     return rangeText({ from: place, to: { row: place.row + rows - 1, column: place.column + columns - 1 } });
   }

@@ -1,4 +1,4 @@
-import { a1, type Place } from "../../workbook/address";
+import { a1, type CellAddress } from "../../workbook/address";
 import { parseA1 } from "../book/cellAddress";
 import { FileError } from "../book/fileError";
 import { placeAfter, type LineMove } from "../book/lineMoves";
@@ -46,7 +46,7 @@ const moveAddressed = (source: string, element: XmlElement, moves: readonly Line
 };
 
 /** A box's corners as they are written: column, pixels into it, row, pixels into it; then the same of the other corner. */
-const anchorBy = (anchor: string, { row, column }: Place): string =>
+const anchorBy = (anchor: string, { row, column }: CellAddress): string =>
   anchor
     .split(",")
     .map((part, at) =>

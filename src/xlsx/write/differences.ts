@@ -1,5 +1,5 @@
 import { CellError, type Cell } from "../../../shared/cell";
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import type { BookCell, BookSheet } from "../book/book";
 
 export const sameValue = (a: Cell, b: Cell): boolean =>
@@ -13,12 +13,12 @@ const sameCell = (a: BookCell | undefined, b: BookCell | undefined): boolean =>
     a?.spill?.rows === b?.spill?.rows &&
     a?.spill?.columns === b?.spill?.columns);
 
-export interface CellChange extends Place {
+export interface CellChange extends CellAddress {
   readonly before: BookCell | undefined;
   readonly now: BookCell | undefined;
 }
 
-const cellsOf = ({ cells }: BookSheet): (Place & { cell: BookCell })[] =>
+const cellsOf = ({ cells }: BookSheet): (CellAddress & { cell: BookCell })[] =>
   [...cells].flatMap(([row, inRow]) => [...inRow].map(([column, cell]) => ({ row, column, cell })));
 
 /** The cells that differ between a sheet as it was and as it is, row by row. */

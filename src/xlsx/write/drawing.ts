@@ -1,5 +1,5 @@
-import { type Figure, type Mark, type Spot } from "../../pictures/figure";
-import type { Place } from "../../workbook/address";
+import { type Figure, type Mark, type PicturePoint } from "../../pictures/figure";
+import type { CellAddress } from "../../workbook/address";
 import { emuOfPx as emu } from "../styles/sizes";
 import { changeElement, insertInOrder, prefixOf, SHEET_ORDER } from "../xml/elementOrder";
 import type { PackageDraft } from "../package/packageDraft";
@@ -30,13 +30,15 @@ const shape = (id: number, properties: string, body = ""): string =>
 const place = (left: number, top: number, width: number, height: number, isRising = false): string =>
   `<a:xfrm${isRising ? ' flipV="1"' : ""}><a:off x="${emu(left)}" y="${emu(top)}"/><a:ext cx="${emu(width)}" cy="${emu(height)}"/></a:xfrm>`;
 
-const boundsOf = (spots: readonly Spot[]): { left: number; top: number; width: number; height: number } => {
+const boundsOf = (
+  spots: readonly PicturePoint[],
+): { left: number; top: number; width: number; height: number } => {
   const [xs, ys] = [spots.map(({ x }) => x), spots.map(({ y }) => y)];
   const [left, top] = [Math.min(...xs), Math.min(...ys)];
   return { left, top, width: Math.max(...xs) - left, height: Math.max(...ys) - top };
 };
 
-const segment = (id: number, from: Spot, to: Spot, stroke: string): string => {
+const segment = (id: number, from: PicturePoint, to: PicturePoint, stroke: string): string => {
   const { left, top, width, height } = boundsOf([from, to]);
   const isRising = (to.x - from.x) * (to.y - from.y) < 0;
   return shape(
@@ -45,7 +47,7 @@ const segment = (id: number, from: Spot, to: Spot, stroke: string): string => {
   );
 };
 
-const polygon = (id: number, spots: readonly Spot[], fill: string): string => {
+const polygon = (id: number, spots: readonly PicturePoint[], fill: string): string => {
   const { left, top, width, height } = boundsOf(spots);
   const points = spots.map(({ x, y }) => `<a:pt x="${emu(x - left)}" y="${emu(y - top)}"/>`);
   const [first = "", ...rest] = points;
@@ -56,7 +58,7 @@ const polygon = (id: number, spots: readonly Spot[], fill: string): string => {
   );
 };
 
-const wordsText = (id: number, { x, y }: Spot, text: string, align: "middle" | "start"): string => {
+const wordsText = (id: number, { x, y }: PicturePoint, text: string, align: "middle" | "start"): string => {
   const width = text.length * PX_PER_LETTER + PX_PER_LETTER;
   const left = align === "middle" ? x - width / 2 : x;
   const run = `<a:r><a:rPr lang="en-US" sz="${WORD_SIZE}"><a:solidFill><a:srgbClr val="${INK}"/></a:solidFill><a:latin typeface="Calibri"/></a:rPr><a:t>${escapeXml(text)}</a:t></a:r>`;
@@ -74,7 +76,9 @@ const markTexts = (mark: Mark, nextId: () => number): string[] => {
     case "line": {
       const dash = mark.weight === "dashed" ? '<a:prstDash val="dash"/>' : "";
       const stroke = lineText(WEIGHTS[mark.weight], dash);
-      return mark.spots.slice(1).map((to, index) => segment(nextId(), mark.spots[index] as Spot, to, stroke));
+      return mark.spots
+        .slice(1)
+        .map((to, index) => segment(nextId(), mark.spots[index] as PicturePoint, to, stroke));
     }
     case "dimension":
       return [segment(nextId(), mark.from, mark.to, lineText(DIMENSION_WEIGHT, ARROWS))];
@@ -95,7 +99,7 @@ const figureText = ({ description, marks }: Figure, firstId: number, size: strin
 
 /** Where something lies over the cells, in pixels. */
 interface OverCells {
-  readonly at: Place;
+  readonly at: CellAddress;
   readonly offsetPx?: { readonly x: number; readonly y: number };
   readonly width: number;
   readonly height: number;
@@ -145,7 +149,7 @@ export const putOverCells = (
 export const addDrawing = (
   draft: PackageDraft,
   sheetPath: string,
-  { at, figure }: { readonly at: Place; readonly figure: Figure },
+  { at, figure }: { readonly at: CellAddress; readonly figure: Figure },
 ): void => {
   const { width, height } = figure;
   putOverCells(draft, sheetPath, { at, width, height }, (_, id, size) => figureText(figure, id, size));

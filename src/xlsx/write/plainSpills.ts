@@ -1,4 +1,4 @@
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import type { BookCell, BookSheet } from "../book/book";
 import type { CellChange } from "./differences";
 import { placeKey, type CellElement } from "../read/sheetCells";
@@ -6,16 +6,16 @@ import { childOf } from "../xml/xml";
 
 /** The cells that the result of a cell fills. */
 export const blockOf = (
-  { row, column }: Place,
+  { row, column }: CellAddress,
   cell: BookCell | undefined,
-): { rows: number; columns: number } & Place => ({
+): { rows: number; columns: number } & CellAddress => ({
   row,
   column,
   rows: cell?.spill?.rows ?? 1,
   columns: cell?.spill?.columns ?? 1,
 });
 
-const isWithin = ({ row, column }: Place, block: ReturnType<typeof blockOf>): boolean =>
+const isWithin = ({ row, column }: CellAddress, block: ReturnType<typeof blockOf>): boolean =>
   row >= block.row &&
   row < block.row + block.rows &&
   column >= block.column &&

@@ -1,4 +1,4 @@
-import type { Place } from "../../workbook/address";
+import type { CellAddress } from "../../workbook/address";
 import type { BookSheet } from "../book/book";
 import type { CellChange } from "./differences";
 import { placeKey, sharedNumber, type CellElement } from "../read/sheetCells";
@@ -12,7 +12,7 @@ export const orphanedChanges = (
   now: BookSheet,
 ): CellChange[] => {
   const changed = new Set(changes.map(placeKey));
-  const hasNewFormula = ({ row, column }: Place): boolean =>
+  const hasNewFormula = ({ row, column }: CellAddress): boolean =>
     before.cells.get(row)?.get(column)?.formula !== now.cells.get(row)?.get(column)?.formula;
   const lost = new Set(
     cells

@@ -1,4 +1,4 @@
-import { a1, LAST_CELL, type Area, type Place } from "../../workbook/address";
+import { a1, LAST_CELL, type Area, type CellAddress } from "../../workbook/address";
 import type { PaperEntry } from "../../workbook/paper";
 import { PAGES } from "../../workbook/pages";
 import type { BookSheet, DropDown } from "../book/book";
@@ -171,7 +171,7 @@ export const validationChanges = ({ part, before, now, x }: SheetVersions): Spli
 };
 
 /** The sheet's used range, where cells were added outside of it. */
-export const dimensionChanges = ({ part }: SheetVersions, touched: readonly Place[]): Splice[] => {
+export const dimensionChanges = ({ part }: SheetVersions, touched: readonly CellAddress[]): Splice[] => {
   const element = childOf(part.root, "dimension");
   const range = parseRange(element?.attributes.get("ref") ?? "");
   if (!element || !range || touched.length === 0) return [];

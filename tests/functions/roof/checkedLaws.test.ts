@@ -1,7 +1,7 @@
 import { checkLaws } from "../../../functions/roof/roofChecks";
 import { roofOf } from "../../../functions/roof/roofParameters";
 import type { Roof, RoofPlane } from "../../../functions/roof/roofParts";
-import type { Spot } from "../../../functions/roof/skeleton/plan";
+import type { RoofPoint } from "../../../functions/roof/skeleton/plan";
 
 const TOLERANCE_FT = 0.001;
 /** A hip roof of 40 by 24 ft; the first plane is the trapezoid between (0, 0), (40, 0), (28, 12) and (12, 12). */
@@ -20,7 +20,7 @@ const roof = roofOf(
   undefined,
 );
 
-const withFirstPlane = (change: (corners: readonly Spot[]) => readonly Spot[]): Roof => {
+const withFirstPlane = (change: (corners: readonly RoofPoint[]) => readonly RoofPoint[]): Roof => {
   const [first, ...others] = roof.planes as [RoofPlane, ...RoofPlane[]];
   return { ...roof, planes: [{ ...first, corners: change(first.corners) }, ...others] };
 };
@@ -54,7 +54,7 @@ describe("a roof is given out only where", () => {
   it("every plane lies the right way up, and is more than a line", () => {
     const sentence = "the plane of side 1 comes to nothing between its neighbors";
     expect(check(withFirstPlane((corners) => [...corners].reverse()))).toThrow(sentence);
-    expect(check(withFirstPlane(([a, b]) => [a, b, a] as Spot[]))).toThrow(sentence);
+    expect(check(withFirstPlane(([a, b]) => [a, b, a] as RoofPoint[]))).toThrow(sentence);
   });
 
   it("no plane crosses itself", () => {

@@ -8,7 +8,7 @@ import {
 import { roofOver } from "../../../functions/roof/roof";
 import type { Roof } from "../../../functions/roof/roofParts";
 import type { SideBuild } from "../../../functions/roof/roofSides";
-import { around, distance, type Spot } from "../../../functions/roof/skeleton/plan";
+import { around, distance, type RoofPoint } from "../../../functions/roof/skeleton/plan";
 import { insideFt } from "../../../functions/roof/skeleton/roofSide";
 import { twiceSignedArea, type Outline, type Point } from "../../../shared/outline";
 import { isWithin } from "../../../shared/outlineWithin";
@@ -73,7 +73,7 @@ describe("laws of every roof", () => {
 
   it("nodes less edges plus planes make 1 (Euler)", () => {
     forRoofs(({ planes, edges }) => {
-      const nodes = new Set<Spot>(edges.flatMap(({ from, to }) => [from, to]));
+      const nodes = new Set<RoofPoint>(edges.flatMap(({ from, to }) => [from, to]));
       expect(nodes.size - edges.length + planes.length).toBe(1);
     });
   });

@@ -1,15 +1,15 @@
 import { planeCorners } from "../../../functions/roof/planeCorners";
 import type { GraphEdge } from "../../../functions/roof/roofGraph";
-import type { Spot } from "../../../functions/roof/skeleton/plan";
+import type { RoofPoint } from "../../../functions/roof/skeleton/plan";
 import type { RoofSide } from "../../../functions/roof/skeleton/roofSide";
 import { straighten } from "../../../functions/roof/straighten";
 import { numberedSide } from "../../support/roofs";
 
 const [ONE, TWO, THREE] = [numberedSide(1), numberedSide(2), numberedSide(3)];
 
-const spot = (x: number, y: number): Spot => ({ x, y, z: 0 });
+const spot = (x: number, y: number): RoofPoint => ({ x, y, z: 0 });
 
-const edge = (left: RoofSide, right: RoofSide | undefined, from: Spot, to: Spot): GraphEdge => ({
+const edge = (left: RoofSide, right: RoofSide | undefined, from: RoofPoint, to: RoofPoint): GraphEdge => ({
   left,
   right,
   from,
@@ -18,10 +18,10 @@ const edge = (left: RoofSide, right: RoofSide | undefined, from: Spot, to: Spot)
 });
 
 /** A plane's edges along places in order, the plane on their left. */
-const path = (plane: RoofSide, ...spots: readonly Spot[]): GraphEdge[] =>
-  spots.slice(1).map((to, index) => edge(plane, undefined, spots[index] as Spot, to));
+const path = (plane: RoofSide, ...spots: readonly RoofPoint[]): GraphEdge[] =>
+  spots.slice(1).map((to, index) => edge(plane, undefined, spots[index] as RoofPoint, to));
 
-const inPlan = (spots: readonly Spot[]): string => spots.map(({ x, y }) => `${x},${y}`).join(" ");
+const inPlan = (spots: readonly RoofPoint[]): string => spots.map(({ x, y }) => `${x},${y}`).join(" ");
 
 describe("the corners around a plane", () => {
   const [a, b, c, d] = [spot(0, 0), spot(10, 0), spot(10, 10), spot(0, 10)];
@@ -47,14 +47,14 @@ describe("the corners around a plane", () => {
     expect(() => planeCorners(path(ONE, a, b, c, d), ONE)).toThrow("the plane of side 1 doesn't close");
     const hole = [spot(4, 4), spot(4, 6), spot(6, 6)];
     expect(() =>
-      planeCorners([...path(ONE, a, b, c, d, a), ...path(ONE, ...hole, hole[0] as Spot)], ONE),
+      planeCorners([...path(ONE, a, b, c, d, a), ...path(ONE, ...hole, hole[0] as RoofPoint)], ONE),
     ).toThrow("the plane of side 1 would run all round other planes, as round a hole");
   });
 });
 
 describe("pieces of one straight edge", () => {
   const places = [spot(0, 0), spot(4, 0), spot(10, 0), spot(11, 0)];
-  const [a, b, c, d] = places as [Spot, Spot, Spot, Spot];
+  const [a, b, c, d] = places as [RoofPoint, RoofPoint, RoofPoint, RoofPoint];
   const joined = (...edges: readonly GraphEdge[]): string[] =>
     straighten(edges, 0.001).map(({ from, to }) => inPlan([from, to]));
 

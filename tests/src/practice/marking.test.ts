@@ -16,7 +16,7 @@ import type { VersionOptions } from "../../../src/practice/classOptions";
 import { problemsOf } from "../../../src/practice/class/practiceClass";
 import type { Answer, Problem } from "../../../src/practice/problem";
 import { TOPIC_IDS } from "../../../src/practice/topicTitles";
-import type { Place } from "../../../src/workbook/address";
+import type { CellAddress } from "../../../src/workbook/address";
 import { keySheet } from "../../../src/practice/sheets/keySheet";
 import { markingInWords, markingSheets } from "../../../src/practice/marking/markingSheets";
 import { sheetsOf, studentSheets } from "../../../src/practice/sheets/studentSheets";
@@ -163,7 +163,11 @@ describe("an answer", () => {
   });
 });
 
-const withCells = (book: Book, sheetName: string, typed: readonly (readonly [Place, Cell])[]): Book => ({
+const withCells = (
+  book: Book,
+  sheetName: string,
+  typed: readonly (readonly [CellAddress, Cell])[],
+): Book => ({
   ...book,
   sheets: book.sheets.map((sheet) => {
     if (sheet.name !== sheetName) return sheet;

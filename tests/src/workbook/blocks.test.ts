@@ -1,8 +1,8 @@
 import fc from "fast-check";
-import { areaInWords, placesOf, readArea } from "../../../src/workbook/address";
+import { areaInWords, addressesIn, readArea } from "../../../src/workbook/address";
 import { blocksOf } from "../../../src/workbook/blocks";
 
-const places = (...areas: string[]) => areas.flatMap((area) => placesOf(readArea(area)));
+const places = (...areas: string[]) => areas.flatMap((area) => addressesIn(readArea(area)));
 
 describe("the blocks that places fill", () => {
   it("joins runs of the same rows side by side, and no others", () => {
@@ -16,7 +16,7 @@ describe("the blocks that places fill", () => {
     const some = fc.uniqueArray(place, { selector: ({ row, column }) => `${row} ${column}` });
     fc.assert(
       fc.property(some, (given) => {
-        const held = blocksOf(given).flatMap(placesOf);
+        const held = blocksOf(given).flatMap(addressesIn);
         expect(held).toHaveLength(given.length);
         expect(held).toEqual(expect.arrayContaining(given));
       }),

@@ -1,11 +1,11 @@
-import { refuseGoneOn, type Standing } from "../../../src/workbook/builtSheets";
+import { refuseGoneOn, type EnteredContents } from "../../../src/workbook/builtSheets";
 import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { blankSheet } from "../../support/blankSheet";
 
 const typed = (
   sheets: Readonly<Record<string, Readonly<Record<string, string | number>>>>,
   names: Readonly<Record<string, string>> = {},
-): Standing => ({
+): EnteredContents => ({
   sheets: new Map(Object.entries(sheets).map(([name, cells]) => [name, new Map(Object.entries(cells))])),
   names: new Map(Object.entries(names)),
 });

@@ -19,7 +19,7 @@ import {
   type ISetRangeValuesMutationParams,
 } from "@univerjs/sheets";
 import type { IRange } from "@univerjs/core";
-import { placesOf, type Place } from "../../../workbook/address";
+import { addressesIn, type CellAddress } from "../../../workbook/address";
 import { isMove, movedSheetIdsOf } from "../engine/moves";
 import { toArea } from "./survey";
 
@@ -28,7 +28,7 @@ export interface Change {
   readonly sheetId: string;
   readonly kind: "values" | "looks" | "moves";
   /** The cells, where it changes no more than cells. */
-  readonly cells?: readonly Place[];
+  readonly cells?: readonly CellAddress[];
 }
 
 /** The commands that change nothing of a cell but its look. */
@@ -48,7 +48,8 @@ const LOOKS = new Set([
   SetWorksheetRowHeightMutation.id,
 ]);
 
-const placesIn = (ranges: readonly IRange[]): Place[] => ranges.flatMap((range) => placesOf(toArea(range)));
+const placesIn = (ranges: readonly IRange[]): CellAddress[] =>
+  ranges.flatMap((range) => addressesIn(toArea(range)));
 
 const formattedRanges = (id: string, params: object | undefined): readonly IRange[] =>
   id === SetNumfmtMutation.id
@@ -61,7 +62,7 @@ export const changesOf = (id: string, params: object | undefined): readonly Chan
   if (id === SetRangeValuesMutation.id) {
     const { cellValue, trigger = "" } = params as ISetRangeValuesMutationParams;
     const cells = Object.entries(cellValue ?? {}).flatMap(([row, inRow]) =>
-      Object.keys(inRow).map((column): Place => ({ row: Number(row), column: Number(column) })),
+      Object.keys(inRow).map((column): CellAddress => ({ row: Number(row), column: Number(column) })),
     );
     return [{ sheetId, kind: LOOKS_OF_CELLS.has(trigger) ? "looks" : "values", cells }];
   }

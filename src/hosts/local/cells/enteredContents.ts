@@ -1,15 +1,15 @@
 import type { Injector, Workbook } from "@univerjs/core";
 import { a1 } from "../../../workbook/address";
-import { nameKey, type Content, type Standing } from "../../../workbook/builtSheets";
+import { nameKey, type EnteredContent, type EnteredContents } from "../../../workbook/builtSheets";
 import { fromCellData } from "../engine/cells";
 import { namesIn } from "../engine/names";
 import { formulaAt } from "./survey";
 
 /** What stands in a workbook as it was typed; cells that a formula spills into hold nothing of their own. */
-export const standingIn = (injector: Injector, workbook: Workbook): Standing => ({
+export const standingIn = (injector: Injector, workbook: Workbook): EnteredContents => ({
   sheets: new Map(
     workbook.getSheets().map((sheet) => {
-      const cells = new Map<string, Content>();
+      const cells = new Map<string, EnteredContent>();
       sheet.getCellMatrix().forValue((row, column, cell) => {
         const content = formulaAt(injector, sheet, row, column) || fromCellData(cell);
         if (content !== null && content !== "") cells.set(a1({ row, column }), content);

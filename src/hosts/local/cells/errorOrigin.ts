@@ -14,7 +14,7 @@ import { formulaAt } from "./survey";
 
 type ReadCell = (sheet: Worksheet, row: number, column: number) => Cell;
 
-interface Spot {
+interface WorksheetCell {
   readonly sheet: Worksheet;
   readonly row: number;
   readonly column: number;
@@ -35,7 +35,11 @@ const addressOf = (
 };
 
 /** The cells that a formula refers to, by their addresses or by names. */
-const referencesOf = (injector: Injector, workbook: Workbook, { sheet, row, column }: Spot): Spot[] => {
+const referencesOf = (
+  injector: Injector,
+  workbook: Workbook,
+  { sheet, row, column }: WorksheetCell,
+): WorksheetCell[] => {
   const formula = formulaAt(injector, sheet, row, column);
   const nodes = injector.get(LexerTreeBuilder).sequenceNodesBuilder(formula) ?? [];
   return nodes.flatMap((node) => {
@@ -44,7 +48,7 @@ const referencesOf = (injector: Injector, workbook: Workbook, { sheet, row, colu
     const { sheetName, range } = deserializeRangeWithSheet(address);
     const target = sheetName === "" ? sheet : workbook.getSheetBySheetName(sheetName);
     if (!target || Number.isNaN(range.startRow) || Number.isNaN(range.startColumn)) return [];
-    const spots: Spot[] = [];
+    const spots: WorksheetCell[] = [];
     for (let r = range.startRow; r <= range.endRow; r++)
       for (let c = range.startColumn; c <= range.endColumn; c++)
         spots.push({ sheet: target, row: r, column: c });
@@ -53,7 +57,7 @@ const referencesOf = (injector: Injector, workbook: Workbook, { sheet, row, colu
 };
 
 /** What the error in a cell means where its function says nothing: in the spreadsheet's own words. */
-const ownMeaning = (injector: Injector, { sheet, row, column }: Spot, { code }: CellError): string =>
+const ownMeaning = (injector: Injector, { sheet, row, column }: WorksheetCell, { code }: CellError): string =>
   errorMeaning(
     code,
     formulaAt(injector, sheet, row, column),
@@ -64,8 +68,13 @@ const ownMeaning = (injector: Injector, { sheet, row, column }: Spot, { code }: 
  * What an error in a cell means where its own formula has no words for it: native functions pass an error on without its
  * sentence, so the cell that the formula leads back to is asked. Empty text where nothing is known of it.
  */
-export const errorOrigin = (injector: Injector, workbook: Workbook, read: ReadCell, start: Spot): string => {
-  const errorAt = ({ sheet, row, column }: Spot): CellError | undefined => {
+export const errorOrigin = (
+  injector: Injector,
+  workbook: Workbook,
+  read: ReadCell,
+  start: WorksheetCell,
+): string => {
+  const errorAt = ({ sheet, row, column }: WorksheetCell): CellError | undefined => {
     const cell = read(sheet, row, column);
     return cell instanceof CellError ? cell : undefined;
   };

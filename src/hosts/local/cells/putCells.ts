@@ -12,7 +12,14 @@ import {
 } from "@univerjs/core";
 import { RangeProtectionRuleModel, SetRangeValuesMutation } from "@univerjs/sheets";
 import { InputError } from "../../../../shared/inputError";
-import { areaInWords, cutAcross, overlap, placesOf, type Area, type Place } from "../../../workbook/address";
+import {
+  areaInWords,
+  cutAcross,
+  overlap,
+  addressesIn,
+  type Area,
+  type CellAddress,
+} from "../../../workbook/address";
 import {
   lookOf,
   patchArea,
@@ -31,7 +38,7 @@ import { formulaAt, isProtected, toArea } from "./survey";
 type CellRows = Record<number, Record<number, Nullable<ICellData>>>;
 
 /** A cell as it was: its place, and what the engine kept there. */
-interface Kept extends Place {
+interface Kept extends CellAddress {
   readonly data: Nullable<ICellData>;
 }
 
@@ -60,7 +67,7 @@ const refuseWhatCannotBeWritten = (
     .find((each) => overlap(each, area));
   if (merged) throw new InputError(`${areaInWords(merged)} is merged. Nothing was written.`);
   refuseOccupied(
-    placesOf(area).flatMap((place) => {
+    addressesIn(area).flatMap((place) => {
       const shows = fromCellData(cellDataAt(injector, sheet, place.row, place.column));
       const formula = formulaAt(injector, sheet, place.row, place.column);
       const holds = shows === null || shows === "" ? formula : shows;
@@ -151,7 +158,7 @@ export const putCells = async (
   };
 
   const pieceOf = (slice: Area): Piece => {
-    const before = placesOf(slice).map(({ row, column }): Kept => ({
+    const before = addressesIn(slice).map(({ row, column }): Kept => ({
       row,
       column,
       data: Tools.deepClone(sheet.getCellRaw(row, column)),
@@ -196,7 +203,7 @@ export const putCells = async (
 
   const pieces = cutAcross(area, CELLS_AT_ONCE).map(pieceOf);
   await goThrough(pieces, run);
-  const places = placesOf(area);
+  const places = addressesIn(area);
   const written = places.map((place) => formulaOrValue(injector, sheet, place));
   return async (run = UNWATCHED) => {
     const changed = places.filter(
@@ -208,5 +215,5 @@ export const putCells = async (
 };
 
 /** What tells whether somebody has edited a cell: a formula's result may change by itself. */
-const formulaOrValue = (injector: Injector, sheet: Worksheet, { row, column }: Place): unknown =>
+const formulaOrValue = (injector: Injector, sheet: Worksheet, { row, column }: CellAddress): unknown =>
   formulaAt(injector, sheet, row, column) || fromCellData(sheet.getCellRaw(row, column));

@@ -1,6 +1,6 @@
 import { CellValueType, type ICellData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import { sheetPrefix } from "../../../workbook/address";
-import type { Content, PlannedCell, PlannedName, SheetPlan, WorkbookPlan } from "../../../workbook/plan";
+import type { CellContent, PlannedCell, PlannedName, SheetPlan, WorkbookPlan } from "../../../workbook/plan";
 import { dropDownRules, dropDownsResource } from "./dropDowns";
 import { lookOf } from "../../../workbook/lookOf";
 import { PROTECTED_BY_PLAN } from "./protection";
@@ -9,7 +9,7 @@ import { PROTECTED_BY_PLAN } from "./protection";
 const SPARE_ROWS = 60;
 const FEWEST_COLUMNS = 26;
 
-export const contentData = (content: Content): ICellData => {
+export const contentData = (content: CellContent): ICellData => {
   switch (content.kind) {
     case "text":
       return { v: content.text, t: CellValueType.STRING };

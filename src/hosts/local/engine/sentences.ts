@@ -12,14 +12,15 @@ interface Said {
 }
 
 /** The place of a cell in the engine's own words; row and column count from 0. */
-export interface Place {
+export interface EngineCellAddress {
   readonly unitId: string;
   readonly sheetId: string;
   readonly row: number;
   readonly column: number;
 }
 
-const keyOf = ({ unitId, sheetId, row, column }: Place): string => `${unitId}\n${sheetId}\n${row}\n${column}`;
+const keyOf = ({ unitId, sheetId, row, column }: EngineCellAddress): string =>
+  `${unitId}\n${sheetId}\n${row}\n${column}`;
 
 const said = (value: Nullable<BaseValueObject>): Said | undefined =>
   value instanceof ErrorValueObject && value.getErrorContent() !== ""
@@ -32,7 +33,7 @@ export class Sentences {
   private readonly cellsByFormula = new Map<string, string[]>();
 
   /** Takes the result of the formula in a cell, and forgets what an earlier result of the same formula said. */
-  record(place: Place, result: FunctionVariantType): void {
+  record(place: EngineCellAddress, result: FunctionVariantType): void {
     const formula = keyOf(place);
     for (const cell of this.cellsByFormula.get(formula) ?? []) this.byCell.delete(cell);
     this.cellsByFormula.delete(formula);
@@ -60,7 +61,7 @@ export class Sentences {
    * The sentence for what a cell shows now. A cell may have been overwritten since its formula ran,
    * or its spill may be blocked: then the code differs and there is nothing to say.
    */
-  at(place: Place, shown: unknown): string {
+  at(place: EngineCellAddress, shown: unknown): string {
     const what = this.byCell.get(keyOf(place));
     return what !== undefined && what.code === shown ? what.sentence : "";
   }

@@ -11,7 +11,7 @@ import {
   type IInsertSheetMutationParams,
   type IRemoveSheetMutationParams,
 } from "@univerjs/sheets";
-import type { Place } from "../../../workbook/address";
+import type { CellAddress } from "../../../workbook/address";
 import type { SpreadsheetTable } from "../../../workbook/survey";
 import { parseRange } from "../../../xlsx/book/cellAddress";
 import { isMove, watchMoves } from "../engine/moves";
@@ -81,7 +81,7 @@ export const knowTables = (injector: Injector, { id, sheets }: Partial<IWorkbook
 export const tableAt = (
   injector: Injector,
   sheet: Worksheet,
-  { row, column }: Place,
+  { row, column }: CellAddress,
 ): SpreadsheetTable | undefined => {
   const known = injector.get(ISuperTableService).getTableMap(sheet.getUnitId());
   for (const { name, range, hasHeadings, hasTotals } of ofFile(sheet).tables) {

@@ -17,7 +17,7 @@ import {
   RemoveSheetDrawingCommand,
   transformToAxisAlignPosition,
 } from "@univerjs/sheets-drawing";
-import type { Place } from "../../../workbook/address";
+import type { CellAddress } from "../../../workbook/address";
 import type { Undo } from "../../../workbook/patch";
 import { svgAddress } from "../../../workbook/dataAddress";
 import type { SheetPicture } from "../../../workbook/host";
@@ -28,7 +28,7 @@ const NOT_TURNED = { flipY: false, flipX: false, angle: 0, skewX: 0, skewY: 0 };
  * Brings a picture's corners into view, the first one last: it stays there where the picture is larger than the window. What is
  * selected stays so, because the pane goes by it.
  */
-const bringIntoView = (commands: ICommandService, unitId: string, corners: readonly Place[]): void => {
+const bringIntoView = (commands: ICommandService, unitId: string, corners: readonly CellAddress[]): void => {
   for (const { row, column } of corners.toReversed()) {
     const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
     commands.syncExecuteCommand(ScrollToCellOperation.id, { unitId, range });

@@ -5,13 +5,13 @@ import {
   type Workbook,
   type Worksheet,
 } from "@univerjs/core";
-import { a1, type Place } from "../../../workbook/address";
+import { a1, type CellAddress } from "../../../workbook/address";
 import { changesOf, type Change } from "../cells/changes";
 import { ofFile } from "../engine/fileMetadata";
 import { hasProtection, isProtectedHere } from "../engine/protection";
 
 /** Whether the file lets a cell be changed though its sheet is protected; a cell without a look has its row's or column's. */
-const isUnlocked = (sheet: Worksheet, { row, column }: Place): boolean => {
+const isUnlocked = (sheet: Worksheet, { row, column }: CellAddress): boolean => {
   const { rowData, columnData } = sheet.getConfig();
   const style = sheet.getCellRaw(row, column)?.s ?? rowData[row]?.s ?? columnData[column]?.s;
   return typeof style === "string" && ofFile(sheet).unlockedStyles.includes(style);

@@ -10,7 +10,7 @@ import {
   type Worksheet,
 } from "@univerjs/core";
 import { RemoveSheetMutation, SetWorksheetNameCommand } from "@univerjs/sheets";
-import type { Place } from "../../../workbook/address";
+import type { CellAddress } from "../../../workbook/address";
 import { placeOfIssue } from "../../../sheets/changeOrder/seals";
 import type { SheetContents } from "../../../workbook/contents";
 import { sealedAs } from "../../../sheets/sealCheck/sealedSheets";
@@ -72,7 +72,7 @@ export const keepSealedSheets = (
     if (steps.some(({ id }) => id === RemoveSheetMutation.id))
       return `"${sheet.getName()}", which is ${sealed}`;
     const seal = sealed === "issued" ? placeOfIssue({ contents }) : undefined;
-    const isSeal = ({ row, column }: Place): boolean => row === seal?.row && column === seal.column;
+    const isSeal = ({ row, column }: CellAddress): boolean => row === seal?.row && column === seal.column;
     const changesSeal = steps
       .flatMap(({ id, params }) => changesOf(id, params))
       .some(({ kind, cells = [] }) => kind === "values" && cells.some(isSeal));

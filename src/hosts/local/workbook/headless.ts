@@ -18,7 +18,7 @@ import {
 import { SetRangeValuesMutation, UniverSheetsPlugin } from "@univerjs/sheets";
 import { FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import type { Cell } from "../../../../shared/cell";
-import type { Area } from "../../../workbook/address";
+import type { Area, SheetCellAddress } from "../../../workbook/address";
 import type { Contents } from "../../../workbook/contents";
 import type { Survey } from "../../../workbook/survey";
 import type { CellPatch, Undo } from "../../../workbook/patch";
@@ -27,7 +27,7 @@ import type { LongRun } from "../../../workbook/longRun";
 import type { Book } from "../../../xlsx/book/book";
 import { bookSnapshot } from "../book/bookSnapshot";
 import { readContents } from "../cells/contents";
-import { toCellData, type Content } from "../engine/cells";
+import { toCellData, type TypedContent } from "../engine/cells";
 import { dropDownRules } from "../engine/dropDowns";
 import { evaluateFormula, type Evaluation } from "../formulas/evaluateFormula";
 import { functionClasses } from "../formulas/engineFunctions";
@@ -43,20 +43,13 @@ import { knowTables } from "../formulas/tables";
 import { mendEngine } from "../engineFixes/fixEngine";
 import { workbookData } from "../engine/planSnapshot";
 
-/** Row and column count from 0; the sheet goes by its name. */
-export interface Address {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
-
 export interface HeadlessEngine {
   /** One formula on its own. It may refer to the loaded workbook (after `calculated`), and is in no cell of it. */
   evaluate(formula: string): Promise<Evaluation>;
-  setCell(address: Address, content: Content): void;
+  setCell(address: SheetCellAddress, content: TypedContent): void;
   /** Resolves when every formula agrees with what was set before the call. */
   calculated(): Promise<void>;
-  getCell(address: Address): Cell;
+  getCell(address: SheetCellAddress): Cell;
   /** Every sheet as it stands; ask after `calculated`. */
   contents(): Contents;
   /** A sheet as it would be with this selection. */
@@ -118,7 +111,7 @@ export const createHeadlessEngine = (
   let everythingIsDirty = true;
   let dirty: IUnitRange[] = [];
 
-  const sheetOf = ({ sheet }: Pick<Address, "sheet">) => {
+  const sheetOf = ({ sheet }: Pick<SheetCellAddress, "sheet">) => {
     const found = workbook.getSheetBySheetName(sheet);
     if (!found) throw new Error(`There is no sheet "${sheet}" in the workbook.`);
     return found;
@@ -159,7 +152,7 @@ export const createHeadlessEngine = (
     return evaluateFormula(injector, workbook, sentences, formula);
   };
 
-  const setCell = (address: Address, content: Content): void => {
+  const setCell = (address: SheetCellAddress, content: TypedContent): void => {
     const params = {
       unitId: workbook.getUnitId(),
       subUnitId: sheetOf(address).getSheetId(),
@@ -176,7 +169,7 @@ export const createHeadlessEngine = (
     dirty.push(...(conversion?.getDirtyData(command).dirtyRanges ?? []));
   });
 
-  const getCell = (address: Address): Cell =>
+  const getCell = (address: SheetCellAddress): Cell =>
     readCell(injector, sentences, sheetOf(address), address.row, address.column);
 
   const surveyOf = (name: string, selected: Area): Survey => {

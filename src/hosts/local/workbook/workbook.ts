@@ -28,12 +28,13 @@ import type { SheetInView } from "../../../workbook/inView";
 import type { ExistingInView, SheetPicture } from "../../../workbook/host";
 import type { LongRun } from "../../../workbook/longRun";
 import type { Survey } from "../../../workbook/survey";
+import type { SheetCellAddress } from "../../../workbook/address";
 import type { CellPatch, Undo } from "../../../workbook/patch";
 import type { Book } from "../../../xlsx/book/book";
 import type { SheetMoves } from "../../../xlsx/book/lineMoves";
 import { addPicture } from "../pictures/addPicture";
 import { addSheets } from "../cells/addSheets";
-import { cellDataAt, fromCellData, type Content } from "../engine/cells";
+import { cellDataAt, fromCellData, type TypedContent } from "../engine/cells";
 import { readContents } from "../cells/contents";
 import { errorOrigin } from "../cells/errorOrigin";
 import { finishEditing } from "../engineFixes/finishEditing";
@@ -54,16 +55,9 @@ import { datesAsText, readCell, readInView, readNamed } from "../cells/readSheet
 import type { Sentences } from "../engine/sentences";
 import { formulaAt, survey } from "../cells/survey";
 
-/** Row and column count from 0; the sheet goes by its name. */
-export interface CellAddress {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
-
 /** A cell as a person sees it: what it shows, the formula behind it, and the sentence that explains its error. */
-export interface ShownCell extends CellAddress {
-  readonly value: Content;
+export interface ShownCell extends SheetCellAddress {
+  readonly value: TypedContent;
   /** Of numbers; blank where it has none. */
   readonly format: string;
   readonly formula: string;
@@ -73,7 +67,7 @@ export interface ShownCell extends CellAddress {
 export type Stop = () => void;
 
 export interface PageWorkbook {
-  getCell(address: CellAddress): ShownCell;
+  getCell(address: SheetCellAddress): ShownCell;
   existing(): ExistingInView;
   inView(): SheetInView;
   /** The sheet in front with its dates as text. */

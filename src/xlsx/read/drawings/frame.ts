@@ -1,4 +1,4 @@
-import type { Spot } from "../../../pictures/figure";
+import type { PicturePoint } from "../../../pictures/figure";
 import { childOf, flagAttribute, numberAttribute, type XmlElement } from "../../xml/xml";
 import { onlyIf, orNotShown } from "./notShown";
 
@@ -56,7 +56,7 @@ export const changed = ({ left, top, width, height }: Frame, { from, to }: Chang
 };
 
 /** The spot that lies so far across and down a frame, both from 0 to 1. */
-export const spotIn = ({ left, top, width, height }: Frame, across: number, down: number): Spot => ({
+export const spotIn = ({ left, top, width, height }: Frame, across: number, down: number): PicturePoint => ({
   x: left + across * width,
   y: top + down * height,
 });

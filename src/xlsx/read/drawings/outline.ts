@@ -1,11 +1,11 @@
-import type { Spot } from "../../../pictures/figure";
+import type { PicturePoint } from "../../../pictures/figure";
 import { childOf, numberAttribute, type XmlElement } from "../../xml/xml";
 import { spotIn, type Frame } from "./frame";
 import { NotShown, onlyIf, orNotShown } from "./notShown";
 
 /** A line from spot to spot. */
 export interface Outline {
-  readonly spots: readonly Spot[];
+  readonly spots: readonly PicturePoint[];
   readonly isClosed: boolean;
 }
 

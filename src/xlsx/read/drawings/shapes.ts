@@ -1,4 +1,4 @@
-import type { Spot } from "../../../pictures/figure";
+import type { PicturePoint } from "../../../pictures/figure";
 import { element, px } from "../../../pictures/svg";
 import { pxOfEmu } from "../../styles/sizes";
 import { childOf, flagAttribute, type XmlElement } from "../../xml/xml";
@@ -23,7 +23,7 @@ const LONGEST_PX = 20_000;
 const ARROW_WIDTHS = 3;
 const SMALLEST_ARROW_PX = 7;
 
-const arrow = (at: Spot, from: Spot, { color, widthPx }: Stroke): string => {
+const arrow = (at: PicturePoint, from: PicturePoint, { color, widthPx }: Stroke): string => {
   const length = Math.hypot(at.x - from.x, at.y - from.y);
   if (length === 0) return "";
   const size = Math.max(SMALLEST_ARROW_PX, widthPx * ARROW_WIDTHS);

@@ -5,9 +5,9 @@ import { errorOrigin } from "../../../../../src/hosts/local/cells/errorOrigin";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { standingIn } from "../../../../../src/hosts/local/cells/enteredContents";
 import { readArea } from "../../../../../src/workbook/address";
-import { formula, text, type Content } from "../../../../../src/workbook/plan";
+import { formula, text, type CellContent } from "../../../../../src/workbook/plan";
 
-const CELLS: Readonly<Record<string, Content>> = {
+const CELLS: Readonly<Record<string, CellContent>> = {
   A1: formula("=1/0"),
   A2: text("ridge"),
   B1: formula("=SUM(A1:A2)"),

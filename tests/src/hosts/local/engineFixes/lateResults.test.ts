@@ -1,12 +1,9 @@
 import { ICommandService } from "@univerjs/core";
 import { SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
-import type { Content } from "../../../../../src/hosts/local/engine/cells";
-import {
-  createHeadlessEngine,
-  type Address,
-  type HeadlessEngine,
-} from "../../../../../src/hosts/local/workbook/headless";
+import type { TypedContent } from "../../../../../src/hosts/local/engine/cells";
+import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
+import type { SheetCellAddress } from "../../../../../src/workbook/address";
 import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
@@ -25,7 +22,7 @@ const at = (column: number) => ({ sheet: "Bid", row: 0, column });
 /** Sets a cell, calculates, and does something as soon as the calculation has begun. */
 const calculateDuring = async (
   act: () => void,
-  set: { readonly cell: Address; readonly content: Content } = { cell: at(0), content: 5 },
+  set: { readonly cell: SheetCellAddress; readonly content: TypedContent } = { cell: at(0), content: 5 },
 ): Promise<void> => {
   const stop = engine.injector.get(ICommandService).onCommandExecuted(({ id }) => {
     if (id !== SetFormulaCalculationStartMutation.id) return;
