@@ -8,6 +8,7 @@ export const versionSpec = defineFunction({
   concept: "about",
   summary: "The version of Gablewright that calculates this workbook.",
   parameters: [],
+  heading: "Version",
   result: TEXT_RESULT,
   formula:
     "major.minor.patch; what a function is called, takes and means never changes within a major version",

@@ -17,6 +17,7 @@ export const courseLineSpec = defineFunction({
     required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
     optional("startFt", lengthInFeet(), "From the eave up to the first course's lower edge.", 0),
   ],
+  heading: "Course line (ft)",
   result: FEET_RESULT,
   formula: "start + (course − 1) × exposure",
   source: "common practice, no published source",

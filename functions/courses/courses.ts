@@ -16,6 +16,7 @@ export const coursesSpec = defineFunction({
     required("slopeLengthFt", lengthInFeet(), "Up the slope, from the eave to the ridge."),
     required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
   ],
+  heading: "Courses",
   result: countOf("courses"),
   formula: "slope length ÷ exposure, rounded up",
   source: "common practice, no published source",

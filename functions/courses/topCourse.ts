@@ -21,6 +21,7 @@ export const topCourseSpec = defineFunction({
     required("slopeLengthFt", lengthInFeet(), "Up the slope, from the eave to the ridge."),
     required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
   ],
+  heading: "Top course (in)",
   result: INCHES_RESULT,
   formula: "slope length − (courses − 1) × exposure",
   source: "common practice, no published source",

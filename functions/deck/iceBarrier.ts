@@ -47,6 +47,7 @@ export const iceBarrierSpec = defineFunction({
     required("rollWidthIn", lengthInInches({ moreThan: 0 }), "Width of a roll."),
     required("headLapIn", lengthInInches(), "Course over course."),
   ],
+  heading: "Ice barrier courses",
   result: countOf("courses"),
   formula:
     "reach = (overhang + wall + 24) × rafter factor, from 8 in 12 up at least 36 in; courses = (reach − head lap) ÷ " +

@@ -35,6 +35,7 @@ export const underlaymentSpec = defineFunction({
     required("endLapIn", lengthInInches(), "Roll after roll in a course."),
     required("wrapIn", lengthInInches(), "Over every edge."),
   ],
+  heading: "Underlayment rolls",
   result: countOf("rolls"),
   formula:
     "courses = (slope + 2 × wrap − head lap) ÷ (roll width − head lap), rounded up; rolls = (courses × (eave + 2 × " +

@@ -25,6 +25,7 @@ export const ventAreaSpec = defineFunction({
       false,
     ),
   ],
+  heading: "Vent area (sq in)",
   result: SQ_IN_RESULT,
   formula: "ceiling area × 144 ÷ 150, ÷ 300 where balanced",
   source:

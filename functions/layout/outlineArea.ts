@@ -11,6 +11,7 @@ export const outlineAreaSpec = defineFunction({
   concept: "layout",
   summary: "Area of a roof face from its corners.",
   parameters: [required("outline", outline, "Two columns, x and y in feet on the slope, a row a corner.")],
+  heading: "Area (sq ft)",
   result: SQ_FT_RESULT,
   formula: "½ |Σ (xᵢ yᵢ₊₁ − xᵢ₊₁ yᵢ)|, the shoelace formula",
   source: "Plane geometry (Meister 1769, Gauss)",

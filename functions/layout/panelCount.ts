@@ -9,6 +9,7 @@ export const panelCountSpec = defineFunction({
   concept: "layout",
   summary: "Panels to open for a roof face, each one placed course by course, off-cuts re-used.",
   parameters: [...PLANE_PARAMETERS, ...LAYING_PARAMETERS],
+  heading: "Panels",
   result: countOf("panels"),
   formula: "whole panels + cut pieces − pieces cut from an off-cut",
   source: "common practice, no published source; most pieces from off-cuts: maximum matching",

@@ -10,6 +10,7 @@ export const feetSpec = defineFunction({
   concept: "measure",
   summary: "Any length as decimal feet, for arithmetic.",
   parameters: [required("lengthFt", lengthInFeet(), "Feet, or text with its unit.")],
+  heading: "Length (ft)",
   result: FEET_RESULT,
   formula: "feet + inches ÷ 12; 1 in = 25.4 mm exactly",
   source: "International foot and inch, exact: NIST SP 811 Appendix B (from memory)",

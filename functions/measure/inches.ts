@@ -11,6 +11,7 @@ export const inchesSpec = defineFunction({
   concept: "measure",
   summary: "Any length as decimal inches. A bare number is taken as feet.",
   parameters: [required("lengthFt", lengthInFeet(), "Feet, or text with its unit.")],
+  heading: "Length (in)",
   result: INCHES_RESULT,
   formula: "feet × 12",
   source: "International foot and inch, exact: NIST SP 811 Appendix B (from memory)",

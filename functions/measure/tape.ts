@@ -20,6 +20,7 @@ export const tapeSpec = defineFunction({
       16,
     ),
   ],
+  heading: "Tape",
   result: TEXT_RESULT,
   formula: "feet × 12 × denominator, rounded to the nearest whole mark",
   source: "common practice, no published source",

@@ -19,6 +19,7 @@ export const markupSpec = defineFunction({
     required("cost", money(CREDIT_OR_CHARGE), "What it costs."),
     required("rate", fraction({ atLeast: 0, atMost: HIGHEST_RATE }), "Share of the cost, as 0.5 or 50%."),
   ],
+  heading: "Price with markup",
   result: MONEY_RESULT,
   formula: "cost × (1 + rate), to the cent, half a cent away from zero",
   source: "arithmetic, in exact decimals",

@@ -16,6 +16,7 @@ export const retainageSpec = defineFunction({
     required("amount", money(CREDIT_OR_CHARGE), "Work billed."),
     required("rate", fraction(), "Share held back, as 0.1 or 10%."),
   ],
+  heading: "Retainage",
   result: MONEY_RESULT,
   formula: "amount × rate, to the cent, half a cent away from zero",
   source: "FAR 32.103 holds back at most 10 % of a federal construction contract's payment; states differ",

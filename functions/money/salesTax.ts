@@ -15,6 +15,7 @@ export const salesTaxSpec = defineFunction({
     required("amount", money(CREDIT_OR_CHARGE), "What is taxed; a credit is negative."),
     required("rate", fraction(), "State and local rates added up, as 0.0725 or 7.25%."),
   ],
+  heading: "Sales tax",
   result: MONEY_RESULT,
   formula: "amount × rate, rounded once, half a cent away from zero",
   source:

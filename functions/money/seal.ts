@@ -9,6 +9,7 @@ export const sealSpec = defineFunction({
   summary:
     "A number that changes when anything in the cells does: an edit shows, but it is no proof against a forger.",
   parameters: [required("cells", anyCells, "The block to be sealed: numbers, text, TRUE or FALSE, blanks.")],
+  heading: "Seal",
   result: { ...countOf(""), numberFormat: "0" },
   formula: "the first 48 bits of the SHA-256 of the cells, written row by row as JSON",
   source: "FIPS 180-4 (SHA-256) and RFC 8259 (JSON); numbers to 15 digits, empty text as a blank",

@@ -19,6 +19,7 @@ export const sellPriceSpec = defineFunction({
     required("cost", money(CREDIT_OR_CHARGE), "What it costs."),
     required("margin", fraction({ atLeast: 0, lessThan: 1 }), "Share of the price, as 0.25 or 25%."),
   ],
+  heading: "Sell price",
   result: MONEY_RESULT,
   formula: "cost ÷ (1 − margin), to the cent, half a cent away from zero",
   source: "arithmetic, in exact decimals",

@@ -16,6 +16,7 @@ export const packsSpec = defineFunction({
     required("perPack", quantity("", { moreThan: 0 }), "What one pack holds, in the same unit."),
     optional("waste", fraction(), "Allowance, as 0.1 or 10%.", 0),
   ],
+  heading: "Packs",
   result: countOf("packs"),
   formula: "quantity × (1 + waste) ÷ per pack, rounded up",
   source: "Navy NAVEDTRA 14044 (Builder 3&2 vol. 2): 42 1/3 squares in bundles of 1/3 square",

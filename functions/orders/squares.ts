@@ -15,6 +15,7 @@ export const squaresSpec = defineFunction({
     required("areaSqFt", quantity("sq ft"), "On the slope."),
     optional("waste", fraction(), "Allowance, as 0.1 or 10%.", 0),
   ],
+  heading: "Squares",
   result: SQUARES_RESULT,
   formula: "area × (1 + waste) ÷ 100",
   source: "Definition of a square: US Army EN5156 Part C",

@@ -25,6 +25,7 @@ export const panelValueSpec = defineFunction({
       "The value's label, such as exposed width.",
     ),
   ],
+  heading: "Panel value",
   result: VALUE_RESULT,
   formula: "the value beside the label, or the label's default where it is blank",
   source: "The panel's own sheet, filled in from its maker's installation guide",

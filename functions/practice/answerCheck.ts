@@ -109,6 +109,7 @@ export const answerCheckSpec = defineFunction({
       "What it may be off by: a bare number is in inches for a length. Left out: 1/8 in, none for a whole number, 0.5 % else.",
     ),
   ],
+  heading: "Answer check",
   result: TEXT_RESULT,
   formula:
     "right: off by at most the tolerance; near: by at most four times that, or right but for the unit (a factor of 12, 25.4, 304.8, 10 or 1000, or a length without one); else wrong",

@@ -23,6 +23,7 @@ export const edgeFeetSpec = defineFunction({
   summary:
     "Feet of all the eaves, rakes, ridges, hips, valleys or pitch breaks of the roof over a footprint.",
   parameters: [FOOTPRINT, PITCH, EDGE, GABLES, OVERHANG, RAKE_OVERHANG],
+  heading: "Edges (ft)",
   result: FEET_RESULT,
   formula: "Σ true length of the edges of that kind",
   source: "Aichholzer and Aurenhammer 1996; Eppstein and Erickson 1999; plane geometry",

@@ -25,6 +25,7 @@ export const anglePitchSpec = defineFunction({
   concept: "slope",
   summary: "Degrees above level as a pitch, the rise on 12.",
   parameters: [required("angleDegrees", degrees({ atLeast: 0 }), "Degrees above level.")],
+  heading: "Pitch (in 12)",
   result: RISE_RESULT,
   formula: "12 × tan(degrees)",
   source: "Trigonometry of the right triangle",

@@ -44,6 +44,7 @@ export const bendAngleSpec = defineFunction({
       "Rise on 12 of the other; the same if left out. An eave break needs it.",
     ),
   ],
+  heading: "Bend (degrees)",
   result: DEGREES_RESULT,
   formula:
     "angle between the planes' normals: ridge a + b; hip, valley acos(cos a × cos b); eave break |a − b|; side wall 90",

@@ -18,6 +18,7 @@ export const faceAngleSpec = defineFunction({
     required("pitch", pitch(), "Rise on 12 of the plane to be cut."),
     omittable("otherPitch", pitch(), "Rise on 12 of the plane beyond; the same if left out."),
   ],
+  heading: "Face angle (degrees)",
   result: DEGREES_RESULT,
   formula: "atan(√(1 + p²) ÷ (p ÷ q)), p and q the two pitches as rise ÷ run",
   source: "Plane geometry on the sloped face, square corner",

@@ -34,6 +34,7 @@ export const hipFactorSpec = defineFunction({
       "Rise on 12 of the plane beyond the hip or valley; the same if left out.",
     ),
   ],
+  heading: "Hip factor",
   result: RATIO_RESULT,
   formula: "√(1 + (p ÷ q)² + p²), p and q the two pitches as rise ÷ run; equal pitches: √(2 + p²)",
   source: "I. S. Griffith, Carpentry (1916), sections 20 and 23: unit length times the common run",

@@ -17,6 +17,7 @@ export const hipLengthSpec = defineFunction({
     required("pitch", pitch(), "Rise on 12 of the plane whose run is measured."),
     omittable("otherPitch", pitch(), "Rise on 12 of the plane beyond; the same if left out."),
   ],
+  heading: "Hip (ft)",
   result: FEET_RESULT,
   formula: "run × hip factor",
   source: "I. S. Griffith, Carpentry (1916), section 23: unit length times the common run",

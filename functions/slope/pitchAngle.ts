@@ -14,6 +14,7 @@ export const pitchAngleSpec = defineFunction({
   concept: "slope",
   summary: "A pitch as degrees above level.",
   parameters: [required("pitch", pitch(), "Rise on 12.")],
+  heading: "Pitch (degrees)",
   result: DEGREES_RESULT,
   formula: "atan(rise ÷ 12)",
   source: "Trigonometry of the right triangle",

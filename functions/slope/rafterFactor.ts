@@ -11,6 +11,7 @@ export const rafterFactorSpec = defineFunction({
   concept: "slope",
   summary: "Sloped length for each unit of level run; also sloped area for each unit of plan area.",
   parameters: [required("pitch", pitch(), "Rise on 12.")],
+  heading: "Rafter factor",
   result: RATIO_RESULT,
   formula: "√(1 + (rise ÷ 12)²)",
   source: "Framing-square practice; US Army Engineer School Subcourse EN0069 Ed. A, Lesson 2",

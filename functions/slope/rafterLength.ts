@@ -17,6 +17,7 @@ export const rafterLengthSpec = defineFunction({
     required("pitch", pitch(), "Rise on 12."),
     optional("overhangFt", lengthInFeet(), "Level, from the wall line out to the eave.", 0),
   ],
+  heading: "Slope length (ft)",
   result: FEET_RESULT,
   formula: "(run + overhang) × rafter factor",
   source: "Framing-square practice; US Army Engineer School Subcourse EN0069 Ed. A, Lesson 2",

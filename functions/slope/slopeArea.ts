@@ -15,6 +15,7 @@ export const slopeAreaSpec = defineFunction({
     required("planAreaSqFt", quantity("sq ft"), "Level area under the plane, overhangs with it."),
     required("pitch", pitch(), "Rise on 12."),
   ],
+  heading: "Roof area (sq ft)",
   result: SQ_FT_RESULT,
   formula: "plan area × rafter factor",
   source: "Plane geometry: an area divided by the cosine of its tilt",

@@ -24,6 +24,7 @@ export const slopeCheckSpec = defineFunction({
     required("pitch", pitch(), "Rise on 12."),
     required("minimum", pitch(), "Least pitch that the maker allows."),
   ],
+  heading: "Pitch check",
   result: TEXT_RESULT,
   formula: "pitch < minimum; pitch > 4 in 12",
   source: "29 CFR 1926.500(b), low slope and steep roofs; the minimum is the maker's",

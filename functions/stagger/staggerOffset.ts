@@ -21,6 +21,7 @@ export const staggerOffsetSpec = defineFunction({
     required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
     PATTERN_PARAMETER,
   ],
+  heading: "Stagger offset (in)",
   result: INCHES_RESULT,
   formula: "fraction of the course × panel width",
   source: "common practice, no published source",

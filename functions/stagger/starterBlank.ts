@@ -25,6 +25,7 @@ export const starterBlankSpec = defineFunction({
     required("foldIn", lengthInInches(), "Bent up at the gable."),
     PATTERN_PARAMETER,
   ],
+  heading: "Starter blank (in)",
   result: INCHES_RESULT,
   formula: "fraction of the course × panel width − setback + fold",
   source: "common practice, no published source",

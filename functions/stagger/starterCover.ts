@@ -31,6 +31,7 @@ export const starterCoverSpec = defineFunction({
     required("setbackIn", lengthInInches(), "The starter stops short of the roof's edge by this."),
     PATTERN_PARAMETER,
   ],
+  heading: "Starter cover (in)",
   result: INCHES_RESULT,
   formula: "fraction of the course × panel width − setback",
   source: "common practice, no published source",

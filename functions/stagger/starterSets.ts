@@ -18,6 +18,7 @@ export const starterSetsSpec = defineFunction({
     required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
     PATTERN_PARAMETER,
   ],
+  heading: "Starter sets",
   result: countOf("sets"),
   formula: "courses ÷ courses in the repeat, rounded up",
   source: "common practice, no published source",

@@ -20,6 +20,7 @@ export const clipCountSpec = defineFunction({
     required("spacingIn", lengthInInches({ moreThan: 0 }), "On center, at most."),
     optional("ends", numberChoice([0, 1, 2]), "Ends of the run that take a clip of their own.", 2),
   ],
+  heading: "Clips",
   result: countOf("clips"),
   formula: "length ÷ spacing, rounded up, − 1 + ends; 0 for no length",
   source: "common practice, no published source",

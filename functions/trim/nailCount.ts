@@ -20,6 +20,7 @@ export const nailCountSpec = defineFunction({
     required("spacingIn", lengthInInches({ moreThan: 0 }), "On center, at most."),
     optional("rows", count(), "Rows of nails side by side.", 1),
   ],
+  heading: "Nails",
   result: countOf("nails"),
   formula: "rows × (length ÷ spacing, rounded up, + 1); 0 for no length",
   source: "common practice, no published source",

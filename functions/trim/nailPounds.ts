@@ -13,6 +13,7 @@ export const nailPoundsSpec = defineFunction({
     required("count", quantity("nails"), "Nails needed."),
     required("perPound", quantity("nails", { moreThan: 0 }), "How many go to the pound: on the box."),
   ],
+  heading: "Nails (lb)",
   result: POUNDS_RESULT,
   formula: "count ÷ nails per pound",
   source: "arithmetic; nails per pound differ from maker to maker",

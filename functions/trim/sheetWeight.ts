@@ -24,6 +24,7 @@ export const sheetWeightSpec = defineFunction({
       "Of the metal, such as 0.032; not a gauge number.",
     ),
   ],
+  heading: "Weight (lb per sq ft)",
   result: LB_PER_SQ_FT_RESULT,
   formula: "density × thickness; coatings are not counted",
   source: METAL_SOURCES,

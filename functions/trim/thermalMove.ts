@@ -29,6 +29,7 @@ export const thermalMoveSpec = defineFunction({
     ),
     required("metal", metal, "What it is made of."),
   ],
+  heading: "Thermal move (in)",
   result: INCHES_RESULT,
   formula: "length × expansion per °F × temperature change",
   source: METAL_SOURCES,

@@ -28,6 +28,7 @@ export const trimFeetSpec = defineFunction({
     optional("lapIn", lengthInInches(), "Where two pieces meet.", 0),
     optional("stockIn", lengthInInches({ moreThan: 0 }), "Length of a piece as it is bought.", 120),
   ],
+  heading: "Trim (ft)",
   result: FEET_RESULT,
   formula: "Σ (length + joints × lap), joints = pieces − 1",
   source: "common practice, no published source",

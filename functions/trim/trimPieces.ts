@@ -12,6 +12,7 @@ export const trimPiecesSpec = defineFunction({
     required("stockIn", lengthInInches({ moreThan: 0 }), "Length of a piece as it is bought."),
     optional("lapIn", lengthInInches(), "Where two pieces meet.", 0),
   ],
+  heading: "Trim pieces",
   result: countOf("pieces"),
   formula: "(length − lap) ÷ (stock − lap), rounded up; 0 for no length",
   source: "common practice, no published source",

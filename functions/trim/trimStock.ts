@@ -10,6 +10,7 @@ export const trimStockSpec = defineFunction({
   summary:
     "Stock lengths of trim to buy for all the runs of a range, cut so that as few as can be are needed.",
   parameters: STOCK_PARAMETERS,
+  heading: "Trim stock lengths",
   result: countOf("stock lengths"),
   formula:
     "each run of the fewest pieces: whole stock lengths and a remainder; remainders, each with its kerf, packed " +

@@ -88,6 +88,8 @@ interface Description {
 /** A function as every host sees it. */
 export interface FunctionSpec extends Description {
   readonly parameters: readonly Parameter<unknown>[];
+  /** The heading of a column of its results, with the unit where it has one; a table has a heading for each column instead. */
+  readonly heading?: string;
   readonly result: ResultKind;
   /** Present for a function that answers with a table; one column a heading. */
   readonly columns?: readonly TableColumn[];
@@ -108,6 +110,8 @@ type ValuesOf<P extends readonly Parameter<unknown>[]> = {
 export const defineFunction = <const P extends readonly Parameter<unknown>[]>(
   spec: Description & {
     readonly parameters: P;
+    /** The heading of a column of its results: `Courses`, `Hip (ft)`. */
+    readonly heading: string;
     readonly result: ResultKind;
     readonly calculate: (...values: ValuesOf<P>) => Exclude<Cell, null>;
   },

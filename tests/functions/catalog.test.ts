@@ -87,6 +87,7 @@ describe("the catalog", () => {
     expect(spec.summary).toMatch(/\.$/);
     expect(spec.formula).not.toBe("");
     expect(spec.source).not.toBe("");
+    expect(spec.heading).not.toBe("");
     expect(spec.examples.length).toBeGreaterThan(0);
     spec.parameters.forEach((parameter) => {
       expect(parameter.name).toMatch(/^[a-z][A-Za-z]+$/);

@@ -26,6 +26,7 @@ const echo = <T>(kind: CellKind<T>) =>
     concept: "measure",
     summary: "",
     parameters: [required("one", kind, ""), required("other", kind, "")],
+    heading: "",
     result: TEXT_RESULT,
     formula: "",
     source: "",

@@ -8,7 +8,7 @@ import type { Block } from "./block";
 import { isMost } from "./columnData";
 import type { Offer } from "./offers";
 import { resultOperand, type Operand, type Supplies } from "./operands";
-import { canBeAddedUp } from "./resultHeadings";
+import { canBeTotaled } from "./canBeTotaled";
 
 /** A result that a person has picked, under the heading that they want. */
 export interface Pick {
@@ -47,7 +47,7 @@ const columnCells = (
     { length: block.lastRow - block.firstRow + 1 },
     (_, index) => block.firstRow + index,
   );
-  const total = canBeAddedUp(offer.spec) ? totalCell(block, column, numberFormat) : null;
+  const total = canBeTotaled(offer.spec) ? totalCell(block, column, numberFormat) : null;
   return [
     { content: text(heading) },
     ...rows.map((row): PatchCell => ({ content: formula(rowFormula(operand, row)), numberFormat })),

@@ -5,7 +5,6 @@ import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
 import { inWords, meaningOf, type Meaning } from "./meanings";
 import { suppliedOperand, type MeantColumn, type Supplies } from "./operands";
 import { panelFieldOf } from "./panelNames";
-import { resultHeading } from "./resultHeadings";
 import { typedKey } from "./typed";
 import { UNITS, unitOf } from "./unit";
 
@@ -41,13 +40,16 @@ const fieldOf = (spec: FunctionSpec, parameter: Parameter<unknown>): Field => {
 const canBeTyped = ({ kind, name }: Parameter<unknown>): boolean =>
   kind.shape === "cell" || (kind.nameEnding !== undefined && name !== "prices");
 
-const offerOf = (spec: FunctionSpec, supplies: Supplies): Offer | undefined => {
+/** A function that gives one value, so its results fit in a column. */
+type OneValue = FunctionSpec & { readonly heading: string };
+
+const offerOf = (spec: OneValue, supplies: Supplies): Offer | undefined => {
   const operands = spec.parameters.map((parameter) => suppliedOperand(spec, parameter, supplies));
   const toType = spec.parameters.filter((_, index) => operands[index] === undefined);
   if (toType.some((parameter) => !parameter.optional && !canBeTyped(parameter))) return undefined;
   return {
     spec,
-    heading: resultHeading(spec),
+    heading: spec.heading,
     from: [...new Set(operands.flatMap((operand) => operand?.columns ?? []))],
     fields: [
       ...operands.flatMap((operand) => operand?.asks ?? []),
@@ -56,7 +58,9 @@ const offerOf = (spec: FunctionSpec, supplies: Supplies): Offer | undefined => {
   };
 };
 
-const singleValued = catalog.filter(({ columns, concept }) => !columns && concept !== "panel");
+const singleValued = catalog.filter(
+  (spec): spec is OneValue => spec.heading !== undefined && spec.concept !== "panel",
+);
 
 const offersOf = (supplies: Supplies): Offer[] =>
   singleValued.map((spec) => offerOf(spec, supplies)).filter((offer): offer is Offer => offer !== undefined);
