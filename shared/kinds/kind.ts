@@ -3,9 +3,17 @@ import { isMatrix, type Cell, type Matrix } from "../cell";
 /** A cell that holds something, and no error: the runner has dealt with those before a kind reads. */
 export type Filled = Exclude<Cell, null>;
 
-/** What a parameter's name ends in, to say which unit a bare number has. */
-export const NAME_ENDINGS = ["SqFt", "Ft", "In", "Degrees"] as const;
-export type NameEnding = (typeof NAME_ENDINGS)[number];
+/** The unit of a bare number, by the ending of the parameter's name. */
+export const UNIT_OF_NAME_ENDING = {
+  SqFt: "sq ft",
+  Ft: "ft",
+  In: "in",
+  Degrees: "degrees",
+  F: "°F",
+} as const;
+export type NameEnding = keyof typeof UNIT_OF_NAME_ENDING;
+/** `SqFt` comes before `Ft`, which it also ends in. */
+export const NAME_ENDINGS = Object.keys(UNIT_OF_NAME_ENDING) as NameEnding[];
 
 /** What one cell may hold, and how it is read. `label` is the parameter's name for the sentence of an error. */
 export interface CellKind<T> {

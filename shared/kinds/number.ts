@@ -2,7 +2,7 @@ import { readDecimal, readSignedAmount, signed, splitSign, tidyText } from "../a
 import { InputError } from "../inputError";
 import { describeCell } from "../describe";
 import { limitsOf, notTaken, withinLimits, type Bounds } from "./bounds";
-import type { CellKind, NameEnding } from "./kind";
+import { NAME_ENDINGS, UNIT_OF_NAME_ENDING, type CellKind } from "./kind";
 
 const numberKind = (
   takes: string,
@@ -25,9 +25,6 @@ const numberKind = (
 /** Far above any job, far below where whole numbers stop being exact. */
 const LARGEST_QUANTITY = 1e9;
 
-/** How a parameter's name says the unit of a quantity, where it has to. */
-const ENDING_OF_UNIT: Readonly<Record<string, NameEnding>> = { "sq ft": "SqFt" };
-
 /** A quantity with a unit of its own, such as an area in sq ft. */
 export const quantity = (unit: string, bounds: Bounds = { atLeast: 0 }): CellKind<number> => ({
   ...numberKind(
@@ -36,7 +33,7 @@ export const quantity = (unit: string, bounds: Bounds = { atLeast: 0 }): CellKin
     { atMost: LARGEST_QUANTITY, ...bounds },
     (text) => readSignedAmount(tidyText(text)),
   ),
-  nameEnding: ENDING_OF_UNIT[unit],
+  nameEnding: NAME_ENDINGS.find((ending) => UNIT_OF_NAME_ENDING[ending] === unit),
 });
 
 /** An angle in degrees; the sign or word may follow it. */

@@ -24,7 +24,7 @@ type Concept = (typeof CONCEPTS)[number];
 export interface Parameter<T> {
   /** Ends in the unit of a bare number: `slopeLengthFt`, `exposureIn`. */
   readonly name: string;
-  /** The name as a sentence says it: without its unit. */
+  /** The name without its unit, as error messages use it: `slopeLength`. */
   readonly label: string;
   readonly kind: Kind<T>;
   readonly summary: string;

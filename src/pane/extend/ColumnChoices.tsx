@@ -1,6 +1,7 @@
 import type { Block } from "../../sheets/extend/block";
 import type { Guess } from "../../sheets/extend/headings";
-import { inWords, MEANINGS, usualUnit } from "../../sheets/extend/meanings";
+import { labelInWords } from "../../../shared/spec/parameterCaption";
+import { MEANINGS, usualUnit } from "../../sheets/extend/meanings";
 import { UNITS, unitsLike } from "../../sheets/extend/unit";
 import { ChoiceField } from "../controls/ChoiceField";
 
@@ -13,7 +14,7 @@ interface Props {
 const NOT_USED = "";
 const MEANING_CHOICES = [
   { value: NOT_USED, label: "not used" },
-  ...MEANINGS.map((meaning) => ({ value: meaning, label: inWords(meaning) })).sort((a, b) =>
+  ...MEANINGS.map((meaning) => ({ value: meaning, label: labelInWords(meaning) })).sort((a, b) =>
     a.label.localeCompare(b.label),
   ),
 ];

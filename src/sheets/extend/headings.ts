@@ -1,7 +1,8 @@
 import { STEEPEST_PITCH } from "../../../shared/kinds/pitch";
+import { labelInWords } from "../../../shared/spec/parameterCaption";
 import { isMost, type ColumnData } from "./columnData";
 import { readHeading } from "./headingUnit";
-import { inWords, MEANINGS, usualUnit, type Meaning } from "./meanings";
+import { MEANINGS, usualUnit, type Meaning } from "./meanings";
 import { unitsLike, type UnitName } from "./unit";
 import { EDGES, NO_MEASURE, WORDS } from "./otherHeadings";
 
@@ -20,7 +21,7 @@ const USUALLY_STEEPEST = 12;
 
 /** A heading that is a parameter's own name. */
 const named = (words: string): Meaning | undefined =>
-  MEANINGS.find((meaning) => inWords(meaning).trim() === words);
+  MEANINGS.find((meaning) => labelInWords(meaning) === words);
 
 /** "Slope" alone is a pitch to one person and a length to another: the unit tells, else the data. */
 const readSlope = (unit: UnitName | undefined, data: ColumnData): Meaning => {

@@ -28,10 +28,6 @@ for (const parameter of specs.flatMap(({ parameters }) => parameters).filter(tak
 /** Everything that a column may mean, in the catalog's order. */
 export const MEANINGS: readonly Meaning[] = [...parametersByMeaning.keys()];
 
-/** `slopeLength` as a person says it: `slope length`. */
-export const inWords = (label: string): string =>
-  label.replace(/F$/, " (°F)").replace(/[A-Z](?!\))/g, (letter) => ` ${letter.toLowerCase()}`);
-
 /** The unit of a bare number where a heading says none. */
 export const usualUnit = (meaning: Meaning): UnitName => {
   const parameter = parametersByMeaning.get(meaning);

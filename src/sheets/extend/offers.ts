@@ -1,8 +1,9 @@
 import { catalog } from "../../../functions/index";
 import { InputError } from "../../../shared/inputError";
 import { PANEL_FIELDS } from "../../../shared/kinds/panel";
+import { labelInWords } from "../../../shared/spec/parameterCaption";
 import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
-import { inWords, meaningOf, type Meaning } from "./meanings";
+import { meaningOf, type Meaning } from "./meanings";
 import { suppliedOperand, type MeantColumn, type Supplies } from "./operands";
 import { panelFieldOf } from "./panelNames";
 import { typedKey } from "./typed";
@@ -28,7 +29,7 @@ const fieldOf = (spec: FunctionSpec, parameter: Parameter<unknown>): Field => {
   const unit = unitOf(parameter);
   const { label } = UNITS[unit];
   const panelField = panelFieldOf(spec, parameter);
-  const name = panelField ? PANEL_FIELDS[panelField].label : inWords(parameter.label);
+  const name = panelField ? PANEL_FIELDS[panelField].label : labelInWords(parameter.label);
   return {
     key: typedKey(spec, parameter),
     label: unit === "plain" || unit === "fraction" ? name : `${name} (${label})`,

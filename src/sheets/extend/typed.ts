@@ -1,8 +1,8 @@
 import type { Filled } from "../../../shared/kinds/kind";
 import { InputError } from "../../../shared/inputError";
 import { isShortDecimal } from "../../../shared/rounding";
+import { labelInWords } from "../../../shared/spec/parameterCaption";
 import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
-import { inWords } from "./meanings";
 import { panelFieldOf } from "./panelNames";
 
 /** One field of the pane serves every function that asks for the same thing. */
@@ -25,7 +25,7 @@ export const typedArgument = (
   typed: string,
 ): string | undefined => {
   const text = typed.trim();
-  const label = inWords(parameter.label);
+  const label = labelInWords(parameter.label);
   if (text === "") {
     if (parameter.optional) return undefined;
     throw new InputError(`${label} is missing: it takes ${parameter.kind.takes}`);

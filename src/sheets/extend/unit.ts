@@ -8,7 +8,7 @@ const MM_PER_FOOT = INCHES_PER_FOOT * MM_PER_INCH;
 const SQ_M_PER_SQ_FOOT = (MM_PER_FOOT / 1000) ** 2;
 
 /** What is measured; a column's unit can be changed to another of the same. */
-type Dimension = "length" | "area" | "pitch" | "share" | "none";
+type Dimension = "length" | "area" | "pitch" | "share" | "temperature" | "none";
 
 interface Unit {
   readonly dimension: Dimension;
@@ -34,6 +34,7 @@ export const UNITS = {
   share: { dimension: "pitch", label: "percent, such as 0.5" },
   fraction: { dimension: "share", size: 1, label: "percent, such as 0.1" },
   hundredths: { dimension: "share", size: 0.01, label: "percent, such as 10" },
+  degreesF: { dimension: "temperature", label: "°F" },
   plain: { dimension: "none", label: "as it is" },
 } as const satisfies Record<string, Unit>;
 
@@ -44,6 +45,7 @@ const UNIT_OF_ENDING: Readonly<Record<NameEnding, UnitName>> = {
   In: "in",
   SqFt: "sqFt",
   Degrees: "plain",
+  F: "degreesF",
 };
 
 /** The unit that a parameter takes a bare number in. */

@@ -63,7 +63,7 @@ describe("trim, metal and deck input that can't be right is refused with a sente
       [10, 100, "tin"],
       '#VALUE! metal takes one of aluminum, aluminium, galvanized steel, galvanised steel, stainless steel, stainless, copper, zinc, got "tin"',
     ],
-    ["THERMALMOVE", [10, 900, "zinc"], "#VALUE! temperatureChangeF must be at most 500 °F, got 900"],
+    ["THERMALMOVE", [10, 900, "zinc"], "#VALUE! temperatureChange must be at most 500 °F, got 900"],
     ["SHEETWEIGHT", ["copper", 26], "#VALUE! thickness must be at most 0.5 in, got 26"],
     ["CHIMNEYTRIM", [0, 2, 6], "#VALUE! width must be more than 0 ft, got 0"],
     [
