@@ -28,7 +28,7 @@ export const bestStartSpec = defineTable({
         ["start", "warnings", "panels", "cuts", "choices weighed"],
         ["left", 0, 300, 30, 768],
       ],
-      from: "no start opens fewer than 600 sq ft ÷ 2 sq ft; unshifted, a course in four needs no cut; 96 shifts × 4 steps × 2 sides",
+      from: "no start opens fewer than 600 sq ft ÷ 2 sq ft; without a shift, one course in four needs no cut; 96 shifts × 4 steps × 2 sides",
     },
   ],
   calculate: (outline, panel, openings = []) => {

@@ -4,7 +4,7 @@ import { checkLaws } from "./roofChecks";
 import { outerEdge, roofCorner, type EdgePiece } from "./eaves";
 import { checkOverhangs } from "./overhangCheck";
 import { planeCorners } from "./planeCorners";
-import { kindedEdges } from "./kindedEdges";
+import { classifyEdges } from "./classifyEdges";
 import { roofGraph } from "./roofGraph";
 import type { Roof, RoofPlane } from "./roofParts";
 import { roofSides, type SideBuild } from "./roofSides";
@@ -57,7 +57,7 @@ const checkedRoof = (footprint: Footprint, builds: readonly SideBuild[]): Roof =
     sideNumbers: sides.filter((other) => planeOf(other) === side).map((other) => other.number),
     corners: planeCorners(graphEdges, side),
   }));
-  const roof = { sides, planes, edges: kindedEdges(graphEdges, planes), outerEdges };
+  const roof = { sides, planes, edges: classifyEdges(graphEdges, planes), outerEdges };
   checkLaws(roof, toleranceFt);
   return roof;
 };

@@ -14,6 +14,7 @@ import { manifestFor } from "./manifestFor";
 import { ROOT, SOURCE } from "./paths";
 import { shippedPackages, thirdPartyNotice } from "./thirdParty";
 
+// cspell:ignore apptofilemappingtable ariatelemetry
 /** Of the Office.js package's 86 MB only these are needed for Excel in English; its scripts come minimized. */
 const OFFICE_JS = join(ROOT, "node_modules/@microsoft/office-js/dist");
 const OFFICE_JS_FILES = [

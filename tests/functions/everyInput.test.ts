@@ -118,7 +118,7 @@ const texts = fc.oneof(
         "=1+1",
         "屋根",
         "سقف",
-        "שיפוע",
+        "שיפוע", // cspell:disable-line
         "\ud800",
         "1e308 ft",
       ],

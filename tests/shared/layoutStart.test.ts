@@ -18,7 +18,7 @@ describe("the text of a start", () => {
   it.each([
     "",
     "up",
-    "leftish",
+    "leftish", // cspell:disable-line
     "left from",
     "left step 2",
     "left 3 4",

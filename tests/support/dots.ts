@@ -1,3 +1,4 @@
+// cspell:disable
 /** A picture of one dot. */
 export const PNG = new Uint8Array(
   Buffer.from(

@@ -1,10 +1,10 @@
 import { costOfWhole, stocksAfter, type MadeUp } from "./chosenPlan";
 import { coveringCost } from "./cover";
 import type { Division, Divisions } from "./divisions";
-import { boundByWeighing } from "./lowerBound";
+import { dualFeasibleBound } from "./lowerBound";
 import type { Material } from "./material";
 import type { PieceCost } from "./pieceCost";
-import type { Weighing } from "./dualFeasibleFunctions";
+import type { DualFeasibleFunction } from "./dualFeasibleFunctions";
 
 /** A run with the ways in which it can be made up. */
 export interface RunChoices extends Divisions {
@@ -15,15 +15,19 @@ export interface RunChoices extends Divisions {
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
-/** What a division holds by a weighing. */
-const weightOf = ({ stocks, kerf }: Material, { whole, cut }: Division, weigh: Weighing): number =>
+/** What a division weighs by a dual feasible function. */
+const weightOf = (
+  { stocks, kerf }: Material,
+  { whole, cut }: Division,
+  weigh: DualFeasibleFunction,
+): number =>
   sumOf(whole.map((stock) => weigh(stocks[stock]?.capacity ?? 0))) +
   sumOf(cut.map((marks) => weigh(marks + kerf)));
 
-const leastWeight = (material: Material, choices: readonly Division[], weigh: Weighing): number =>
+const leastWeight = (material: Material, choices: readonly Division[], weigh: DualFeasibleFunction): number =>
   Math.min(...choices.map((division) => weightOf(material, division, weigh)));
 
-const length: Weighing = (size) => size;
+const length: DualFeasibleFunction = (size) => size;
 
 const boundByLength = ({ stocks }: Material, runs: readonly RunChoices[]): number =>
   coveringCost(
@@ -38,7 +42,7 @@ export const choiceBound = (material: Material, runs: readonly RunChoices[]): nu
   const sizes = runs.flatMap(({ choices }) =>
     choices.flatMap(({ cut }) => cut.map((marks) => marks + material.kerf)),
   );
-  return boundByWeighing(material.stocks, [...new Set(sizes)], (weigh) =>
+  return dualFeasibleBound(material.stocks, [...new Set(sizes)], (weigh) =>
     sumOf(runs.map(({ choices }) => leastWeight(material, choices, weigh))),
   );
 };

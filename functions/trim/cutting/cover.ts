@@ -30,7 +30,7 @@ const costOfOnly = ({ cost, limit }: Stock, worth: number, demand: number): numb
 };
 
 /**
- * The least cost of whole stocks that together are worth at least the demand: a bound for every weighing of pieces
+ * The least cost of whole stocks that together are worth at least the demand: a bound for every dual feasible function of pieces
  * under which no stock holds more than its worth. Infinity where there are not enough of them.
  */
 export const coveringCost = (stocks: readonly Stock[], worths: readonly number[], demand: number): number => {

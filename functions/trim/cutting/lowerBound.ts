@@ -1,9 +1,9 @@
 import { coveringCost } from "./cover";
 import type { Problem, Stock } from "./packingProblem";
-import { inParts, inPieces, wholeOrNothing, type Weighing } from "./dualFeasibleFunctions";
+import { inParts, inPieces, wholeOrNothing, type DualFeasibleFunction } from "./dualFeasibleFunctions";
 
 const MOST_PARTS = 20;
-/** So many sizes serve as thresholds: of more, every so manieth. */
+/** The most sizes that serve as thresholds. Where there are more, every second or third one serves, and so on. */
 const MOST_THRESHOLDS = 60;
 
 const thinned = (sizes: readonly number[]): number[] => {
@@ -11,7 +11,7 @@ const thinned = (sizes: readonly number[]): number[] => {
   return sizes.filter((_, index) => index % step === 0);
 };
 
-const weighingsFor = (sizes: readonly number[], capacity: number): Weighing[] => {
+const dualFeasibleFunctionsFor = (sizes: readonly number[], capacity: number): DualFeasibleFunction[] => {
   const thresholds = thinned([...new Set(sizes.flatMap((size) => [size, capacity - size + 1]))]).filter(
     (size) => 2 * size <= capacity,
   );
@@ -24,16 +24,16 @@ const weighingsFor = (sizes: readonly number[], capacity: number): Weighing[] =>
 };
 
 /**
- * The largest of the bounds that the weighings give, where `demandOf` says what a plan must hold by a weighing, and
- * `sizes` are those to take for thresholds. Infinity where the stock can't hold that.
+ * The largest bound that the dual feasible functions give. `demandOf` is the weight that a plan must hold by one of
+ * them; `sizes` are the thresholds. Infinity where the stock can't hold that much.
  */
-export const boundByWeighing = (
+export const dualFeasibleBound = (
   stocks: readonly Stock[],
   sizes: readonly number[],
-  demandOf: (weigh: Weighing) => number,
+  demandOf: (weigh: DualFeasibleFunction) => number,
 ): number => {
   const largest = Math.max(...stocks.map(({ capacity }) => capacity));
-  return weighingsFor(sizes, largest).reduce((best, weigh) => {
+  return dualFeasibleFunctionsFor(sizes, largest).reduce((best, weigh) => {
     const worths = stocks.map(({ capacity }) => weigh(capacity));
     return Math.max(best, coveringCost(stocks, worths, demandOf(weigh)));
   }, 0);
@@ -42,12 +42,12 @@ export const boundByWeighing = (
 const sizesToCut = ({ sizes, counts }: Problem): number[] =>
   sizes.filter((_, index) => (counts[index] ?? 0) > 0);
 
-const demandBy = ({ sizes, counts }: Problem, weigh: Weighing): number =>
+const demandBy = ({ sizes, counts }: Problem, weigh: DualFeasibleFunction): number =>
   sizes.reduce((sum, size, index) => sum + (counts[index] ?? 0) * weigh(size), 0);
 
 /** No plan costs less. */
 export const lowerBound = (problem: Problem): number =>
-  boundByWeighing(problem.stocks, sizesToCut(problem), (weigh) => demandBy(problem, weigh));
+  dualFeasibleBound(problem.stocks, sizesToCut(problem), (weigh) => demandBy(problem, weigh));
 
 /** The largest whole number up to `most` that will do, where 0 does and so does every number below one that does. */
 const largestThat = (does: (size: number) => boolean, most: number): number => {
@@ -65,7 +65,7 @@ const largestThat = (does: (size: number) => boolean, most: number): number => {
 export const longestBeside = (problem: Problem, mostCost: number, most: number): number => {
   const { stocks } = problem;
   const largest = Math.max(...stocks.map(({ capacity }) => capacity));
-  return weighingsFor(sizesToCut(problem), largest).reduce((longest, weigh) => {
+  return dualFeasibleFunctionsFor(sizesToCut(problem), largest).reduce((longest, weigh) => {
     const worths = stocks.map(({ capacity }) => weigh(capacity));
     const demand = demandBy(problem, weigh);
     return largestThat((size) => coveringCost(stocks, worths, demand + weigh(size)) <= mostCost, longest);

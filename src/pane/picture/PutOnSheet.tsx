@@ -41,11 +41,11 @@ export const PutOnSheet = ({ host, name, picture, caption }: Props) => {
   const put = (): Promise<void> =>
     attempt(async () => {
       const made = picture();
-      const takeAway = await host.putPicture(made);
-      const { sentence, undo: uncaption } = caption ? await writeCaption(host, caption) : WITHOUT;
+      const removePicture = await host.putPicture(made);
+      const { sentence, undo: removeCaption } = caption ? await writeCaption(host, caption) : WITHOUT;
       const run = async (): Promise<void> => {
-        await uncaption();
-        await takeAway();
+        await removeCaption();
+        await removePicture();
       };
       return {
         message: `The ${name} lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.${sentence}`,

@@ -10,7 +10,7 @@ export type Draw = (drawsBefore: number) => readonly Problem[];
 const identityOf = ({ topic, question, solution }: Problem): string =>
   JSON.stringify([topic, question.words, question.givens, solution.answers.map(({ shown }) => shown)]);
 
-const drawUntaken = (draw: Draw, taken: ReadonlySet<string>): readonly Problem[] => {
+const drawNew = (draw: Draw, taken: ReadonlySet<string>): readonly Problem[] => {
   let problems = draw(0);
   const isTaken = (): boolean => problems.some((problem) => taken.has(identityOf(problem)));
   for (let draws = 1; draws <= MOST_REDRAWS && isTaken(); draws++) problems = draw(draws);
@@ -24,7 +24,7 @@ export function* distinctVersions(
   const taken = new Set<string>();
   for (let version = 0; ; version++)
     yield drawsOf(version).flatMap((draw) => {
-      const problems = drawUntaken(draw, taken);
+      const problems = drawNew(draw, taken);
       for (const problem of problems) taken.add(identityOf(problem));
       return problems;
     });

@@ -10,7 +10,7 @@ export const LIMITS = {
   elements: 1_500_000,
   depth: 200,
   cells: 400_000,
-  /** What lies over the cells of all sheets and is shown; what goes beyond stays in the file unshown. */
+  /** What lies over the cells of all sheets and is shown; what goes beyond stays in the file and isn't shown. */
   drawingBytes: 20 * MB,
   pictures: 500,
   pictureBytes: 40 * MB,

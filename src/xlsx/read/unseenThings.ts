@@ -61,7 +61,7 @@ export interface SeenSheet extends Pick<OverCells, "shown" | "left" | "elsewhere
 }
 
 /** The parts of which something isn't shown. */
-const unshownParts = (parts: Parts, inSheets: readonly SeenSheet[]): [path: string, bytes: Uint8Array][] => {
+const hiddenParts = (parts: Parts, inSheets: readonly SeenSheet[]): [path: string, bytes: Uint8Array][] => {
   const shown = new Set(inSheets.flatMap((sheet) => sheet.shown));
   for (const path of inSheets.flatMap(({ left }) => left)) shown.delete(path);
   return [...parts].filter(([path]) => !shown.has(path));
@@ -69,12 +69,12 @@ const unshownParts = (parts: Parts, inSheets: readonly SeenSheet[]): [path: stri
 
 /** What a file holds that isn't shown, in words: `2 charts`, `1 macro project`. */
 export const unseenThings = (parts: Parts, inSheets: readonly SeenSheet[]): string[] => {
-  const unshown = unshownParts(parts, inSheets);
+  const hidden = hiddenParts(parts, inSheets);
   return [
     ...PARTS.flatMap(([path, one, many]) =>
-      counted(unshown.filter(([each]) => path.test(each)).length, one, many),
+      counted(hidden.filter(([each]) => path.test(each)).length, one, many),
     ),
-    ...counted(unshown.filter(holdsDrawing).length, "sheet with drawings", "sheets with drawings"),
+    ...counted(hidden.filter(holdsDrawing).length, "sheet with drawings", "sheets with drawings"),
     ...counted(
       inSheets.reduce((sum, { elsewhere }) => sum + elsewhere, 0),
       "picture that isn't in the file",

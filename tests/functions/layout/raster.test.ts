@@ -18,7 +18,7 @@ const swapped = (counted: Counted): Counted => ({
   })),
 });
 
-const layings = fc.record({
+const layouts = fc.record({
   face: steppedFaces,
   widthIn: fc.integer({ min: 3, max: 11 }),
   heightIn: fc.integer({ min: 2, max: 6 }),
@@ -35,7 +35,7 @@ const layings = fc.record({
 describe("a layout, against one that fills the face square inch by square inch", () => {
   it("finds the same pieces, blanks, locks and panels on 3000 stepped faces with openings", () => {
     fc.assert(
-      fc.property(layings, ({ face, side, shiftIn, firstStep, ...sizes }) => {
+      fc.property(layouts, ({ face, side, shiftIn, firstStep, ...sizes }) => {
         const { widthIn, heightIn, setbackIn, foldIn, cutLossIn, lockLossIn } = sizes;
         const steps = sizes.steps.map((step) => Math.min(step, widthIn));
         const step = (firstStep % steps.length) + 1;

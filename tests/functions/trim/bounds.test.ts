@@ -9,7 +9,7 @@ import {
   inParts,
   inPieces,
   wholeOrNothing,
-  type Weighing,
+  type DualFeasibleFunction,
 } from "../../../functions/trim/cutting/dualFeasibleFunctions";
 import { worthBound } from "../../../functions/trim/cutting/dualBound";
 import { worthiestFilling } from "../../../functions/trim/cutting/bestFilling";
@@ -24,23 +24,23 @@ const problemFrom = (sizes: readonly number[]): Problem =>
 
 const sizes = fc.array(fc.integer({ min: 3, max: CAPACITY }), { minLength: 1, maxLength: 8 });
 
-const weighings: [string, Weighing][] = [
-  ...Array.from({ length: 20 }, (_, k): [string, Weighing] => [
+const dualFeasibleFunctions: [string, DualFeasibleFunction][] = [
+  ...Array.from({ length: 20 }, (_, k): [string, DualFeasibleFunction] => [
     `in ${k + 1} parts`,
     inParts(CAPACITY, k + 1),
   ]),
-  ...Array.from({ length: CAPACITY / 2 }, (_, k): [string, Weighing] => [
+  ...Array.from({ length: CAPACITY / 2 }, (_, k): [string, DualFeasibleFunction] => [
     `in pieces of ${k + 1}`,
     inPieces(CAPACITY, k + 1),
   ]),
-  ...Array.from({ length: CAPACITY / 2 }, (_, k): [string, Weighing] => [
+  ...Array.from({ length: CAPACITY / 2 }, (_, k): [string, DualFeasibleFunction] => [
     `whole or nothing from ${k + 1}`,
     wholeOrNothing(CAPACITY, k + 1),
   ]),
 ];
 
 describe("bounds under a plan", () => {
-  it.each(weighings)("weighed %s, parts are never more than their whole", (_, weigh) => {
+  it.each(dualFeasibleFunctions)("weighed %s, parts are never more than their whole", (_, weigh) => {
     for (let one = 1; one < CAPACITY; one++)
       for (let other = 1; one + other <= CAPACITY; other++)
         expect(weigh(one) + weigh(other)).toBeLessThanOrEqual(weigh(one + other));

@@ -112,7 +112,7 @@ describe("the least cost of stocks that are worth so much", () => {
   });
 });
 
-describe("weighings of sizes", () => {
+describe("dual feasible functions of sizes", () => {
   it("whole or nothing: what goes beside no such piece counts as all, what is smaller as nothing", () => {
     expect([60, 41, 40, 39, 20, 19, 1].map(wholeOrNothing(60, 20))).toEqual([60, 60, 40, 39, 20, 0, 0]);
   });

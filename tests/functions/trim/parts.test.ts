@@ -79,18 +79,18 @@ describe("what a plan is to have least of", () => {
 describe("bounds as sharp as their means allow", () => {
   const pieces = fc.array(fc.integer({ min: 3, max: CAPACITY }), { minLength: 1, maxLength: 8 });
 
-  it("the best of the three kinds of weighing, each by every size that parts the pieces", () => {
+  it("the best of the three kinds of dual feasible function, each by every size that parts the pieces", () => {
     fc.assert(
       fc.property(pieces, (some) => {
         const thresholds = some
           .flatMap((size) => [size, CAPACITY - size + 1])
           .filter((size) => 2 * size <= CAPACITY);
-        const weighings = [
+        const dualFeasibleFunctions = [
           (size: number) => size,
           ...Array.from({ length: 20 }, (_, index) => inParts(CAPACITY, index + 1)),
           ...thresholds.flatMap((size) => [wholeOrNothing(CAPACITY, size), inPieces(CAPACITY, size)]),
         ];
-        const bounds = weighings.map((weigh) =>
+        const bounds = dualFeasibleFunctions.map((weigh) =>
           Math.ceil(some.reduce((sum, size) => sum + weigh(size), 0) / weigh(CAPACITY)),
         );
         expect(lowerBound(problemFrom(some))).toBe(Math.max(...bounds));

@@ -1,6 +1,7 @@
 import { catalog } from "../../../functions/index";
 import { findFunctions } from "../../../src/help/findFunctions";
 
+// cspell:ignore trimst rafer lenght
 const found = (search: string): string[] => findFunctions(catalog, search).functions.map(({ id }) => id);
 
 describe("a search for a function", () => {

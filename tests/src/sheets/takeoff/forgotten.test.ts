@@ -32,7 +32,7 @@ describe("what may be forgotten is said on the order", () => {
 
   it("a run of an edge that no trim follows", async () => {
     const ridge = rowOf("ridge", runs());
-    await edit(`B${ridge + 1}`, "rigde");
+    await edit(`B${ridge + 1}`, "rigde"); // cspell:disable-line
     await edit(`C${ridge + 1}`, 60);
     expect(warned()).toBe("1 run takes no trim: check the edge, or let a trim of the Trims sheet follow it");
   });
