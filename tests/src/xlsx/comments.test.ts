@@ -3,7 +3,7 @@ import { InsertColMutation, InsertRowMutation, RemoveRowMutation } from "@univer
 import ExcelJS from "exceljs";
 import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
-import { watchMoves } from "../../../src/hosts/local/engine/moves";
+import { watchStructuralEdits } from "../../../src/hosts/local/engine/structuralEdits";
 import { placeAfter } from "../../../src/xlsx/book/lineMoves";
 import { PackageDraft } from "../../../src/xlsx/package/packageDraft";
 import { writeZip } from "../../../src/xlsx/package/zip";
@@ -60,7 +60,7 @@ const savedAfter = async (bytes: Uint8Array, ...steps: readonly Lines[]): Promis
   await engine.calculated();
   const calculated = engine.book();
   const commands = engine.injector.get(ICommandService);
-  const moves = watchMoves(commands);
+  const moves = watchStructuralEdits(commands);
   const subUnitId = engine.workbook.getSheetBySheetName("Bid")?.getSheetId() ?? "";
   for (const { id, range } of steps)
     commands.syncExecuteCommand(id, { unitId: engine.workbook.getUnitId(), subUnitId, range });

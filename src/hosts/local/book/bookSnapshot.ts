@@ -14,7 +14,7 @@ import { parseRange } from "../../../xlsx/book/cellAddress";
 import { rowPxOfFont } from "../../../xlsx/styles/sizes";
 import { dropDownsResource, fileDropDownRules } from "../engine/dropDowns";
 import { filePicturesResource, placedPictures, type PlacedPicture } from "../pictures/filePictures";
-import { ofFileData } from "../engine/fileMetadata";
+import { fileMetadataConfig } from "../engine/fileMetadata";
 
 /** Room around what the file holds, for a person to go on in. */
 const SPARE_ROWS = 60;
@@ -41,7 +41,7 @@ const lineData = ({ isHidden, style }: BookLine) => ({
 });
 
 /** The heights that rows need for their biggest font where the file leaves that to whoever shows it. */
-const foundHeights = (
+const fittedRowHeights = (
   { cells, rows, usualRowPx = DEFAULT_WORKSHEET_ROW_HEIGHT }: BookSheet,
   { styles }: Book,
 ): ReadonlyMap<number, number> =>
@@ -56,7 +56,7 @@ const foundHeights = (
   );
 
 const rowData = (sheet: BookSheet, book: Book): IWorksheetData["rowData"] => {
-  const found = foundHeights(sheet, book);
+  const found = fittedRowHeights(sheet, book);
   return Object.fromEntries(
     [...new Set([...sheet.rows.keys(), ...found.keys()])].map((row) => {
       const line = sheet.rows.get(row) ?? {};
@@ -82,7 +82,7 @@ const sheetData = (id: string, sheet: BookSheet, book: Book): Partial<IWorksheet
     id,
     name: sheet.name,
     hidden: sheet.isHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
-    ...ofFileData(sheet, book.unlockedStyles ?? []),
+    ...fileMetadataConfig(sheet, book.unlockedStyles ?? []),
     cellData: Object.fromEntries(
       [...sheet.cells].map(([row, cells]) => [
         row,

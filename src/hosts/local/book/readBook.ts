@@ -15,11 +15,11 @@ import type { Print } from "../../../workbook/plan";
 import type { Book, BookCell, BookLine, BookSheet, DropDown } from "../../../xlsx/book/book";
 import { fileStyleIndex } from "../../../xlsx/book/book";
 import { rangeText } from "../../../xlsx/book/cellAddress";
-import { isOfFile } from "../engine/dropDowns";
-import { namesIn } from "../engine/names";
+import { isFileRule } from "../engine/dropDowns";
+import { definedNamesIn } from "../engine/definedNames";
 import { hasProtection } from "../engine/protection";
 import { readCell } from "../cells/readSheet";
-import type { Sentences } from "../engine/sentences";
+import type { ErrorMessages } from "../engine/errorMessages";
 
 /** Styles that came from a file keep their key; others go by what they are. */
 const styleKeys =
@@ -40,7 +40,7 @@ const printOf = (kept: unknown): { print?: Print } =>
 
 const dropDownsOf = (rules: readonly ISheetDataValidationRule[]): DropDown[] =>
   rules
-    .filter((rule) => rule.type === DataValidationType.LIST && !isOfFile(rule))
+    .filter((rule) => rule.type === DataValidationType.LIST && !isFileRule(rule))
     .map(({ ranges, formula1 }) => ({
       choices: (formula1 ?? "").split(","),
       ranges: ranges.map(({ startRow, startColumn, endRow, endColumn }) =>
@@ -52,7 +52,7 @@ const dropDownsOf = (rules: readonly ISheetDataValidationRule[]): DropDown[] =>
 export const readBook = (
   injector: Injector,
   workbook: Workbook,
-  sentences: Sentences,
+  errorMessages: ErrorMessages,
   rulesOf: (sheetId: string) => readonly ISheetDataValidationRule[],
 ): Book => {
   const styles = new Map<string, IStyleData>();
@@ -73,7 +73,7 @@ export const readBook = (
     sheet.getCellMatrix().forValue((row, column, data: Nullable<ICellData>) => {
       const hasFormula = Boolean(data?.f) || Boolean(data?.si);
       const formula = hasFormula ? formulas.getFormulaStringByCell(row, column, sheetId, unitId) : undefined;
-      const value = readCell(injector, sentences, sheet, row, column);
+      const value = readCell(injector, errorMessages, sheet, row, column);
       const look = styleOf(data?.s);
       if (value === null && !formula && look.style === undefined) return;
       const range = spills?.[row]?.[column];
@@ -92,7 +92,7 @@ export const readBook = (
       for (const column of Object.keys(inRow ?? {})) {
         const there = cells.get(Number(row))?.get(Number(column));
         if (there?.formula !== undefined) continue;
-        const value = readCell(injector, sentences, sheet, Number(row), Number(column));
+        const value = readCell(injector, errorMessages, sheet, Number(row), Number(column));
         put(Number(row), Number(column), { ...there, value, isSpilled: true });
       }
     const lines = <T extends { hd?: BooleanNumber; s?: ICellData["s"] }>(
@@ -130,5 +130,5 @@ export const readBook = (
   };
 
   const sheets = workbook.getSheets().map(readSheet);
-  return { sheets, names: namesIn(injector, workbook), styles };
+  return { sheets, names: definedNamesIn(injector, workbook), styles };
 };

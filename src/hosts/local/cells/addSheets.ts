@@ -19,7 +19,7 @@ import type { WorkbookPlan } from "../../../workbook/plan";
 import { refuseOnlySheets } from "../../../workbook/refuseOnlySheets";
 import { dropDownRules } from "../engine/dropDowns";
 import { nameTarget, sheetData } from "../engine/planSnapshot";
-import { standingIn } from "./enteredContents";
+import { readEnteredContents } from "./enteredContents";
 
 /** Adds a plan's sheets and names to a workbook that is open: all of them, or none where one of them fails. */
 export const addSheets = async (
@@ -81,9 +81,9 @@ export const addSheets = async (
     batch.dispose();
   }
 
-  const built = standingIn(injector, workbook);
+  const built = readEnteredContents(injector, workbook);
   return async () => {
-    const now = standingIn(injector, workbook);
+    const now = readEnteredContents(injector, workbook);
     refuseGoneOn(plan, built, now);
     refuseOnlySheets(plan, now.sheets.keys());
     // Taking away is one step for Undo too.

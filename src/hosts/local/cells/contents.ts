@@ -1,6 +1,6 @@
 import type { Injector, Workbook, Worksheet } from "@univerjs/core";
 import type { Contents, SheetContents } from "../../../workbook/contents";
-import { namesIn } from "../engine/names";
+import { definedNamesIn } from "../engine/definedNames";
 import { readWhole, type ReadCell } from "./readSheet";
 import { formulaAt } from "./survey";
 
@@ -15,5 +15,5 @@ export const readContents = (injector: Injector, workbook: Workbook, read: ReadC
   sheets: new Map(
     workbook.getSheets().map((sheet) => [sheet.getName(), readSheetContents(injector, sheet, read)] as const),
   ),
-  targets: new Map(namesIn(injector, workbook).map(({ name, target }) => [name, target])),
+  targets: new Map(definedNamesIn(injector, workbook).map(({ name, target }) => [name, target])),
 });

@@ -1,12 +1,12 @@
 import type { Injector, Workbook } from "@univerjs/core";
 import { a1 } from "../../../workbook/address";
 import { nameKey, type EnteredContent, type EnteredContents } from "../../../workbook/builtSheets";
-import { fromCellData } from "../engine/cells";
-import { namesIn } from "../engine/names";
+import { fromCellData } from "../engine/cellData";
+import { definedNamesIn } from "../engine/definedNames";
 import { formulaAt } from "./survey";
 
 /** What stands in a workbook as it was typed; cells that a formula spills into hold nothing of their own. */
-export const standingIn = (injector: Injector, workbook: Workbook): EnteredContents => ({
+export const readEnteredContents = (injector: Injector, workbook: Workbook): EnteredContents => ({
   sheets: new Map(
     workbook.getSheets().map((sheet) => {
       const cells = new Map<string, EnteredContent>();
@@ -18,6 +18,6 @@ export const standingIn = (injector: Injector, workbook: Workbook): EnteredConte
     }),
   ),
   names: new Map(
-    namesIn(injector, workbook).map(({ name, sheet, target }) => [nameKey(name, sheet), target]),
+    definedNamesIn(injector, workbook).map(({ name, sheet, target }) => [nameKey(name, sheet), target]),
   ),
 });

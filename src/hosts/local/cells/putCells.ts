@@ -30,19 +30,19 @@ import {
   type Undo,
 } from "../../../workbook/patch";
 import { UNWATCHED, type LongRun } from "../../../workbook/longRun";
-import { cellDataAt, fromCellData, toCellData } from "../engine/cells";
-import { holdCells, OURS } from "./holdCells";
+import { cellDataAt, fromCellData, toCellData } from "../engine/cellData";
+import { lockCells, OWN_WRITE } from "./lockCells";
 import { contentData } from "../engine/planSnapshot";
 import { formulaAt, isProtected, toArea } from "./survey";
 
 type CellRows = Record<number, Record<number, Nullable<ICellData>>>;
 
 /** A cell as it was: its place, and what the engine kept there. */
-interface Kept extends CellAddress {
+interface SavedCell extends CellAddress {
   readonly data: Nullable<ICellData>;
 }
 
-const refuseWhatIsProtected = (injector: Injector, sheet: Worksheet, area: Area): void => {
+const refuseProtected = (injector: Injector, sheet: Worksheet, area: Area): void => {
   const ids = [sheet.getUnitId(), sheet.getSheetId()] as const;
   const ranges = injector
     .get(RangeProtectionRuleModel)
@@ -52,13 +52,13 @@ const refuseWhatIsProtected = (injector: Injector, sheet: Worksheet, area: Area)
     throw new InputError(`${areaInWords(area)} of "${sheet.getName()}" is protected. Nothing was written.`);
 };
 
-const refuseWhatCannotBeWritten = (
+const refuseUnwritable = (
   injector: Injector,
   sheet: Worksheet,
   area: Area,
   { mayReplace = () => false }: CellPatch,
 ): void => {
-  refuseWhatIsProtected(injector, sheet, area);
+  refuseProtected(injector, sheet, area);
   if (area.to.row >= sheet.getRowCount() || area.to.column >= sheet.getColumnCount())
     throw new InputError(`${areaInWords(area)} goes past the sheet's end. Nothing was written.`);
   const merged = sheet
@@ -81,7 +81,7 @@ const refuseWhatCannotBeWritten = (
  * number format is that of the result, else its own, else the neighbor's. The style is whole, so that it comes out the
  * same from a wiped cell.
  */
-const newData = (
+const newCellData = (
   workbook: Workbook,
   cell: PatchCell | null,
   own: Nullable<ICellData>,
@@ -99,19 +99,22 @@ const newData = (
   };
 };
 
-const byRow = (cells: readonly Kept[]): CellRows => {
+const byRow = (cells: readonly SavedCell[]): CellRows => {
   const rows: CellRows = {};
   for (const { row, column, data } of cells) (rows[row] ??= {})[column] = data;
   return rows;
 };
 
 /** Nothing in a cell, its style and notes of its own included; keys left out would stay as they are. */
-const WIPED: ICellData = { ...toCellData(null), s: null, custom: null };
+const CLEARED: ICellData = { ...toCellData(null), s: null, custom: null };
 
 /** The steps that bring cells back to what they were: wiped first, because the engine merges what it is given. */
-const stepsBack = (ids: { unitId: string; subUnitId: string }, before: readonly Kept[]): IMutationInfo[] => {
+const restoringSteps = (
+  ids: { unitId: string; subUnitId: string },
+  before: readonly SavedCell[],
+): IMutationInfo[] => {
   const filled = before.filter(({ data }) => data);
-  return [before.map((kept) => ({ ...kept, data: { ...WIPED } })), filled]
+  return [before.map((kept) => ({ ...kept, data: { ...CLEARED } })), filled]
     .filter((cells) => cells.length > 0)
     .map((cells) => ({ id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(cells) } }));
 };
@@ -122,18 +125,18 @@ interface Piece {
   readonly back: readonly IMutationInfo[];
 }
 
-const turned = (pieces: readonly Piece[]): Piece[] =>
+const reversed = (pieces: readonly Piece[]): Piece[] =>
   pieces.map(({ there, back }) => ({ there: back, back: there })).reverse();
 
 /** So many cells are written, and calculated, in a few tenths of a second. */
 const CELLS_AT_ONCE = 2_000;
 
 /** How a write goes on: `rest` lets the page do something else between two pieces, such as take what is typed. */
-export interface Pace {
+export interface WriteOptions {
   readonly run?: LongRun;
   readonly rest?: () => Promise<void>;
   /** What is said to somebody who changes the cells meanwhile. */
-  readonly tell?: (sentence: string) => void;
+  readonly tell?: (message: string) => void;
 }
 
 /** Writes into blank cells of a sheet piece by piece, all or nothing; one step for the workbook's own Undo. */
@@ -141,44 +144,44 @@ export const putCells = async (
   injector: Injector,
   workbook: Workbook,
   patch: CellPatch,
-  { run = UNWATCHED, rest = () => Promise.resolve(), tell = () => undefined }: Pace = {},
+  { run = UNWATCHED, rest = () => Promise.resolve(), tell = () => undefined }: WriteOptions = {},
 ): Promise<Undo> => {
   const sheet = workbook.getSheetBySheetName(patch.sheet);
   if (!sheet) throw new InputError(`There is no sheet "${patch.sheet}" in the workbook any more.`);
   const area = patchArea(patch);
-  refuseWhatCannotBeWritten(injector, sheet, area, patch);
+  refuseUnwritable(injector, sheet, area, patch);
 
   const commands = injector.get(ICommandService);
   const ids = { unitId: workbook.getUnitId(), subUnitId: sheet.getSheetId() };
   const perform = (steps: readonly IMutationInfo[]): void => {
     for (const { id, params } of steps)
       // The engine keeps the objects that it is given, and changes them.
-      if (!commands.syncExecuteCommand(id, Tools.deepClone(params), OURS))
+      if (!commands.syncExecuteCommand(id, Tools.deepClone(params), OWN_WRITE))
         throw new Error("The workbook didn't take the cells.");
   };
 
   const pieceOf = (slice: Area): Piece => {
-    const before = addressesIn(slice).map(({ row, column }): Kept => ({
+    const before = addressesIn(slice).map(({ row, column }): SavedCell => ({
       row,
       column,
       data: Tools.deepClone(sheet.getCellRaw(row, column)),
     }));
-    const after = before.map(({ row, column, data }): Kept => {
+    const after = before.map(({ row, column, data }): SavedCell => {
       const place = { row, column };
       const look = lookOf(patch, { from: place, to: place })?.from;
       const like = look && sheet.getCellRaw(look.row, look.column);
       const cell = patch.cells[row - patch.at.row]?.[column - patch.at.column] ?? null;
-      return { row, column, data: newData(workbook, cell, data, like) };
+      return { row, column, data: newCellData(workbook, cell, data, like) };
     });
     return {
       there: [{ id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(after) } }],
-      back: stepsBack(ids, before),
+      back: restoringSteps(ids, before),
     };
   };
 
   /** Goes through the pieces, all or none, and makes them one step of the workbook's Undo. */
   const goThrough = async (pieces: readonly Piece[], { onProgress, signal }: LongRun): Promise<void> => {
-    const letGo = holdCells(commands, sheet, area, tell);
+    const letGo = lockCells(commands, sheet, area, tell);
     const begun: Piece[] = [];
     try {
       for (const piece of pieces) {
@@ -196,7 +199,7 @@ export const putCells = async (
     }
     injector.get(IUndoRedoService).pushUndoRedo({
       unitID: ids.unitId,
-      undoMutations: Tools.deepClone(turned(pieces).flatMap(({ there }) => there)),
+      undoMutations: Tools.deepClone(reversed(pieces).flatMap(({ there }) => there)),
       redoMutations: Tools.deepClone(pieces.flatMap(({ there }) => there)),
     });
   };
@@ -210,7 +213,7 @@ export const putCells = async (
       (place, index) => formulaOrValue(injector, sheet, place) !== written[index],
     );
     refuseChanged(changed.map((place) => ({ ...place, sheet: sheet.getName() })));
-    await goThrough(turned(pieces), run);
+    await goThrough(reversed(pieces), run);
   };
 };
 

@@ -10,15 +10,15 @@ import { CellError, type Cell, type Matrix } from "../../../../shared/cell";
 import { highest } from "../../../../shared/highest";
 import { isDateSerial, isoDate } from "../../../../shared/sheetDate";
 import type { SheetInView } from "../../../workbook/inView";
-import { cellDataAt, fromCellData } from "../engine/cells";
-import type { Sentences } from "../engine/sentences";
+import { cellDataAt, fromCellData } from "../engine/cellData";
+import type { ErrorMessages } from "../engine/errorMessages";
 
 const isErrorCode = (text: string): boolean => (ERROR_TYPE_SET as ReadonlySet<string>).has(text);
 
 /** A cell as a function would get it: an error with its sentence. */
 export const readCell = (
   injector: Injector,
-  sentences: Sentences,
+  errorMessages: ErrorMessages,
   sheet: Worksheet,
   row: number,
   column: number,
@@ -27,7 +27,7 @@ export const readCell = (
   if (typeof shown !== "string" || !isErrorCode(shown)) return shown;
   return new CellError(
     shown,
-    sentences.at({ unitId: sheet.getUnitId(), sheetId: sheet.getSheetId(), row, column }, shown),
+    errorMessages.at({ unitId: sheet.getUnitId(), sheetId: sheet.getSheetId(), row, column }, shown),
   );
 };
 

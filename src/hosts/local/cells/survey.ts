@@ -3,11 +3,11 @@ import { FormulaDataModel } from "@univerjs/engine-formula";
 import { SheetsSelectionsService, WorksheetProtectionRuleModel } from "@univerjs/sheets";
 import type { Area } from "../../../workbook/address";
 import type { Survey } from "../../../workbook/survey";
-import { namesIn } from "../engine/names";
-import { ofFile } from "../engine/fileMetadata";
+import { definedNamesIn } from "../engine/definedNames";
+import { fileMetadataOf } from "../engine/fileMetadata";
 import { hasProtection } from "../engine/protection";
 import { readInView, type ReadCell } from "./readSheet";
-import { tableAt } from "../formulas/tables";
+import { tableAt } from "../formulas/fileTables";
 
 export const toArea = ({ startRow, startColumn, endRow, endColumn }: IRange): Area => ({
   from: { row: startRow, column: startColumn },
@@ -56,10 +56,10 @@ export const survey = (
     end: { row: sheet.getRowCount() - 1, column: sheet.getColumnCount() - 1 },
     merged: sheet.getMergeData().map(toArea),
     isProtected: isProtected(injector, sheet),
-    isFiltered: ofFile(sheet).isFiltered || cells.some((_, row) => sheet.getRowFiltered(row)),
+    isFiltered: fileMetadataOf(sheet).isFiltered || cells.some((_, row) => sheet.getRowFiltered(row)),
     hiddenRows: hidden.flatMap(({ startRow, endRow }) =>
       Array.from({ length: endRow - startRow + 1 }, (_, index) => startRow + index),
     ),
-    names: namesIn(injector, workbook).map(({ name }) => name),
+    names: definedNamesIn(injector, workbook).map(({ name }) => name),
   };
 };

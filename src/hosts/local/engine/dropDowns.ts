@@ -39,8 +39,8 @@ export const dropDownRules = ({ cells }: SheetPlan): ISheetDataValidationRule[] 
 };
 
 /** Rules that a file has brought: it keeps them as they are, so they aren't written again. */
-const OF_FILE = "file-list-";
-export const isOfFile = ({ uid }: ISheetDataValidationRule): boolean => uid.startsWith(OF_FILE);
+const FILE_RULE_PREFIX = "file-list-";
+export const isFileRule = ({ uid }: ISheetDataValidationRule): boolean => uid.startsWith(FILE_RULE_PREFIX);
 
 /** The part of a range that the sheet shows: a file may mean a column to its very end. */
 const shownRange = (text: string, rowCount: number, columnCount: number): IRange | undefined => {
@@ -63,7 +63,7 @@ export const fileDropDownRules = (
   dropDowns.flatMap(({ ranges, choices, from }, index) => {
     const shown = ranges.flatMap((range) => shownRange(range, rowCount, columnCount) ?? []);
     if (shown.length === 0) return [];
-    const uid = `${OF_FILE}${index}`;
+    const uid = `${FILE_RULE_PREFIX}${index}`;
     return from === undefined
       ? [listRule(uid, choices.join(","), shown)]
       : [listRule(uid, `=${from}`, shown, `Pick one of the words in ${from.replaceAll("$", "")}.`)];

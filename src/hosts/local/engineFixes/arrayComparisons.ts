@@ -6,6 +6,6 @@ import { CELL_INVERTED_INDEX_CACHE } from "@univerjs/engine-formula";
  * answer is then about other cells. So the index is never asked; the engine compares each item, as it does where the index
  * knows nothing. Lasts for the life of the page or process; a second call changes nothing.
  */
-export const compareItems = (): void => {
+export const compareArrayItems = (): void => {
   CELL_INVERTED_INDEX_CACHE.canUseCache = () => ({ rowsInCache: [], rowsNotInCache: [] });
 };

@@ -2,9 +2,9 @@ import { LexerTreeBuilder } from "@univerjs/engine-formula";
 import { formulaOf, tokensOf } from "../../../workbook/formulas/tokens";
 
 /** Stands for one of two quotes side by side in a text: no keyboard has it. */
-const HIDDEN = "\uE000";
+const PLACEHOLDER = "\uE000";
 
-const hidden = (text: string): string => `"${text.slice(1, -1).replaceAll('"', HIDDEN)}"`;
+const hidden = (text: string): string => `"${text.slice(1, -1).replaceAll('"', PLACEHOLDER)}"`;
 
 const hide = (formula: string): string =>
   formulaOf(
@@ -13,11 +13,11 @@ const hide = (formula: string): string =>
     ),
   );
 
-const show = (text: string): string => text.replaceAll(HIDDEN, '"');
+const show = (text: string): string => text.replaceAll(PLACEHOLDER, '"');
 
 type Build = LexerTreeBuilder["sequenceNodesBuilder"];
 
-const mended = new WeakSet<Build>();
+const wrapped = new WeakSet<Build>();
 
 /**
  * The engine takes a formula to pieces and puts it together again when it is typed and when rows or sheets move, and loses
@@ -26,13 +26,13 @@ const mended = new WeakSet<Build>();
  */
 export const keepDoubledQuotes = (): void => {
   const original = LexerTreeBuilder.prototype.sequenceNodesBuilder;
-  if (mended.has(original)) return;
+  if (wrapped.has(original)) return;
   const build: Build = function (this: LexerTreeBuilder, formula) {
     if (!formula.includes('""')) return original.call(this, formula);
     return original
       .call(this, hide(formula))
       ?.map((node) => (typeof node === "string" ? show(node) : { ...node, token: show(node.token) }));
   };
-  mended.add(build);
+  wrapped.add(build);
   LexerTreeBuilder.prototype.sequenceNodesBuilder = build;
 };

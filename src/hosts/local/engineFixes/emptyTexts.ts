@@ -4,8 +4,8 @@ import { BaseReferenceObject, StringValueObject, type BaseValueObject } from "@u
 type GetCellData = typeof BaseReferenceObject.prototype.getCellData;
 type Compare = typeof StringValueObject.prototype.compare;
 
-const mendedReads = new WeakSet<GetCellData>();
-const mendedCompares = new WeakSet<Compare>();
+const wrappedReads = new WeakSet<GetCellData>();
+const wrappedCompares = new WeakSet<Compare>();
 
 /**
  * The engine takes a cell for blank where it holds an empty text and no formula; and what it has of a cell that was just
@@ -14,25 +14,25 @@ const mendedCompares = new WeakSet<Compare>();
  */
 const keepResults = (): void => {
   const original = BaseReferenceObject.prototype.getCellData;
-  if (mendedReads.has(original)) return;
+  if (wrappedReads.has(original)) return;
   const getCellData: GetCellData = function (this: BaseReferenceObject, row, column) {
     const cell = original.call(this, row, column);
     if (cell?.v !== "" || cell.t !== CellValueType.STRING) return cell;
     const own = this.getCurrentActiveSheetData()?.cellData.getValue(row, column);
     return cell === own ? cell : { ...cell, f: "=" };
   };
-  mendedReads.add(getCellData);
+  wrappedReads.add(getCellData);
   BaseReferenceObject.prototype.getCellData = getCellData;
 };
 
 /** Beside a text a blank is an empty text. The engine knows this where the blank comes first, and else takes it for 0. */
 const compareWithBlanks = (): void => {
   const original = StringValueObject.prototype.compare;
-  if (mendedCompares.has(original)) return;
+  if (wrappedCompares.has(original)) return;
   const compare: Compare = function (this: StringValueObject, value: BaseValueObject, ...rest) {
     return original.call(this, value.isNull() ? StringValueObject.create("") : value, ...rest);
   };
-  mendedCompares.add(compare);
+  wrappedCompares.add(compare);
   StringValueObject.prototype.compare = compare;
 };
 

@@ -3,7 +3,7 @@ import { DependencyManagerService, type IFormulaDependencyTree } from "@univerjs
 type TreeId = IFormulaDependencyTree["treeId"];
 
 /** What the engine's keeper of dependencies does, some of it for itself only. */
-interface Keeper {
+interface Manager {
   readonly _allTreeMap: ReadonlyMap<TreeId, unknown>;
   addDependencyRTreeCache(tree: IFormulaDependencyTree): void;
   reset(): void;
@@ -13,12 +13,12 @@ interface Keeper {
 }
 
 /** Which ranges each formula was last said to read, as text. */
-type Said = Map<TreeId, string>;
+type RegisteredRanges = Map<TreeId, string>;
 
-const saidTo = new WeakMap<Keeper, Said>();
-const saidOf = (keeper: Keeper): Said => {
-  const said = saidTo.get(keeper) ?? new Map<TreeId, string>();
-  saidTo.set(keeper, said);
+const registeredByManager = new WeakMap<Manager, RegisteredRanges>();
+const registeredBy = (keeper: Manager): RegisteredRanges => {
+  const said = registeredByManager.get(keeper) ?? new Map<TreeId, string>();
+  registeredByManager.set(keeper, said);
   return said;
 };
 
@@ -30,21 +30,21 @@ const rangesOf = ({ rangeList }: IFormulaDependencyTree): string =>
     )
     .join("\n");
 
-let isMended = false;
+let isWrapped = false;
 
 /**
  * At every calculation the engine notes again which ranges every formula reads, and forgets none that it noted before: a page grew
  * by 0.2 MB an edit on the worked example, and each search took longer. A formula that reads what it read isn't noted again; one
  * that reads something else is forgotten first. Lasts for the life of the page or process; a second call changes nothing.
  */
-export const noteRangesOnce = (): void => {
-  if (isMended) return;
-  isMended = true;
-  const keeper = DependencyManagerService.prototype as unknown as Keeper;
+export const registerRangesOnce = (): void => {
+  if (isWrapped) return;
+  isWrapped = true;
+  const keeper = DependencyManagerService.prototype as unknown as Manager;
   const { addDependencyRTreeCache, reset, _removeDependencyRTreeCacheById, _removeAllTreeMap } = keeper;
   Object.assign(keeper, {
-    addDependencyRTreeCache(this: Keeper, tree: IFormulaDependencyTree) {
-      const said = saidOf(this);
+    addDependencyRTreeCache(this: Manager, tree: IFormulaDependencyTree) {
+      const said = registeredBy(this);
       const ranges = rangesOf(tree);
       if (said.get(tree.treeId) === ranges) return;
       if (this._allTreeMap.has(tree.treeId)) {
@@ -54,18 +54,18 @@ export const noteRangesOnce = (): void => {
       addDependencyRTreeCache.call(this, tree);
       said.set(tree.treeId, ranges);
     },
-    reset(this: Keeper) {
-      saidOf(this).clear();
+    reset(this: Manager) {
+      registeredBy(this).clear();
       reset.call(this);
     },
     // All that was noted of a sheet goes, whichever formulas read it.
-    _removeDependencyRTreeCacheById(this: Keeper, unitId: string, sheetId: string) {
-      saidOf(this).clear();
+    _removeDependencyRTreeCacheById(this: Manager, unitId: string, sheetId: string) {
+      registeredBy(this).clear();
       _removeDependencyRTreeCacheById.call(this, unitId, sheetId);
     },
-    _removeAllTreeMap(this: Keeper, treeId: TreeId) {
-      saidOf(this).delete(treeId);
+    _removeAllTreeMap(this: Manager, treeId: TreeId) {
+      registeredBy(this).delete(treeId);
       _removeAllTreeMap.call(this, treeId);
     },
-  } satisfies Partial<Keeper>);
+  } satisfies Partial<Manager>);
 };

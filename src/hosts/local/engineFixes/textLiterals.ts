@@ -9,7 +9,7 @@ import { splitArrayLiteral } from "./arrayLiteral";
  * - It splits an array literal at every comma and semicolon, those inside a text too: {"1, 1/2",2} becomes three cells.
  * Everything else goes on as before. The wrapping lasts for the life of the page or process; a second call changes nothing.
  */
-const mended = new WeakSet<typeof ValueObjectFactory.create>();
+const wrapped = new WeakSet<typeof ValueObjectFactory.create>();
 
 type Create = typeof ValueObjectFactory.create;
 
@@ -29,7 +29,7 @@ const arrayOf = (rows: readonly (readonly string[])[], create: Create) =>
 
 export const keepTextLiterals = (): void => {
   const original = ValueObjectFactory.create;
-  if (mended.has(original)) return;
+  if (wrapped.has(original)) return;
   const create: Create = (raw, isIgnoreNumberPattern) => {
     if (typeof raw !== "string") return original.call(ValueObjectFactory, raw, isIgnoreNumberPattern);
     const text = readText(raw);
@@ -37,6 +37,6 @@ export const keepTextLiterals = (): void => {
     const rows = splitArrayLiteral(raw);
     return rows ? arrayOf(rows, create) : original.call(ValueObjectFactory, raw, isIgnoreNumberPattern);
   };
-  mended.add(create);
+  wrapped.add(create);
   ValueObjectFactory.create = create;
 };

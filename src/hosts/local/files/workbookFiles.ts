@@ -4,9 +4,9 @@ import type { Book, BookSheet } from "../../../xlsx/book/book";
 import { doubtfulResults } from "../../../xlsx/write/doubtfulResults";
 import type { canBeDrawn } from "../pictures/decodedImage";
 import type { download } from "./download";
-import { drawableBook } from "./drawableBook";
+import { withoutDamagedPictures } from "./damagedPictures";
 import type { FileWork } from "./fileWork";
-import type { PageWorkbook } from "../workbook/workbook";
+import type { PageWorkbook } from "../workbook/pageWorkbook";
 
 const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const CSV = "text/csv;charset=utf-8";
@@ -78,7 +78,7 @@ export const workbookFiles = (
       const steps = before.steps();
       const bytes = new Uint8Array(await chosen.arrayBuffer());
       const { book: read, unseen } = await work.read(bytes, signal);
-      const { book: shown, damaged } = await drawableBook(read, canBeDrawn, signal);
+      const { book: shown, damaged } = await withoutDamagedPictures(read, canBeDrawn, signal);
       signal.throwIfAborted();
       await before.finishEditing();
       if (before.steps() !== steps)

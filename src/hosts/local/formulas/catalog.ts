@@ -1,5 +1,5 @@
 import { catalog } from "../../../../functions/index";
-import { runnable } from "./runnable";
+import { customFunction } from "./customFunction";
 
 /** The whole catalog in this host's words. */
-export const localCatalog = catalog.map(runnable);
+export const localCatalog = catalog.map(customFunction);

@@ -7,16 +7,16 @@ import {
   type IUniverEngineFormulaConfig,
 } from "@univerjs/engine-formula";
 import { qualifiedName } from "../../../workbook/namespace";
-import type { RunnableFunction } from "./runnable";
-import type { Sentences } from "../engine/sentences";
-import { fromAnswer, toArgument } from "./values";
+import type { CustomFunction } from "./customFunction";
+import type { ErrorMessages } from "../engine/errorMessages";
+import { fromAnswer, toArgument } from "./valueConversion";
 
 type FunctionClasses = NonNullable<IUniverEngineFormulaConfig["function"]>;
 
 /** One engine class for each catalog entry: the engine makes the instances itself, so each class closes over its entry. */
 export const functionClasses = (
-  catalog: readonly RunnableFunction[],
-  sentences: Sentences,
+  catalog: readonly CustomFunction[],
+  errorMessages: ErrorMessages,
 ): FunctionClasses =>
   catalog.map((entry) => {
     class GableFunction extends BaseFunction {
@@ -24,7 +24,7 @@ export const functionClasses = (
       override calculate(...values: BaseValueObject[]): BaseValueObject {
         const args = values.map((value) =>
           toArgument(value, (unitId, sheetId, row, column, code) =>
-            sentences.at({ unitId, sheetId, row, column }, code),
+            errorMessages.at({ unitId, sheetId, row, column }, code),
           ),
         );
         return fromAnswer(entry.call(...args));
@@ -34,7 +34,7 @@ export const functionClasses = (
   });
 
 /** What the workbook shows while a formula is typed. */
-export const functionDescriptions = (catalog: readonly RunnableFunction[]): IFunctionInfo[] =>
+export const functionDescriptions = (catalog: readonly CustomFunction[]): IFunctionInfo[] =>
   catalog.map((entry) => ({
     functionName: qualifiedName(entry),
     functionType: FunctionType.User,

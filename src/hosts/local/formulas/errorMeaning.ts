@@ -16,7 +16,7 @@ const MEANINGS: Readonly<Record<string, string>> = {
 const lastPart = (name: string): string => name.slice(name.lastIndexOf(".") + 1);
 
 /** The function that a person may have meant: often only what stands before the point is missing. */
-const meant = (name: string, known: readonly string[]): string | undefined =>
+const suggestionFor = (name: string, known: readonly string[]): string | undefined =>
   known.find((each) => lastPart(each) === name) ?? nearWord(name, known);
 
 /** The names of the functions that a formula calls, in capitals. */
@@ -29,7 +29,7 @@ const unknownName = (formula: string, known: readonly string[]): string => {
   const unknown = calledIn(formula).find((name) => !known.includes(name));
   if (unknown === undefined)
     return "A name in the formula isn't known, a text stands in it without quotes, or a comma is missing.";
-  const instead = meant(unknown, known);
+  const instead = suggestionFor(unknown, known);
   return `There is no function ${unknown}${instead === undefined ? "." : `: did you mean ${instead}?`}`;
 };
 

@@ -8,8 +8,8 @@ import {
   type BaseValueObject,
 } from "@univerjs/engine-formula";
 import { CellError, isMatrix, type Matrix } from "../../../../shared/cell";
-import type { Sentences } from "../engine/sentences";
-import { toAnswer } from "./values";
+import type { ErrorMessages } from "../engine/errorMessages";
+import { toAnswer } from "./valueConversion";
 
 export type Evaluation =
   | { readonly kind: "value"; readonly value: string | number | boolean | null }
@@ -21,7 +21,7 @@ export type Evaluation =
 export const evaluateFormula = async (
   injector: Injector,
   workbook: Workbook,
-  sentences: Sentences,
+  errorMessages: ErrorMessages,
   formula: string,
 ): Promise<Evaluation> => {
   const calculator = injector.get(ICalculateFormulaService);
@@ -48,7 +48,7 @@ export const evaluateFormula = async (
     ? (result as BaseReferenceObject).toArrayValueObject()
     : (result as BaseValueObject);
   const answer = toAnswer(value, (unitId, sheetId, row, column, code) =>
-    sentences.at({ unitId, sheetId, row, column }, code),
+    errorMessages.at({ unitId, sheetId, row, column }, code),
   );
   if (answer instanceof CellError) return { kind: "error", code: answer.code, message: answer.message };
   return isMatrix(answer) ? { kind: "table", table: answer } : { kind: "value", value: answer };

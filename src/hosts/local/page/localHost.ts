@@ -1,8 +1,8 @@
 import type { PaneHost, WatchedCell, WorkbookFiles } from "../../../pane/parts/paneHost";
 import { a1 } from "../../../workbook/address";
 import { downloadClass } from "../files/downloadClass";
-import { inFull } from "../engineFixes/editedInFull";
-import type { PageWorkbook, ShownCell } from "../workbook/workbook";
+import { textAtFullPrecision } from "../engineFixes/fullPrecisionEditing";
+import type { PageWorkbook, ShownCell } from "../workbook/pageWorkbook";
 
 /** Digits beyond these are noise of binary arithmetic. */
 const DIGITS = 12;
@@ -12,14 +12,14 @@ const inWords = ({ value, format }: ShownCell): string => {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (typeof value !== "number") return value ?? "";
   const rounded = Number.isInteger(value) ? value : Number(value.toPrecision(DIGITS));
-  return inFull(rounded, format) ?? String(rounded);
+  return textAtFullPrecision(rounded, format) ?? String(rounded);
 };
 
 const watched = (cell: ShownCell): WatchedCell => ({
   address: `${cell.sheet}, ${a1(cell)}`,
   shows: inWords(cell),
   formula: cell.formula,
-  sentence: cell.sentence,
+  sentence: cell.errorMessage,
 });
 
 /** The workbook with what is just being typed in it. */

@@ -6,12 +6,12 @@ import type { Book } from "../../../xlsx/book/book";
 import { canBeDrawn } from "../pictures/decodedImage";
 import { download } from "../files/download";
 import { fileWork } from "../files/fileWork";
-import { followingWorkbook } from "./followingWorkbook";
+import { followingWorkbook } from "./replaceableWorkbook";
 import { localHost } from "./localHost";
 import { sendToWorker } from "../files/sendToWorker";
 import { switchWithF6 } from "./switchWithF6";
 import { workbookFiles } from "../files/workbookFiles";
-import type { PageWorkbook } from "../workbook/workbook";
+import type { PageWorkbook } from "../workbook/pageWorkbook";
 
 const elementOf = (id: string): HTMLElement => {
   const element = document.getElementById(id);
@@ -24,7 +24,7 @@ const dark = window.matchMedia("(prefers-color-scheme: dark)");
 /** Opens on the worked example. The engine is large, so it comes in a part of its own, after the pane is painted. */
 const openFirst = async () => {
   const [{ showWorkbook }, { localCatalog }, { workbookData }] = await Promise.all([
-    import("./openPage"),
+    import("./showWorkbook"),
     import("../formulas/catalog"),
     import("../engine/planSnapshot"),
   ]);
@@ -46,7 +46,7 @@ const ready = first.then(({ workbook }) => workbook);
 const showBook = async (book: Book): Promise<PageWorkbook> => {
   const [{ workbook, replace }, { showWorkbook }, { localCatalog }, { bookSnapshot }] = await Promise.all([
     first,
-    import("./openPage"),
+    import("./showWorkbook"),
     import("../formulas/catalog"),
     import("../book/bookSnapshot"),
   ]);

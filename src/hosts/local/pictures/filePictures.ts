@@ -13,9 +13,9 @@ import { LAST_CELL } from "../../../workbook/address";
 import type { BookSheet, CellSpot, FilePicture } from "../../../xlsx/book/book";
 
 /** Pictures that a file has brought: it keeps its own, so they aren't written again. */
-const OF_FILE = "file-picture-";
-export const isOfFile = ({ drawingId }: { readonly drawingId: string }): boolean =>
-  drawingId.startsWith(OF_FILE);
+const FILE_PICTURE_PREFIX = "file-picture-";
+export const isFilePicture = ({ drawingId }: { readonly drawingId: string }): boolean =>
+  drawingId.startsWith(FILE_PICTURE_PREFIX);
 
 /** A picture, and where it lies as the engine says it. */
 export interface PlacedPicture {
@@ -47,7 +47,7 @@ const columnPx = ({ columnData, defaultColumnWidth }: Partial<Sizes>, column: nu
 const MOST_LINES = 2000;
 
 /** The row or column in which one comes out after so many pixels, and how far into it. */
-const goOn = (
+const lineAt = (
   from: number,
   px: number,
   last: number,
@@ -67,8 +67,8 @@ const goOn = (
 
 /** The place that lies so far to the right of and below a cell's corner. */
 const placeFrom = (sizes: Partial<Sizes>, { row, column, offsetPx }: CellSpot): ICellOverGridPosition => {
-  const [atRow, rowOffset] = goOn(row, offsetPx.y, LAST_CELL.row, (each) => rowPx(sizes, each));
-  const [atColumn, columnOffset] = goOn(column, offsetPx.x, LAST_CELL.column, (each) =>
+  const [atRow, rowOffset] = lineAt(row, offsetPx.y, LAST_CELL.row, (each) => rowPx(sizes, each));
+  const [atColumn, columnOffset] = lineAt(column, offsetPx.x, LAST_CELL.column, (each) =>
     columnPx(sizes, each),
   );
   return { row: atRow, rowOffset, column: atColumn, columnOffset };
@@ -98,7 +98,7 @@ const drawing = (
 ): FileImage => ({
   unitId,
   subUnitId,
-  drawingId: `${OF_FILE}${subUnitId}-${index}`,
+  drawingId: `${FILE_PICTURE_PREFIX}${subUnitId}-${index}`,
   drawingType: DrawingTypeEnum.DRAWING_IMAGE,
   imageSourceType: ImageSourceType.BASE64,
   source,

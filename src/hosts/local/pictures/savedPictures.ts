@@ -4,7 +4,7 @@ import { svgAddress } from "../../../workbook/dataAddress";
 import type { BookPicture } from "../../../xlsx/book/book";
 import { onPaper } from "../../../xlsx/read/drawings/shapes";
 import { decodedImage } from "./decodedImage";
-import { isOfFile } from "./filePictures";
+import { isFilePicture } from "./filePictures";
 
 /** The pictures that were put on sheets here, as a file keeps them. */
 export interface Pictures {
@@ -59,7 +59,7 @@ export const readPictures = async (injector: Injector, workbook: Workbook): Prom
     if (sheet === undefined) continue;
     for (const id of order) {
       const drawing = data[id];
-      if (drawing && isOfFile(drawing)) continue;
+      if (drawing && isFilePicture(drawing)) continue;
       const isImage = drawing?.drawingType === DrawingTypeEnum.DRAWING_IMAGE;
       const picture = isImage && (await pictureOf(drawing as ISheetImage).catch(() => undefined));
       if (picture) bySheet.set(sheet, [...(bySheet.get(sheet) ?? []), picture]);

@@ -14,11 +14,11 @@ import type { CellAddress } from "../../../workbook/address";
 import { placeOfIssue } from "../../../sheets/changeOrder/seals";
 import type { SheetContents } from "../../../workbook/contents";
 import { sealedAs } from "../../../sheets/sealCheck/sealedSheets";
-import { changesOf } from "../cells/changes";
+import { sheetChangesOf } from "../cells/sheetChanges";
 import { readSheetContents } from "../cells/contents";
 import type { ReadCell } from "../cells/readSheet";
 
-interface Keeping {
+interface SealedSheetOptions {
   /** The command by which a person asks that a sheet be deleted; our own Undo takes sheets away without it. */
   readonly deletionId: string;
   /** The command that opens a sheet's tab for another name. */
@@ -26,7 +26,7 @@ interface Keeping {
   /** Shows on a sheet's tab the name that it keeps, after another was typed there. */
   readonly showName: (sheet: Worksheet) => void;
   readonly read: ReadCell;
-  readonly tell: (sentence: string) => void;
+  readonly tell: (message: string) => void;
 }
 
 const sheetIdOf = ({ params = {} }: { readonly params?: object }): string =>
@@ -36,15 +36,15 @@ const sheetIdOf = ({ params = {} }: { readonly params?: object }): string =>
  * Other sheets go by what was signed or issued, and no one can make it again: it isn't deleted or renamed by hand, nor taken back by
  * the workbook's own Undo, which goes from step to step without a word. The Undo of the card that made it names what it takes back.
  */
-export const keepSealedSheets = (
+export const protectSealedSheets = (
   injector: Injector,
   workbook: Workbook,
-  { deletionId, renameId, showName, read, tell }: Keeping,
+  { deletionId, renameId, showName, read, tell }: SealedSheetOptions,
 ): void => {
-  const stop = (sentence: string): never => {
-    tell(sentence);
+  const stop = (message: string): never => {
+    tell(message);
     // The engine takes this error for "no", without a word of its own.
-    throw new CustomCommandExecutionError(sentence);
+    throw new CustomCommandExecutionError(message);
   };
 
   const contentsOf = (sheet: Worksheet): SheetContents => readSheetContents(injector, sheet, read);
@@ -74,7 +74,7 @@ export const keepSealedSheets = (
     const seal = sealed === "issued" ? placeOfIssue({ contents }) : undefined;
     const isSeal = ({ row, column }: CellAddress): boolean => row === seal?.row && column === seal.column;
     const changesSeal = steps
-      .flatMap(({ id, params }) => changesOf(id, params))
+      .flatMap(({ id, params }) => sheetChangesOf(id, params))
       .some(({ kind, cells = [] }) => kind === "values" && cells.some(isSeal));
     return changesSeal ? `the seal under which "${sheet.getName()}" is issued` : undefined;
   };

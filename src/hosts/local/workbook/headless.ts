@@ -27,26 +27,26 @@ import type { LongRun } from "../../../workbook/longRun";
 import type { Book } from "../../../xlsx/book/book";
 import { bookSnapshot } from "../book/bookSnapshot";
 import { readContents } from "../cells/contents";
-import { toCellData, type TypedContent } from "../engine/cells";
+import { toCellData, type CellInput } from "../engine/cellData";
 import { dropDownRules } from "../engine/dropDowns";
 import { evaluateFormula, type Evaluation } from "../formulas/evaluateFormula";
 import { functionClasses } from "../formulas/engineFunctions";
 import { dropLateResults } from "../engineFixes/lateResults";
-import type { RunnableFunction } from "../formulas/runnable";
-import { keepSentences } from "../formulas/runtime";
-import { Sentences } from "../engine/sentences";
+import type { CustomFunction } from "../formulas/customFunction";
+import { recordErrorMessages } from "../formulas/errorMessageRuntime";
+import { ErrorMessages } from "../engine/errorMessages";
 import { putCells } from "../cells/putCells";
 import { readBook } from "../book/readBook";
 import { readCell } from "../cells/readSheet";
 import { survey } from "../cells/survey";
-import { knowTables } from "../formulas/tables";
-import { mendEngine } from "../engineFixes/fixEngine";
+import { registerTables } from "../formulas/fileTables";
+import { applyEngineFixes } from "../engineFixes/applyEngineFixes";
 import { workbookData } from "../engine/planSnapshot";
 
 export interface HeadlessEngine {
   /** One formula on its own. It may refer to the loaded workbook (after `calculated`), and is in no cell of it. */
   evaluate(formula: string): Promise<Evaluation>;
-  setCell(address: SheetCellAddress, content: TypedContent): void;
+  setCell(address: SheetCellAddress, content: CellInput): void;
   /** Resolves when every formula agrees with what was set before the call. */
   calculated(): Promise<void>;
   getCell(address: SheetCellAddress): Cell;
@@ -84,28 +84,28 @@ let enginesMade = 0;
 
 /** An engine with a workbook in it, made of a plan or a file's book. Another workbook takes another engine: this one keeps traces of what it unloads. */
 export const createHeadlessEngine = (
-  catalog: readonly RunnableFunction[],
+  catalog: readonly CustomFunction[],
   plan: WorkbookPlan | Book = EMPTY,
 ): HeadlessEngine => {
-  mendEngine();
-  const sentences = new Sentences();
+  applyEngineFixes();
+  const errorMessages = new ErrorMessages();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: {} },
     logLevel: LogLevel.SILENT,
   });
   univer.registerPlugins([
-    [UniverFormulaEnginePlugin, { function: functionClasses(catalog, sentences) }],
+    [UniverFormulaEnginePlugin, { function: functionClasses(catalog, errorMessages) }],
     [UniverSheetsPlugin],
     [UniverSheetsFormulaPlugin, {}],
   ]);
   const injector = univer.__getInjector();
-  keepSentences(injector, sentences);
+  recordErrorMessages(injector, errorMessages);
   injector.replace([IActiveDirtyManagerService, { useClass: NeverOnItsOwn }]);
 
   const id = `workbook-${++enginesMade}`;
   const snapshot = "styles" in plan ? bookSnapshot(id, plan) : workbookData(id, plan);
-  knowTables(injector, snapshot);
+  registerTables(injector, snapshot);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
   dropLateResults(injector);
   let everythingIsDirty = true;
@@ -149,10 +149,10 @@ export const createHeadlessEngine = (
 
   const evaluate = async (formula: string): Promise<Evaluation> => {
     await running;
-    return evaluateFormula(injector, workbook, sentences, formula);
+    return evaluateFormula(injector, workbook, errorMessages, formula);
   };
 
-  const setCell = (address: SheetCellAddress, content: TypedContent): void => {
+  const setCell = (address: SheetCellAddress, content: CellInput): void => {
     const params = {
       unitId: workbook.getUnitId(),
       subUnitId: sheetOf(address).getSheetId(),
@@ -170,14 +170,14 @@ export const createHeadlessEngine = (
   });
 
   const getCell = (address: SheetCellAddress): Cell =>
-    readCell(injector, sentences, sheetOf(address), address.row, address.column);
+    readCell(injector, errorMessages, sheetOf(address), address.row, address.column);
 
   const surveyOf = (name: string, selected: Area): Survey => {
     workbook.setActiveSheet(sheetOf({ sheet: name }));
     return survey(
       injector,
       workbook,
-      (sheet, row, column) => readCell(injector, sentences, sheet, row, column),
+      (sheet, row, column) => readCell(injector, errorMessages, sheet, row, column),
       selected,
     );
   };
@@ -190,14 +190,14 @@ export const createHeadlessEngine = (
     readBook(
       injector,
       workbook,
-      sentences,
+      errorMessages,
       (sheetId) => rules.get(workbook.getSheetBySheetId(sheetId)?.getName() ?? "") ?? [],
     );
 
   return {
     contents: () =>
       readContents(injector, workbook, (sheet, row, column) =>
-        readCell(injector, sentences, sheet, row, column),
+        readCell(injector, errorMessages, sheet, row, column),
       ),
     evaluate,
     setCell,

@@ -1,7 +1,7 @@
 import { InputError } from "../../../../shared/inputError";
 import type { Undo } from "../../../workbook/patch";
 
-export interface Writes {
+export interface WriteQueue {
   /** Takes note of something that is written, and of its Undo. */
   keep(work: Promise<Undo>): Promise<Undo>;
   /** Resolves when nothing is being written or taken back any more. */
@@ -11,7 +11,7 @@ export interface Writes {
 }
 
 /** A half-written workbook is neither read nor saved: several cards of the pane may write, or take back, at the same time. */
-export const keepWrites = (): Writes => {
+export const createWriteQueue = (): WriteQueue => {
   let isClosed = false;
   let going: Promise<unknown> = Promise.resolve();
   const waitedFor = <Result>(work: Promise<Result>): Promise<Result> => {

@@ -1,5 +1,5 @@
 import { CellError, isMatrix, type Argument, type Cell } from "../../../../shared/cell";
-import type { RunnableFunction } from "../../../../src/hosts/local/formulas/runnable";
+import type { CustomFunction } from "../../../../src/hosts/local/formulas/customFunction";
 
 const parameter = (name: string, optional = false) => ({
   name,
@@ -17,7 +17,7 @@ const show = (argument: Argument): string => {
 };
 
 /** A scalar, a text, a spilling table with an error inside, one that fails with a sentence, and a mirror of what came in. */
-export const fakeCatalog: readonly RunnableFunction[] = [
+export const fakeCatalog: readonly CustomFunction[] = [
   {
     id: "DOUBLE",
     summary: "Twice a number.",

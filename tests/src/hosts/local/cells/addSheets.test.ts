@@ -1,7 +1,7 @@
 import { ICommandService } from "@univerjs/core";
 import { InsertDefinedNameCommand, RemoveDefinedNameCommand } from "@univerjs/sheets";
 import { addSheets } from "../../../../../src/hosts/local/cells/addSheets";
-import { namesIn } from "../../../../../src/hosts/local/engine/names";
+import { definedNamesIn } from "../../../../../src/hosts/local/engine/definedNames";
 import { text, type SheetPlan, type WorkbookPlan } from "../../../../../src/workbook/plan";
 import { openedUniver } from "../openedUniver";
 
@@ -26,16 +26,16 @@ describe("sheets that were added to the local workbook", () => {
     const theirs = { unitId: "bid", id: "theirs", name: "Eave", formulaOrRefString: "Panel!$A$1" };
     const commands = injector.get(ICommandService);
     await commands.executeCommand(InsertDefinedNameCommand.id, theirs);
-    const before = namesIn(injector, workbook);
+    const before = definedNamesIn(injector, workbook);
 
     await expect(undo()).rejects.toThrow('The name "Eave" calls on what was built. Nothing was undone.');
     expect(sheets()).toEqual(["Bid", "Panel"]);
-    expect(namesIn(injector, workbook)).toEqual(before);
+    expect(definedNamesIn(injector, workbook)).toEqual(before);
 
     await commands.executeCommand(RemoveDefinedNameCommand.id, theirs);
     await undo();
     expect(sheets()).toEqual(["Bid"]);
-    expect(namesIn(injector, workbook)).toEqual([]);
+    expect(definedNamesIn(injector, workbook)).toEqual([]);
     univer.dispose();
   });
 });

@@ -3,7 +3,7 @@ import { SetRangeValuesMutation } from "@univerjs/sheets";
 import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import { errorOrigin } from "../../../../../src/hosts/local/cells/errorOrigin";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { standingIn } from "../../../../../src/hosts/local/cells/enteredContents";
+import { readEnteredContents } from "../../../../../src/hosts/local/cells/enteredContents";
 import { readArea } from "../../../../../src/workbook/address";
 import { formula, text, type CellContent } from "../../../../../src/workbook/plan";
 
@@ -70,6 +70,8 @@ describe("what is said of an error", () => {
     });
     await engine.calculated();
     expect(said("A6")).toBe(`Comes from A1: ${DIVIDED}`);
-    expect(standingIn(engine.injector, engine.workbook).sheets.get("Sheet1")?.get("A6")).toBe("=B2*2");
+    expect(readEnteredContents(engine.injector, engine.workbook).sheets.get("Sheet1")?.get("A6")).toBe(
+      "=B2*2",
+    );
   });
 });

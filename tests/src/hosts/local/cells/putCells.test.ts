@@ -345,7 +345,7 @@ describe("a long write in the local workbook", () => {
         if (rests++ === 0) meanwhile(stop);
         return Promise.resolve();
       },
-      tell: (sentence) => told.push(sentence),
+      tell: (message) => told.push(message),
     });
     return { undo, shares };
   };

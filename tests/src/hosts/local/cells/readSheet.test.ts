@@ -1,7 +1,7 @@
 import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { datesAsText } from "../../../../../src/hosts/local/cells/readSheet";
-import { fromCellData } from "../../../../../src/hosts/local/engine/cells";
+import { fromCellData } from "../../../../../src/hosts/local/engine/cellData";
 import { number, type PlannedCell } from "../../../../../src/workbook/plan";
 
 describe("dates as text", () => {

@@ -2,7 +2,7 @@ import type * as Engine from "@univerjs/engine-formula";
 import { coursesSpec } from "../../../../../functions/courses/courses";
 import type * as Headless from "../../../../../src/hosts/local/workbook/headless";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { runnable } from "../../../../../src/hosts/local/formulas/runnable";
+import { customFunction } from "../../../../../src/hosts/local/formulas/customFunction";
 import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
@@ -92,7 +92,7 @@ test("an empty text is a text, when it was just calculated and when it was there
 
 test("our functions take it for blank: an unfilled row stays quiet", async () => {
   const create: typeof createHeadlessEngine = (_, plan) =>
-    createHeadlessEngine([runnable(coursesSpec)], plan);
+    createHeadlessEngine([customFunction(coursesSpec)], plan);
   const { engine, shown, calculateAgain } = engineWith(create, ["=GABLE.COURSES(A1,A1)"]);
   await engine.calculated();
   expect(shown()).toEqual([""]);
@@ -114,7 +114,9 @@ describe("the engine on its own still has the trap", () => {
   it("takes a result that is an empty text for blank", async () => {
     let create: typeof createHeadlessEngine | undefined;
     jest.isolateModules(() => {
-      jest.doMock("../../../../src/hosts/local/emptyTexts", () => ({ keepEmptyTexts: () => undefined }));
+      jest.doMock("../../../../../src/hosts/local/engineFixes/emptyTexts", () => ({
+        keepEmptyTexts: () => undefined,
+      }));
       create = jest.requireActual<typeof Headless>(
         "../../../../../src/hosts/local/workbook/headless",
       ).createHeadlessEngine;

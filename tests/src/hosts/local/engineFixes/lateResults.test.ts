@@ -1,7 +1,7 @@
 import { ICommandService } from "@univerjs/core";
 import { SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
-import type { TypedContent } from "../../../../../src/hosts/local/engine/cells";
+import type { CellInput } from "../../../../../src/hosts/local/engine/cellData";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import type { SheetCellAddress } from "../../../../../src/workbook/address";
 import { fakeCatalog } from "../fakeCatalog";
@@ -22,7 +22,7 @@ const at = (column: number) => ({ sheet: "Bid", row: 0, column });
 /** Sets a cell, calculates, and does something as soon as the calculation has begun. */
 const calculateDuring = async (
   act: () => void,
-  set: { readonly cell: SheetCellAddress; readonly content: TypedContent } = { cell: at(0), content: 5 },
+  set: { readonly cell: SheetCellAddress; readonly content: CellInput } = { cell: at(0), content: 5 },
 ): Promise<void> => {
   const stop = engine.injector.get(ICommandService).onCommandExecuted(({ id }) => {
     if (id !== SetFormulaCalculationStartMutation.id) return;

@@ -1,6 +1,6 @@
 import { CellError } from "../../../../../shared/cell";
 import { fileWork, type FileWork } from "../../../../../src/hosts/local/files/fileWork";
-import type { PageWorkbook } from "../../../../../src/hosts/local/workbook/workbook";
+import type { PageWorkbook } from "../../../../../src/hosts/local/workbook/pageWorkbook";
 import { workbookFiles } from "../../../../../src/hosts/local/files/workbookFiles";
 import type { Book } from "../../../../../src/xlsx/book/book";
 import { doFileJob } from "../../../../../src/xlsx/fileJob";

@@ -11,8 +11,8 @@ import {
   functionClasses,
   functionDescriptions,
 } from "../../../../../src/hosts/local/formulas/engineFunctions";
-import { Sentences } from "../../../../../src/hosts/local/engine/sentences";
-import { fromAnswer, toArgument } from "../../../../../src/hosts/local/formulas/values";
+import { ErrorMessages } from "../../../../../src/hosts/local/engine/errorMessages";
+import { fromAnswer, toArgument } from "../../../../../src/hosts/local/formulas/valueConversion";
 import { fakeCatalog } from "../fakeCatalog";
 
 const block = (rows: (NumberValueObject | null)[][], row = -1, column = -1) =>
@@ -66,13 +66,13 @@ describe("what comes in", () => {
       row: 3,
       column: 2,
     });
-    const sentences = new Sentences();
+    const errorMessages = new ErrorMessages();
     const place = { unitId: "book", sheetId: "sheet", row: 3, column: 2 };
-    sentences.record(place, ErrorValueObject.create(ErrorType.NA, "too long"));
+    errorMessages.record(place, ErrorValueObject.create(ErrorType.NA, "too long"));
     const sentenceAt = (unitId: string, sheetId: string, row: number, column: number, code: string) =>
-      sentences.at({ unitId, sheetId, row, column }, code);
+      errorMessages.at({ unitId, sheetId, row, column }, code);
     expect(toArgument(array, sentenceAt)).toEqual(new CellError("#N/A", "too long"));
-    sentences.record(place, NumberValueObject.create(1));
+    errorMessages.record(place, NumberValueObject.create(1));
     expect(toArgument(array, sentenceAt)).toEqual(new CellError("#N/A", ""));
   });
 });
@@ -82,25 +82,25 @@ test("an error code that the engine does not know goes out as #VALUE!", () => {
 });
 
 test("sentences of a spill are found cell by cell and forgotten together", () => {
-  const sentences = new Sentences();
+  const errorMessages = new ErrorMessages();
   const place = { unitId: "book", sheetId: "sheet", row: 1, column: 1 };
   const inside = { ...place, row: 2, column: 2 };
-  sentences.record(
+  errorMessages.record(
     place,
     fromAnswer([
       [1, 2],
       [3, new CellError("#N/A", "row 2")],
     ]),
   );
-  expect(sentences.at(inside, "#N/A")).toBe("row 2");
-  expect(sentences.at(inside, "#VALUE!")).toBe("");
-  expect(sentences.at(inside, 5)).toBe("");
-  sentences.record(place, fromAnswer(1));
-  expect(sentences.at(inside, "#N/A")).toBe("");
+  expect(errorMessages.at(inside, "#N/A")).toBe("row 2");
+  expect(errorMessages.at(inside, "#VALUE!")).toBe("");
+  expect(errorMessages.at(inside, 5)).toBe("");
+  errorMessages.record(place, fromAnswer(1));
+  expect(errorMessages.at(inside, "#N/A")).toBe("");
 });
 
 test("every catalog entry becomes a class and a description", () => {
-  expect(functionClasses(fakeCatalog, new Sentences()).map(([, name]) => name)).toEqual([
+  expect(functionClasses(fakeCatalog, new ErrorMessages()).map(([, name]) => name)).toEqual([
     "GABLE.DOUBLE",
     "GABLE.SHOW",
     "GABLE.COURSES",

@@ -6,8 +6,8 @@ import { bookSnapshot } from "../../../../../src/hosts/local/book/bookSnapshot";
 import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import type * as Headless from "../../../../../src/hosts/local/workbook/headless";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { removeSheetsWhole } from "../../../../../src/hosts/local/engineFixes/sheetRemoval";
-import { knowTables } from "../../../../../src/hosts/local/formulas/tables";
+import { deleteSheetsCompletely } from "../../../../../src/hosts/local/engineFixes/sheetDeletion";
+import { registerTables } from "../../../../../src/hosts/local/formulas/fileTables";
 import { doubtfulResults } from "../../../../../src/xlsx/write/doubtfulResults";
 import { openXlsx, type XlsxFile } from "../../../../../src/xlsx/xlsxFile";
 import { writeZip } from "../../../../../src/xlsx/package/zip";
@@ -164,9 +164,9 @@ it("a table whose sheet was taken away is unknown until the sheet is back", asyn
   const { book } = await bidWithTable();
   engine = createHeadlessEngine(localCatalog, book);
   const snapshot = bookSnapshot("bays", book);
-  const { univer, workbook, injector } = openedSnapshot(snapshot, (each) => knowTables(each, snapshot));
+  const { univer, workbook, injector } = openedSnapshot(snapshot, (each) => registerTables(each, snapshot));
   injector.get(IUniverInstanceService).focusUnit(workbook.getUnitId());
-  removeSheetsWhole(injector, workbook);
+  deleteSheetsCompletely(injector, workbook);
   const commands = injector.get(ICommandService);
   /** What the formula that reads the table comes to, once the engine has calculated of itself. */
   const mostAfter = async (command: { id: string }, params?: object): Promise<unknown> => {
@@ -200,13 +200,13 @@ it("a filter of the file that leaves rows out is known; one that shows all rows 
   expect(engine.survey("Bid", readArea("A2")).isFiltered).toBe(true);
 });
 
-// When this fails, a newer engine no longer needs tableTitles.ts: take it out.
+// When this fails, a newer engine no longer needs tableHeadings.ts: take it out.
 it("the engine on its own still can't read round brackets in a heading", async () => {
   const file = await bidWithTable();
   jest.isolateModules(() => {
-    jest.doMock("../../../../src/hosts/local/tableTitles", () => ({
-      keepTableTitles: () => undefined,
-      readableTitle: (text: string) => text,
+    jest.doMock("../../../../../src/hosts/local/engineFixes/tableHeadings", () => ({
+      escapeTableHeadings: () => undefined,
+      escapedHeading: (text: string) => text,
     }));
     engine = jest
       .requireActual<typeof Headless>("../../../../../src/hosts/local/workbook/headless")

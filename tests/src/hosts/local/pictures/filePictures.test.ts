@@ -4,9 +4,9 @@ import { ISheetDrawingService } from "@univerjs/sheets-drawing";
 import { BehaviorSubject, Subject } from "rxjs";
 import { bookSnapshot } from "../../../../../src/hosts/local/book/bookSnapshot";
 import type { FileImage } from "../../../../../src/hosts/local/pictures/filePictures";
-import { lookOnlyAtFilePictures } from "../../../../../src/hosts/local/pictures/lookOnly";
+import { makeFilePicturesViewOnly } from "../../../../../src/hosts/local/pictures/viewOnlyPictures";
 import { readPictures } from "../../../../../src/hosts/local/pictures/savedPictures";
-import { sayPictures } from "../../../../../src/hosts/local/pictures/pictureDescriptions";
+import { describePictures } from "../../../../../src/hosts/local/pictures/pictureDescriptions";
 import type { BookSheet, FilePicture } from "../../../../../src/xlsx/book/book";
 import { sheetOf } from "../../../xlsx/bookOf";
 
@@ -105,7 +105,7 @@ it("a click goes through a file's picture, and takes one that was put on the she
   const service = { renderImages: async () => [{ evented: true }] };
   const detached: unknown[] = [];
   const scene = { detachTransformerFrom: (image: unknown) => detached.push(image) };
-  lookOnlyAtFilePictures(injectorOf(new Map([[DrawingRenderService, service]])));
+  makeFilePicturesViewOnly(injectorOf(new Map([[DrawingRenderService, service]])));
   const render = service.renderImages as unknown as DrawingRenderService["renderImages"];
   const [ofFile] = Object.values(drawn([picture(at(0, 0), at(1, 1))]));
   if (!ofFile) throw new Error("there is no picture");
@@ -128,7 +128,7 @@ it("says in words which pictures of its file lie on the sheet in front, also whe
     setAttribute: (_: string, value: string) => (words = value),
     removeAttribute: () => (words = undefined),
   } as unknown as HTMLElement;
-  sayPictures(injectorOf(new Map([[ISheetDrawingService, drawings]])), workbook, container);
+  describePictures(injectorOf(new Map([[ISheetDrawingService, drawings]])), workbook, container);
   expect(words).toBeUndefined();
   data = drawn([picture(at(1, 1), at(3, 2), "The north eave"), picture(at(5, 0), at(6, 1))]);
   add$.next([]);

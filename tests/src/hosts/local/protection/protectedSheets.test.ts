@@ -47,7 +47,7 @@ const opened = async (make: typeof planned | typeof filed) => {
   const engine = createHeadlessEngine(localCatalog, await make());
   await engine.calculated();
   const told: string[] = [];
-  protectSheets(engine.injector, engine.workbook, (sentence) => told.push(sentence));
+  protectSheets(engine.injector, engine.workbook, (message) => told.push(message));
   return { engine, told, at: (column: number, sheet = "Bid") => ({ sheet, row: 0, column }) };
 };
 

@@ -8,8 +8,8 @@ import {
 } from "@univerjs/core";
 import { InsertSheetCommand, RemoveSheetCommand, SetWorksheetNameCommand } from "@univerjs/sheets";
 import type { HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { keepSealedSheets } from "../../../../../src/hosts/local/protection/sealedSheets";
-import { removeSheetsWhole } from "../../../../../src/hosts/local/engineFixes/sheetRemoval";
+import { protectSealedSheets } from "../../../../../src/hosts/local/protection/sealedSheets";
+import { deleteSheetsCompletely } from "../../../../../src/hosts/local/engineFixes/sheetDeletion";
 import { placeOfIssue } from "../../../../../src/sheets/changeOrder/seals";
 import { number, text } from "../../../../../src/workbook/plan";
 import { changedOrder, issue } from "../../../../support/changedOrder";
@@ -20,14 +20,14 @@ const OPEN_TAB = "open-tab";
 /** What is said from now on about what stays; `shown` hears of the names that tabs show again. */
 const keep = (engine: HeadlessEngine, shown: (name: string) => void = () => undefined): string[] => {
   const told: string[] = [];
-  keepSealedSheets(engine.injector, engine.workbook, {
+  protectSealedSheets(engine.injector, engine.workbook, {
     deletionId: RemoveSheetCommand.id,
     renameId: OPEN_TAB,
     showName: (sheet) => {
       shown(sheet.getName());
     },
     read: (sheet, row, column) => engine.getCell({ sheet: sheet.getName(), row, column }),
-    tell: (sentence) => told.push(sentence),
+    tell: (message) => told.push(message),
   });
   engine.injector.get(IUniverInstanceService).focusUnit(engine.workbook.getUnitId());
   return told;
@@ -54,7 +54,7 @@ it.each([
     const bid = await changedOrder(["panels", 10, 5]);
     if (isIssued) await issue(bid, "Change order 1");
     const engine = await bid.calculated();
-    removeSheetsWhole(engine.injector, engine.workbook);
+    deleteSheetsCompletely(engine.injector, engine.workbook);
     const told = keep(engine);
     for (const sheet of namesOf(engine)) await remove(engine, sheet);
     expect(namesOf(engine)).toEqual(kept);
@@ -129,7 +129,7 @@ it("Undo doesn't take away the seal that issues a change order, but what is writ
 it("Undo doesn't take away a sheet that is signed, nor Redo, but another", async () => {
   const bid = await changedOrder(["panels", 10, 5]);
   const engine = await bid.calculated();
-  removeSheetsWhole(engine.injector, engine.workbook);
+  deleteSheetsCompletely(engine.injector, engine.workbook);
   const names = namesOf(engine);
   await remove(engine, "Signed 1");
   const told = keep(engine);

@@ -1,4 +1,4 @@
-import { keepWrites } from "../../../../../src/hosts/local/workbook/writeQueue";
+import { createWriteQueue } from "../../../../../src/hosts/local/workbook/writeQueue";
 
 /** Something that goes on until it is told to end. */
 const work = <Result>(result: Result) => {
@@ -15,7 +15,7 @@ const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolv
 
 describe("what is written to a workbook", () => {
   it("is waited for, though something shorter is taken back meanwhile", async () => {
-    const writes = keepWrites();
+    const writes = createWriteQueue();
     const undo = await writes.keep(Promise.resolve(() => Promise.resolve()));
     const long = work(() => Promise.resolve());
     void writes.keep(long.going);
@@ -29,7 +29,7 @@ describe("what is written to a workbook", () => {
   });
 
   it("is waited for where it fails, and where its Undo begins while somebody waits", async () => {
-    const writes = keepWrites();
+    const writes = createWriteQueue();
     const long = work(undefined);
     const undo = await writes.keep(Promise.resolve(() => long.going));
     const failed = writes.keep(Promise.reject(new Error("The workbook didn't take the cells.")));
@@ -44,7 +44,7 @@ describe("what is written to a workbook", () => {
   });
 
   it("can't be taken back once another workbook is open", async () => {
-    const writes = keepWrites();
+    const writes = createWriteQueue();
     let undone = 0;
     const undo = await writes.keep(Promise.resolve(() => Promise.resolve(void undone++)));
     writes.close();

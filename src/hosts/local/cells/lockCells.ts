@@ -6,20 +6,20 @@ import {
 } from "@univerjs/core";
 import { RemoveSheetMutation } from "@univerjs/sheets";
 import type { Area } from "../../../workbook/address";
-import { changesOf } from "./changes";
+import { sheetChangesOf } from "./sheetChanges";
 
 /** Marks our own steps of a write that goes on. */
-export const OURS: IExecutionOptions = { isOurs: true };
+export const OWN_WRITE: IExecutionOptions = { isOurs: true };
 
 /**
  * Keeps cells from being changed or moved by anybody else while they are written piece by piece: else the write couldn't be
  * taken back exactly. Other cells take what is typed. Returns how to let go.
  */
-export const holdCells = (
+export const lockCells = (
   commands: ICommandService,
   sheet: Worksheet,
   { from, to }: Area,
-  tell: (sentence: string) => void,
+  tell: (message: string) => void,
 ): (() => void) => {
   const sheetId = sheet.getSheetId();
   const isHeld = (row: number, column: number): boolean =>
@@ -28,7 +28,7 @@ export const holdCells = (
     if (options?.onlyLocal || options?.["isOurs"]) return;
     const isRemoved =
       id === RemoveSheetMutation.id && (params as { subUnitId?: string }).subUnitId === sheetId;
-    const isChanged = changesOf(id, params).some(
+    const isChanged = sheetChangesOf(id, params).some(
       (change) =>
         change.sheetId === sheetId && (change.cells?.some(({ row, column }) => isHeld(row, column)) ?? true),
     );

@@ -1,5 +1,5 @@
 import { SheetsDataValidationValidatorService } from "@univerjs/sheets-data-validation";
-import { passOverGoneSheets } from "../../../../../src/hosts/local/engineFixes/deletedSheets";
+import { skipDeletedSheets } from "../../../../../src/hosts/local/engineFixes/deletedSheetValidation";
 import { text } from "../../../../../src/workbook/plan";
 import { openedUniver } from "../openedUniver";
 
@@ -15,7 +15,7 @@ it("drop-downs of a sheet that is gone are passed over; those of another are sti
     "cannot find current worksheet",
   );
 
-  passOverGoneSheets(injector);
+  skipDeletedSheets(injector);
   expect(await service.validatorRanges("bid", "gone", [RANGE])).toEqual([]);
   expect(await service.validatorRanges("bid", "sheet-1", [RANGE])).toEqual([["valid"]]);
   univer.dispose();

@@ -34,34 +34,34 @@ import type { Book } from "../../../xlsx/book/book";
 import type { SheetMoves } from "../../../xlsx/book/lineMoves";
 import { addPicture } from "../pictures/addPicture";
 import { addSheets } from "../cells/addSheets";
-import { cellDataAt, fromCellData, type TypedContent } from "../engine/cells";
+import { cellDataAt, fromCellData, type CellInput } from "../engine/cellData";
 import { readContents } from "../cells/contents";
 import { errorOrigin } from "../cells/errorOrigin";
 import { finishEditing } from "../engineFixes/finishEditing";
 import { dropLateResults } from "../engineFixes/lateResults";
-import { lookOnlyAtFilePictures } from "../pictures/lookOnly";
-import { keepWrites } from "./writeQueue";
-import { namesIn } from "../engine/names";
+import { makeFilePicturesViewOnly } from "../pictures/viewOnlyPictures";
+import { createWriteQueue } from "./writeQueue";
+import { definedNamesIn } from "../engine/definedNames";
 import { readPictures, type Pictures } from "../pictures/savedPictures";
-import { passOverGoneSheets } from "../engineFixes/deletedSheets";
+import { skipDeletedSheets } from "../engineFixes/deletedSheetValidation";
 import { putCells } from "../cells/putCells";
-import { keepSealedSheets } from "../protection/sealedSheets";
-import { showNameOnTab } from "../engineFixes/nameOnTab";
-import { removeSheetsWhole } from "../engineFixes/sheetRemoval";
+import { protectSealedSheets } from "../protection/sealedSheets";
+import { restoreTabName } from "../engineFixes/sheetTabName";
+import { deleteSheetsCompletely } from "../engineFixes/sheetDeletion";
 import { readBook } from "../book/readBook";
-import { watchMoves } from "../engine/moves";
+import { watchStructuralEdits } from "../engine/structuralEdits";
 import { protectSheets } from "../protection/protectedSheets";
 import { datesAsText, readCell, readInView, readNamed } from "../cells/readSheet";
-import type { Sentences } from "../engine/sentences";
+import type { ErrorMessages } from "../engine/errorMessages";
 import { formulaAt, survey } from "../cells/survey";
 
 /** A cell as a person sees it: what it shows, the formula behind it, and the sentence that explains its error. */
 export interface ShownCell extends SheetCellAddress {
-  readonly value: TypedContent;
+  readonly value: CellInput;
   /** Of numbers; blank where it has none. */
   readonly format: string;
   readonly formula: string;
-  readonly sentence: string;
+  readonly errorMessage: string;
 }
 
 export type Stop = () => void;
@@ -112,39 +112,39 @@ const LONGEST_BEFORE_CALCULATION_MS = 250;
 export const openWorkbook = (
   injector: Injector,
   workbook: Workbook,
-  sentences: Sentences,
+  errorMessages: ErrorMessages,
   close: () => void,
 ): PageWorkbook => {
   const commands = injector.get(ICommandService);
   const unitId = workbook.getUnitId();
 
-  passOverGoneSheets(injector);
-  lookOnlyAtFilePictures(injector);
+  skipDeletedSheets(injector);
+  makeFilePicturesViewOnly(injector);
   dropLateResults(injector);
-  const movesById = watchMoves(commands);
+  const movesById = watchStructuralEdits(commands);
   const tell = (content: string): void => {
     injector.get(IMessageService).show({ content, type: MessageType.Warning });
   };
   protectSheets(injector, workbook, tell);
-  removeSheetsWhole(injector, workbook);
+  deleteSheetsCompletely(injector, workbook);
   const calculations = injector.get(FormulaCalculationSessionService);
   const calculated = calculations.waitForLatestApplied();
   const settled = (): Promise<void> =>
     calculations.waitForLatestApplied(undefined, LONGEST_BEFORE_CALCULATION_MS);
-  const writes = keepWrites();
+  const writes = createWriteQueue();
   let steps = 0;
   injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos }) => {
     steps = undos;
   });
 
   const read = (sheet: Worksheet, row: number, column: number): Cell =>
-    readCell(injector, sentences, sheet, row, column);
+    readCell(injector, errorMessages, sheet, row, column);
 
-  keepSealedSheets(injector, workbook, {
+  protectSealedSheets(injector, workbook, {
     deletionId: RemoveSheetConfirmCommand.id,
     renameId: RenameSheetOperation.id,
     showName: (sheet) => {
-      showNameOnTab(commands, workbook, sheet);
+      restoreTabName(commands, workbook, sheet);
     },
     read,
     tell,
@@ -159,7 +159,7 @@ export const openWorkbook = (
   const shown = (sheet: Worksheet, row: number, column: number): ShownCell => {
     const cell = cellDataAt(injector, sheet, row, column);
     const value = read(sheet, row, column);
-    const sentence =
+    const errorMessage =
       value instanceof CellError ? errorOrigin(injector, workbook, read, { sheet, row, column }) : "";
     return {
       sheet: sheet.getName(),
@@ -168,7 +168,7 @@ export const openWorkbook = (
       value: fromCellData(cell),
       format: workbook.getStyles().get(cell?.s)?.n?.pattern ?? "",
       formula: formulaAt(injector, sheet, row, column),
-      sentence,
+      errorMessage,
     };
   };
 
@@ -219,7 +219,7 @@ export const openWorkbook = (
     getCell: ({ sheet, row, column }) => shown(sheetOf(sheet), row, column),
     existing: () => ({
       sheets: workbook.getSheets().map((sheet) => sheet.getName()),
-      names: namesIn(injector, workbook).map(({ name }) => name),
+      names: definedNamesIn(injector, workbook).map(({ name }) => name),
       inFront: workbook.getActiveSheet().getName(),
     }),
     inView: () => readInView(injector, workbook, read),
@@ -237,7 +237,7 @@ export const openWorkbook = (
     settled,
     setDarkMode: (dark) => injector.get(ThemeService).setDarkMode(dark),
     book: () =>
-      readBook(injector, workbook, sentences, (sheetId) =>
+      readBook(injector, workbook, errorMessages, (sheetId) =>
         injector.get(DataValidationModel).getRules(unitId, sheetId),
       ),
     movesBySheet: () =>

@@ -29,7 +29,7 @@ const neighborOf = (workbook: Workbook, sheetId: string): Worksheet | undefined 
  * The engine lets formulas follow on the very sheet that was taken away, such as one by its own name, fails, and leaves it at that:
  * the formulas that read the sheet don't follow, and Undo never hears of it. So there is nothing to follow on that sheet.
  */
-const forgetItsFormulas = (injector: Injector): void => {
+const skipFormulasOnDeletedSheet = (injector: Injector): void => {
   const service = injector.get(SheetInterceptorService);
   const mutationsOf = service.onCommandExecute.bind(service);
   service.onCommandExecute = (command) => {
@@ -46,7 +46,7 @@ const forgetItsFormulas = (injector: Injector): void => {
  * The engine measures the sheet in front at every change of a cell, and throws where that sheet has just been taken away: the
  * formulas that read it are blank from then on, and Undo never hears of it. So another sheet comes to the front first.
  */
-const leaveFirst = (injector: Injector, workbook: Workbook): void => {
+const activateAnotherSheetFirst = (injector: Injector, workbook: Workbook): void => {
   const commands = injector.get(ICommandService);
   commands.beforeCommandExecuted(({ id, params }) => {
     if (id !== RemoveSheetMutation.id) return;
@@ -59,7 +59,7 @@ const leaveFirst = (injector: Injector, workbook: Workbook): void => {
 };
 
 /** Lets the engine take a sheet away to the end, whatever is on it and wherever it is. */
-export const removeSheetsWhole = (injector: Injector, workbook: Workbook): void => {
-  forgetItsFormulas(injector);
-  leaveFirst(injector, workbook);
+export const deleteSheetsCompletely = (injector: Injector, workbook: Workbook): void => {
+  skipFormulasOnDeletedSheet(injector);
+  activateAnotherSheetFirst(injector, workbook);
 };

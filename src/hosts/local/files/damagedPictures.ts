@@ -7,7 +7,7 @@ interface Drawable {
 }
 
 /** A file's book without the pictures that a browser can't draw: the grid would stop at the first of them. */
-export const drawableBook = async (
+export const withoutDamagedPictures = async (
   book: Book,
   canBeDrawn: (source: string) => Promise<boolean>,
   signal: AbortSignal,

@@ -7,7 +7,7 @@ import {
 } from "@univerjs/sheets";
 import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { removeSheetsWhole } from "../../../../../src/hosts/local/engineFixes/sheetRemoval";
+import { deleteSheetsCompletely } from "../../../../../src/hosts/local/engineFixes/sheetDeletion";
 import { formula, number, type WorkbookPlan } from "../../../../../src/workbook/plan";
 
 const remove = (engine: HeadlessEngine, sheet: string): Promise<boolean> =>
@@ -38,7 +38,7 @@ it("a sheet in front that is deleted is left first; what reads it says so, and U
   await engine.calculated();
   const { injector, workbook } = engine;
   injector.get(IUniverInstanceService).focusUnit(workbook.getUnitId());
-  removeSheetsWhole(injector, workbook);
+  deleteSheetsCompletely(injector, workbook);
   const commands = injector.get(ICommandService);
   const steps: string[] = [];
   commands.onCommandExecuted(({ id }) => {

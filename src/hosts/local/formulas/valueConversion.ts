@@ -19,7 +19,7 @@ import {
 } from "../../../../shared/cell";
 
 /** Says which sentence goes with an error shown in a cell, if one is known. */
-export type SentenceOfCell = (
+export type ErrorMessageOfCell = (
   unitId: string,
   sheetId: string,
   row: number,
@@ -27,15 +27,15 @@ export type SentenceOfCell = (
   code: string,
 ) => string;
 
-const noSentence: SentenceOfCell = () => "";
+const noErrorMessage: ErrorMessageOfCell = () => "";
 
-const toCell = (value: Nullable<BaseValueObject>, sentenceIfUnsaid: (code: string) => string): Cell => {
+const toCell = (value: Nullable<BaseValueObject>, messageIfMissing: (code: string) => string): Cell => {
   if (!value || value.isNull()) return null;
   if (value.isError()) {
     const error = value as ErrorValueObject;
     return new CellError(
       error.getErrorType(),
-      error.getErrorContent() || sentenceIfUnsaid(error.getErrorType()),
+      error.getErrorContent() || messageIfMissing(error.getErrorType()),
     );
   }
   const raw = value.getValue();
@@ -44,14 +44,14 @@ const toCell = (value: Nullable<BaseValueObject>, sentenceIfUnsaid: (code: strin
   return new CellError(ErrorType.VALUE, "this kind of value cannot be used here");
 };
 
-const toMatrix = (array: ArrayValueObject, sentenceOfCell: SentenceOfCell): Matrix => {
+const toMatrix = (array: ArrayValueObject, errorMessageOfCell: ErrorMessageOfCell): Matrix => {
   const columns = Array.from({ length: array.getColumnCount() }, (_, column) => column);
   const values = array.getArrayValue();
   return Array.from({ length: array.getRowCount() }, (_, row) =>
     // Rows of blanks are left out of the engine's sparse arrays, so every row is built to full width.
     columns.map((column) =>
       toCell(values[row]?.[column], (code) =>
-        sentenceOfCell(
+        errorMessageOfCell(
           array.getUnitId(),
           array.getSheetId(),
           array.getCurrentRow() + row,
@@ -66,11 +66,11 @@ const toMatrix = (array: ArrayValueObject, sentenceOfCell: SentenceOfCell): Matr
 /** The value objects of the engine in the words of the catalog. A reference to one cell arrives as a 1x1 array. */
 export const toArgument = (
   value: Nullable<BaseValueObject>,
-  sentenceOfCell: SentenceOfCell = noSentence,
+  errorMessageOfCell: ErrorMessageOfCell = noErrorMessage,
 ): Argument => {
   if (!value) return undefined;
   if (value.isArray()) {
-    const matrix = toMatrix(value as ArrayValueObject, sentenceOfCell);
+    const matrix = toMatrix(value as ArrayValueObject, errorMessageOfCell);
     return matrix.length === 1 && matrix[0]?.length === 1 ? matrix[0][0] : matrix;
   }
   // Only an argument left out arrives as a bare null: a blank cell is inside an array.
@@ -78,8 +78,8 @@ export const toArgument = (
 };
 
 /** A result of a whole formula: like an argument, but nothing is left out of it. */
-export const toAnswer = (value: BaseValueObject, sentenceOfCell?: SentenceOfCell): Answer =>
-  toArgument(value, sentenceOfCell) ?? null;
+export const toAnswer = (value: BaseValueObject, errorMessageOfCell?: ErrorMessageOfCell): Answer =>
+  toArgument(value, errorMessageOfCell) ?? null;
 
 const isErrorType = (code: string): code is ErrorType => ERROR_TYPE_SET.has(code as ErrorType);
 

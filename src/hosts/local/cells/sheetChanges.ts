@@ -20,11 +20,11 @@ import {
 } from "@univerjs/sheets";
 import type { IRange } from "@univerjs/core";
 import { addressesIn, type CellAddress } from "../../../workbook/address";
-import { isMove, movedSheetIdsOf } from "../engine/moves";
+import { isStructuralEdit, sheetIdsOfStructuralEdit } from "../engine/structuralEdits";
 import { toArea } from "./survey";
 
 /** What one of the engine's steps does to a sheet. */
-export interface Change {
+export interface SheetChange {
   readonly sheetId: string;
   readonly kind: "values" | "looks" | "moves";
   /** The cells, where it changes no more than cells. */
@@ -32,10 +32,14 @@ export interface Change {
 }
 
 /** The commands that change nothing of a cell but its look. */
-const LOOKS_OF_CELLS = new Set([SetStyleCommand.id, SetBorderCommand.id, ClearSelectionFormatCommand.id]);
+const CELL_FORMAT_COMMANDS = new Set([
+  SetStyleCommand.id,
+  SetBorderCommand.id,
+  ClearSelectionFormatCommand.id,
+]);
 
 /** Looks of rows, columns and blocks. Heights that follow from what cells hold aren't among them. */
-const LOOKS = new Set([
+const FORMAT_MUTATIONS = new Set([
   AddWorksheetMergeMutation.id,
   RemoveWorksheetMergeMutation.id,
   SetColDataMutation.id,
@@ -48,7 +52,7 @@ const LOOKS = new Set([
   SetWorksheetRowHeightMutation.id,
 ]);
 
-const placesIn = (ranges: readonly IRange[]): CellAddress[] =>
+const addressesInRanges = (ranges: readonly IRange[]): CellAddress[] =>
   ranges.flatMap((range) => addressesIn(toArea(range)));
 
 const formattedRanges = (id: string, params: object | undefined): readonly IRange[] =>
@@ -57,17 +61,19 @@ const formattedRanges = (id: string, params: object | undefined): readonly IRang
     : (params as { readonly ranges: readonly IRange[] }).ranges;
 
 /** What a step of the engine changes, by the sheets that it changes. */
-export const changesOf = (id: string, params: object | undefined): readonly Change[] => {
+export const sheetChangesOf = (id: string, params: object | undefined): readonly SheetChange[] => {
   const { subUnitId: sheetId = "" } = (params ?? {}) as { readonly subUnitId?: string };
   if (id === SetRangeValuesMutation.id) {
     const { cellValue, trigger = "" } = params as ISetRangeValuesMutationParams;
     const cells = Object.entries(cellValue ?? {}).flatMap(([row, inRow]) =>
       Object.keys(inRow).map((column): CellAddress => ({ row: Number(row), column: Number(column) })),
     );
-    return [{ sheetId, kind: LOOKS_OF_CELLS.has(trigger) ? "looks" : "values", cells }];
+    return [{ sheetId, kind: CELL_FORMAT_COMMANDS.has(trigger) ? "looks" : "values", cells }];
   }
   if (id === SetNumfmtMutation.id || id === RemoveNumfmtMutation.id)
-    return [{ sheetId, kind: "looks", cells: placesIn(formattedRanges(id, params)) }];
-  if (LOOKS.has(id)) return [{ sheetId, kind: "looks" }];
-  return isMove(id) ? movedSheetIdsOf(params).map((moved) => ({ sheetId: moved, kind: "moves" })) : [];
+    return [{ sheetId, kind: "looks", cells: addressesInRanges(formattedRanges(id, params)) }];
+  if (FORMAT_MUTATIONS.has(id)) return [{ sheetId, kind: "looks" }];
+  return isStructuralEdit(id)
+    ? sheetIdsOfStructuralEdit(params).map((moved) => ({ sheetId: moved, kind: "moves" }))
+    : [];
 };

@@ -1,4 +1,4 @@
-import { amountOf, shareOf } from "../../../../../src/hosts/local/engine/typedAmounts";
+import { parseTypedNumber, typedPercent } from "../../../../../src/hosts/local/engineFixes/typedNumbers";
 
 describe("what a person types is the number that a spreadsheet makes of it", () => {
   it.each([
@@ -12,7 +12,7 @@ describe("what a person types is the number that a spreadsheet makes of it", () 
     ["-$9.50", -9.5, "$#,##0.00"],
     [" $ 12 ", 12, "$#,##0"],
   ])("%s", (typed, value, format) => {
-    expect(amountOf(typed)).toEqual({ value, format });
+    expect(parseTypedNumber(typed)).toEqual({ value, format });
   });
 
   it.each([
@@ -28,7 +28,7 @@ describe("what a person types is the number that a spreadsheet makes of it", () 
     "12,500 lb",
     "1.234,50",
   ])("%s is left as it is", (typed) => {
-    expect(amountOf(typed)).toBeUndefined();
+    expect(parseTypedNumber(typed)).toBeUndefined();
   });
 });
 
@@ -39,15 +39,15 @@ describe("a number typed into a cell that shows percent", () => {
     ["-7.25", -0.0725],
     ["100", 1],
   ])("%p is that many hundredths", (typed, share) => {
-    expect(shareOf(typed, "0.00%")).toBe(share);
+    expect(typedPercent(typed, "0.00%")).toBe(share);
   });
 
   it.each(["0.08", "8%", "eight", "", null, true])("%p is left as it is", (typed) => {
-    expect(shareOf(typed, "0%")).toBeUndefined();
+    expect(typedPercent(typed, "0%")).toBeUndefined();
   });
 
   it("is left as it is in any other cell", () => {
-    expect(shareOf("8", "0.00")).toBeUndefined();
-    expect(shareOf("8", undefined)).toBeUndefined();
+    expect(typedPercent("8", "0.00")).toBeUndefined();
+    expect(typedPercent("8", undefined)).toBeUndefined();
   });
 });

@@ -10,10 +10,10 @@ import {
 import { FormulaDataModel } from "@univerjs/engine-formula";
 
 /** What a person may put in a cell: text that begins with = is a formula. */
-export type TypedContent = string | number | boolean | null;
+export type CellInput = string | number | boolean | null;
 
 /** The cell data of the engine for some content; what was in the cell before is wiped. */
-export const toCellData = (content: TypedContent): ICellData => {
+export const toCellData = (content: CellInput): ICellData => {
   const blank: ICellData = { v: null, f: null, si: null, p: null, t: null };
   if (content === null) return blank;
   if (typeof content === "number") return { ...blank, v: content, t: CellValueType.NUMBER };
@@ -24,7 +24,7 @@ export const toCellData = (content: TypedContent): ICellData => {
 };
 
 /** What a cell shows, before any number format; an error shows as its code. */
-export const fromCellData = (cell: Nullable<ICellData>): TypedContent => {
+export const fromCellData = (cell: Nullable<ICellData>): CellInput => {
   const value = cell?.v ?? null;
   if (value === null) return null;
   if (cell?.t === CellValueType.BOOLEAN) return Number(value) === BooleanNumber.TRUE || value === true;

@@ -1,8 +1,11 @@
 import { BEFORE_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
 import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
-import { editInFull, inFull } from "../../../../../src/hosts/local/engineFixes/editedInFull";
+import {
+  editAtFullPrecision,
+  textAtFullPrecision,
+} from "../../../../../src/hosts/local/engineFixes/fullPrecisionEditing";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { amountOf } from "../../../../../src/hosts/local/engine/typedAmounts";
+import { parseTypedNumber } from "../../../../../src/hosts/local/engineFixes/typedNumbers";
 import { number } from "../../../../../src/workbook/plan";
 
 describe("a number that a person opens to edit it", () => {
@@ -15,8 +18,8 @@ describe("a number that a person opens to edit it", () => {
   ])(
     "%d in a cell of the format %s is %s, whatever the cell shows, and read back the same",
     (value, format, text) => {
-      expect(inFull(value, format)).toBe(text);
-      expect(amountOf(text)?.value ?? Number(text)).toBe(value);
+      expect(textAtFullPrecision(value, format)).toBe(text);
+      expect(parseTypedNumber(text)?.value ?? Number(text)).toBe(value);
     },
   );
 
@@ -32,7 +35,7 @@ describe("a number that a person opens to edit it", () => {
       names: [],
     });
     const { injector, workbook } = engine;
-    editInFull(injector, workbook);
+    editAtFullPrecision(injector, workbook);
     const worksheet = workbook.getActiveSheet();
     // What numbers show is the format's: here in the place of the page's plugin.
     const shown = { ...worksheet.getCell(0, 0), v: "7%" };
@@ -58,7 +61,7 @@ describe("a number that a person opens to edit it", () => {
 
   it("is left to the engine in a cell without a format, and where it is a time", () => {
     expect(opened(0.072567)).toBe("7%");
-    expect(inFull((6 * 60 + 12) / 1440, "h:mm")).toBeUndefined();
+    expect(textAtFullPrecision((6 * 60 + 12) / 1440, "h:mm")).toBeUndefined();
     expect(opened((6 * 60 + 12) / 1440, "h:mm")).toBe("7%");
   });
 });

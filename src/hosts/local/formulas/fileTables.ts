@@ -14,13 +14,13 @@ import {
 import type { CellAddress } from "../../../workbook/address";
 import type { SpreadsheetTable } from "../../../workbook/survey";
 import { parseRange } from "../../../xlsx/book/cellAddress";
-import { isMove, watchMoves } from "../engine/moves";
-import { ofFile, readOfFile } from "../engine/fileMetadata";
-import { tableParts } from "../engine/tableParts";
-import { readableTitle } from "../engineFixes/tableHeadings";
+import { isStructuralEdit, watchStructuralEdits } from "../engine/structuralEdits";
+import { fileMetadataOf, readFileMetadata } from "../engine/fileMetadata";
+import { tableParts } from "../engineFixes/tableParts";
+import { escapedHeading } from "../engineFixes/tableHeadings";
 
 /** Watches which sheets were taken away and haven't come back. */
-const watchGoneSheets = (commands: ICommandService): ReadonlySet<string> => {
+const watchDeletedSheets = (commands: ICommandService): ReadonlySet<string> => {
   const gone = new Set<string>();
   commands.onCommandExecuted(({ id, params }) => {
     if (id === RemoveSheetMutation.id) gone.add((params as IRemoveSheetMutationParams).subUnitId);
@@ -29,18 +29,21 @@ const watchGoneSheets = (commands: ICommandService): ReadonlySet<string> => {
   return gone;
 };
 
-const COMES_OR_GOES: ReadonlySet<string> = new Set([RemoveSheetMutation.id, InsertSheetMutation.id]);
+const SHEET_INSERTED_OR_REMOVED: ReadonlySet<string> = new Set([
+  RemoveSheetMutation.id,
+  InsertSheetMutation.id,
+]);
 
 /**
  * Makes the tables of a file known to formulas, such as SUM(Bids[Feet]); call it before the workbook is made. Where rows, columns
  * or cells are moved on a sheet, the engine doesn't move its tables with them, nor does it forget them with their sheet: their
  * formulas then say #NAME? instead of answering about other cells, or as before, until that is undone.
  */
-export const knowTables = (injector: Injector, { id, sheets }: Partial<IWorkbookData>): void => {
+export const registerTables = (injector: Injector, { id, sheets }: Partial<IWorkbookData>): void => {
   const unitId = id ?? "";
   const tables = Object.entries(sheets ?? {}).flatMap(([sheetId, { custom }]) =>
-    readOfFile(custom).tables.flatMap((table) => {
-      const titleMap = new Map(table.columns.map((column, index) => [readableTitle(column), index]));
+    readFileMetadata(custom).tables.flatMap((table) => {
+      const titleMap = new Map(table.columns.map((column, index) => [escapedHeading(column), index]));
       return tableParts(table).map(({ name, ...range }) => ({
         unitId,
         tableName: name,
@@ -54,8 +57,8 @@ export const knowTables = (injector: Injector, { id, sheets }: Partial<IWorkbook
   for (const { tableName, reference } of tables) service.registerTable(unitId, tableName, reference);
 
   const commands = injector.get(ICommandService);
-  const movedSheetIds = watchMoves(commands);
-  const goneSheetIds = watchGoneSheets(commands);
+  const movedSheetIds = watchStructuralEdits(commands);
+  const goneSheetIds = watchDeletedSheets(commands);
   for (const commandId of [SetSuperTableMutation.id, RemoveSuperTableMutation.id])
     injector.get(IActiveDirtyManagerService).register(commandId, {
       commandId,
@@ -65,7 +68,7 @@ export const knowTables = (injector: Injector, { id, sheets }: Partial<IWorkbook
       }),
     });
   commands.onCommandExecuted((command) => {
-    if (!isMove(command.id) && !COMES_OR_GOES.has(command.id)) return;
+    if (!isStructuralEdit(command.id) && !SHEET_INSERTED_OR_REMOVED.has(command.id)) return;
     const moved = movedSheetIds();
     for (const table of tables) {
       const { sheetId } = table.reference;
@@ -84,7 +87,7 @@ export const tableAt = (
   { row, column }: CellAddress,
 ): SpreadsheetTable | undefined => {
   const known = injector.get(ISuperTableService).getTableMap(sheet.getUnitId());
-  for (const { name, range, hasHeadings, hasTotals } of ofFile(sheet).tables) {
+  for (const { name, range, hasHeadings, hasTotals } of fileMetadataOf(sheet).tables) {
     const area = parseRange(range);
     if (!area || !known?.has(name)) continue;
     const { from, to } = area;

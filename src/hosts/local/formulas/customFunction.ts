@@ -4,7 +4,7 @@ import type { FunctionSpec } from "../../../../shared/spec/spec";
 import { parameterHelp } from "../../../help/parameterHelp";
 
 /** What this host needs to know of a function; `call` is synchronous, pure and never throws. */
-export interface RunnableFunction {
+export interface CustomFunction {
   readonly id: string;
   readonly summary: string;
   readonly parameters: readonly {
@@ -26,7 +26,7 @@ const exampleText = (argument: Argument): string => {
 };
 
 /** A function of the catalog in this host's words. */
-export const runnable = (spec: FunctionSpec): RunnableFunction => ({
+export const customFunction = (spec: FunctionSpec): CustomFunction => ({
   id: spec.id,
   summary: spec.summary,
   parameters: spec.parameters.map((parameter, index) => ({

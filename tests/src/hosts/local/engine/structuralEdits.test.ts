@@ -8,13 +8,13 @@ import {
   SetRangeValuesMutation,
 } from "@univerjs/sheets";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
-import { watchMoves } from "../../../../../src/hosts/local/engine/moves";
+import { watchStructuralEdits } from "../../../../../src/hosts/local/engine/structuralEdits";
 import { bookOf } from "../../../xlsx/bookOf";
 
 /** Commands that a test carries out by saying so. */
 const commands = () => {
   const listeners: ((command: { id: string; params: object }) => void)[] = [];
-  const moved = watchMoves({
+  const moved = watchStructuralEdits({
     onCommandExecuted: (listener: (typeof listeners)[number]) => listeners.push(listener),
   } as unknown as ICommandService);
   const run = (id: string, params: object): void => {
@@ -115,7 +115,7 @@ test("the engine's own Undo of a block that was moved leaves nothing moved", asy
   const unitId = workbook.getUnitId();
   injector.get(IUniverInstanceService).focusUnit(unitId);
   const engineCommands = injector.get(ICommandService);
-  const moved = watchMoves(engineCommands);
+  const moved = watchStructuralEdits(engineCommands);
   const cell = (row: number) => ({ startRow: row, endRow: row, startColumn: 0, endColumn: 0 });
   const subUnitId = workbook.getActiveSheet().getSheetId();
   await engineCommands.executeCommand(MoveRangeCommand.id, { fromRange: cell(0), toRange: cell(5) });

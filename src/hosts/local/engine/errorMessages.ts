@@ -6,9 +6,9 @@ import {
   type FunctionVariantType,
 } from "@univerjs/engine-formula";
 
-interface Said {
+interface RecordedError {
   readonly code: string;
-  readonly sentence: string;
+  readonly message: string;
 }
 
 /** The place of a cell in the engine's own words; row and column count from 0. */
@@ -22,14 +22,14 @@ export interface EngineCellAddress {
 const keyOf = ({ unitId, sheetId, row, column }: EngineCellAddress): string =>
   `${unitId}\n${sheetId}\n${row}\n${column}`;
 
-const said = (value: Nullable<BaseValueObject>): Said | undefined =>
+const said = (value: Nullable<BaseValueObject>): RecordedError | undefined =>
   value instanceof ErrorValueObject && value.getErrorContent() !== ""
-    ? { code: value.getErrorType(), sentence: value.getErrorContent() }
+    ? { code: value.getErrorType(), message: value.getErrorContent() }
     : undefined;
 
 /** Which sentence belongs to the error in which cell. The engine's cells hold the code alone. */
-export class Sentences {
-  private readonly byCell = new Map<string, Said>();
+export class ErrorMessages {
+  private readonly byCell = new Map<string, RecordedError>();
   private readonly cellsByFormula = new Map<string, string[]>();
 
   /** Takes the result of the formula in a cell, and forgets what an earlier result of the same formula said. */
@@ -63,6 +63,6 @@ export class Sentences {
    */
   at(place: EngineCellAddress, shown: unknown): string {
     const what = this.byCell.get(keyOf(place));
-    return what !== undefined && what.code === shown ? what.sentence : "";
+    return what !== undefined && what.code === shown ? what.message : "";
   }
 }

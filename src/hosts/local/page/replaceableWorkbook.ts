@@ -1,4 +1,4 @@
-import type { PageWorkbook, Stop } from "../workbook/workbook";
+import type { PageWorkbook, Stop } from "../workbook/pageWorkbook";
 
 export interface Following {
   /** The workbook on the page, whichever that is: what listens to it goes on with the next one. */

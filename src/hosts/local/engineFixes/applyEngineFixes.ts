@@ -1,18 +1,18 @@
-import { compareItems } from "./arrayComparisons";
+import { compareArrayItems } from "./arrayComparisons";
 import { keepDoubledQuotes } from "./doubledQuotes";
 import { keepEmptyTexts } from "./emptyTexts";
-import { noteRangesOnce } from "./rangeDependencies";
+import { registerRangesOnce } from "./rangeDependencies";
 import { keepParsedFormulas } from "./formulaCache";
-import { keepTableTitles } from "./tableHeadings";
+import { escapeTableHeadings } from "./tableHeadings";
 import { keepTextLiterals } from "./textLiterals";
 
 /** What the engine must be told before it is made. */
-export const mendEngine = (): void => {
+export const applyEngineFixes = (): void => {
   keepTextLiterals();
-  compareItems();
+  compareArrayItems();
   keepDoubledQuotes();
   keepEmptyTexts();
-  keepTableTitles();
+  escapeTableHeadings();
   keepParsedFormulas();
-  noteRangesOnce();
+  registerRangesOnce();
 };

@@ -10,15 +10,17 @@ import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
 import { serialOfIsoDate } from "../../../../shared/sheetDate";
 
 /** Kept as it is typed: the cell's format says so. */
-const AS_TYPED = "@";
+const TEXT_FORMAT = "@";
 
 const PERCENT = /^\s*([-+]?(?:\d+\.?\d*|\.\d+))\s*%\s*$/;
 
 /** Money or a large number as people write it: `24,500.00`, `$24,500`, `-$9.50`. */
-const GROUPED = /^\s*([-+]?)\s*(\$?)\s*(\d{1,3}(?:,\d{3})+|\d+)(\.\d*)?\s*$/;
+const AMOUNT = /^\s*([-+]?)\s*(\$?)\s*(\d{1,3}(?:,\d{3})+|\d+)(\.\d*)?\s*$/;
 
 /** The number that a spreadsheet makes of a share, an ISO date, or an amount with commas, and the format in which it shows it. */
-export const amountOf = (typed: string): { readonly value: number; readonly format: string } | undefined => {
+export const parseTypedNumber = (
+  typed: string,
+): { readonly value: number; readonly format: string } | undefined => {
   const [, share] = PERCENT.exec(typed) ?? [];
   if (share !== undefined)
     return {
@@ -26,7 +28,7 @@ export const amountOf = (typed: string): { readonly value: number; readonly form
       value: Number(`${share}e-2`),
       format: share.includes(".") ? "0.00%" : "0%",
     };
-  const [, sign = "", dollar = "", whole, decimals = ""] = GROUPED.exec(typed) ?? [];
+  const [, sign = "", dollar = "", whole, decimals = ""] = AMOUNT.exec(typed) ?? [];
   if (whole !== undefined && (dollar !== "" || whole.includes(",")))
     return {
       value: Number(`${sign}${whole.replaceAll(",", "")}${decimals}`),
@@ -50,21 +52,22 @@ const isNumber = (typed: unknown): typed is string | number =>
   Number.isFinite(Number(typed));
 
 /** In a cell that shows percent a spreadsheet takes 8 for 8 %, and 0.08 for what it is. */
-export const shareOf = (typed: unknown, format: string | undefined): number | undefined =>
+export const typedPercent = (typed: unknown, format: string | undefined): number | undefined =>
   format !== undefined && numfmt.isPercentFormat(format) && isNumber(typed) && Math.abs(Number(typed)) >= 1
     ? inDecimals(Number(typed) / HUNDRED)
     : undefined;
 
 /** The engine alone keeps `10%`, `2026-06-01` and `24,500.00` as text; in a spreadsheet they are numbers. */
-export const readTypedAmounts = (injector: Injector, workbook: Workbook): void => {
+export const parseTypedNumbers = (injector: Injector, workbook: Workbook): void => {
   injector.get(SheetInterceptorService).writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
     handler: (cell, { row, col, worksheet }, next) => {
-      const amount = typeof cell?.v === "string" && (cell.f ?? null) === null ? amountOf(cell.v) : undefined;
+      const amount =
+        typeof cell?.v === "string" && (cell.f ?? null) === null ? parseTypedNumber(cell.v) : undefined;
       const look = workbook.getStyles().get(worksheet.getCellRaw(row, col)?.s);
       const format = look?.n?.pattern;
-      const share = (cell?.f ?? null) === null ? shareOf(cell?.v, format) : undefined;
+      const share = (cell?.f ?? null) === null ? typedPercent(cell?.v, format) : undefined;
       if (cell && share !== undefined) return next({ ...cell, v: share, t: CellValueType.NUMBER, p: null });
-      if (!cell || !amount || format === AS_TYPED) return next(cell);
+      if (!cell || !amount || format === TEXT_FORMAT) return next(cell);
       const read: Nullable<ICellData> = { ...cell, v: amount.value, t: CellValueType.NUMBER, p: null };
       if (format === undefined) read.s = { ...look, n: { pattern: amount.format } };
       return next(read);

@@ -6,14 +6,14 @@ import {
   IHyperlinkEngineFormulaService,
   type FunctionVariantType,
 } from "@univerjs/engine-formula";
-import type { Sentences } from "../engine/sentences";
+import type { ErrorMessages } from "../engine/errorMessages";
 
 /** The engine's own runtime, which also writes down the sentence of every error as it fills a cell. */
-class SpeakingRuntime extends FormulaRuntimeService {
+class ErrorMessageRuntime extends FormulaRuntimeService {
   constructor(
     config: IFormulaCurrentConfigService,
     hyperlinks: IHyperlinkEngineFormulaService,
-    private readonly sentences: Sentences,
+    private readonly errorMessages: ErrorMessages,
   ) {
     super(config, hyperlinks);
   }
@@ -25,18 +25,18 @@ class SpeakingRuntime extends FormulaRuntimeService {
       row: this.currentRow,
       column: this.currentColumn,
     };
-    this.sentences.record(place, result);
+    this.errorMessages.record(place, result);
     super.setRuntimeData(result);
   }
 }
 
 /** Call it after the plugins are registered and before the first workbook exists: later the runtime is already made. */
-export const keepSentences = (injector: Injector, sentences: Sentences): void => {
+export const recordErrorMessages = (injector: Injector, errorMessages: ErrorMessages): void => {
   injector.replace([
     IFormulaRuntimeService,
     {
       useFactory: (config: IFormulaCurrentConfigService, hyperlinks: IHyperlinkEngineFormulaService) =>
-        new SpeakingRuntime(config, hyperlinks, sentences),
+        new ErrorMessageRuntime(config, hyperlinks, errorMessages),
       deps: [IFormulaCurrentConfigService, IHyperlinkEngineFormulaService],
     },
   ]);

@@ -45,17 +45,17 @@ import SheetsUIEnUS from "@univerjs/sheets-ui/locale/en-US";
 import { defaultTheme } from "@univerjs/themes";
 import { UniverUIPlugin } from "@univerjs/ui";
 import UIEnUS from "@univerjs/ui/locale/en-US";
-import { editInFull } from "../engineFixes/editedInFull";
+import { editAtFullPrecision } from "../engineFixes/fullPrecisionEditing";
 import { functionClasses, functionDescriptions } from "../formulas/engineFunctions";
-import type { RunnableFunction } from "../formulas/runnable";
-import { keepSentences } from "../formulas/runtime";
-import { Sentences } from "../engine/sentences";
-import { mendEngine } from "../engineFixes/fixEngine";
-import { sayPictures } from "../pictures/pictureDescriptions";
+import type { CustomFunction } from "../formulas/customFunction";
+import { recordErrorMessages } from "../formulas/errorMessageRuntime";
+import { ErrorMessages } from "../engine/errorMessages";
+import { applyEngineFixes } from "../engineFixes/applyEngineFixes";
+import { describePictures } from "../pictures/pictureDescriptions";
 import { keepSuggestionsFresh } from "../engineFixes/functionSuggestions";
-import { knowTables } from "../formulas/tables";
-import { readTypedAmounts } from "../engine/typedAmounts";
-import { openWorkbook, type PageWorkbook } from "../workbook/workbook";
+import { registerTables } from "../formulas/fileTables";
+import { parseTypedNumbers } from "../engineFixes/typedNumbers";
+import { openWorkbook, type PageWorkbook } from "../workbook/pageWorkbook";
 
 const locale = mergeLocales(
   DesignEnUS,
@@ -74,12 +74,12 @@ const locale = mergeLocales(
 /** Puts a workbook into an element of the page, with the catalog's functions in it. */
 export const showWorkbook = (
   container: HTMLElement,
-  catalog: readonly RunnableFunction[],
+  catalog: readonly CustomFunction[],
   snapshot: Partial<IWorkbookData>,
   dark = false,
 ): PageWorkbook => {
-  mendEngine();
-  const sentences = new Sentences();
+  applyEngineFixes();
+  const errorMessages = new ErrorMessages();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: locale },
@@ -92,7 +92,7 @@ export const showWorkbook = (
     [UniverRenderEnginePlugin],
     [UniverUIPlugin, { container, header: true, toolbar: true, contextMenu: true }],
     [UniverDocsUIPlugin],
-    [UniverFormulaEnginePlugin, { function: functionClasses(catalog, sentences) }],
+    [UniverFormulaEnginePlugin, { function: functionClasses(catalog, errorMessages) }],
     [UniverSheetsPlugin],
     [UniverSheetsUIPlugin],
     [UniverSheetsNumfmtPlugin],
@@ -113,14 +113,14 @@ export const showWorkbook = (
     [UniverSheetsDrawingUIPlugin],
   ]);
   const injector = univer.__getInjector();
-  keepSentences(injector, sentences);
-  knowTables(injector, snapshot);
+  recordErrorMessages(injector, errorMessages);
+  registerTables(injector, snapshot);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
-  readTypedAmounts(injector, workbook);
-  sayPictures(injector, workbook, container);
-  editInFull(injector, workbook);
+  parseTypedNumbers(injector, workbook);
+  describePictures(injector, workbook, container);
+  editAtFullPrecision(injector, workbook);
   keepSuggestionsFresh(injector);
-  const page = openWorkbook(injector, workbook, sentences, () => {
+  const page = openWorkbook(injector, workbook, errorMessages, () => {
     univer.dispose();
     container.removeAttribute("aria-description");
     delete container.dataset["grid"];
