@@ -6,7 +6,7 @@ import tseslint from "typescript-eslint";
  */
 const LAYERS = [
   ["tests"],
-  ["src/bench", "src/build", "src/offline", "src/server", "src/terminal"],
+  ["src/build", "src/offline", "src/server", "src/terminal"],
   ["src/hosts"],
   ["src/pane"],
   ["src/help", "src/practice"],

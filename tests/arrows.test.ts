@@ -60,7 +60,7 @@ const taken = [
   ["functions/slope/x.ts", 'import "../../shared/units";'],
   ["src/sheets/x.ts", 'import "../../functions/index";'],
   ["src/hosts/local/x.ts", 'import "../../pane/mount";'],
-  ["src/bench/x.ts", 'import "../server/start";'],
+  ["src/server/x.ts", 'import "../build/paths";'],
   ["shared/x.ts", "export const y = new Date(0);"],
   ["src/sheets/x.ts", 'import "lodash";\nexport const y = Date.now();'],
 ].map(([file = "", code = ""]): Case => ({ file, code }));

@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import type { Configuration } from "webpack";
 import { compile } from "./compile";
-import { ROOT, SOURCE } from "./paths";
+import { ROOT } from "./paths";
 import { SCRIPTS } from "./webpackConfig";
 
 /** The bench bundled as what ships is bundled: run straight from its sources it would time the tool that reads them, too. */
@@ -9,7 +9,7 @@ const config: Configuration = {
   mode: "production",
   target: "node",
   context: ROOT,
-  entry: join(SOURCE, "bench/bench.ts"),
+  entry: join(ROOT, "tests/bench/bench.ts"),
   output: { path: join(ROOT, "dist/bench"), filename: "bench.js" },
   // Where the bench looks for files it reckons from its own folder, as its sources do.
   node: { __dirname: false },

@@ -9,7 +9,7 @@ import { viewFaces } from "../../src/pictures/roof/viewFaces";
 import { facesTheEye, sightOf, type Sight } from "../../src/pictures/roof/viewPoint";
 import { isWithin } from "../../shared/outlineWithin";
 import { distanceToSegment } from "../../shared/segment";
-import { oneOf, randomFrom } from "../../src/bench/random";
+import { oneOf, randomFrom } from "../support/random";
 import { rectangle, roofFrom, type Pairs } from "../support/roofs";
 
 const L: Pairs = [

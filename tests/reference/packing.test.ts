@@ -1,5 +1,5 @@
 import { checkedCuts } from "../support/checkedCuts";
-import { hasOpenSets, packingSet, packingSets, type PackingSet } from "../../src/bench/openSets";
+import { hasOpenSets, packingSet, packingSets, type PackingSet } from "../support/openPackingSets";
 
 /**
  * OR-Library (J. E. Beasley 1990), sets of E. Falkenauer (1996), sizes taken for inches of run and the capacity for the

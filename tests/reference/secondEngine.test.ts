@@ -1,7 +1,7 @@
 import { catalog } from "../../functions/index";
 import { openXlsx } from "../../src/xlsx/xlsxFile";
-import { drawArguments, NATIVE, nativeFormula } from "../../src/bench/nativeFormulas";
-import { randomFrom } from "../../src/bench/random";
+import { drawArguments, NATIVE, nativeFormula } from "./nativeFormulas";
+import { randomFrom } from "../support/random";
 import { call } from "../support/call";
 import { convert, describeWithLibreOffice } from "../support/libreOffice";
 

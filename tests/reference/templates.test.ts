@@ -1,6 +1,6 @@
 import { catalog } from "../../functions/index";
 import { CellError, type Cell } from "../../shared/cell";
-import { NATIVE, nativeFormula } from "../../src/bench/nativeFormulas";
+import { NATIVE, nativeFormula } from "./nativeFormulas";
 import type { Book } from "../../src/xlsx/book/book";
 import { openXlsx, saveXlsx } from "../../src/xlsx/xlsxFile";
 import { NAMESPACE, qualifiedName } from "../../src/workbook/namespace";

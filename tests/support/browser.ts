@@ -1,6 +1,6 @@
-import { chromiumPath, HOW_TO_INSTALL } from "../../src/bench/chromium";
+import { chromiumPath, HOW_TO_INSTALL } from "./chromium";
 
-export { launchChromium as launch } from "../../src/bench/chromium";
+export { launchChromium as launch } from "./chromium";
 
 /** CI sets this: there a missing browser is a failure, not a skip. */
 const isRequired = process.env.GABLEWRIGHT_BROWSER === "required";

@@ -1,5 +1,5 @@
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { goTo } from "../../src/bench/goTo";
+import { goTo } from "./goTo";
 
 export { goTo };
 

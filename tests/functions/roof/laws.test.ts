@@ -12,8 +12,8 @@ import { around, distance, type RoofPoint } from "../../../functions/roof/skelet
 import { insideFt } from "../../../functions/roof/skeleton/roofSide";
 import { twiceSignedArea, type Outline, type Point } from "../../../shared/outline";
 import { isWithin } from "../../../shared/outlineWithin";
-import { randomFrom } from "../../../src/bench/random";
-import { randomRoof } from "../../../src/bench/randomRun";
+import { randomFrom } from "../../support/random";
+import { randomRoof } from "../../support/randomRun";
 
 const seed = fc.integer({ min: 1, max: 1_000_000 });
 const RUNS = { numRuns: 100 };

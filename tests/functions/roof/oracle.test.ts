@@ -2,11 +2,11 @@ import { planAreaSqFt } from "../../../functions/roof/roofMeasures";
 import { roofOver } from "../../../functions/roof/roof";
 import { around, distance } from "../../../functions/roof/skeleton/plan";
 import { twiceSignedArea, type Outline, type Point } from "../../../shared/outline";
-import { loadOracle, type Oracle, type OracleNode } from "../../../src/bench/oracle";
-import { randomFrom, wholeBetween } from "../../../src/bench/random";
-import { equalPitches } from "../../../src/bench/randomRoofs";
-import { courtRings, steppedRing } from "../../../src/bench/randomBuildings";
-import { starRing, tangledRing } from "../../../src/bench/randomRings";
+import { loadOracle, type Oracle, type OracleNode } from "../../support/skeletonOracle";
+import { randomFrom, wholeBetween } from "../../support/random";
+import { equalPitches } from "../../support/randomRoofs";
+import { courtRings, steppedRing } from "../../support/randomBuildings";
+import { starRing, tangledRing } from "../../support/randomRings";
 import { rectangle, ringOf, type Pairs } from "../../support/roofs";
 
 /** The oracle reckons in 32-bit floats: 60 ft to about 4e-6 ft, and worse where lines cross at a small angle. */

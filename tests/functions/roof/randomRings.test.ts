@@ -1,8 +1,8 @@
 import { roofOver } from "../../../functions/roof/roof";
-import { randomFrom } from "../../../src/bench/random";
-import { courtRings } from "../../../src/bench/randomBuildings";
-import { unequalPitches } from "../../../src/bench/randomRoofs";
-import { refusedRoofs } from "../../../src/bench/randomRun";
+import { randomFrom } from "../../support/random";
+import { courtRings } from "../../support/randomBuildings";
+import { unequalPitches } from "../../support/randomRoofs";
+import { refusedRoofs } from "../../support/randomRun";
 
 /** The long run of 100,000 is the bench's; these are other seeds. */
 const ROOFS = 4000;

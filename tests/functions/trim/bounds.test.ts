@@ -13,7 +13,7 @@ import {
 } from "../../../functions/trim/cutting/dualFeasibleFunctions";
 import { worthBound } from "../../../functions/trim/cutting/dualBound";
 import { worthiestFilling } from "../../../functions/trim/cutting/bestFilling";
-import { randomFrom, wholeBetween } from "../../../src/bench/random";
+import { randomFrom, wholeBetween } from "../../support/random";
 import { everyPacking } from "../../support/everyPacking";
 
 const CAPACITY = 60;

@@ -3,7 +3,7 @@ import { coveringCost } from "../../../functions/trim/cutting/cover";
 import { longestBeside } from "../../../functions/trim/cutting/lowerBound";
 import type { Stock } from "../../../functions/trim/cutting/packingProblem";
 import { inParts, inPieces, wholeOrNothing } from "../../../functions/trim/cutting/dualFeasibleFunctions";
-import { randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
+import { randomFrom, wholeBetween, type Random } from "../../support/random";
 import { endless, problemFrom, SEEDS } from "../../support/cutting";
 
 /** A kind of stock, with what it is worth and costs, and how many there are. */

@@ -7,7 +7,7 @@ import { lowerBound } from "../../../functions/trim/cutting/lowerBound";
 import { pack } from "../../../functions/trim/cutting/pack";
 import { costOf, type Bin, type Problem, type Stock } from "../../../functions/trim/cutting/packingProblem";
 import { relax } from "../../../functions/trim/cutting/relaxation";
-import { randomFrom, wholeBetween } from "../../../src/bench/random";
+import { randomFrom, wholeBetween } from "../../support/random";
 import { everyPacking } from "../../support/everyPacking";
 import { endless, expectPlan, PLENTY, problemFrom, SEEDS } from "../../support/cutting";
 

@@ -1,7 +1,7 @@
 import { Budget } from "../../../functions/trim/cutting/budget";
 import { pack } from "../../../functions/trim/cutting/pack";
 import { costOf, type Problem, type Stock } from "../../../functions/trim/cutting/packingProblem";
-import { randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
+import { randomFrom, wholeBetween, type Random } from "../../support/random";
 
 const STEPS = 2_000_000;
 const SETS = 30;

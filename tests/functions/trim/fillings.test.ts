@@ -3,7 +3,7 @@ import { Budget } from "../../../functions/trim/cutting/budget";
 import { completions, type Completion } from "../../../functions/trim/cutting/binFillings";
 import { totalSize, type Problem } from "../../../functions/trim/cutting/packingProblem";
 import { worthiestFilling } from "../../../functions/trim/cutting/bestFilling";
-import { randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
+import { randomFrom, wholeBetween, type Random } from "../../support/random";
 import { endless, leastSteps, PLENTY, problemFrom, SEEDS, timesIn } from "../../support/cutting";
 
 /** Every choice of the pieces from a place on that goes into so much, as places. */

@@ -1,5 +1,5 @@
-import { loadTrimOracle, type TrimOracle } from "../../../src/bench/trimOracle";
-import { oneOf, randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
+import { loadTrimOracle, type TrimOracle } from "../../support/cuttingOracle";
+import { oneOf, randomFrom, wholeBetween, type Random } from "../../support/random";
 import { trimJob } from "../../../functions/trim/cutting/trimJob";
 import { call } from "../../support/call";
 import { argumentsOf, checkedCuts, type TypedJob } from "../../support/checkedCuts";

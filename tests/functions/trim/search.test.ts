@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { planWithin } from "../../../functions/trim/cutting/binCompletion";
 import { Budget } from "../../../functions/trim/cutting/budget";
 import { costOf, totalSize, type Stock } from "../../../functions/trim/cutting/packingProblem";
-import { randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
+import { randomFrom, wholeBetween, type Random } from "../../support/random";
 import { endless, expectPlan, leastSteps, PLENTY, problemFrom, SEEDS } from "../../support/cutting";
 
 describe("the search for a plan of at most a cost", () => {

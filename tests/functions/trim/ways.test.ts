@@ -5,7 +5,7 @@ import { materialOf, type Material } from "../../../functions/trim/cutting/mater
 import { planWithinLimits, runChoices } from "../../../functions/trim/cutting/planWithinLimits";
 import type { TrimJob } from "../../../functions/trim/cutting/trimJob";
 import { WaySearch } from "../../../functions/trim/cutting/waySearch";
-import { randomFrom, wholeBetween, type Random } from "../../../src/bench/random";
+import { randomFrom, wholeBetween, type Random } from "../../support/random";
 
 /** Runs in whole inches, that stock of several lengths can make up in several ways. */
 const jobOf = (random: Random, runs: number, stocks: TrimJob["stocks"]): TrimJob => ({

@@ -1,9 +1,9 @@
 import type { Browser, Page } from "playwright-core";
-import { bundleSizes } from "../build/bundleSizes";
-import { WEB } from "../build/paths";
-import { serve } from "../server/server";
-import { chromiumPath, launchChromium } from "./chromium";
-import { goTo } from "./goTo";
+import { bundleSizes } from "../../src/build/bundleSizes";
+import { WEB } from "../../src/build/paths";
+import { serve } from "../../src/server/server";
+import { chromiumPath, launchChromium } from "../support/chromium";
+import { goTo } from "../support/goTo";
 import { medianOf, type Measure } from "./measure";
 
 const OPENINGS = 5;

@@ -1,10 +1,10 @@
 import { roofOver } from "../../functions/roof/roof";
 import { twiceSignedArea, type Outline } from "../../shared/outline";
 import { medianMs, type BenchRow } from "./measure";
-import { loadOracle, type Oracle } from "./oracle";
-import { randomFrom } from "./random";
-import { equalPitches, someGables, unequalPitches } from "./randomRoofs";
-import { tangledRing } from "./randomRings";
+import { loadOracle, type Oracle } from "../support/skeletonOracle";
+import { randomFrom } from "../support/random";
+import { equalPitches, someGables, unequalPitches } from "../support/randomRoofs";
+import { tangledRing } from "../support/randomRings";
 
 const SIDES = [4, 8, 12, 20, 30, 40, 60];
 const LIMITS_MS = new Map([

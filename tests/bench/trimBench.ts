@@ -1,9 +1,9 @@
 import { cutPlan } from "../../functions/trim/cutting/cutPlan";
 import { trimJob, type TrimJob } from "../../functions/trim/cutting/trimJob";
 import { medianMs, type BenchRow } from "./measure";
-import { hasOpenSets, packingSet, packingSets, type PackingSet } from "./openSets";
-import { randomFrom, wholeBetween } from "./random";
-import { loadTrimOracle } from "./trimOracle";
+import { hasOpenSets, packingSet, packingSets, type PackingSet } from "../support/openPackingSets";
+import { randomFrom, wholeBetween } from "../support/random";
+import { loadTrimOracle } from "../support/cuttingOracle";
 
 const STOCK_IN = 120;
 const KERF_IN = 1 / 8;

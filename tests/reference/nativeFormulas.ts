@@ -1,4 +1,4 @@
-import { wholeBetween, type Random } from "./random";
+import { wholeBetween, type Random } from "../support/random";
 
 /** The least and the most that an argument is given; a word is given as it is. */
 type Range = readonly [number, number];

@@ -1,10 +1,10 @@
-import { practiceFiles, type NamedFile } from "../practice/files/practiceFiles";
-import { openXlsx } from "../xlsx/xlsxFile";
-import { readStudentFile } from "../practice/marking/readStudentFile";
-import { markStudent } from "../practice/marking/student";
-import type { ClassOptions } from "../practice/classOptions";
-import { TOPIC_IDS } from "../practice/topicTitles";
-import { markingSheets } from "../practice/marking/markingSheets";
+import { practiceFiles, type NamedFile } from "../../src/practice/files/practiceFiles";
+import { openXlsx } from "../../src/xlsx/xlsxFile";
+import { readStudentFile } from "../../src/practice/marking/readStudentFile";
+import { markStudent } from "../../src/practice/marking/student";
+import type { ClassOptions } from "../../src/practice/classOptions";
+import { TOPIC_IDS } from "../../src/practice/topicTitles";
+import { markingSheets } from "../../src/practice/marking/markingSheets";
 import type { BenchRow } from "./measure";
 
 const STUDENTS = 30;

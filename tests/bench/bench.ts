@@ -1,13 +1,13 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { ROOT } from "../build/paths";
+import { ROOT } from "../../src/build/paths";
 import { VERSION } from "../../shared/version";
 import { extendBench } from "./extendBench";
 import { layoutBench } from "./layoutBench";
 import type { BenchRow, Measure } from "./measure";
 import { pageBench } from "./pageBench";
 import { practiceBench } from "./practiceBench";
-import { refusedRoofs } from "./randomRun";
+import { refusedRoofs } from "../support/randomRun";
 import { roofBench } from "./roofBench";
 import { scalarBench } from "./scalarBench";
 import { takeoffBench } from "./takeoffBench";

@@ -3,8 +3,8 @@ import type { FunctionSpec } from "../../shared/spec/spec";
 import { runFunction } from "../../shared/spec/runner";
 import { libraryFormula } from "./libraryFormula";
 import { medianMs, type BenchRow } from "./measure";
-import { drawArguments, NATIVE } from "./nativeFormulas";
-import { randomFrom } from "./random";
+import { drawArguments, NATIVE } from "../reference/nativeFormulas";
+import { randomFrom } from "../support/random";
 
 const CALLS = 1_000;
 

@@ -1,12 +1,12 @@
-import { localCatalog } from "../hosts/local/formulas/catalog";
-import { createHeadlessEngine } from "../hosts/local/workbook/headless";
-import { a1 } from "../workbook/address";
-import { readBlock } from "../sheets/extend/block";
-import { extendPlan } from "../sheets/extend/extendPlan";
-import { offerById, offersFor } from "../sheets/extend/offers";
-import { guessBlock, meantColumns } from "../sheets/extend/proposal";
-import type { Survey } from "../workbook/survey";
-import type { CellPatch } from "../workbook/patch";
+import { localCatalog } from "../../src/hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../../src/hosts/local/workbook/headless";
+import { a1 } from "../../src/workbook/address";
+import { readBlock } from "../../src/sheets/extend/block";
+import { extendPlan } from "../../src/sheets/extend/extendPlan";
+import { offerById, offersFor } from "../../src/sheets/extend/offers";
+import { guessBlock, meantColumns } from "../../src/sheets/extend/proposal";
+import type { Survey } from "../../src/workbook/survey";
+import type { CellPatch } from "../../src/workbook/patch";
 import {
   formula,
   number,
@@ -14,7 +14,7 @@ import {
   type CellContent,
   type PlannedCell,
   type WorkbookPlan,
-} from "../workbook/plan";
+} from "../../src/workbook/plan";
 import { medianOf, type BenchRow } from "./measure";
 
 const ROWS = 10_000;

@@ -1,10 +1,10 @@
-import { localCatalog } from "../hosts/local/formulas/catalog";
-import { createHeadlessEngine } from "../hosts/local/workbook/headless";
-import { a1 } from "../workbook/address";
-import { formula, number, type PlannedCell, type WorkbookPlan } from "../workbook/plan";
+import { localCatalog } from "../../src/hosts/local/formulas/catalog";
+import { createHeadlessEngine } from "../../src/hosts/local/workbook/headless";
+import { a1 } from "../../src/workbook/address";
+import { formula, number, type PlannedCell, type WorkbookPlan } from "../../src/workbook/plan";
 import { medianOf, type BenchRow } from "./measure";
-import { drawArguments, nativeFormula } from "./nativeFormulas";
-import { randomFrom } from "./random";
+import { drawArguments, nativeFormula } from "../reference/nativeFormulas";
+import { randomFrom } from "../support/random";
 
 const ROWS = 10_000;
 const RUNS = 3;
