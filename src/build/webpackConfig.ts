@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { NormalModuleReplacementPlugin, type Configuration } from "webpack";
 import { SubresourceIntegrityPlugin } from "webpack-subresource-integrity";
 import { catalog } from "../../functions/index";
-import { functionsMetadata } from "../hosts/excel/metadata";
+import { functionsMetadata } from "../hosts/excel/customFunctions/metadata";
 import { WORKBOOK_POLICY } from "../help/contentSecurityPolicy";
 import { helpPages } from "../help/pages";
 import { EmitPlugin } from "./emitPlugin";

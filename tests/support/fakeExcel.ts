@@ -1,5 +1,5 @@
 import { a1, readArea, sheetPrefix, type Area } from "../../src/workbook/address";
-import type { ExcelEntry } from "../../src/hosts/excel/excelEntry";
+import type { ExcelEntry } from "../../src/hosts/excel/ranges/excelEntry";
 import { fakeBlock, fakeTable } from "./fakeBlock";
 import { placeOf } from "./place";
 

@@ -5,18 +5,18 @@ import { PAGES } from "../../workbook/pages";
 import { RULE_COLOR, STYLES, type Style } from "../../workbook/styles";
 import type { Host } from "../../workbook/host";
 import { refuseOnlySheets } from "../../workbook/refuseOnlySheets";
-import type { ExcelEntry } from "./excelEntry";
-import { allOrNothing } from "./allOrNothing";
-import { toCellValue } from "./content";
-import { readContents } from "./contents";
-import { inTurn } from "./inTurn";
-import { PIXELS_TO_POINTS } from "./points";
-import { putCells } from "./putCells";
-import { putPicture, type InsertSvg } from "./putPicture";
-import { readInView, readNamed } from "./readSheet";
-import { repair } from "./repair";
-import { readStanding } from "./enteredContents";
-import { survey } from "./survey";
+import type { ExcelEntry } from "./ranges/excelEntry";
+import { allOrNothing } from "./write/allOrNothing";
+import { toCellInput } from "./write/cellInput";
+import { readContents } from "./read/readContents";
+import { newQueue } from "./write/queue";
+import { POINTS_PER_PX } from "./write/points";
+import { putCells } from "./write/putCells";
+import { putPicture, type InsertSvg } from "./write/putPicture";
+import { readInView, readNamed } from "./read/readSheet";
+import { repair } from "./write/repair";
+import { readEnteredContents } from "./read/enteredContents";
+import { survey } from "./read/survey";
 import { watchWorkbook } from "./watchWorkbook";
 
 const applyStyle = (range: Excel.Range, style: Style): void => {
@@ -46,7 +46,7 @@ const OTHER_WORDS: Excel.DataValidationErrorAlert = {
 const writeCell = (sheet: Excel.Worksheet, cell: PlannedCell): void => {
   const range = sheet.getRange(a1(cell));
   if (cell.numberFormat) range.numberFormat = [[cell.numberFormat]];
-  if (cell.content) range.formulas = [[toCellValue(cell.content)]];
+  if (cell.content) range.formulas = [[toCellInput(cell.content)]];
   if (cell.style) applyStyle(range, STYLES[cell.style]);
   if (cell.choices) {
     range.dataValidation.rule = { list: { inCellDropDown: true, source: cell.choices.join(",") } };
@@ -57,10 +57,10 @@ const writeCell = (sheet: Excel.Worksheet, cell: PlannedCell): void => {
 
 const writeSheet = (sheet: Excel.Worksheet, plan: SheetPlan): void => {
   plan.columnWidths.forEach((pixels, column) => {
-    sheet.getRange(a1({ row: 0, column })).format.columnWidth = pixels * PIXELS_TO_POINTS;
+    sheet.getRange(a1({ row: 0, column })).format.columnWidth = pixels * POINTS_PER_PX;
   });
   for (const [row, pixels] of Object.entries(plan.rowHeights))
-    sheet.getRange(a1({ row: Number(row), column: 0 })).format.rowHeight = pixels * PIXELS_TO_POINTS;
+    sheet.getRange(a1({ row: Number(row), column: 0 })).format.rowHeight = pixels * POINTS_PER_PX;
   plan.cells.forEach((cell) => {
     writeCell(sheet, cell);
   });
@@ -131,7 +131,7 @@ const activate = (excel: ExcelEntry, { sheets: [first] }: WorkbookPlan): Promise
 
 /** Excel, through Office.js. (Tried on a stand-in only, never in Excel itself.) */
 export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => {
-  const pictureInTurn = inTurn();
+  const inPictureQueue = newQueue();
   return {
     title: "Excel",
     existing: () =>
@@ -155,18 +155,20 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => {
     named: (name) => readNamed(excel, name),
     contents: () => readContents(excel),
     watch: (listener) => watchWorkbook(excel, listener),
-    putPicture: (picture) => pictureInTurn(() => putPicture(excel, insertSvg, picture)),
+    putPicture: (picture) => inPictureQueue(() => putPicture(excel, insertSvg, picture)),
     write: async (plan) => {
       const before = await readBefore(excel);
       const takeAway = (): Promise<void> => takeBack(excel, plan, before);
       const built = await allOrNothing(async () => {
         await writePlan(excel, plan);
-        const standing = await readStanding(excel, (sheet) => plan.sheets.some(({ name }) => name === sheet));
+        const standing = await readEnteredContents(excel, (sheet) =>
+          plan.sheets.some(({ name }) => name === sheet),
+        );
         await activate(excel, plan);
         return standing;
       }, takeAway);
       return async () => {
-        const now = await readStanding(excel);
+        const now = await readEnteredContents(excel);
         refuseGoneOn(plan, built, now);
         refuseOnlySheets(plan, now.sheets.keys());
         await takeAway();

@@ -1,5 +1,5 @@
 import { catalog } from "../../../functions/index";
-import { registerWithExcel } from "./register";
+import { registerWithExcel } from "./customFunctions/register";
 
 /** The bundle that Excel's shared runtime loads. */
 registerWithExcel(catalog, CustomFunctions);

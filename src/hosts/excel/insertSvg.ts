@@ -1,4 +1,4 @@
-import type { InsertSvg } from "./putPicture";
+import type { InsertSvg } from "./write/putPicture";
 
 /** Inserts an SVG into the document by Office's own way for pictures. (Not tried in Excel itself.) */
 export const insertSvg: InsertSvg = (svg, { width, height }) =>

@@ -1,4 +1,4 @@
-import type { ExcelEntry } from "./excelEntry";
+import type { ExcelEntry } from "./ranges/excelEntry";
 
 /** Calls back when the selection, a cell or a result changes; returns how to stop. */
 export const watchWorkbook = (excel: ExcelEntry, listener: () => void): (() => void) => {

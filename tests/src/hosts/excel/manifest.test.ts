@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { catalog } from "../../../../functions/index";
-import { functionsMetadata } from "../../../../src/hosts/excel/metadata";
+import { functionsMetadata } from "../../../../src/hosts/excel/customFunctions/metadata";
 import { VERSION } from "../../../../shared/version";
 import { REQUIREMENTS } from "../../../../src/hosts/excel/requirements";
 import { NAMESPACE } from "../../../../src/workbook/namespace";

@@ -1,9 +1,9 @@
-import { excelHost } from "../../../../src/hosts/excel/excelHost";
-import type { Host } from "../../../../src/workbook/host";
-import type { CellPatch } from "../../../../src/workbook/patch";
-import { formula, number, text } from "../../../../src/workbook/plan";
-import { extended } from "../../../support/extended";
-import { fakeExcel, fakeWorkbook, type FakeSheet, type FakeWorkbook } from "../../../support/fakeExcel";
+import { excelHost } from "../../../../../src/hosts/excel/excelHost";
+import type { Host } from "../../../../../src/workbook/host";
+import type { CellPatch } from "../../../../../src/workbook/patch";
+import { formula, number, text } from "../../../../../src/workbook/plan";
+import { extended } from "../../../../support/extended";
+import { fakeExcel, fakeWorkbook, type FakeSheet, type FakeWorkbook } from "../../../../support/fakeExcel";
 
 const hostOf = (workbook: FakeWorkbook): Host =>
   excelHost(fakeExcel(workbook), () => Promise.reject(new Error("no picture was to be inserted")));

@@ -1,8 +1,8 @@
-import { LAST_CELL, readArea } from "../../workbook/address";
-import type { Survey } from "../../workbook/survey";
-import type { ExcelEntry } from "./excelEntry";
-import { areaOf, PLACE_AND_SIZE, splitAddress } from "./ranges";
-import { readInPieces } from "./readInPieces";
+import { LAST_CELL, readArea } from "../../../workbook/address";
+import type { Survey } from "../../../workbook/survey";
+import type { ExcelEntry } from "../ranges/excelEntry";
+import { areaOf, PLACE_AND_SIZE, splitAddress } from "../ranges/ranges";
+import { readInPieces } from "../ranges/readInPieces";
 import { linesOf, sheetContents, type Line } from "./readSheet";
 
 interface SurveyedLine extends Line {

@@ -1,9 +1,9 @@
-import { a1 } from "../../workbook/address";
-import type { Undo } from "../../workbook/patch";
-import type { SheetPicture } from "../../workbook/host";
+import { a1 } from "../../../workbook/address";
+import type { Undo } from "../../../workbook/patch";
+import type { SheetPicture } from "../../../workbook/host";
 import { allOrNothing } from "./allOrNothing";
-import type { ExcelEntry } from "./excelEntry";
-import { PIXELS_TO_POINTS } from "./points";
+import type { ExcelEntry } from "../ranges/excelEntry";
+import { POINTS_PER_PX } from "./points";
 
 /** In points. */
 export interface PictureSize {
@@ -108,8 +108,8 @@ export const putPicture = async (
   picture: SheetPicture,
 ): Promise<Undo> => {
   const size = {
-    width: picture.widthPx * PIXELS_TO_POINTS,
-    height: picture.heightPx * PIXELS_TO_POINTS,
+    width: picture.widthPx * POINTS_PER_PX,
+    height: picture.heightPx * POINTS_PER_PX,
   };
   const before = await readLying(excel);
   const corner = await selectCorner(excel, picture);

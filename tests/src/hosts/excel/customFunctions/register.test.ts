@@ -1,6 +1,6 @@
-import { catalog } from "../../../../functions/index";
-import type { ExcelRuntime } from "../../../../src/hosts/excel/cells";
-import { registerWithExcel } from "../../../../src/hosts/excel/register";
+import { catalog } from "../../../../../functions/index";
+import type { ExcelRuntime } from "../../../../../src/hosts/excel/customFunctions/excelValues";
+import { registerWithExcel } from "../../../../../src/hosts/excel/customFunctions/register";
 
 class FakeError {
   constructor(

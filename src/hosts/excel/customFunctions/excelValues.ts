@@ -5,7 +5,7 @@ import {
   type Argument,
   type Cell,
   type Matrix,
-} from "../../../shared/cell";
+} from "../../../../shared/cell";
 
 /** The part of Excel's custom-functions runtime that we use; a test passes a stand-in. */
 export type ExcelRuntime = Pick<typeof CustomFunctions, "associate" | "Error" | "ErrorCode">;

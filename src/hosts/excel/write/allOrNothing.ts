@@ -1,4 +1,4 @@
-import { failureInWords } from "../../workbook/failureInWords";
+import { failureInWords } from "../../../workbook/failureInWords";
 
 /** Does something; where it fails, takes back what was done, and says so if even that fails. */
 export const allOrNothing = async <T>(act: () => Promise<T>, takeBack: () => Promise<void>): Promise<T> => {

@@ -1,13 +1,13 @@
-import { NAMESPACE } from "../../workbook/namespace";
-import type { Area, CellAddress, SheetCellAddress } from "../../workbook/address";
-import { refuseChanged } from "../../workbook/patch";
-import type { Repaired } from "../../workbook/host";
-import { UNWATCHED, type LongRun } from "../../workbook/longRun";
+import { NAMESPACE } from "../../../workbook/namespace";
+import type { Area, CellAddress, SheetCellAddress } from "../../../workbook/address";
+import { refuseChanged } from "../../../workbook/patch";
+import type { Repaired } from "../../../workbook/host";
+import { UNWATCHED, type LongRun } from "../../../workbook/longRun";
 import { allOrNothing } from "./allOrNothing";
-import type { ExcelEntry } from "./excelEntry";
-import { grouped, rangeOf, slicesOf } from "./ranges";
-import { refuseVast } from "./readInPieces";
-import { usedBlocks } from "./usedBlocks";
+import type { ExcelEntry } from "../ranges/excelEntry";
+import { grouped, rangeOf, slicesOf } from "../ranges/ranges";
+import { refuseVast } from "../ranges/readInPieces";
+import { usedRanges } from "../ranges/usedRanges";
 
 const UNKNOWN_NAME = "#NAME?";
 
@@ -35,7 +35,7 @@ const readSlices = (excel: ExcelEntry): Promise<Slice[]> =>
     worksheets.load("items/id,items/name");
     await context.sync();
     for (const sheet of worksheets.items) sheet.protection.load("protected");
-    const blocks = await usedBlocks(context, worksheets.items);
+    const blocks = await usedRanges(context, worksheets.items);
     blocks.forEach(refuseVast);
     return blocks.flatMap(({ sheet, name, area }) =>
       slicesOf(area).map((slice) => ({

@@ -2,7 +2,7 @@ import { areaOf, PLACE_AND_SIZE } from "./ranges";
 import type { Block } from "./readInPieces";
 
 /** The used blocks of sheets whose names are loaded; none of a sheet that is blank. */
-export const usedBlocks = async (
+export const usedRanges = async (
   context: Excel.RequestContext,
   sheets: readonly Excel.Worksheet[],
 ): Promise<Block[]> => {

@@ -1,11 +1,11 @@
-import { CellError, type Cell, type Matrix } from "../../../shared/cell";
-import type { SheetContents } from "../../workbook/contents";
-import type { SheetInView } from "../../workbook/inView";
-import type { CellAddress } from "../../workbook/address";
-import type { ExcelEntry } from "./excelEntry";
-import { areaOf, PLACE_AND_SIZE } from "./ranges";
-import { readLines } from "./readInPieces";
-import { usedBlocks } from "./usedBlocks";
+import { CellError, type Cell, type Matrix } from "../../../../shared/cell";
+import type { SheetContents } from "../../../workbook/contents";
+import type { SheetInView } from "../../../workbook/inView";
+import type { CellAddress } from "../../../workbook/address";
+import type { ExcelEntry } from "../ranges/excelEntry";
+import { areaOf, PLACE_AND_SIZE } from "../ranges/ranges";
+import { readLines } from "../ranges/readInPieces";
+import { usedRanges } from "../ranges/usedRanges";
 
 /** A blank sheet's. */
 const FIRST: CellAddress = { row: 0, column: 0 };
@@ -71,7 +71,7 @@ export const readInView = (excel: ExcelEntry): Promise<SheetInView> =>
     await context.sync();
     const view = { sheet: sheet.name, selected: { row: active.rowIndex, column: active.columnIndex } };
     // By its id: the sheet in front may be another by the next step.
-    const blocks = await usedBlocks(context, [context.workbook.worksheets.getItem(sheet.id)]);
+    const blocks = await usedRanges(context, [context.workbook.worksheets.getItem(sheet.id)]);
     const [lines = []] = await readLines(context, blocks, "values");
     return { ...view, cells: paddedBy(blocks[0]?.area.from ?? FIRST, lines, toCell, null) };
   });

@@ -1,11 +1,11 @@
-import type { CellContent } from "../../workbook/plan";
-import { needsApostrophe } from "../../workbook/apostrophe";
+import type { CellContent } from "../../../workbook/plan";
+import { needsApostrophe } from "../../../workbook/apostrophe";
 
 /**
  * What goes into a range's `formulas`. Office.js takes them as American English has them, commas between arguments and
  * points in decimals, whatever the language of Excel, and shows them in that language: nothing is to be translated.
  */
-export const toCellValue = (content: CellContent): string | number => {
+export const toCellInput = (content: CellContent): string | number => {
   switch (content.kind) {
     case "text":
       return needsApostrophe(content.text) ? `'${content.text}` : content.text;

@@ -1,5 +1,5 @@
-import type { FunctionSpec } from "../../../shared/spec/spec";
-import { parameterHelp } from "../../help/parameterHelp";
+import type { FunctionSpec } from "../../../../shared/spec/spec";
+import { parameterHelp } from "../../../help/parameterHelp";
 
 /** Every parameter and result is a block of anything: single cells arrive as 1 x 1, and columns broadcast. */
 const ANY_BLOCK = { type: "any", dimensionality: "matrix" } as const;

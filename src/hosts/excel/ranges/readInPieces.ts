@@ -1,5 +1,5 @@
-import { InputError } from "../../../shared/inputError";
-import { a1, cellCount, type Area } from "../../workbook/address";
+import { InputError } from "../../../../shared/inputError";
+import { a1, cellCount, type Area } from "../../../workbook/address";
 import { grouped, rangeOf, slicesOf } from "./ranges";
 
 /** A block of a sheet, both in the context in which they are read. */

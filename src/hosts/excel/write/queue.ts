@@ -1,5 +1,5 @@
 /** Does one thing after the other, in the order in which they were asked for. */
-export const inTurn = (): (<T>(act: () => Promise<T>) => Promise<T>) => {
+export const newQueue = (): (<T>(act: () => Promise<T>) => Promise<T>) => {
   let last: Promise<unknown> = Promise.resolve();
   return (act) => {
     const mine = last.then(act);

@@ -1,8 +1,8 @@
-import type { Contents, SheetContents } from "../../workbook/contents";
-import type { ExcelEntry } from "./excelEntry";
-import { readInPieces } from "./readInPieces";
+import type { Contents, SheetContents } from "../../../workbook/contents";
+import type { ExcelEntry } from "../ranges/excelEntry";
+import { readInPieces } from "../ranges/readInPieces";
 import { linesOf, sheetContents } from "./readSheet";
-import { usedBlocks } from "./usedBlocks";
+import { usedRanges } from "../ranges/usedRanges";
 
 const BLANK: SheetContents = { cells: [], formulas: [] };
 
@@ -13,7 +13,7 @@ export const readContents = (excel: ExcelEntry): Promise<Contents> =>
     worksheets.load("items/name");
     names.load("items/name,items/formula");
     await context.sync();
-    const blocks = await usedBlocks(context, worksheets.items);
+    const blocks = await usedRanges(context, worksheets.items);
     const read = await readInPieces(
       context,
       blocks,

@@ -1,8 +1,8 @@
-import { a1, type Area } from "../../workbook/address";
-import { nameKey, type EnteredContent, type EnteredContents } from "../../workbook/builtSheets";
-import type { ExcelEntry } from "./excelEntry";
-import { readLines } from "./readInPieces";
-import { usedBlocks } from "./usedBlocks";
+import { a1, type Area } from "../../../workbook/address";
+import { nameKey, type EnteredContent, type EnteredContents } from "../../../workbook/builtSheets";
+import type { ExcelEntry } from "../ranges/excelEntry";
+import { readLines } from "../ranges/readInPieces";
+import { usedRanges } from "../ranges/usedRanges";
 
 const cellsOf = (
   { from }: Area,
@@ -22,7 +22,7 @@ const targetsOf = ({ items }: Excel.NamedItemCollection, sheet?: string): [strin
   items.map(({ name, formula }) => [nameKey(name, sheet), String(formula)]);
 
 /** What was typed into sheets. A cell that a formula spills into counts with what it shows: then more is refused. */
-export const readStanding = (
+export const readEnteredContents = (
   excel: ExcelEntry,
   isAsked: (sheet: string) => boolean = () => true,
 ): Promise<EnteredContents> =>
@@ -32,7 +32,7 @@ export const readStanding = (
     names.load("items/name,items/formula");
     await context.sync();
     const asked = worksheets.items.filter(({ name }) => isAsked(name));
-    const blocks = await usedBlocks(context, asked);
+    const blocks = await usedRanges(context, asked);
     for (const sheet of worksheets.items) sheet.names.load("items/name,items/formula");
     const read = await readLines(context, blocks, "formulas");
     await context.sync();

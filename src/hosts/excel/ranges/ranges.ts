@@ -1,4 +1,4 @@
-import { cutAcross, type Area } from "../../workbook/address";
+import { cutAcross, type Area } from "../../../workbook/address";
 
 /** Excel's own range for a block. */
 export const rangeOf = (sheet: Excel.Worksheet, { from, to }: Area): Excel.Range =>

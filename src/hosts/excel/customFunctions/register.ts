@@ -1,6 +1,6 @@
-import { runFunction } from "../../../shared/spec/runner";
-import type { FunctionSpec } from "../../../shared/spec/spec";
-import { toArgument, toExcelBlock, type ExcelRuntime } from "./cells";
+import { runFunction } from "../../../../shared/spec/runner";
+import type { FunctionSpec } from "../../../../shared/spec/spec";
+import { toArgument, toExcelBlock, type ExcelRuntime } from "./excelValues";
 
 /**
  * Associates every function with Excel's runtime. Excel appends an invocation object to the arguments, which our

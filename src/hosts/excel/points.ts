@@ -1,1 +1,0 @@
-export const PIXELS_TO_POINTS = 0.75;

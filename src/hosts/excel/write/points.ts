@@ -1,0 +1,1 @@
+export const POINTS_PER_PX = 0.75;
