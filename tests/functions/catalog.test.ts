@@ -65,6 +65,11 @@ describe("the catalog", () => {
         .filter(([name]) => name.endsWith("Spec"))
         .map(([, value]) => value as FunctionSpec),
     );
+    expect(
+      specs
+        .filter((spec) => !catalog.includes(spec))
+        .map(({ id }) => `list the specification of ${id} in functions/index.ts, under its concept`),
+    ).toEqual([]);
     expect(specs.map(({ id }) => id).sort()).toEqual(catalog.map(({ id }) => id).sort());
     specs.forEach((spec) => {
       expect(catalog).toContain(spec);
