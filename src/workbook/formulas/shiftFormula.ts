@@ -1,7 +1,7 @@
 import { columnLetters, columnOf, LAST_CELL } from "../address";
 import { formulaOf, tokensOf } from "./tokens";
 
-/** One past the last row and column of a sheet in the format; references that leave the sheet come in again at its other side. */
+/** A sheet's rows and columns in the file format. A reference shifted past the last one wraps around to the first. */
 const ROWS = LAST_CELL.row + 1;
 const COLUMNS = LAST_CELL.column + 1;
 
@@ -11,19 +11,22 @@ const shifted = (index: number, by: number, count: number): number =>
 const shiftPart = (part: string, rows: number, columns: number): string =>
   part.replace(
     /(\$?)([A-Za-z]*)(\$?)([0-9]*)/,
-    (_, columnSign: string, letters: string, rowSign: string, digits: string) => {
-      // A row alone, as in `$3:5`, has its sign where a column's would be.
-      const isRowFixed = letters === "" ? columnSign === "$" : rowSign === "$";
+    (_, columnDollar: string, letters: string, rowDollar: string, digits: string) => {
+      // In whole rows, as in `$3:5`, the first `$` is the row's.
+      const isRowFixed = letters === "" ? columnDollar === "$" : rowDollar === "$";
       const column =
-        letters === "" || columnSign === "$"
+        letters === "" || columnDollar === "$"
           ? letters
           : columnLetters(shifted(columnOf(letters), columns, COLUMNS));
       const row = digits === "" || isRowFixed ? digits : String(shifted(Number(digits) - 1, rows, ROWS) + 1);
-      return columnSign + column + rowSign + row;
+      return columnDollar + column + rowDollar + row;
     },
   );
 
-/** A formula as it reads in a cell so many rows below and columns to the right: that is how a file shares one formula. */
+/**
+ * A formula as it reads in a cell so many rows below and columns to the right of its own: a file stores a shared formula once,
+ * in its first cell. References with `$` stay.
+ */
 export const shiftFormula = (formula: string, rows: number, columns: number): string =>
   formulaOf(
     tokensOf(formula).map((token) =>

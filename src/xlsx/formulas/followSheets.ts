@@ -19,7 +19,7 @@ interface Replacement {
 
 type Follow = (tokens: readonly Token[], at: number) => Replacement | undefined;
 
-const GONE: Token = { kind: "sign", text: "#REF!" };
+const GONE: Token = { kind: "error", text: "#REF!" };
 
 const textAt = (tokens: readonly Token[], at: number): string | undefined => tokens[at]?.text;
 
