@@ -35,7 +35,13 @@ const COMMON_PRACTICE = "common practice, no published source";
 const CLIPPED = { clippedEdges: 1, nailedEdges: 0, source: COMMON_PRACTICE };
 const NAILED = { clippedEdges: 0, nailedEdges: 1, source: COMMON_PRACTICE };
 
-/** Every kind of trim on a roof of metal shingles, in the order in which it goes on. */
+/**
+ * Every kind of trim on a roof of metal shingles, in the order of installation.
+ *
+ * To add a kind of trim, add its entry here, where it is installed, and nothing else: the Trims sheet, the takeoff and the order
+ * list what stands here. If it follows an edge of its own, add the edge to TRIM_EDGES too. Say in `source` where its usual values
+ * come from. A test fails if a kind follows no known edge, has no fastener, or shares its label with another.
+ */
 export const TRIM_KINDS = {
   dripEdge: {
     ...NAILED,

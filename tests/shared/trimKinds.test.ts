@@ -8,17 +8,27 @@ describe("the kinds of trim", () => {
   it("leave no edge of a roof without a trim or a word for one", () => {
     const asRuns = EDGE_KINDS.map((kind) => (kind === "rake" ? "gable" : kind));
     const words: readonly string[] = TRIM_EDGES;
-    expect(asRuns.filter((edge) => !words.includes(edge))).toEqual([]);
+    expect(
+      asRuns
+        .filter((edge) => !words.includes(edge))
+        .map((edge) => `add "${edge}" to TRIM_EDGES in shared/trimKinds.ts`),
+    ).toEqual([]);
     const followed = new Set<string>(kinds.map(({ follows }) => follows));
     // A step between eaves of different height takes what the roofer says.
-    expect(words.filter((edge) => !followed.has(edge))).toEqual(["eave step"]);
+    expect(
+      words
+        .filter((edge) => edge !== "eave step" && !followed.has(edge))
+        .map((edge) => `add a kind of trim that follows "${edge}" to TRIM_KINDS in shared/trimKinds.ts`),
+    ).toEqual([]);
+    expect(followed).not.toContain("eave step");
   });
 
   it("have each a label of its own, a fastener, and a stock and lap that the functions take", () => {
     expect(new Set(kinds.map(({ label }) => label)).size).toBe(kinds.length);
-    for (const { stockIn = 120, lapIn = 0, clippedEdges, nailedEdges } of kinds) {
+    for (const { label, stockIn = 120, lapIn = 0, clippedEdges, nailedEdges } of kinds) {
       expect(callForNumber("TRIMPIECES", 1, stockIn, lapIn)).toBe(1);
-      expect(clippedEdges + nailedEdges).toBeGreaterThan(0);
+      if (clippedEdges + nailedEdges === 0)
+        throw new Error(`give "${label}" a clipped or a nailed edge in shared/trimKinds.ts`);
     }
   });
 
