@@ -12,7 +12,7 @@ export interface SealedBlock {
   readonly seal: number;
 }
 
-const linesOf = ({ from, to }: Area, cellAt: (place: CellAddress) => Cell): Cell[][] =>
+const cellsIn = ({ from, to }: Area, cellAt: (place: CellAddress) => Cell): Cell[][] =>
   Array.from({ length: to.row - from.row + 1 }, (_, row) =>
     Array.from({ length: to.column - from.column + 1 }, (_each, column) =>
       cellAt({ row: from.row + row, column: from.column + column }),
@@ -20,8 +20,8 @@ const linesOf = ({ from, to }: Area, cellAt: (place: CellAddress) => Cell): Cell
   );
 
 /** The seal of a block as it stands. Worked out here, never read off a cell; undefined where a cell is an error. */
-export const sealNow = (sheet: SheetContents, area: Area): number | undefined => {
-  const cells = linesOf(area, (place) => shownAt(sheet, place));
+export const currentSeal = (sheet: SheetContents, area: Area): number | undefined => {
+  const cells = cellsIn(area, (place) => shownAt(sheet, place));
   return cells.flat().some((cell) => cell instanceof CellError) ? undefined : sealOf(cells);
 };
 
@@ -33,7 +33,7 @@ export const sealFormula = ({ sheet, area }: Omit<SealedBlock, "seal">): string 
  * As a formula: nothing where two cells hold the same seal, else that a sheet was edited since; where our functions or the sheet
  * aren't there, that.
  */
-export const ifEdited = (then: string, now: string, sheet: string, since: string): string =>
+export const editedWarningFormula = (then: string, now: string, sheet: string, since: string): string =>
   `IFERROR(IF(${then}=${now},"",${quotedText(`"${sheet}" was edited since ${since}`)}),${quotedText(`the seal of "${sheet}" can't be worked out here`)})`;
 
 /** A sheet as far as a block goes, blank around it: what isn't sealed isn't read. */

@@ -1,13 +1,13 @@
 import { readArea } from "../../src/workbook/address";
-import { changeOrderSheet } from "../../src/sheets/changeOrder/changeOrder";
-import type { Side } from "../../src/sheets/changeOrder/sides";
+import { changeOrderSheet } from "../../src/sheets/changeOrder/changeOrderSheet";
+import type { ComparedOrder } from "../../src/sheets/changeOrder/comparedOrders";
 import type { Contents } from "../../src/workbook/contents";
 import { fieldSheetPlan } from "../../src/sheets/fieldSheet/fieldSheet";
 import { panelSheet } from "../../src/sheets/panelSheet";
-import { ledgerSheet } from "../../src/sheets/ledger/ledger";
+import { journalEntrySheet } from "../../src/sheets/journalEntry/journalEntrySheet";
 import { number, text, type SheetPlan, type WorkbookPlan } from "../../src/workbook/plan";
-import { frozenSheet, readLiveOrder } from "../../src/sheets/signedBase/freeze";
-import { orderOnSigned } from "../../src/sheets/signedBase/signedBase";
+import { frozenSheet, readLiveOrder } from "../../src/sheets/signedOrder/freezeOrder";
+import { orderOnSigned } from "../../src/sheets/signedOrder/signedOrderSheet";
 import { DEMO_TAKEOFF, FOOTPRINT_DEMO } from "../../src/sheets/newJob/demo";
 import { takeoffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
 import { smallOrder, type Line } from "./smallOrder";
@@ -42,7 +42,7 @@ const SIGNED_ON = 46_174;
 
 /** Two orders, each frozen, what changed between them, and the entry of the journal. */
 const changedOrder = (): WorkbookPlan => {
-  const sides: Side[] = [];
+  const sides: ComparedOrder[] = [];
   const frozen: SheetPlan[] = [];
   for (const lines of [
     [
@@ -62,9 +62,9 @@ const changedOrder = (): WorkbookPlan => {
     const live = readLiveOrder(contents, "Order");
     const { plan, sealed } = frozenSheet(contents, live, SIGNED_ON);
     frozen.push(plan);
-    sides.push({ order: orderOnSigned(plan.name, live.order), measures: live.measures, sealed });
+    sides.push({ order: orderOnSigned(plan.name, live.order), measurements: live.measurements, sealed });
   }
-  const [base, now] = sides as [Side, Side];
+  const [base, now] = sides as [ComparedOrder, ComparedOrder];
   const change = changeOrderSheet({
     sheetName: "Change order 1",
     job: "=shed",
@@ -72,10 +72,10 @@ const changedOrder = (): WorkbookPlan => {
     base,
     now,
     renamed: new Map(),
-    earlier: [],
-    whys: [{ item: "panels", sentences: ["+1 plane", "a longer slope"] }],
+    previous: [],
+    causes: [{ item: "panels", sentences: ["+1 plane", "a longer slope"] }],
   });
-  const ledger = ledgerSheet(
+  const ledger = journalEntrySheet(
     "Ledger 1",
     {
       sheet: change.name,

@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import type { Host } from "../../workbook/host";
-import { freeze } from "../../sheets/signedBase/freeze";
+import { freezeOrder } from "../../sheets/signedOrder/freezeOrder";
 import { BuildCard } from "../parts/BuildCard";
 import { today } from "../parts/today";
 import { DateField, serialOf } from "./DateField";
@@ -14,7 +14,7 @@ export const FreezeCard = ({ host }: { host: Host }) => {
       title="Signed base"
       summary="A dated, protected copy of the order in front, values only: quantities, prices and the inputs that made them. A seal shows if it is edited."
       action="Freeze the order"
-      build={async () => freeze(host, serialOf(date))}
+      build={async () => freezeOrder(host, serialOf(date))}
     >
       <DateField name="freeze-date" date={date} onDate={setDate} />
     </BuildCard>

@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-button";
 import type { Host } from "../../workbook/host";
-import { issueInFront } from "../../sheets/changeOrder/issue";
+import { issueActiveChangeOrder } from "../../sheets/changeOrder/issueChangeOrder";
 import { OutcomeLine } from "../parts/OutcomeLine";
 import { cautionOf, useOutcome } from "../parts/useOutcome";
 
@@ -10,7 +10,7 @@ export const IssueCard = ({ host }: { host: Host }) => {
 
   const run = (): Promise<void> =>
     attempt(async () => {
-      const issued = await issueInFront(host);
+      const issued = await issueActiveChangeOrder(host);
       return {
         message: `Issued "${issued.sheet}" under the seal ${issued.seal}.`,
         ...cautionOf(issued.remarks),

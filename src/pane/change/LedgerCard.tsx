@@ -2,9 +2,9 @@ import { Button } from "@fluentui/react-button";
 import { useEffect, useState } from "preact/hooks";
 import { InputError } from "../../../shared/inputError";
 import type { Added } from "../../workbook/host";
-import { addLedger } from "../../sheets/ledger/addLedger";
-import { ACCOUNTS, type AccountUse } from "../../sheets/ledger/ledger";
-import { ledgerCautions, ledgerTable } from "../../sheets/ledger/ledgerTable";
+import { addJournalEntry } from "../../sheets/journalEntry/addJournalEntry";
+import { ACCOUNTS, type AccountUse } from "../../sheets/journalEntry/journalEntrySheet";
+import { journalEntryWarnings, journalEntryTable } from "../../sheets/journalEntry/journalEntryTable";
 import { BuildCard } from "../parts/BuildCard";
 import { ChoiceField, choicesOf } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
@@ -44,7 +44,7 @@ export const LedgerCard = ({ host, lists: { changeOrders, inFront } }: Props) =>
   const build = async (): Promise<Added> => {
     if (changeOrder === "") throw new InputError("Make a change order first: its total is what is posted.");
     saving.forget();
-    const added = await addLedger(host, changeOrder, accounts);
+    const added = await addJournalEntry(host, changeOrder, accounts);
     setWritten(added.sheets[0]);
     return added;
   };
@@ -52,9 +52,9 @@ export const LedgerCard = ({ host, lists: { changeOrders, inFront } }: Props) =>
   const save = (sheet: string): Promise<void> =>
     saving.attempt(async () => {
       const contents = await host.contents();
-      const table = ledgerTable(contents, sheet);
+      const table = journalEntryTable(contents, sheet);
       const message = ((await host.files?.saveTable(sheet, table)) ?? []).join(" ");
-      return { message, ...cautionOf(ledgerCautions(contents, sheet)) };
+      return { message, ...cautionOf(journalEntryWarnings(contents, sheet)) };
     });
 
   return (

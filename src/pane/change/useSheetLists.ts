@@ -1,7 +1,7 @@
 import { useMemo } from "preact/hooks";
 import type { Host } from "../../workbook/host";
 import { signedSheetsOf } from "../../sheets/changeOrder/addChangeOrder";
-import { agreedChangeOrdersIn } from "../../sheets/changeOrder/earlier";
+import { agreedChangeOrdersIn } from "../../sheets/changeOrder/existingChangeOrders";
 import { useWatched } from "../parts/useWatched";
 
 /** Sheets that a person can choose from. */

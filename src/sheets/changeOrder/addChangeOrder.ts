@@ -2,20 +2,26 @@ import { InputError } from "../../../shared/inputError";
 import { itemKey } from "../../../shared/kinds/orderLines";
 import type { Added, Host } from "../../workbook/host";
 import type { Contents } from "../../workbook/contents";
-import { chooseOrder, frozenSheet, liveOrdersIn, readLiveOrder, type LiveOrder } from "../signedBase/freeze";
+import {
+  chooseOrder,
+  frozenSheet,
+  liveOrdersIn,
+  readLiveOrder,
+  type LiveOrder,
+} from "../signedOrder/freezeOrder";
 import { nextNumbered } from "../../workbook/nextNumbered";
-import { isSigned, readSigned } from "../signedBase/readSigned";
-import { orderOnSigned } from "../signedBase/signedBase";
+import { isSigned, readSignedOrder } from "../signedOrder/readSignedOrder";
+import { orderOnSigned } from "../signedOrder/signedOrderSheet";
 import type { ReadLine } from "../orderSheet/readOrder";
 import type { SheetPlan } from "../../workbook/plan";
-import { changeOrdersOf, refuseOffChain } from "./chain";
-import { changeOrderSheet } from "./changeOrder";
-import { datedBefore } from "./datedBefore";
-import { livesOn, refuseOtherOrder, type Origin } from "./origin";
-import { renamedItems } from "./renamed";
-import { isWanted, itemsOf, type Renamed, type Side } from "./sides";
-import { refuseTypedOver } from "./typedOver";
-import { whyItMoved, type Why } from "./why";
+import { changeOrdersOfOrder, refuseOutOfSequence } from "./changeOrderSequence";
+import { changeOrderSheet } from "./changeOrderSheet";
+import { dateWarnings } from "./dateWarnings";
+import { liveSheetOf, refuseDifferentOrders, type OrderSource } from "./sourceOrder";
+import { renamedItems } from "./renamedItems";
+import { isNeededOrOrdered, itemsOf, type RenamedItems, type ComparedOrder } from "./comparedOrders";
+import { refuseOverwrittenFormulas } from "./overwrittenFormulas";
+import { causesOfChanges, type ItemCauses } from "./causes";
 
 /** What stands for now: a signed sheet, or the live order, frozen with this change or left to move. */
 export type NowChoice =
@@ -39,7 +45,7 @@ export const signedSheetsOf = ({ sheets }: Contents): string[] =>
   [...sheets].filter(([, sheet]) => isSigned(sheet)).map(([name]) => name);
 
 interface Now {
-  readonly side: Side;
+  readonly side: ComparedOrder;
   /** The order's own sheet. */
   readonly from: string;
   readonly job: string;
@@ -48,8 +54,8 @@ interface Now {
 }
 
 const signedSide = (contents: Contents, sheet: string): Now => {
-  const { order, measures, sealed, from, job } = readSigned(contents, sheet);
-  return { side: { order, measures, sealed }, from, job };
+  const { order, measurements, sealed, from, job } = readSignedOrder(contents, sheet);
+  return { side: { order, measurements, sealed }, from, job };
 };
 
 const liveSide = (
@@ -58,11 +64,11 @@ const liveSide = (
   choice: Exclude<NowChoice, { kind: "signed" }>,
   dateSerial: number,
 ): Now => {
-  const { order, measures, job } = live;
+  const { order, measurements, job } = live;
   const from = order.sheet;
-  if (choice.kind === "draft") return { side: { order, measures, sealed: undefined }, from, job };
+  if (choice.kind === "draft") return { side: { order, measurements, sealed: undefined }, from, job };
   const { plan, sealed } = frozenSheet(contents, live, dateSerial);
-  return { side: { order: orderOnSigned(plan.name, order), measures, sealed }, from, job, frozen: plan };
+  return { side: { order: orderOnSigned(plan.name, order), measurements, sealed }, from, job, frozen: plan };
 };
 
 /** The sheet on which the order of two signed sheets lives still, perhaps under another name; undefined where none can be told. */
@@ -72,13 +78,13 @@ const orderBehind = (contents: Contents, from: readonly string[]): string | unde
 };
 
 /** Why it moved, as far as the order that it was taken from is still in the workbook. */
-const whysOf = (
+const causesOf = (
   contents: Contents,
   liveOrder: string | undefined,
-  base: Side,
-  now: Side,
-  renamed: Renamed,
-): Why[] =>
+  base: ComparedOrder,
+  now: ComparedOrder,
+  renamed: RenamedItems,
+): ItemCauses[] =>
   liveOrder === undefined
     ? [
         {
@@ -86,12 +92,12 @@ const whysOf = (
           sentences: ["the order isn't in the workbook any more, so that its inputs can't be followed"],
         },
       ]
-    : whyItMoved(contents, readLiveOrder(contents, liveOrder), base, now, renamed);
+    : causesOfChanges(contents, readLiveOrder(contents, liveOrder), base, now, renamed);
 
 /** What stands for now, and the sheet on which the order lives. */
 const nowOf = (
   contents: Contents,
-  base: Origin,
+  base: OrderSource,
   { now, dateSerial }: ChangeOrderChoice,
   inFront: string,
 ): { now: Now; liveOrder: string | undefined } => {
@@ -99,7 +105,7 @@ const nowOf = (
     const signed = signedSide(contents, now.sheet);
     return { now: signed, liveOrder: orderBehind(contents, [base.from, signed.from]) };
   }
-  const liveOrder = livesOn(contents, base) ?? chooseOrder(contents, inFront);
+  const liveOrder = liveSheetOf(contents, base) ?? chooseOrder(contents, inFront);
   return { now: liveSide(contents, readLiveOrder(contents, liveOrder), now, dateSerial), liveOrder };
 };
 
@@ -108,9 +114,9 @@ const saidBy = ({ item, unit, needed, waste, toOrder, orderUnit, perPack, price 
   [itemKey(item), itemKey(unit), needed, waste, toOrder, itemKey(orderUnit), perPack, price].join("\n");
 
 /** Whether two orders say the same of what they want, in whatever order their lines stand. */
-const isUnchanged = (base: Side, now: Side): boolean => {
+const isUnchanged = (base: ComparedOrder, now: ComparedOrder): boolean => {
   const [then, after] = [base, now].map(({ order }) =>
-    order.lines.filter(isWanted).map(saidBy).sort().join("\n\n"),
+    order.lines.filter(isNeededOrOrdered).map(saidBy).sort().join("\n\n"),
   );
   return then === after;
 };
@@ -120,17 +126,17 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   const [contents, { sheet: inFront }] = await Promise.all([host.contents(), host.inView()]);
   if (choice.now.kind === "signed" && choice.now.sheet === choice.base)
     throw new InputError(`Base and now are both "${choice.base}": nothing can have changed.`);
-  const base = readSigned(contents, choice.base);
-  const baseSide: Side = base;
+  const base = readSignedOrder(contents, choice.base);
+  const baseSide: ComparedOrder = base;
   const { now, liveOrder } = nowOf(contents, base, choice, inFront);
   const renamed = renamedItems(baseSide, now.side, now.from);
   if (itemsOf(baseSide, now.side, renamed).length === 0)
     throw new InputError(
       `Neither "${choice.base}" nor "${now.side.order.sheet}" orders anything. Nothing was written.`,
     );
-  refuseOtherOrder(contents, base, { ...now, sheet: now.side.order.sheet });
-  const earlier = changeOrdersOf(contents, base.from);
-  refuseOffChain(earlier, choice.base);
+  refuseDifferentOrders(contents, base, { ...now, sheet: now.side.order.sheet });
+  const previous = changeOrdersOfOrder(contents, base.from);
+  refuseOutOfSequence(previous, choice.base);
   const sheet = changeOrderSheet({
     sheetName: nextNumbered(now.side.sealed ? CHANGE_ORDER : DRAFT, contents),
     job: now.job,
@@ -138,18 +144,18 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
     base: baseSide,
     now: now.side,
     renamed,
-    earlier,
-    whys: whysOf(contents, liveOrder, baseSide, now.side, renamed),
+    previous,
+    causes: causesOf(contents, liveOrder, baseSide, now.side, renamed),
   });
   // What has lost a label or its total was refused above, by that: cells are found by labels.
-  for (const each of earlier) refuseTypedOver(contents, each);
+  for (const each of previous) refuseOverwrittenFormulas(contents, each);
   const sheets = [sheet, ...(now.frozen ? [now.frozen] : [])];
   const undo = await host.write({ sheets, names: [] });
   return {
     sheets: sheets.map(({ name }) => name),
     remarks: [
       ...(isUnchanged(baseSide, now.side) ? [`Nothing has changed since "${choice.base}".`] : []),
-      ...datedBefore(choice.dateSerial, earlier),
+      ...dateWarnings(choice.dateSerial, previous),
     ],
     undo,
   };

@@ -1,7 +1,7 @@
 import { a1 } from "../../workbook/address";
 import { isEmpty } from "../../workbook/formula";
 import { formula, text, type PlannedCell } from "../../workbook/plan";
-import { earlierAmount, earlierTerm, type Earlier } from "./earlier";
+import { amountReference, termReference, type ExistingChangeOrder } from "./existingChangeOrders";
 import {
   AMOUNT_COLUMNS,
   AMOUNTS,
@@ -33,7 +33,11 @@ interface SealRows {
 const sumOf = (cells: readonly string[]): string => (cells.length === 0 ? "0" : cells.join("+"));
 
 /** What each amount is worked out by; every one is whole cents, half a cent away from zero. */
-const formulasOf = (lines: number, earlier: readonly Earlier[], seals: SealRows): Record<Amount, string> => {
+const formulasOf = (
+  lines: number,
+  previous: readonly ExistingChangeOrder[],
+  seals: SealRows,
+): Record<Amount, string> => {
   const amount = (of: Amount): string => amountCell(lines, of);
   const [material, labor] = (["material", "labor"] as const).map((column) => changeColumn(lines, column)) as [
     string,
@@ -57,7 +61,7 @@ const formulasOf = (lines: number, earlier: readonly Earlier[], seals: SealRows)
   const costs = `${amount("materialAdded")}:${amount("tax")}`;
   const check = a1({ row: CHECK_ROW, column: 0 });
   /** What was edited is summed up nowhere. */
-  const ofEarlier = (sum: string): string => unlessEdited(seals.row + seals.signed, earlier.length, sum);
+  const ofPrevious = (sum: string): string => unlessEdited(seals.row + seals.signed, previous.length, sum);
   return {
     materialAdded: part(material, ">"),
     materialDeducted: part(material, "<"),
@@ -68,21 +72,25 @@ const formulasOf = (lines: number, earlier: readonly Earlier[], seals: SealRows)
     profitAdded: share(profit, "materialAdded", "laborAdded", "overheadAdded"),
     profitDeducted: onDeductions(share(profit, "materialDeducted", "laborDeducted", "overheadDeducted")),
     tax: `IF(${termCell(lines, "taxRounding")}="${EACH_LINE}",${taxOnLines},${taxOnTotal})`,
-    total: `IF(${isEmpty(check)},${unlessEdited(seals.row, seals.signed + earlier.length, `ROUND(SUM(${costs}),2)`)},NA())`,
-    before: ofEarlier(`ROUND(${sumOf(earlier.map((each) => earlierAmount(each, "total")))},2)`),
+    total: `IF(${isEmpty(check)},${unlessEdited(seals.row, seals.signed + previous.length, `ROUND(SUM(${costs}),2)`)},NA())`,
+    before: ofPrevious(`ROUND(${sumOf(previous.map((each) => amountReference(each, "total")))},2)`),
     toDate: `ROUND(${amount("before")}+${amount("total")},2)`,
     contractBefore: ifContract(`ROUND(${contract}+${amount("before")},2)`),
     contractNow: ifContract(`ROUND(${contract}+${amount("toDate")},2)`),
     retainage: `ROUND(${amount("total")}*${termCell(lines, "retainageRate")},2)`,
-    daysToDate: ofEarlier(
-      sumOf([...earlier.map((each) => earlierTerm(each, "days")), termCell(lines, "days")]),
+    daysToDate: ofPrevious(
+      sumOf([...previous.map((each) => termReference(each, "days")), termCell(lines, "days")]),
     ),
   };
 };
 
 /** What the change comes to, from its lines to the new contract sum. */
-export const amountCells = (lines: number, earlier: readonly Earlier[], seals: SealRows): PlannedCell[] => {
-  const formulas = formulasOf(lines, earlier, seals);
+export const amountCells = (
+  lines: number,
+  previous: readonly ExistingChangeOrder[],
+  seals: SealRows,
+): PlannedCell[] => {
+  const formulas = formulasOf(lines, previous, seals);
   return (Object.keys(AMOUNTS) as Amount[]).flatMap((amount): PlannedCell[] => {
     const row = amountRow(lines, amount);
     const note = NOTES[amount];

@@ -1,8 +1,8 @@
 import { FIRST_DATE_SERIAL, LAST_DATE_SERIAL } from "../../../shared/sheetDate";
 import { isEmpty } from "../../workbook/formula";
-import { about, itemsWhere } from "../itemsWhere";
+import { warningAbout, listItemsWhere } from "../itemWarnings";
 import type { SealedBlock } from "../sealedBlock";
-import type { Earlier } from "./earlier";
+import type { ExistingChangeOrder } from "./existingChangeOrders";
 import {
   changeColumn,
   EACH_LINE,
@@ -11,27 +11,33 @@ import {
   ON_THE_TOTAL,
   termCell,
   TERMS,
-  UNLIKE_PACKS,
+  DIFFERENT_PACKS,
   type ChangeColumn,
   type Term,
 } from "./changeOrderLayout";
-import { ifRowEdited, signedAmong, statusColumn } from "./seals";
-import { itemKeyOf, nameOf, orderColumn, type Item, type Side } from "./sides";
+import { editedWarning, sealedBlocksOf, statusColumn } from "./seals";
+import {
+  itemKeyFormula,
+  itemNameReference,
+  orderColumnReference,
+  type Item,
+  type ComparedOrder,
+} from "./comparedOrders";
 
 /** What was signed and is not as it was; the first seals are theirs. */
 const editedSigned = (signed: readonly SealedBlock[], sealsRow: number): string[] =>
-  signed.map(({ sheet }, index) => ifRowEdited(sealsRow + index, sheet, "it was signed"));
+  signed.map(({ sheet }, index) => editedWarning(sealsRow + index, sheet, "it was signed"));
 
 /** For each of some items 1 where a list of columns and cells has it, letter by letter; MATCH would take `*` and `?` for any text. */
 const isIn = (list: readonly string[], items: string): string => {
   const LINE = "CHAR(10)";
-  const listed = `${LINE}&TEXTJOIN(${LINE},TRUE,${list.map(itemKeyOf).join(",")})&${LINE}`;
-  return `IF(ISNUMBER(FIND(${LINE}&${itemKeyOf(items)}&${LINE},${listed})),1,0)`;
+  const listed = `${LINE}&TEXTJOIN(${LINE},TRUE,${list.map(itemKeyFormula).join(",")})&${LINE}`;
+  return `IF(ISNUMBER(FIND(${LINE}&${itemKeyFormula(items)}&${LINE},${listed})),1,0)`;
 };
 
 /** For each item of a column 1 where an item above it is the same. */
 const isRepeated = (items: string): string => {
-  const isSame = `EXACT(${itemKeyOf(items)},TRANSPOSE(${itemKeyOf(items)}))`;
+  const isSame = `EXACT(${itemKeyFormula(items)},TRANSPOSE(${itemKeyFormula(items)}))`;
   return `IF(MMULT(${isSame}*(ROW(${items})>TRANSPOSE(ROW(${items}))),ROW(${items})^0)>0,1,0)`;
 };
 
@@ -42,27 +48,27 @@ const ROWS_WATCHED = 50;
  * What an order has that this sheet doesn't list: a live one may gain lines, have one twice, or lose a name after this sheet was
  * made, and this sheet's own items may be retyped.
  */
-const ofOrder = ({ order, sealed }: Side, listed: readonly string[]): string[] => {
+const ofOrder = ({ order, sealed }: ComparedOrder, listed: readonly string[]): string[] => {
   const watched = sealed ? order : { ...order, lastRow: order.lastRow + ROWS_WATCHED };
-  const items = orderColumn(watched, "item");
-  const toOrder = orderColumn(watched, "toOrder");
+  const items = orderColumnReference(watched, "item");
+  const toOrder = orderColumnReference(watched, "toOrder");
   const isOrdered = `IF(ISNUMBER(${toOrder}),IF(${toOrder}>0,1,0),0)`;
   const isUnlisted = `1-${isIn(listed, items)}`;
   const isSecond = `IF(LEN(${items})=0,0,${isRepeated(items)})`;
   const isNameless = `IF(LEN(${items})=0,1,0)`;
-  const unlisted = about(
+  const unlisted = warningAbout(
     sealed ? "this sheet no longer lists" : "the order has gained what this sheet doesn't list, make it anew",
-    itemsWhere(items, `${isOrdered}*(${isUnlisted})>0`),
+    listItemsWhere(items, `${isOrdered}*(${isUnlisted})>0`),
   );
   // What is sealed was read when this sheet was made: it lost no name and has no item twice.
   if (sealed) return [unlisted];
   return [
-    about(
+    warningAbout(
       "the order has no item in row",
       `TEXTJOIN(", ",TRUE,IF(${isOrdered}*${isNameless}>0,ROW(${items}),""))`,
     ),
     unlisted,
-    about("the order has an item twice", itemsWhere(items, `${isSecond}>0`)),
+    warningAbout("the order has an item twice", listItemsWhere(items, `${isSecond}>0`)),
   ];
 };
 
@@ -83,15 +89,15 @@ const takes = (lines: number, ...of: [term: Term, what: string, isTaken: (cell: 
   `IF(${isEmpty(termCell(lines, of[0]))},"",${needs(lines, ...of)})`;
 
 /** What stands in the way of a total: each thing named, empty text where there is none. */
-export const stops = (
-  base: Side,
-  now: Side,
+export const checkFormula = (
+  base: ComparedOrder,
+  now: ComparedOrder,
   listed: readonly Item[],
-  earlier: readonly Earlier[],
+  previous: readonly ExistingChangeOrder[],
   sealsRow: number,
 ): string => {
   const lines = listed.length;
-  const signed = signedAmong([base, now]);
+  const signed = sealedBlocksOf([base, now]);
   const column = (of: ChangeColumn): string => changeColumn(lines, of);
   const [items, taxable] = [column("item"), column("taxable")];
   const noAmount = (of: ChangeColumn): string => `IF(ISNUMBER(${column(of)}),IF(${column(of)}<0,1,0),1)`;
@@ -101,40 +107,40 @@ export const stops = (
   const isStill = `IF(ISNUMBER(${column("orderChange")}),(${column("orderChange")}=0)*(LEN(${column("priceBase")})=0)*(LEN(${column("priceNow")})=0),0)`;
   const each = [
     ...editedSigned(signed, sealsRow),
-    ...(earlier.length === 0 ? [] : [statusColumn(sealsRow + signed.length, earlier.length)]),
+    ...(previous.length === 0 ? [] : [statusColumn(sealsRow + signed.length, previous.length)]),
     ...ofOrder(base, [
       items,
-      ...listed.flatMap(({ former }) => (former ? [nameOf(base.order, former)] : [])),
+      ...listed.flatMap(({ former }) => (former ? [itemNameReference(base.order, former)] : [])),
     ]),
     ...ofOrder(now, [items]),
-    about("this sheet has an item twice", itemsWhere(items, `${isRepeated(items)}>0`)),
-    about(
+    warningAbout("this sheet has an item twice", listItemsWhere(items, `${isRepeated(items)}>0`)),
+    warningAbout(
       "the quantity is no number of 0 or more",
-      itemsWhere(items, `${noAmount("orderBase")}+${noAmount("orderNow")}>0`),
+      listItemsWhere(items, `${noAmount("orderBase")}+${noAmount("orderNow")}>0`),
     ),
-    about(
+    warningAbout(
       "no price of 0 or more for",
-      itemsWhere(
+      listItemsWhere(
         items,
         `(${noPrice("orderBase", "priceBase")}+${noPrice("orderNow", "priceNow")})*(1-${isStill})>0`,
       ),
     ),
-    about(
+    warningAbout(
       "bought in other packs than at base, pack it as then or give it another name",
-      itemsWhere(
+      listItemsWhere(
         items,
-        `IF(ISTEXT(${column("orderChange")}),${column("orderChange")}="${UNLIKE_PACKS}",FALSE)`,
+        `IF(ISTEXT(${column("orderChange")}),${column("orderChange")}="${DIFFERENT_PACKS}",FALSE)`,
       ),
     ),
-    about(
+    warningAbout(
       "the need is no number of 0 or more",
-      itemsWhere(items, `${noAmount("neededBase")}+${noAmount("neededNow")}>0`),
+      listItemsWhere(items, `${noAmount("neededBase")}+${noAmount("neededNow")}>0`),
     ),
-    about(
+    warningAbout(
       "labor for each is a number of 0 or more, also where some is taken back",
-      itemsWhere(items, `IF(LEN(${column("laborEach")})=0,0,${noAmount("laborEach")})>0`),
+      listItemsWhere(items, `IF(LEN(${column("laborEach")})=0,0,${noAmount("laborEach")})>0`),
     ),
-    about("taxable is yes or no", itemsWhere(items, `(${taxable}<>"yes")*(${taxable}<>"no")>0`)),
+    warningAbout("taxable is yes or no", listItemsWhere(items, `(${taxable}<>"yes")*(${taxable}<>"no")>0`)),
     needs(
       lines,
       "date",

@@ -1,7 +1,7 @@
 import { a1, absoluteA1 } from "../../workbook/address";
 
 /** Columns of a change order's table. */
-export const CHANGE = {
+export const CHANGE_COLUMNS = {
   item: 0,
   what: 1,
   unit: 2,
@@ -22,7 +22,7 @@ export const CHANGE = {
   reason: 17,
   initials: 18,
 } as const;
-export type ChangeColumn = keyof typeof CHANGE;
+export type ChangeColumn = keyof typeof CHANGE_COLUMNS;
 
 export const CHANGE_HEADINGS: Readonly<Record<ChangeColumn, string>> = {
   item: "Item",
@@ -47,7 +47,7 @@ export const CHANGE_HEADINGS: Readonly<Record<ChangeColumn, string>> = {
 };
 
 /** What a line works out by itself; nobody types there. */
-export const WORKED_OUT = [
+export const CALCULATED_COLUMNS = [
   "what",
   "neededBase",
   "neededNow",
@@ -61,18 +61,19 @@ export const WORKED_OUT = [
   "labor",
   "tax",
 ] as const satisfies readonly ChangeColumn[];
-export type WorkedOut = (typeof WORKED_OUT)[number];
+export type CalculatedColumn = (typeof CALCULATED_COLUMNS)[number];
 
 export const CHECK_ROW = 2;
 /** Below the check: whether an issued change order is as it was. */
 export const STATUS_ROW = 3;
 export const FIRST_LINE_ROW = 5;
 
-export const changeCell = (row: number, column: ChangeColumn): string => a1({ row, column: CHANGE[column] });
+export const changeCell = (row: number, column: ChangeColumn): string =>
+  a1({ row, column: CHANGE_COLUMNS[column] });
 
 /** A column of all the lines. */
 export const changeColumn = (lines: number, column: ChangeColumn): string =>
-  `${absoluteA1({ row: FIRST_LINE_ROW, column: CHANGE[column] })}:${absoluteA1({ row: FIRST_LINE_ROW + lines - 1, column: CHANGE[column] })}`;
+  `${absoluteA1({ row: FIRST_LINE_ROW, column: CHANGE_COLUMNS[column] })}:${absoluteA1({ row: FIRST_LINE_ROW + lines - 1, column: CHANGE_COLUMNS[column] })}`;
 
 /** What is chosen or typed below the lines, in order: a label, and beside it the value. */
 export const TERMS = {
@@ -94,10 +95,10 @@ export const KEPT = "kept";
 export const EACH_LINE = "each line";
 export const ON_THE_TOTAL = "on the total";
 /** Stands for a change of packs that can't be taken from one another. */
-export const UNLIKE_PACKS = "unlike packs";
+export const DIFFERENT_PACKS = "unlike packs";
 
 /** Stands for a change of what is measured in another unit than before. */
-export const UNLIKE_UNITS = "unlike units";
+export const DIFFERENT_UNITS = "unlike units";
 
 /** What it comes to, beside the terms. */
 export const AMOUNTS = {
@@ -136,4 +137,4 @@ export const amountRow = (lines: number, amount: Amount): number =>
 export const amountCell = (lines: number, amount: Amount): string =>
   absoluteA1({ row: amountRow(lines, amount), column: AMOUNT_COLUMNS.value });
 
-export const whyRow = (lines: number): number => firstRowBelow(lines) + Object.keys(AMOUNTS).length + 1;
+export const causesRow = (lines: number): number => firstRowBelow(lines) + Object.keys(AMOUNTS).length + 1;

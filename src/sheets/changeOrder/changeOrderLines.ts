@@ -1,18 +1,26 @@
 import { isEmpty } from "../../workbook/formula";
 import { formula, number, text, type CellContent, type PlannedCell } from "../../workbook/plan";
-import { lineShown, type Earlier } from "./earlier";
+import { lineValue, type ExistingChangeOrder } from "./existingChangeOrders";
 import {
-  CHANGE,
+  CHANGE_COLUMNS,
   changeCell,
   EACH_LINE,
   FIRST_LINE_ROW,
   termCell,
-  UNLIKE_PACKS,
-  UNLIKE_UNITS,
+  DIFFERENT_PACKS,
+  DIFFERENT_UNITS,
   type ChangeColumn,
-  type WorkedOut,
+  type CalculatedColumn,
 } from "./changeOrderLayout";
-import { buysUnlike, lookUp, measuresUnlike, nameOf, type Item, type Side, type Sought } from "./sides";
+import {
+  packsDiffer,
+  lookUp,
+  unitsDiffer,
+  itemNameReference,
+  type Item,
+  type ComparedOrder,
+  type LookedUpItem,
+} from "./comparedOrders";
 
 const MONEY = "#,##0.00;-#,##0.00";
 /** As many places as it has: most are whole. */
@@ -42,39 +50,47 @@ const lineCells = (
   item: Item,
   index: number,
   lines: number,
-  base: Side,
-  now: Side,
-  last: Earlier | undefined,
+  base: ComparedOrder,
+  now: ComparedOrder,
+  last: ExistingChangeOrder | undefined,
 ): PlannedCell[] => {
   const row = FIRST_LINE_ROW + index;
   const at = (column: ChangeColumn): string => changeCell(row, column);
   const name = `$${at("item")}`;
-  const then: Sought = { order: base.order, name: item.former ? nameOf(base.order, item.former) : name };
-  const today: Sought = { order: now.order, name };
-  const found = (sought: Sought, column: "needed" | "toOrder" | "price", otherwise: string): CellContent =>
-    formula(`=${lookUp(sought, column, otherwise)}`);
+  const then: LookedUpItem = {
+    order: base.order,
+    name: item.former ? itemNameReference(base.order, item.former) : name,
+  };
+  const today: LookedUpItem = { order: now.order, name };
+  const found = (
+    sought: LookedUpItem,
+    column: "needed" | "toOrder" | "price",
+    otherwise: string,
+  ): CellContent => formula(`=${lookUp(sought, column, otherwise)}`);
   const [before, after] = [at("orderBase"), at("orderNow")];
   const sameOrder = `IF(${at("neededChange")}=0,"unchanged","same order")`;
   /** Where only one side has some, there is nothing to compare. */
   const ifBoth = (one: string, other: string, isSo: string): string =>
     `IF(${one}>0,IF(${other}>0,${isSo},FALSE),FALSE)`;
-  const isUnlike = ifBoth(before, after, buysUnlike(then, today));
+  const isUnlike = ifBoth(before, after, packsDiffer(then, today));
   const [needThen, needNow] = [at("neededBase"), at("neededNow")];
-  const isUnlikeNeed = ifBoth(needThen, needNow, measuresUnlike(then, today));
+  const isUnlikeNeed = ifBoth(needThen, needNow, unitsDiffer(then, today));
   const isSame = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
   const isStill = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},${isEmpty(at("priceBase"))},${isEmpty(at("priceNow"))})`;
   /** Packs that are unlike come to no money: what isn't known isn't shown. */
   const unlessUnlike = (money: string): CellContent =>
     formula(`=IF(ISTEXT(${at("orderChange")}),"",${money})`);
   const lineTax = `IF(${at("taxable")}="yes",ROUND(${at("material")}*${termCell(lines, "taxRate")},2),0)`;
-  const worked: Record<WorkedOut, CellContent> = {
+  const worked: Record<CalculatedColumn, CellContent> = {
     what: formula(`=IF(${isSame},${sameOrder},IF(${before}=0,"added",IF(${after}=0,"removed","changed")))`),
     neededBase: found(then, "needed", "0"),
     neededNow: found(today, "needed", "0"),
-    neededChange: formula(`=IF(${isUnlikeNeed},"${UNLIKE_UNITS}",ROUND(${needNow}-${needThen},${DECIMALS}))`),
+    neededChange: formula(
+      `=IF(${isUnlikeNeed},"${DIFFERENT_UNITS}",ROUND(${needNow}-${needThen},${DECIMALS}))`,
+    ),
     orderBase: found(then, "toOrder", "0"),
     orderNow: found(today, "toOrder", "0"),
-    orderChange: formula(`=IF(${isUnlike},"${UNLIKE_PACKS}",ROUND(${after}-${before},${DECIMALS}))`),
+    orderChange: formula(`=IF(${isUnlike},"${DIFFERENT_PACKS}",ROUND(${after}-${before},${DECIMALS}))`),
     priceBase: found(then, "price", '""'),
     priceNow: found(today, "price", '""'),
     // What has no price and stays as it was comes to nothing.
@@ -91,15 +107,15 @@ const lineCells = (
     orderUnit: text(item.orderUnit),
   };
   const nameThen = item.former?.item ?? item.item;
-  return (Object.keys(CHANGE) as ChangeColumn[]).map((column): PlannedCell => {
+  return (Object.keys(CHANGE_COLUMNS) as ChangeColumn[]).map((column): PlannedCell => {
     const numberFormat = FORMATS[column];
-    const shared = { row, column: CHANGE[column], ...(numberFormat && { numberFormat }) };
+    const shared = { row, column: CHANGE_COLUMNS[column], ...(numberFormat && { numberFormat }) };
     if (column === "taxable") {
-      const isExempt = last && lineShown(last, nameThen, "taxable") === "no";
+      const isExempt = last && lineValue(last, nameThen, "taxable") === "no";
       return { ...shared, content: text(isExempt ? "no" : "yes"), style: "input", choices: ["yes", "no"] };
     }
     if (column === "laborEach") {
-      const labor = last && lineShown(last, nameThen, "laborEach");
+      const labor = last && lineValue(last, nameThen, "laborEach");
       return { ...shared, content: typeof labor === "number" ? number(labor) : null, style: "input" };
     }
     const content = results[column] ?? null;
@@ -114,7 +130,7 @@ const lineCells = (
  */
 export const changeLines = (
   items: readonly Item[],
-  base: Side,
-  now: Side,
-  last: Earlier | undefined,
+  base: ComparedOrder,
+  now: ComparedOrder,
+  last: ExistingChangeOrder | undefined,
 ): PlannedCell[] => items.flatMap((item, index) => lineCells(item, index, items.length, base, now, last));

@@ -3,12 +3,19 @@ import { a1, a1Range, type Area, type CellAddress } from "../../workbook/address
 import { formulaAt, shownAt } from "../../workbook/contents";
 import { isEmpty, quotedText } from "../../workbook/formula";
 import { formula, number, text, type PlannedCell } from "../../workbook/plan";
-import { ifEdited, sealFormula, sealNow, type SealedBlock } from "../sealedBlock";
-import { amountShown, earlierAmount, lostLabel, placeOfAmount, rowOf, type Earlier } from "./earlier";
+import { editedWarningFormula, sealFormula, currentSeal, type SealedBlock } from "../sealedBlock";
+import {
+  amountValue,
+  amountReference,
+  missingLabel,
+  amountAddress,
+  rowOf,
+  type ExistingChangeOrder,
+} from "./existingChangeOrders";
 import {
   AMOUNTS,
   amountRow,
-  CHANGE,
+  CHANGE_COLUMNS,
   CHANGE_HEADINGS,
   CHECK_ROW,
   FIRST_LINE_ROW,
@@ -16,13 +23,13 @@ import {
   STATUS_ROW,
   type Amount,
 } from "./changeOrderLayout";
-import type { Side } from "./sides";
+import type { ComparedOrder } from "./comparedOrders";
 
 const SEAL_FORMAT = "0";
 /** The label by which a change order's own seal is found. */
 const OWN = "This change order";
 const NOTES = [
-  "Then: signed sheets and earlier change orders when this was made, this one when it was issued. Now: as they stand.",
+  "Then: signed sheets and previous change orders when this was made, this one when it was issued. Now: as they stand.",
   "A change order's seal covers its lines up to Tax, its terms and its amounts. Reasons, initials, words and signatures stay free.",
 ];
 
@@ -30,48 +37,53 @@ const LAST_AMOUNT = Object.keys(AMOUNTS).at(-1) as Amount;
 
 /** What a change order says in figures: from the headings of its lines down to its last amount. */
 const figures = (headingRow: number, lastRow: number): Area => ({
-  from: { row: headingRow, column: CHANGE.item },
-  to: { row: lastRow, column: CHANGE.tax },
+  from: { row: headingRow, column: CHANGE_COLUMNS.item },
+  to: { row: lastRow, column: CHANGE_COLUMNS.tax },
 });
 
-const figuresOf = (change: Earlier): Area =>
-  figures(rowOf(change.contents, CHANGE.item, CHANGE_HEADINGS.item), placeOfAmount(change, LAST_AMOUNT).row);
+const figuresOf = (change: ExistingChangeOrder): Area =>
+  figures(
+    rowOf(change.contents, CHANGE_COLUMNS.item, CHANGE_HEADINGS.item),
+    amountAddress(change, LAST_AMOUNT).row,
+  );
 
 /** Where the seal stands under which a change order was issued; undefined where it has no such row. */
-export const placeOfIssue = ({ contents }: Pick<Earlier, "contents">): CellAddress | undefined => {
+export const issueSealAddress = ({
+  contents,
+}: Pick<ExistingChangeOrder, "contents">): CellAddress | undefined => {
   // An item may be called so too; its lines and their whys stand above.
   const row = contents.cells.findLastIndex((line) => line[SEALS.of] === OWN);
   return row < 0 ? undefined : { row, column: SEALS.then };
 };
 
 /** The seal under which a change order was issued; undefined as long as it wasn't. */
-export const issuedUnder = (change: Pick<Earlier, "contents">): number | undefined => {
-  const place = placeOfIssue(change);
+export const issueSeal = (change: Pick<ExistingChangeOrder, "contents">): number | undefined => {
+  const place = issueSealAddress(change);
   const seal = place && shownAt(change.contents, place);
   return typeof seal === "number" ? seal : undefined;
 };
 
 /** A change order with the seal of its figures. Refuses one without a total, and one that was edited since it was issued. */
-export const sealedFigures = (change: Earlier): SealedBlock => {
+export const sealedFigures = (change: ExistingChangeOrder): SealedBlock => {
   const { sheet, contents } = change;
-  const lost = lostLabel(change);
+  const lost = missingLabel(change);
   if (lost !== undefined)
     throw new InputError(
       `"${sheet}" has no "${lost}" any more, by which its figures are found: write it again. Nothing was written.`,
     );
   const area = figuresOf(change);
-  const seal = sealNow(contents, area);
+  const seal = currentSeal(contents, area);
   if (formulaAt(contents, { row: CHECK_ROW, column: 0 }) === "")
     throw new InputError(
       `"${sheet}" has no check in ${a1({ row: CHECK_ROW, column: 0 })} any more: take its deletion back, or make the change order anew. Nothing was written.`,
     );
-  if (typeof amountShown(change, "total") !== "number" || seal === undefined) {
+  if (typeof amountValue(change, "total") !== "number" || seal === undefined) {
     const check = shownAt(contents, { row: CHECK_ROW, column: 0 });
     throw new InputError(
       `"${sheet}" has no total${typeof check === "string" && check !== "" ? `: ${check}` : ""}. Nothing was written.`,
     );
   }
-  const issued = issuedUnder(change);
+  const issued = issueSeal(change);
   if (issued !== undefined && issued !== seal)
     throw new InputError(
       `"${sheet}" is not as it was issued: its seal doesn't fit its figures any more. Nothing was written.`,
@@ -80,7 +92,7 @@ export const sealedFigures = (change: Earlier): SealedBlock => {
 };
 
 /** The signed sheets among two sides. */
-export const signedAmong = (sides: readonly Side[]): SealedBlock[] =>
+export const sealedBlocksOf = (sides: readonly ComparedOrder[]): SealedBlock[] =>
   sides.flatMap(({ sealed }) => sealed ?? []);
 
 const thenAndNow = (row: number): [then: string, now: string] => [
@@ -89,8 +101,8 @@ const thenAndNow = (row: number): [then: string, now: string] => [
 ];
 
 /** Nothing where the seal in a row is what it was, else that its sheet was edited. */
-export const ifRowEdited = (row: number, sheet: string, since: string): string =>
-  ifEdited(...thenAndNow(row), sheet, since);
+export const editedWarning = (row: number, sheet: string, since: string): string =>
+  editedWarningFormula(...thenAndNow(row), sheet, since);
 
 /** A formula as long as the seals of some rows are what they were; not available where one isn't. */
 export const unlessEdited = (firstRow: number, rows: number, then: string): string => {
@@ -108,13 +120,13 @@ export const statusColumn = (firstRow: number, rows: number): string =>
   a1Range({ row: firstRow, column: SEALS.status }, { row: firstRow + rows - 1, column: SEALS.status });
 
 /** Whether a change order before this one has a total, and says what it said when this one was made: it is summed up here. */
-const statusOf = (earlier: Earlier, row: number): PlannedCell => {
-  const edited = ifRowEdited(row, earlier.sheet, "this was made: take that back, or make this anew");
-  const noTotal = quotedText(`"${earlier.sheet}" has no total`);
+const statusOf = (previous: ExistingChangeOrder, row: number): PlannedCell => {
+  const edited = editedWarning(row, previous.sheet, "this was made: take that back, or make this anew");
+  const noTotal = quotedText(`"${previous.sheet}" has no total`);
   return {
     row,
     column: SEALS.status,
-    content: formula(`=IF(ISNUMBER(${earlierAmount(earlier, "total")}),${edited},${noTotal})`),
+    content: formula(`=IF(ISNUMBER(${amountReference(previous, "total")}),${edited},${noTotal})`),
     style: "caution",
   };
 };
@@ -140,7 +152,7 @@ const ownSeal = (row: number, sheet: string, lines: number): PlannedCell[] => {
   const [then, now] = thenAndNow(row);
   // An edit may leave it without a total: then its figures have no seal.
   const lost = quotedText(`"${sheet}" isn't as it was issued: figures of it aren't available any more`);
-  const edited = ifRowEdited(row, sheet, "it was issued: its seal doesn't fit its figures any more");
+  const edited = editedWarning(row, sheet, "it was issued: its seal doesn't fit its figures any more");
   return [
     ...sealRow(row, OWN, undefined, sealFormula({ sheet, area })),
     {
@@ -157,16 +169,16 @@ interface SealSection {
   readonly sheet: string;
   readonly lines: number;
   readonly signed: readonly SealedBlock[];
-  readonly earlier: readonly Earlier[];
+  readonly previous: readonly ExistingChangeOrder[];
   /** What still moves is issued under no seal. */
   readonly isDraft: boolean;
 }
 
 /** The seals of what a change order goes by, signed sheets first, and its own. */
 export const sealCells = (section: SealSection): PlannedCell[] => {
-  const { sectionRow, sheet, lines, signed, earlier, isDraft } = section;
+  const { sectionRow, sheet, lines, signed, previous, isDraft } = section;
   const first = firstSealRow(sectionRow);
-  const behind = [...signed, ...earlier.map(sealedFigures)];
+  const behind = [...signed, ...previous.map(sealedFigures)];
   return [
     { row: sectionRow, column: SEALS.of, content: text("Seals"), style: "section" },
     { row: sectionRow, column: SEALS.then, content: text("then"), style: "note" },
@@ -178,7 +190,7 @@ export const sealCells = (section: SealSection): PlannedCell[] => {
       style: "note",
     })),
     ...behind.flatMap((block, index) => sealRow(first + index, block.sheet, block.seal, sealFormula(block))),
-    ...earlier.map((each, index) => statusOf(each, first + signed.length + index)),
+    ...previous.map((each, index) => statusOf(each, first + signed.length + index)),
     ...(isDraft ? [] : ownSeal(first + behind.length, sheet, lines)),
   ];
 };

@@ -11,7 +11,7 @@ import {
   type PlannedCell,
   type SheetPlan,
 } from "../../workbook/plan";
-import { about, itemsWhere } from "../itemsWhere";
+import { warningAbout, listItemsWhere } from "../itemWarnings";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import type { TakeoffLayout } from "../takeoff/takeoffLayout";
 import type { SupplyInput, TakeoffOptions } from "../takeoff/takeoffOptions";
@@ -145,7 +145,7 @@ const missing = (lastRow: number, column: "weight" | "extended"): string => {
     wholeColumn(lastRow, each),
   ) as [string, string, string];
   const isMissing = `IF(ISERROR(${figures}),0,IF(${isEmpty(figures)},1,0))`;
-  return itemsWhere(items, `${isNumberThat(ordered, ">0")}*${isMissing}>0`);
+  return listItemsWhere(items, `${isNumberThat(ordered, ">0")}*${isMissing}>0`);
 };
 
 /** What is wrong with lines, each as a formula without "=" that names the items, or comes to nothing. */
@@ -155,7 +155,7 @@ const lineWarnings = (lastRow: number): string[] => {
   // The subtotals of groups have no unit.
   const isLine = `IF(LEN(${column("unit")})=0,0,1)`;
   const ofItems = (sentence: string, condition: string): string =>
-    about(sentence, itemsWhere(column("item"), `${condition}>0`));
+    warningAbout(sentence, listItemsWhere(column("item"), `${condition}>0`));
   const noNumber = (what: string, of: OrderColumn): string =>
     ofItems(`${what} is no number`, `${isLine}*(1-${isError("toOrder")})*${isError(of)}`);
   return [
@@ -174,9 +174,9 @@ const trimsLeftOut = (layout: TakeoffLayout, takeoffSheet: string, lastRow: numb
     (column) => `${sheetPrefix(takeoffSheet)}${absoluteTrimColumn(layout, column)}`,
   ) as [string, string];
   const isLeftOut = `ISNA(MATCH(${labels},${wholeColumn(lastRow, "item")},0))`;
-  return about(
+  return warningAbout(
     "needed, and not on this order",
-    itemsWhere(labels, `${isNumberThat(stocks, ">0")}*${isLeftOut}>0`),
+    listItemsWhere(labels, `${isNumberThat(stocks, ">0")}*${isLeftOut}>0`),
   );
 };
 

@@ -1,8 +1,8 @@
 import { InputError } from "../../../shared/inputError";
-import { changeOrdersIn } from "../changeOrder/earlier";
-import { issuedUnder, sealedFigures } from "../changeOrder/seals";
+import { changeOrdersIn } from "../changeOrder/existingChangeOrders";
+import { issueSeal, sealedFigures } from "../changeOrder/seals";
 import type { Contents } from "../../workbook/contents";
-import { isSigned, readSigned } from "../signedBase/readSigned";
+import { isSigned, readSignedOrder } from "../signedOrder/readSignedOrder";
 
 const isRefused = (read: () => unknown): boolean => {
   try {
@@ -23,10 +23,10 @@ const sentence = (sheets: readonly string[], one: string, many: string): string[
 /** Which signed sheets and issued change orders of a workbook aren't what was sealed, in sentences. */
 export const brokenSeals = (contents: Contents): string[] => {
   const signed = [...contents.sheets]
-    .filter(([name, sheet]) => isSigned(sheet) && isRefused(() => readSigned(contents, name)))
+    .filter(([name, sheet]) => isSigned(sheet) && isRefused(() => readSignedOrder(contents, name)))
     .map(([name]) => name);
   const issued = changeOrdersIn(contents)
-    .filter((change) => issuedUnder(change) !== undefined && isRefused(() => sealedFigures(change)))
+    .filter((change) => issueSeal(change) !== undefined && isRefused(() => sealedFigures(change)))
     .map(({ sheet }) => sheet);
   return [
     ...sentence(signed, "was edited since it was signed.", "were edited since they were signed."),

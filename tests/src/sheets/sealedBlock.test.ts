@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { CellError, type Cell } from "../../../shared/cell";
 import type { SheetContents } from "../../../src/workbook/contents";
-import { onlyWithin, sealNow } from "../../../src/sheets/sealedBlock";
+import { onlyWithin, currentSeal } from "../../../src/sheets/sealedBlock";
 
 const SIZE = 5;
 /** Rows and columns 1 to 3. */
@@ -35,7 +35,7 @@ describe("a sealed block", () => {
       fc.property(block, place, place, cell, (cells, row, column, typed) => {
         fc.pre(cells[row]?.[column] !== typed);
         const [before, after] = [sheetOf(cells), withCell(cells, row, column, typed)].map((sheet) =>
-          sealNow(sheet, AREA),
+          currentSeal(sheet, AREA),
         );
         expect(before === after).toBe(!isIn(row, column));
       }),
@@ -47,16 +47,16 @@ describe("a sealed block", () => {
       fc.property(block, place, place, (cells, row, column) => {
         const inside = onlyWithin(sheetOf(cells), AREA);
         expect(inside.cells[row]?.[column]).toBe(isIn(row, column) ? cells[row]?.[column] : null);
-        expect(sealNow(inside, AREA)).toBe(sealNow(sheetOf(cells), AREA));
+        expect(currentSeal(inside, AREA)).toBe(currentSeal(sheetOf(cells), AREA));
       }),
     );
   });
 
   it("has no seal with an error in it", () => {
     const cells = Array.from({ length: SIZE }, () => Array.from({ length: SIZE }, () => 1));
-    expect(sealNow(withCell(cells, 2, 2, new CellError("#N/A", "")), AREA)).toBeUndefined();
-    expect(sealNow(withCell(cells, 4, 4, new CellError("#N/A", "")), AREA)).toBe(
-      sealNow(sheetOf(cells), AREA),
+    expect(currentSeal(withCell(cells, 2, 2, new CellError("#N/A", "")), AREA)).toBeUndefined();
+    expect(currentSeal(withCell(cells, 4, 4, new CellError("#N/A", "")), AREA)).toBe(
+      currentSeal(sheetOf(cells), AREA),
     );
   });
 });

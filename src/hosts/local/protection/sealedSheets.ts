@@ -11,7 +11,7 @@ import {
 } from "@univerjs/core";
 import { RemoveSheetMutation, SetWorksheetNameCommand } from "@univerjs/sheets";
 import type { CellAddress } from "../../../workbook/address";
-import { placeOfIssue } from "../../../sheets/changeOrder/seals";
+import { issueSealAddress } from "../../../sheets/changeOrder/seals";
 import type { SheetContents } from "../../../workbook/contents";
 import { sealedAs } from "../../../sheets/sealCheck/sealedSheets";
 import { sheetChangesOf } from "../cells/sheetChanges";
@@ -71,7 +71,7 @@ export const protectSealedSheets = (
     if (!sealed) return undefined;
     if (steps.some(({ id }) => id === RemoveSheetMutation.id))
       return `"${sheet.getName()}", which is ${sealed}`;
-    const seal = sealed === "issued" ? placeOfIssue({ contents }) : undefined;
+    const seal = sealed === "issued" ? issueSealAddress({ contents }) : undefined;
     const isSeal = ({ row, column }: CellAddress): boolean => row === seal?.row && column === seal.column;
     const changesSeal = steps
       .flatMap(({ id, params }) => sheetChangesOf(id, params))

@@ -1,11 +1,11 @@
 import type { Cell } from "../../../../shared/cell";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
-import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { freezeOrder } from "../../../../src/sheets/signedOrder/freezeOrder";
 import { takeoffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { addressBeside, HAND_COUNTED, rowsOf, typeBeside, type BidWorkbook } from "../../../support/bid";
 import { FIRST_AMOUNTS, FIRST_LINES, SECOND_AMOUNTS, SECOND_LINES } from "../../../support/changesByHand";
 import { calculatedExcel } from "../../../support/calculatedExcel";
-import { whysOn } from "../../../support/whys";
+import { causesOn } from "../../../support/causes";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 
 jest.setTimeout(180_000);
@@ -38,7 +38,7 @@ describe.each([
   const bid = open();
 
   beforeAll(async () => {
-    await freeze(bid.host, FIRST_OF_JUNE);
+    await freezeOrder(bid.host, FIRST_OF_JUNE);
     bid.type("Takeoff", await addressBeside(bid, "Takeoff", "Plane A", 6), 16);
     bid.type("Takeoff", await addressBeside(bid, "Takeoff", "Plane B", 4), `19' 6"`);
     bid.goTo("Order");
@@ -82,7 +82,7 @@ describe.each([
   });
 
   it("say why each quantity and price moved", async () => {
-    expect(await whysOn(bid, "Change order 1")).toMatchObject({
+    expect(await causesOn(bid, "Change order 1")).toMatchObject({
       panels: [
         `Plane A pitch 9 in 12 to 16 in 12: 6 more courses, 120 more panels laid`,
         `Plane B slope length 18' 0" to 19' 6": 2 more courses, 40 more panels laid`,
@@ -94,11 +94,11 @@ describe.each([
         "these changes together: 1 more roll",
       ],
     });
-    expect(await whysOn(bid, "Change order 2")).toMatchObject({
+    expect(await causesOn(bid, "Change order 2")).toMatchObject({
       panels: [`Plane B eave 40' 0" to 30' 0": 100 fewer panels laid`],
       "drip edge": [`Plane B eave 40' 0" to 30' 0": 1 fewer piece`],
     });
-    expect(await whysOn(bid, "Change order 2")).toMatchObject({
+    expect(await causesOn(bid, "Change order 2")).toMatchObject({
       ridge: ["ridge price of a pack 19.80 to 21.15"],
     });
   });

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
 import { AMOUNT_COLUMNS } from "../../../../src/sheets/changeOrder/changeOrderLayout";
-import { addLedger } from "../../../../src/sheets/ledger/addLedger";
-import { notIssuedYet } from "../../../../src/sheets/ledger/ledger";
+import { addJournalEntry } from "../../../../src/sheets/journalEntry/addJournalEntry";
+import { notIssuedWarning } from "../../../../src/sheets/journalEntry/journalEntrySheet";
 import { a1 } from "../../../../src/workbook/address";
-import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { freezeOrder } from "../../../../src/sheets/signedOrder/freezeOrder";
 import { addressBeside, rowsOf, typeBeside } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 import { cellsOf, smallOrder, type Line } from "../../../support/smallOrder";
@@ -46,7 +46,7 @@ const signed = async (...orders: (readonly Line[])[]): Promise<PlanWorkbook> => 
         bid.type("Order", a1({ row: index + 2, column }), value);
       });
     });
-    await freeze(bid.host, DAY);
+    await freezeOrder(bid.host, DAY);
   }
   return bid;
 };
@@ -135,7 +135,7 @@ describe("change orders", () => {
 
   it("each stand as issued: where one takes back what two added a cent may stay, and the sheet says so", async () => {
     const bid = new PlanWorkbook(smallOrder([["panels", 10, 0.5]]));
-    await freeze(bid.host, DAY);
+    await freezeOrder(bid.host, DAY);
     const sheets: string[] = [];
     for (const quantity of [11, 12, 10]) {
       bid.type("Order", "G3", quantity);
@@ -188,7 +188,7 @@ describe("change orders", () => {
         const sheet = await change(bid, "Signed 1", "Signed 2");
         await setTerms(bid, sheet, set);
         bid.type(sheet, await addressBeside(bid, sheet, "Retainage", 3), retainage);
-        await addLedger(bid.host, sheet, {
+        await addJournalEntry(bid.host, sheet, {
           receivable: "1200",
           retainage: "1250",
           revenue: "4000",
@@ -198,7 +198,7 @@ describe("change orders", () => {
         const total = rows.find((row) => row[2] === "Total");
         expect(total?.[3]).toBe(total?.[4]);
         // Neither edited nor out of balance.
-        expect(rows[2]?.[0]).toBe(notIssuedYet(sheet));
+        expect(rows[2]?.[0]).toBe(notIssuedWarning(sheet));
         const [billed, heldBack] = [4, 5].map((row) => Number(rows[row]?.[3]) - Number(rows[row]?.[4])) as [
           number,
           number,

@@ -2,8 +2,8 @@ import { openXlsx, saveXlsx } from "../../../../src/xlsx/xlsxFile";
 import type { Book } from "../../../../src/xlsx/book/book";
 import { CellError, type Cell } from "../../../../shared/cell";
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
-import { addLedger } from "../../../../src/sheets/ledger/addLedger";
-import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { addJournalEntry } from "../../../../src/sheets/journalEntry/addJournalEntry";
+import { freezeOrder } from "../../../../src/sheets/signedOrder/freezeOrder";
 import { addressBeside, typeBeside } from "../../../support/bid";
 import { describeWithLibreOffice } from "../../../support/libreOffice";
 import { PlanWorkbook } from "../../../support/planWorkbook";
@@ -24,7 +24,7 @@ const changed = async (): Promise<PlanWorkbook> => {
       ["valley", 3, 24.7],
     ]),
   );
-  await freeze(bid.host, DAY);
+  await freezeOrder(bid.host, DAY);
   bid.type("Order", "G3", 81);
   bid.type("Order", "G4", 6);
   bid.type("Order", "G5", 2);
@@ -43,7 +43,12 @@ const changed = async (): Promise<PlanWorkbook> => {
   bid.type("Order", "K3", 75.125);
   await addChangeOrder(bid.host, { base: "Signed 2", now: { kind: "draft" }, dateSerial: DAY });
   await typeBeside(bid, "Draft change order 1", 3, { "Tax is rounded": "on the total" });
-  await addLedger(bid.host, "Change order 1", { receivable: "1", retainage: "2", revenue: "3", tax: "4" });
+  await addJournalEntry(bid.host, "Change order 1", {
+    receivable: "1",
+    retainage: "2",
+    revenue: "3",
+    tax: "4",
+  });
   return bid;
 };
 

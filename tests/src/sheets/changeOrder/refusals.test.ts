@@ -1,7 +1,7 @@
 import { CellError, type Cell } from "../../../../shared/cell";
 import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
-import { addLedger } from "../../../../src/sheets/ledger/addLedger";
-import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { addJournalEntry } from "../../../../src/sheets/journalEntry/addJournalEntry";
+import { freezeOrder } from "../../../../src/sheets/signedOrder/freezeOrder";
 import { addressBeside, rowsOf, typeBeside } from "../../../support/bid";
 import { PlanWorkbook } from "../../../support/planWorkbook";
 import { smallOrder, type Line } from "../../../support/smallOrder";
@@ -18,7 +18,7 @@ const ofLines = (lines: readonly Line[]): PlanWorkbook => new PlanWorkbook(small
 
 const frozen = async (lines: readonly Line[] = LINES): Promise<PlanWorkbook> => {
   const bid = ofLines(lines);
-  await freeze(bid.host, DAY);
+  await freezeOrder(bid.host, DAY);
   return bid;
 };
 
@@ -76,21 +76,23 @@ describe("freezing refuses, and writes nothing", () => {
     ],
   ])("%s", async (_, lines, sentence) => {
     const bid = ofLines(lines);
-    await expect(freeze(bid.host, DAY)).rejects.toThrow(sentence);
+    await expect(freezeOrder(bid.host, DAY)).rejects.toThrow(sentence);
     expect((await bid.host.existing()).sheets).toEqual(["Order"]);
   });
 
   it("a workbook without an order, and one with several where none is meant", async () => {
     const notes = { name: "Notes", cells: [], columnWidths: [], rowHeights: {}, frozenRows: 0 };
     const none = new PlanWorkbook({ sheets: [notes], names: [] });
-    await expect(freeze(none.host, DAY)).rejects.toThrow("The workbook has no order: build a takeoff first");
+    await expect(freezeOrder(none.host, DAY)).rejects.toThrow(
+      "The workbook has no order: build a takeoff first",
+    );
     const [one, two] = [smallOrder(LINES, "Garage"), smallOrder(LINES, "Shed")];
     const both = new PlanWorkbook({ sheets: [notes, ...one.sheets, ...two.sheets], names: [] });
-    await expect(freeze(both.host, DAY)).rejects.toThrow(
+    await expect(freezeOrder(both.host, DAY)).rejects.toThrow(
       "The workbook has 2 orders, Garage, Shed: go to the one that is meant. Nothing was written.",
     );
     both.goTo("Shed");
-    expect((await freeze(both.host, DAY)).sheets).toEqual(["Signed 1"]);
+    expect((await freezeOrder(both.host, DAY)).sheets).toEqual(["Signed 1"]);
     expect((await rowsOf(both, "Signed 1")).find(([label]) => label === "Order")?.[1]).toBe("Shed");
   });
 });
@@ -159,7 +161,12 @@ describe("a change order names what stands in the way of its total, and gives no
     expect(await checkOf(bid)).toBe("no price of 0 or more for: panels, hip");
     await expectNoTotal(bid);
     await expect(
-      addLedger(bid.host, "Change order 1", { receivable: "1", retainage: "2", revenue: "3", tax: "4" }),
+      addJournalEntry(bid.host, "Change order 1", {
+        receivable: "1",
+        retainage: "2",
+        revenue: "3",
+        tax: "4",
+      }),
     ).rejects.toThrow(
       '"Change order 1" has no total: no price of 0 or more for: panels, hip. Nothing was written.',
     );
@@ -213,7 +220,7 @@ describe("a change order names what stands in the way of its total, and gives no
     ] as const) {
       const bid = ofLines(LINES);
       for (const [address, value] of Object.entries(typed)) bid.type("Order", address, value);
-      await freeze(bid.host, DAY);
+      await freezeOrder(bid.host, DAY);
       bid.type("Order", "B4", "m");
       bid.type("Order", "C4", 2);
       bid.type("Order", "G4", 2);

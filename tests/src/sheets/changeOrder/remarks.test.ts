@@ -1,7 +1,7 @@
 import { addChangeOrder } from "../../../../src/sheets/changeOrder/addChangeOrder";
-import { freeze } from "../../../../src/sheets/signedBase/freeze";
+import { freezeOrder } from "../../../../src/sheets/signedOrder/freezeOrder";
 import { takeoffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
-import { addLedger } from "../../../../src/sheets/ledger/addLedger";
+import { addJournalEntry } from "../../../../src/sheets/journalEntry/addJournalEntry";
 import { addressBeside } from "../../../support/bid";
 import { changedOrder, DAY, issue } from "../../../support/changedOrder";
 import { HAND_COUNTED } from "../../../support/bid";
@@ -36,7 +36,7 @@ describe("what a person may have overlooked is said", () => {
 
   it("that nothing has changed of a whole takeoff, whose quiet lines aren't signed", async () => {
     const bid = new PlanWorkbook(takeoffPlan(HAND_COUNTED, USUAL_NAMES));
-    await freeze(bid.host, DAY);
+    await freezeOrder(bid.host, DAY);
     bid.goTo("Order");
     const unchanged = { base: "Signed 1", now: { kind: "frozen" }, dateSerial: DAY } as const;
     expect((await addChangeOrder(bid.host, unchanged)).remarks).toEqual([
@@ -61,11 +61,11 @@ describe("what a person may have overlooked is said", () => {
 
   it("that what is posted isn't issued", async () => {
     const bid = await changed();
-    const { remarks, undo } = await addLedger(bid.host, "Change order 1", ACCOUNTS);
+    const { remarks, undo } = await addJournalEntry(bid.host, "Change order 1", ACCOUNTS);
     expect(remarks).toEqual(['"Change order 1" isn\'t issued yet: issue it before this is posted.']);
     await undo();
     await issue(bid, "Change order 1");
-    expect((await addLedger(bid.host, "Change order 1", ACCOUNTS)).remarks).toEqual([]);
+    expect((await addJournalEntry(bid.host, "Change order 1", ACCOUNTS)).remarks).toEqual([]);
   });
 });
 

@@ -1,12 +1,12 @@
-import { renamedItems } from "../../../../src/sheets/changeOrder/renamed";
-import type { Side } from "../../../../src/sheets/changeOrder/sides";
+import { renamedItems } from "../../../../src/sheets/changeOrder/renamedItems";
+import type { ComparedOrder } from "../../../../src/sheets/changeOrder/comparedOrders";
 import { ORDER } from "../../../../src/sheets/orderSheet/orderLayout";
 
 /** An order of some items, each priced, and the sheets that list them; all of them alike. */
 const side = (
   prices: Readonly<Record<string, number>>,
   sheets: Readonly<Record<string, string[]>>,
-): Side => ({
+): ComparedOrder => ({
   order: {
     sheet: "Order",
     headingRow: 0,
@@ -24,7 +24,7 @@ const side = (
       perPack: null,
     })),
   },
-  measures: Object.entries(sheets).flatMap(([sheet, rows]) =>
+  measurements: Object.entries(sheets).flatMap(([sheet, rows]) =>
     rows.flatMap((row) =>
       (["Follows", "Stock"] as const).map((heading) => ({
         sheet,
@@ -40,7 +40,7 @@ const side = (
 });
 
 /** Former names by those of now. */
-const renamed = (base: Side, now: Side): unknown =>
+const renamed = (base: ComparedOrder, now: ComparedOrder): unknown =>
   Object.fromEntries([...renamedItems(base, now, "Order")].map(([key, { item }]) => [key, item]));
 
 const BASE = side({ drip: 9, starter: 9 }, { Trims: ["drip", "starter"] });

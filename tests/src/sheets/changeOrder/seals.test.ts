@@ -1,15 +1,15 @@
 import type { Cell } from "../../../../shared/cell";
 import { sealOf } from "../../../../shared/seal";
 import { addChangeOrder, type NowChoice } from "../../../../src/sheets/changeOrder/addChangeOrder";
-import { changeOrdersOf } from "../../../../src/sheets/changeOrder/chain";
-import { changeOrderSheet } from "../../../../src/sheets/changeOrder/changeOrder";
-import { changeOrdersIn } from "../../../../src/sheets/changeOrder/earlier";
-import { addLedger } from "../../../../src/sheets/ledger/addLedger";
-import { ledgerTable } from "../../../../src/sheets/ledger/ledgerTable";
+import { changeOrdersOfOrder } from "../../../../src/sheets/changeOrder/changeOrderSequence";
+import { changeOrderSheet } from "../../../../src/sheets/changeOrder/changeOrderSheet";
+import { changeOrdersIn } from "../../../../src/sheets/changeOrder/existingChangeOrders";
+import { addJournalEntry } from "../../../../src/sheets/journalEntry/addJournalEntry";
+import { journalEntryTable } from "../../../../src/sheets/journalEntry/journalEntryTable";
 import { ORDER_HEADINGS } from "../../../../src/sheets/orderSheet/orderLayout";
 import { a1, readArea } from "../../../../src/workbook/address";
-import { freeze } from "../../../../src/sheets/signedBase/freeze";
-import { readSigned, type Signed } from "../../../../src/sheets/signedBase/readSigned";
+import { freezeOrder } from "../../../../src/sheets/signedOrder/freezeOrder";
+import { readSignedOrder, type SignedOrder } from "../../../../src/sheets/signedOrder/readSignedOrder";
 import { addressBeside, rowsOf } from "../../../support/bid";
 import { changedOrder, DAY, issue } from "../../../support/changedOrder";
 import { PlanWorkbook } from "../../../support/planWorkbook";
@@ -54,7 +54,7 @@ it("the seal of a change order leaves what it says of cents free", async () => {
 describe("the check of a change order", () => {
   it("names what is no longer listed, and what is listed twice, once an item is retyped", async () => {
     const bid = new PlanWorkbook(smallOrder([["panels", 10, 10], ["ridge", 5, 20]])); // prettier-ignore
-    await freeze(bid.host, DAY);
+    await freezeOrder(bid.host, DAY);
     bid.type("Order", "G3", 20);
     await change(bid, "Signed 1");
     await type(bid, "Change order 1", "panels", 0, "panels, gray");
@@ -87,7 +87,9 @@ describe("a change order that has lost a label", () => {
       await expect(change(bid, "Signed 2")).rejects.toThrow(
         `"Change order 1" has no "${label}" any more, by which its figures are found: write it again. Nothing was written.`,
       );
-      await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow("Nothing was written.");
+      await expect(addJournalEntry(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(
+        "Nothing was written.",
+      );
     },
   );
 });
@@ -107,7 +109,7 @@ describe("a signed sheet that has lost a label", () => {
     await expect(change(bid, "Signed 1")).rejects.toThrow(
       '"Change order 1" ends at "Signed 2": go on from there.',
     );
-    expect((await addLedger(bid.host, "Change order 1", ACCOUNTS)).sheets).toEqual(["Ledger 1"]);
+    expect((await addJournalEntry(bid.host, "Change order 1", ACCOUNTS)).sheets).toEqual(["Ledger 1"]);
     await type(bid, "Signed 2", "Seal", 0, "Seal as signed");
     bid.type("Order", "G3", 25);
     await change(bid, "Signed 2");
@@ -126,7 +128,7 @@ describe("a signed sheet that has lost a label", () => {
 
   it("isn't found by an item that is called so", async () => {
     const bid = new PlanWorkbook(smallOrder([["Seal as signed", 10, 10], ["Order", 1, 1], ["So it is", 2, 2]])); // prettier-ignore
-    await freeze(bid.host, DAY);
+    await freezeOrder(bid.host, DAY);
     await type(bid, "Order", "Seal as signed", 6, 20);
     await change(bid, "Signed 1");
     expect(await amountOf(bid, "Change order 1", "Changes to date")).toBe(100);
@@ -147,11 +149,11 @@ describe("rows that are inserted above a signed sheet's seals", () => {
       formulas: [[], ...(signed?.formulas ?? []).map((line) => line.map(lower))],
     };
     const contents = { sheets: new Map([...sheets, ["Signed 2", moved] as const]), targets };
-    const { order, from, job, measures } = readSigned({ sheets, targets }, "Signed 2");
-    expect(readSigned(contents, "Signed 2")).toMatchObject({ from, job, measures });
-    expect(readSigned(contents, "Signed 2").order.headingRow).toBe(order.headingRow + 1);
+    const { order, from, job, measurements } = readSignedOrder({ sheets, targets }, "Signed 2");
+    expect(readSignedOrder(contents, "Signed 2")).toMatchObject({ from, job, measurements });
+    expect(readSignedOrder(contents, "Signed 2").order.headingRow).toBe(order.headingRow + 1);
     expect(changeOrdersIn(contents).map(({ isDraft }) => isDraft)).toEqual([false]);
-    expect(changeOrdersOf(contents, "Order").map(({ sheet }) => sheet)).toEqual(["Change order 1"]);
+    expect(changeOrdersOfOrder(contents, "Order").map(({ sheet }) => sheet)).toEqual(["Change order 1"]);
   });
 });
 
@@ -167,7 +169,7 @@ describe("the seal of a signed base", () => {
     const bid = await changed();
     const rows = await rowsOf(bid, "Change order 1");
     const then = rows.find((row) => row[0] === "Signed 1")?.[3];
-    expect(then).toBe(readSigned(await bid.host.contents(), "Signed 1").sealed.seal);
+    expect(then).toBe(readSignedOrder(await bid.host.contents(), "Signed 1").sealed.seal);
     await type(bid, "Signed 1", "panels", 6, 7);
     const now = (await rowsOf(bid, "Signed 1")).find(([label]) => label === "Seal of the cells now")?.[1];
     await type(bid, "Signed 1", "Seal as signed", 1, Number(now));
@@ -177,14 +179,14 @@ describe("the seal of a signed base", () => {
 
   it("covers all that is read: what is written around it is passed over", async () => {
     const bid = await changed();
-    const before = readSigned(await bid.host.contents(), "Signed 1");
+    const before = readSignedOrder(await bid.host.contents(), "Signed 1");
     ORDER_HEADINGS.forEach((heading, column) => {
       bid.type("Signed 1", a1({ row: 5, column: column + 13 }), heading);
     });
     bid.type("Signed 1", "N7", "nails");
     bid.type("Signed 1", "T7", 5);
     bid.type("Signed 1", "A1", "Signed by somebody else");
-    expect(readSigned(await bid.host.contents(), "Signed 1")).toEqual(before);
+    expect(readSignedOrder(await bid.host.contents(), "Signed 1")).toEqual(before);
   });
 });
 
@@ -223,7 +225,7 @@ describe("an issued change order", () => {
     );
     const sentence = `"Change order 1" is not as it was issued: its seal doesn't fit its figures any more. Nothing was written.`;
     await expect(change(bid, "Signed 2")).rejects.toThrow(sentence);
-    await expect(addLedger(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(sentence);
+    await expect(addJournalEntry(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(sentence);
     expect((await bid.host.existing()).sheets).toHaveLength(4);
   });
 
@@ -305,9 +307,9 @@ describe("what builds on a change order", () => {
   it("takes no formula longer than Excel's 8,192 characters, though a hundred went before", async () => {
     const bid = await changed();
     const contents = await bid.host.contents();
-    const [base, now] = ["Signed 1", "Signed 2"].map((sheet) => readSigned(contents, sheet)) as [
-      Signed,
-      Signed,
+    const [base, now] = ["Signed 1", "Signed 2"].map((sheet) => readSignedOrder(contents, sheet)) as [
+      SignedOrder,
+      SignedOrder,
     ];
     const { cells } = changeOrderSheet({
       sheetName: "Change order 101",
@@ -316,8 +318,8 @@ describe("what builds on a change order", () => {
       base,
       now,
       renamed: new Map(),
-      earlier: Array.from({ length: 100 }, () => changeOrdersIn(contents)).flat(),
-      whys: [],
+      previous: Array.from({ length: 100 }, () => changeOrdersIn(contents)).flat(),
+      causes: [],
     });
     const lengths = cells.map(({ content }) => (content?.kind === "formula" ? content.formula.length : 0));
     expect(Math.max(...lengths)).toBeLessThanOrEqual(8192);
@@ -341,16 +343,16 @@ describe("what builds on a change order", () => {
   it("a ledger entry too, which is not saved then", async () => {
     const bid = await changed();
     await issue(bid, "Change order 1");
-    await addLedger(bid.host, "Change order 1", ACCOUNTS);
+    await addJournalEntry(bid.host, "Change order 1", ACCOUNTS);
     expect(await checkOf(bid, "Ledger 1")).toBe("");
     await type(bid, "Change order 1", "panels", 13, 5);
     const sentence = `"Change order 1" was edited since this was written: don't post this.`;
     expect(await checkOf(bid, "Ledger 1")).toBe(sentence);
     const contents = await bid.host.contents();
     const refusal = '"Ledger 1" is of a change order that was edited since, or has lost its seals';
-    expect(() => ledgerTable(contents, "Ledger 1")).toThrow(refusal);
+    expect(() => journalEntryTable(contents, "Ledger 1")).toThrow(refusal);
     bid.type("Ledger 1", "A3", null);
     const unchecked = await bid.host.contents();
-    expect(() => ledgerTable(unchecked, "Ledger 1")).toThrow(refusal);
+    expect(() => journalEntryTable(unchecked, "Ledger 1")).toThrow(refusal);
   });
 });

@@ -10,7 +10,7 @@ import { InsertSheetCommand, RemoveSheetCommand, SetWorksheetNameCommand } from 
 import type { HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { protectSealedSheets } from "../../../../../src/hosts/local/protection/sealedSheets";
 import { deleteSheetsCompletely } from "../../../../../src/hosts/local/engineFixes/sheetDeletion";
-import { placeOfIssue } from "../../../../../src/sheets/changeOrder/seals";
+import { issueSealAddress } from "../../../../../src/sheets/changeOrder/seals";
 import { number, text } from "../../../../../src/workbook/plan";
 import { changedOrder, issue } from "../../../../support/changedOrder";
 
@@ -107,7 +107,7 @@ it("Undo doesn't take away the seal that issues a change order, but what is writ
   const told = keep(engine);
   const sheet = "Change order 1";
   const contents = engine.contents().sheets.get(sheet);
-  const place = contents && placeOfIssue({ contents });
+  const place = contents && issueSealAddress({ contents });
   if (!place) throw new Error("It has no place for its seal.");
   const seal = { sheet, ...place };
   const reason = { ...seal, row: seal.row + 2 };

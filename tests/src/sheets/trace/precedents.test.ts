@@ -1,0 +1,162 @@
+import type { Cell } from "../../../../shared/cell";
+import { a1, areaInWords, readArea } from "../../../../src/workbook/address";
+import { measurementsBehind, labelsOf } from "../../../../src/sheets/trace/measurements";
+import { referencesOf } from "../../../../src/sheets/trace/references";
+import { allPrecedents } from "../../../../src/sheets/trace/precedents";
+import type { Contents, SheetContents } from "../../../../src/workbook/contents";
+
+type Typed = string | number | null;
+
+/** A formula shows what stands behind its arrow: `=A1*2 -> 8`. */
+const sheetOf = (rows: readonly (readonly Typed[])[]): SheetContents => {
+  const split = (cell: Typed): [formula: string, shown: Cell] => {
+    if (typeof cell !== "string" || !cell.startsWith("=")) return ["", cell];
+    const [formula = "", shown = ""] = cell.split(" -> ");
+    return [formula, shown === "" || Number.isNaN(Number(shown)) ? shown : Number(shown)];
+  };
+  return {
+    cells: rows.map((row) => row.map((cell) => split(cell)[1])),
+    formulas: rows.map((row) => row.map((cell) => split(cell)[0])),
+  };
+};
+
+const workbook = (
+  sheets: Readonly<Record<string, readonly (readonly Typed[])[]>>,
+  targets: Readonly<Record<string, string>> = {},
+): Contents => ({
+  sheets: new Map(Object.entries(sheets).map(([name, rows]) => [name, sheetOf(rows)])),
+  targets: new Map(Object.entries(targets)),
+});
+
+const PANEL = [
+  ["exposed width", 24],
+  ["exposed height", 12],
+  ["panel price", 7.35],
+];
+
+describe("what a formula refers to", () => {
+  const refersTo = (formula: string): string[] => {
+    const contents = workbook(
+      {
+        Bid: [
+          [formula, "exposed height"],
+          [1, 2],
+          [3, 4],
+        ],
+        "Tom's panel": PANEL,
+      },
+      { Panel: "'Tom''s panel'!$A$1:$B$3", Width: "'Tom''s panel'!$B$1", Twice: "=Width*2" },
+    );
+    return referencesOf(contents, "Bid", { row: 0, column: 0 }).map(
+      ({ sheet, area }) => `${sheet} ${areaInWords(area)}`,
+    );
+  };
+
+  it.each([
+    ["=A2+$B$3", ["Bid A2", "Bid B3"]],
+    ["=SUM(A2:B3)*2", ["Bid A2:B3"]],
+    [`='Tom''s panel'!B1&"A9"&Bid!A3`, ["Tom's panel B1", "Bid A3"]],
+    ["=Width+panel", ["Tom's panel B1", "Tom's panel A1:B3"]],
+    ["=Twice", ["Tom's panel B1"]],
+    ["=SUM(A:A)", ["Bid A1:A3"]],
+    ["=SUM(2:3)", ["Bid A2:B3"]],
+    ["=INDEX(Panel,2,2)", ["Tom's panel B2"]],
+    ["=INDEX(Panel,0,2)", ["Tom's panel B1:B3"]],
+    ["=INDEX(Panel,A2,2)", ["Tom's panel A1:B3", "Bid A2"]],
+    // What lays panels reads nothing of their price.
+    ["=GABLE.PANELCOUNT((A2:B3),Panel)", ["Bid A2:B3", "Tom's panel A1:B1", "Tom's panel A2:B2"]],
+    ["=SUM(Panel)", ["Tom's panel A1:B3"]],
+    ["=GABLE.PANELVALUE(Panel,B1)", ["Tom's panel A2:B2", "Bid B1"]],
+    ["=Unknown+Gone!A1+LOG10(2)", []],
+    ['="B2"', []],
+  ])("%s", (formula, expected) => {
+    expect(refersTo(formula)).toEqual(expected);
+  });
+});
+
+describe("tracing back", () => {
+  const contents = workbook({
+    Bid: [
+      ["=B1*2 -> 8", "=C1+Prices!A1 -> 4", 1],
+      ["=A3", null, 5],
+      ["=A2", null, 6],
+    ],
+    Prices: [[3], [4]],
+  });
+  const from = { sheet: "Bid", row: 0, column: 0 };
+  const addresses = (cells: readonly { sheet: string; row: number; column: number }[]): string[] =>
+    cells.map((cell) => `${cell.sheet} ${a1(cell)}`).sort();
+
+  it("comes to every cell behind another, over sheets, each once", () => {
+    expect(addresses(allPrecedents(contents, [from]))).toEqual(["Bid A1", "Bid B1", "Bid C1", "Prices A1"]);
+  });
+
+  it("ends where formulas go round in a ring", () => {
+    expect(addresses(allPrecedents(contents, [{ sheet: "Bid", row: 1, column: 0 }]))).toEqual([
+      "Bid A2",
+      "Bid A3",
+    ]);
+  });
+
+  it("leaves out what only a cell that is passed over leads to", () => {
+    const passed = allPrecedents(contents, [from], ({ sheet }) => sheet === "Prices");
+    expect(addresses(passed)).toEqual(["Bid A1", "Bid B1", "Bid C1"]);
+  });
+});
+
+describe("how measurements are called", () => {
+  const sheet = sheetOf([
+    ["Roof takeoff"],
+    [null],
+    ["1  Roof planes"],
+    ["Plane", "Shape", "Eave (ft)", "and pitch"],
+    ["B", "rectangle", 40, 6],
+    ["Porch", "rectangle", 12, 3],
+    ["Porch", "rectangle", 9, 3],
+    [null, "rectangle", 7, 3],
+    [null],
+    ["6  Deck"],
+    ["Attic floor to vent (sq ft)", null, 1200, "blank: no vents"],
+  ]);
+  const called = (address: string) => labelsOf("Takeoff", sheet).at(readArea(address).from);
+
+  it.each([
+    ["C5", "Plane B", "Eave", "ft"],
+    ["D5", "Plane B", "and pitch", ""],
+    ["C6", "Porch", "Eave", "ft"],
+    // A second row of one name is told apart by its order, not by its row.
+    ["C7", "Porch (2)", "Eave", "ft"],
+    ["C8", "row 8", "Eave", "ft"],
+    // A title ends the table above it.
+    ["C11", "Attic floor to vent (sq ft)", "", "sq ft"],
+  ])("%s is %s, %s", (address, row, heading, unit) => {
+    expect(called(address)).toEqual({ sheet: "Takeoff", row, heading, unit });
+  });
+
+  it("names of rows and headings are no measurements", () => {
+    expect(called("A5")).toBeUndefined();
+    expect(called("C4")).toBeUndefined();
+  });
+
+  it("measurements are what a cell is worked out from, and the numbers beside it, by name", () => {
+    const contents = workbook({
+      Order: [["=Planes!D3 -> 800"]],
+      Planes: [
+        ["Planes"],
+        ["Plane", "Shape", "Eave (ft)", "Area (sq ft)", "Courses", "Note"],
+        ["North", "rectangle", "40 ft", "=C3*20 -> 800", "=20 -> 20", "measured twice"],
+      ],
+    });
+    const traced = allPrecedents(contents, [{ sheet: "Order", row: 0, column: 0 }]);
+    const measurements = measurementsBehind(contents, traced).map(({ heading, value, kind }) => [
+      heading,
+      value,
+      kind,
+    ]);
+    expect(measurements).toEqual([
+      ["Eave", "40 ft", "input"],
+      ["Area", 800, "result"],
+      ["Courses", 20, "result"],
+    ]);
+  });
+});
