@@ -4,14 +4,14 @@ import { compile } from "./compile";
 import { ROOT } from "./paths";
 import { SCRIPTS } from "./webpackConfig";
 
-/** The bench bundled as what ships is bundled: run straight from its sources it would time the tool that reads them, too. */
+/** Bundles the bench the way the product is bundled. Run from its sources, it would also time the tool that reads them. */
 const config: Configuration = {
   mode: "production",
   target: "node",
   context: ROOT,
   entry: join(ROOT, "tests/bench/bench.ts"),
   output: { path: join(ROOT, "dist/bench"), filename: "bench.js" },
-  // Where the bench looks for files it reckons from its own folder, as its sources do.
+  // The bench finds files relative to its own folder, as its sources do.
   node: { __dirname: false },
   resolve: SCRIPTS.resolve,
   module: SCRIPTS.module,

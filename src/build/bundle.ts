@@ -2,7 +2,7 @@ import { bundleSizes, type BundleSize } from "./bundleSizes";
 import { compile } from "./compile";
 import { webpackConfig, type BuildOptions } from "./webpackConfig";
 
-/** Builds everything that is served, and returns the sizes of the bundles. A bundle over its size is an error. */
+/** Builds everything that is served and returns the bundle sizes. A bundle over its limit is an error. */
 export const bundle = async (options: BuildOptions): Promise<readonly BundleSize[]> => {
   await compile(webpackConfig(options));
   const sizes = bundleSizes(options.folder);

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 
-/** What a slow office line can bear, in kB gzipped. */
+/** What a slow office connection can take, in kB gzipped. */
 const BUDGETS: readonly {
   readonly bundle: string;
   readonly files: readonly string[];
@@ -20,7 +20,7 @@ export interface BundleSize {
 
 const gzippedKb = (file: string): number => gzipSync(readFileSync(file)).length / 1000;
 
-/** The size of each bundle beside what it may be. */
+/** The size of each bundle and its limit. */
 export const bundleSizes = (folder: string): BundleSize[] =>
   BUDGETS.map(({ bundle, files, mostKb }) => ({
     bundle,

@@ -1,6 +1,6 @@
 import webpack, { type Configuration, type Stats } from "webpack";
 
-/** Runs webpack; rejects with what it says is wrong. */
+/** Runs webpack. Rejects with webpack's own error messages. */
 export const compile = (config: Configuration): Promise<Stats> =>
   new Promise((resolve, reject) => {
     const compiler = webpack(config);

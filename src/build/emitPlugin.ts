@@ -1,6 +1,6 @@
 import { sources, type Compiler, Compilation } from "webpack";
 
-/** Adds one file to the build whose text our own code makes. */
+/** Adds one generated text file to the build. */
 export class EmitPlugin {
   constructor(
     private readonly fileName: string,

@@ -1,5 +1,5 @@
-// Runs before anything else, so it may use nothing but Node itself: installs the packages of the lockfile where they
-// are missing or older than it. npm's own words go to the error stream, since a script's output belongs to the script.
+// Installs the lockfile's packages if they are missing or older than the lockfile. It runs before everything else, so it uses only
+// Node itself. npm's output goes to stderr, because stdout belongs to the script that runs next.
 import { spawnSync } from "node:child_process";
 import { existsSync, statSync } from "node:fs";
 import { fileURLToPath } from "node:url";

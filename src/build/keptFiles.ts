@@ -1,10 +1,10 @@
 import type { PrecacheEntry } from "workbox-precaching";
 import { integrityOf } from "./integrity";
 
-/** Files that no page asks for. */
+/** Files that no page requests. */
 const NOT_ASKED_FOR = /\.(?:txt|xml|map)$|^(?:service-worker\.js|sbom\.json|LICENSE)$/;
 
-/** The list that the service worker goes by, as a script that stands in front of its own. */
+/** The list of files that the service worker caches, as a script to put before its own. */
 export const filesToKeep = (files: readonly { path: string; content: Buffer }[]): string => {
   const entries = files
     .filter(({ path }) => !NOT_ASKED_FOR.test(path))

@@ -1,2 +1,2 @@
-/** Stands in for modules that the page never uses. */
+/** Replaces modules that the page never uses. */
 export default undefined;

@@ -10,7 +10,7 @@ import { siteAddress } from "./siteAddress";
 import { refuseForeignFolder } from "./target";
 import { SERVED_OFFICE_JS } from "./webpackConfig";
 
-/** `npm run package -- --site https://... [--office-js https://...] [--out folder]`: a folder for any static https host. */
+/** `npm run package -- --site https://... [--office-js https://...] [--out folder]` makes a folder for any static https host. */
 const { values } = parseArgs({
   options: {
     site: { type: "string" },
@@ -59,7 +59,7 @@ const makePackage = async (): Promise<void> => {
   stampPages(values.out);
   listKeptFiles(values.out);
   process.stdout.write(
-    `${sizesInWords(sizes)}${values.out} is ready to be served at ${site}; how to go on stands in its help/office.html.\n`,
+    `${sizesInWords(sizes)}${values.out} is ready to be served at ${site}. Its help/office.html explains what to do next.\n`,
   );
 };
 

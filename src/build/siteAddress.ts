@@ -1,4 +1,4 @@
-/** The address of the folder that will be served, ending in a slash; throws a sentence where Office couldn't use it. */
+/** The address of the folder that will be served, ending in a slash. Throws a message if Office couldn't use it. */
 export const siteAddress = (typed: string | undefined): string => {
   const url = typed !== undefined && URL.canParse(typed) ? new URL(typed) : undefined;
   if (url?.protocol !== "https:" || url.search || url.hash || url.username)

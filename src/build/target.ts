@@ -1,9 +1,9 @@
 import { existsSync, readdirSync } from "node:fs";
 
-/** A file that every package of ours has. */
+/** A file that every package has. */
 const OURS = "functions.json";
 
-/** Refuses a folder that holds something else: building empties it first. */
+/** Refuses a folder that holds anything else, because a build empties the folder first. */
 export const refuseForeignFolder = (folder: string): void => {
   const names = existsSync(folder) ? readdirSync(folder) : [];
   if (names.length > 0 && !names.includes(OURS))

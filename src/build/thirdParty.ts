@@ -5,7 +5,7 @@ import { ROOT } from "./paths";
 export interface ShippedPackage {
   readonly name: string;
   readonly version: string;
-  /** As its makers name it (SPDX); undefined where the package doesn't say. */
+  /** As its makers name it (SPDX); undefined if the package doesn't say. */
   readonly license: string | undefined;
 }
 
@@ -15,7 +15,7 @@ interface Lockfile {
 
 const FOLDER = "node_modules/";
 
-/** The packages whose code may be in what we ship: what the lockfile doesn't keep for development. */
+/** The packages whose code may ship: those that the lockfile doesn't mark as development-only. */
 export const shippedPackages = (): ShippedPackage[] => {
   const { packages } = JSON.parse(readFileSync(join(ROOT, "package-lock.json"), "utf8")) as Lockfile;
   return Object.entries(packages).flatMap(([path, { version = "", license, dev }]) =>
@@ -25,10 +25,10 @@ export const shippedPackages = (): ShippedPackage[] => {
   );
 };
 
-/** A list for the people who get the files. */
+/** A notice for the people who receive the files. */
 export const thirdPartyNotice = (packages: readonly ShippedPackage[]): string =>
   [
-    "Packages of others in Gablewright, and their licenses. Longer notices stand beside the scripts (*.LICENSE.txt).",
+    "Third-party packages in Gablewright and their licenses. Full notices are next to the scripts (*.LICENSE.txt).",
     "",
     ...packages.map(({ name, version, license }) => `${name} ${version}: ${license ?? "see its repository"}`),
     "",

@@ -15,45 +15,45 @@ import { ROOT, SOURCE } from "./paths";
 import { shippedPackages, thirdPartyNotice } from "./thirdParty";
 
 // cspell:ignore apptofilemappingtable ariatelemetry
-/** Of the Office.js package's 86 MB only these are needed for Excel in English; its scripts come minimized. */
+/** Excel in English needs only these of the Office.js package's 86 MB. They are already minimized. */
 const OFFICE_JS = join(ROOT, "node_modules/@microsoft/office-js/dist");
 const OFFICE_JS_FILES = [
   "office.js",
   "o15apptofilemappingtable.js",
   "excel-{win32,mac,web}*.js",
   "custom-functions-runtime.js",
-  // A pattern, though it is one file: only then is its folder kept.
+  // A pattern, though it matches one file: otherwise the copy would drop the file's folder.
   "en-us/office_strings*.js",
   "ariatelemetry/*.js",
 ];
 
-/** Several middling scripts load and parse side by side; one large one doesn't. */
+/** Several medium scripts load and parse in parallel; one large script doesn't. */
 const LARGEST_CHUNK = 600_000;
 
 /**
- * The grid's renderer brings hyphenation dictionaries of sixty languages, for word-processor pages only. Each becomes an
- * empty module, which its loader takes for "no such dictionary". (Leaving them out throws: one is loaded at the start.)
+ * The grid's renderer brings hyphenation dictionaries for sixty languages, which only word-processor pages use. Each becomes an
+ * empty module, which the loader reads as "no such dictionary". Leaving them out would throw, because one is loaded at startup.
  */
 const HYPHENATION = /^\.\/[a-z0-9-]+-[\w-]{8}\.js$/;
 const NOTHING = join(SOURCE, "build/nothing.ts");
 
 export interface BuildOptions {
-  /** Where the task pane loads Office.js from; Microsoft supports only its own address in production. */
+  /** The address of Office.js for the task pane. In production Microsoft supports only its own address. */
   readonly officeJsAddress: string;
-  /** Where all this will be served from: Excel opens a function's help there. */
+  /** The address that everything will be served from. Excel opens a function's help there. */
   readonly siteAddress: string;
-  /** Where the files go. */
+  /** The output folder. */
   readonly folder: string;
-  /** Whether it is for others to serve: then files are stamped and kept in the browser, and compressing them is left to the host. */
+  /** Whether others will serve it. If so, files get integrity hashes and are cached offline, and the host compresses them. */
   readonly isPackage: boolean;
 }
 
 export const SERVED_OFFICE_JS = "office-js/office.js";
 
-/** What a package's pages load besides their own. */
+/** Scripts that a package's pages load in addition to their own. */
 const KEPT = ["keep"];
 
-/** The controls are written for React; Preact runs them. The grid's own, elsewhere, keep React. */
+/** The pane's controls are written for React but run on Preact. The grid keeps React. */
 const CONTROLS = [/node_modules[\\/]@(?:fluentui|griffel)[\\/]/, join(SOURCE, "pane/controls")];
 const PREACT_FOR_REACT = {
   react$: "preact/compat",
@@ -61,7 +61,7 @@ const PREACT_FOR_REACT = {
   "react/jsx-runtime": "preact/jsx-runtime",
 };
 
-/** How our own scripts are found and read. */
+/** How our own scripts are resolved and compiled. */
 export const SCRIPTS = {
   resolve: { extensions: [".ts", ".tsx", ".js"] },
   module: {
@@ -84,8 +84,8 @@ export const webpackConfig = ({
 }: BuildOptions): Configuration => ({
   mode: "production",
   context: ROOT,
-  // What hasn't changed since the last build is taken from it: seconds instead of half a minute. A package keeps its own: with the
-  // other build's it may take exports for unused that it uses.
+  // Reuses the last build's modules: seconds instead of half a minute. A package has a cache of its own, because with the other
+  // build's cache webpack may drop exports that the package uses.
   cache: {
     type: "filesystem",
     name: isPackage ? "package" : "web",
