@@ -4,7 +4,7 @@ import { pathOf, type Frame } from "./frame";
 import { hatchFill } from "./pictureStyle";
 import { element, escapeXml, line, px, text } from "./svg";
 
-/** Numbers nearer to each other than this can't be read. */
+/** Course numbers closer together than this can't be read. */
 const NUMBER_SPACING = 12;
 const NUMBER_STEPS = [1, 5, 10, 20, 50, 100];
 
@@ -37,7 +37,7 @@ const describeCut = (course: number, cut: ListedCut): string =>
   ].join("; ");
 
 const drawCut = (course: number, cut: ListedCut, id: string, frame: Frame): string => {
-  const kind = cut.isOffcut ? "again" : "cut";
+  const kind = cut.isOffcut ? "offcut" : "cut";
   const shape = { d: pathOf(cut.rings, frame), class: `gw-${kind}`, "fill-rule": "evenodd" };
   return element(
     "g",
@@ -56,7 +56,7 @@ export const drawCourses = ({ courses, panelWidthIn }: Layout, id: string, frame
     )
     .join("");
 
-/** The chalk lines, with the number of the course that stands on each. */
+/** The chalk lines, each with the number of the course that starts there. */
 export const drawLines = ({ courses, widthIn, panelHeightIn }: Layout, frame: Frame): string => {
   const spacing = panelHeightIn * frame.pxPerIn;
   const step = NUMBER_STEPS.find((each) => each * spacing >= NUMBER_SPACING) ?? courses.length;

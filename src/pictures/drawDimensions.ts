@@ -13,7 +13,7 @@ const arrowHead = (x: number, y: number, dx: number, dy: number): string =>
     class: "gw-arrow",
   });
 
-/** The eave's whole width, below. */
+/** The eave width, below the plane. */
 const drawWidth = ({ widthIn }: Layout, { x, y }: Frame): string => {
   const [left, right, level] = [x(0), x(widthIn), y(0) + 24];
   return (
@@ -24,7 +24,7 @@ const drawWidth = ({ widthIn }: Layout, { x, y }: Frame): string => {
   );
 };
 
-/** The length up the slope, at the right, with what the top course shows where that is less than a panel. */
+/** The length up the slope, on the right, and the top course's exposure if it is less than a full panel. */
 const drawHeight = ({ widthIn, heightIn, panelHeightIn, courses }: Layout, { x, y }: Frame): string => {
   const [bottom, top, at] = [y(0), y(heightIn), x(widthIn) + 34];
   const showsIn = courses.at(-1)?.showsIn ?? panelHeightIn;
@@ -46,15 +46,15 @@ const drawHeight = ({ widthIn, heightIn, panelHeightIn, courses }: Layout, { x, 
   );
 };
 
-/** Where the courses begin, and which way they go. */
+/** The side where the courses start, with an arrow in the direction of laying. */
 const drawStart = ({ start, widthIn }: Layout, { x, y }: Frame): string => {
   const fromLeft = start.side === "left";
   const [at, level] = [fromLeft ? x(0) : x(widthIn), y(0) + 52];
-  const way = fromLeft ? 1 : -1;
+  const direction = fromLeft ? 1 : -1;
   return (
-    line(at, level, at + 30 * way, level, "gw-dimension") +
-    arrowHead(at + 36 * way, level, way, 0) +
-    text(at + 44 * way, level + 4.5, `laid from: ${writeStart(start)}`, {
+    line(at, level, at + 30 * direction, level, "gw-dimension") +
+    arrowHead(at + 36 * direction, level, direction, 0) +
+    text(at + 44 * direction, level + 4.5, `start: ${writeStart(start)}`, {
       "text-anchor": fromLeft ? "start" : "end",
     })
   );

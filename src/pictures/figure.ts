@@ -1,24 +1,21 @@
-/** A drawing in pixels, from its upper left corner: a few lines, faces and words, which every host can draw its own way. */
-export interface PicturePoint {
-  readonly x: number;
-  readonly y: number;
-}
+import type { PicturePoint } from "./picturePoint";
 
+/** One part of a figure. Every host draws these few kinds its own way; coordinates are pixels. */
 export type Mark =
   | {
       readonly kind: "line";
-      readonly spots: readonly PicturePoint[];
+      readonly points: readonly PicturePoint[];
       readonly weight: "edge" | "thin" | "dashed";
     }
-  /** A measure's line, with an arrow at each end. */
+  /** A dimension line, with an arrow at each end. */
   | { readonly kind: "dimension"; readonly from: PicturePoint; readonly to: PicturePoint }
   | {
       readonly kind: "face";
-      readonly spots: readonly PicturePoint[];
+      readonly points: readonly PicturePoint[];
       readonly fill: "metal" | "wall" | "pointer";
     }
   | {
-      readonly kind: "words";
+      readonly kind: "label";
       readonly at: PicturePoint;
       readonly text: string;
       readonly align: "middle" | "start";
@@ -27,25 +24,25 @@ export type Mark =
 export interface Figure {
   readonly width: number;
   readonly height: number;
-  /** For those who can't see it. It says what is drawn, never what is asked. */
+  /** For screen readers. It describes the drawing and never gives away an answer. */
   readonly description: string;
   readonly marks: readonly Mark[];
 }
 
 export const FIGURE_WIDTH = 640;
 
-export const line = (weight: "edge" | "thin" | "dashed", ...spots: PicturePoint[]): Mark => ({
+export const line = (weight: "edge" | "thin" | "dashed", ...points: PicturePoint[]): Mark => ({
   kind: "line",
-  spots,
+  points,
   weight,
 });
-export const face = (fill: "metal" | "wall" | "pointer", ...spots: PicturePoint[]): Mark => ({
+export const face = (fill: "metal" | "wall" | "pointer", ...points: PicturePoint[]): Mark => ({
   kind: "face",
-  spots,
+  points,
   fill,
 });
-export const words = (x: number, y: number, text: string): Mark => ({
-  kind: "words",
+export const label = (x: number, y: number, text: string): Mark => ({
+  kind: "label",
   at: { x, y },
   text,
   align: "middle",
@@ -53,16 +50,16 @@ export const words = (x: number, y: number, text: string): Mark => ({
 
 const GAP = 16;
 
-/** A level measure under or over what it measures. */
-export const across = (left: number, right: number, y: number, text: string): Mark[] => [
+/** A horizontal dimension line with its text below. */
+export const horizontalDimension = (left: number, right: number, y: number, text: string): Mark[] => [
   { kind: "dimension", from: { x: left, y }, to: { x: right, y } },
-  words((left + right) / 2, y + GAP, text),
+  label((left + right) / 2, y + GAP, text),
 ];
 
-/** A plumb measure beside what it measures. */
-export const upright = (top: number, bottom: number, x: number, text: string): Mark[] => [
+/** A vertical dimension line with its text to the right. */
+export const verticalDimension = (top: number, bottom: number, x: number, text: string): Mark[] => [
   { kind: "dimension", from: { x, y: top }, to: { x, y: bottom } },
-  { kind: "words", at: { x: x + GAP, y: (top + bottom) / 2 }, text, align: "start" },
+  { kind: "label", at: { x: x + GAP, y: (top + bottom) / 2 }, text, align: "start" },
 ];
 
 /** The corners of a box, in order around it. */

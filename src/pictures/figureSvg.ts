@@ -1,7 +1,8 @@
 import type { Figure, Mark } from "./figure";
 import type { Palette } from "./palette";
 import type { PictureOptions } from "./pictureOptions";
-import { element, line, px, text } from "./svg";
+import { svgPoints } from "./picturePoint";
+import { element, line, text } from "./svg";
 import { svgPicture } from "./svgPicture";
 
 /** Room for the title above the figure. */
@@ -27,10 +28,10 @@ const figureStyle = ({ rules, color }: Palette): string =>
 const markText = (mark: Mark, arrow: string): string => {
   switch (mark.kind) {
     case "line":
-      return mark.spots
+      return mark.points
         .slice(1)
         .map((to, index) => {
-          const from = mark.spots[index] ?? to;
+          const from = mark.points[index] ?? to;
           return line(from.x, from.y, to.x, to.y, `gw-${mark.weight}`);
         })
         .join("");
@@ -41,15 +42,15 @@ const markText = (mark: Mark, arrow: string): string => {
     }
     case "face":
       return element("polygon", {
-        points: mark.spots.map(({ x, y }) => `${px(x)},${px(y)}`).join(" "),
+        points: svgPoints(mark.points),
         class: `gw-${mark.fill}`,
       });
-    case "words":
+    case "label":
       return text(mark.at.x, mark.at.y, mark.text, mark.align === "start" ? { class: "gw-start" } : {});
   }
 };
 
-/** A figure as an SVG file. */
+/** A figure as a complete SVG file. */
 export const figureSvg = ({ width, height, description, marks }: Figure, options: PictureOptions): string => {
   const arrow = `${options.id}-${ARROW}`;
   const head = element("path", { d: "M0 0L8 4L0 8Z", class: "gw-head" });

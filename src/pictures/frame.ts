@@ -3,10 +3,10 @@ import { px } from "./svg";
 
 const DRAWING_WIDTH = 880;
 const DRAWING_HEIGHT = 560;
-/** Room for course numbers, dimensions, and the key below. */
+/** Room for course numbers, dimensions, and the legend below. */
 const MARGIN = { left: 62, right: 78, top: 46, bottom: 108 };
 
-/** How inches on the face become pixels of the picture; up on the face is up in the picture. */
+/** Converts inches on the plane to pixels of the picture; up the slope is up in the picture. */
 export interface Frame {
   readonly pxPerIn: number;
   readonly width: number;
@@ -15,7 +15,7 @@ export interface Frame {
   y(yIn: number): number;
 }
 
-/** The largest scale at which the plane fits; a small plane leaves no empty page below it. */
+/** The largest scale at which the plane fits. The picture is only as tall as the plane needs. */
 export const frameOf = ({ widthIn, heightIn }: Layout): Frame => {
   const pxPerIn = Math.min(DRAWING_WIDTH / widthIn, DRAWING_HEIGHT / heightIn);
   const inset = (DRAWING_WIDTH - widthIn * pxPerIn) / 2;
@@ -28,6 +28,6 @@ export const frameOf = ({ widthIn, heightIn }: Layout): Frame => {
   };
 };
 
-/** Closed rings as the data of a path. */
+/** Closed rings as SVG path data. */
 export const pathOf = (rings: readonly Ring[], { x, y }: Frame): string =>
   rings.map((ring) => `M${ring.map(({ xIn, yIn }) => `${px(x(xIn))} ${px(y(yIn))}`).join("L")}Z`).join("");

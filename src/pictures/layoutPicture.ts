@@ -3,7 +3,7 @@ import { writeTape } from "../../shared/lengthText";
 import { inchesToFeet } from "../../shared/units";
 import { drawCourses, drawLines } from "./drawCourses";
 import { drawDimensions } from "./drawDimensions";
-import { drawKey } from "./drawKey";
+import { drawLegend } from "./drawLegend";
 import { drawSizes, drawWarnings } from "./drawMarks";
 import { frameOf, pathOf } from "./frame";
 import type { PictureOptions } from "./pictureOptions";
@@ -14,7 +14,7 @@ import { svgPicture } from "./svgPicture";
 const warningCount = ({ courses }: Layout): number =>
   courses.reduce((sum, { warnings }) => sum + warnings.length, 0);
 
-const inWords = (layout: Layout): string => {
+const describeLayout = (layout: Layout): string => {
   const { widthIn, heightIn, courses, panels, whole, cut, fromOffcuts, openings } = layout;
   const [width, height] = [widthIn, heightIn].map((lengthIn) => writeTape(inchesToFeet(lengthIn), 16));
   return (
@@ -24,7 +24,7 @@ const inWords = (layout: Layout): string => {
   );
 };
 
-/** A laid plane as an SVG file: to scale, courses numbered on their chalk lines, pieces told apart by their hatching. */
+/** The layout of a plane as an SVG file: to scale, with numbered chalk lines, and a hatch pattern for each kind of piece. */
 export const layoutPicture = (layout: Layout, options: PictureOptions): string => {
   const { id, palette } = options;
   const frame = frameOf(layout);
@@ -39,13 +39,13 @@ export const layoutPicture = (layout: Layout, options: PictureOptions): string =
     drawSizes(layout, frame),
     drawWarnings(layout, frame),
     drawDimensions(layout, frame),
-    drawKey(layout, warningCount(layout), id, frame),
+    drawLegend(layout, warningCount(layout), id, frame),
   ];
   return svgPicture(options, {
     width,
     height,
     className: "gw-layout",
-    description: inWords(layout),
+    description: describeLayout(layout),
     definitions: [pictureStyle(palette), hatches(id, palette)],
     content,
   });

@@ -1,3 +1,9 @@
+/**
+ * The edges of a roof are colored by what water does there. It parts at a ridge or hip: warm colors. It gathers in a
+ * valley: green. It runs across a pitch break: violet. It leaves the roof at an eave, rake or eave step: the ink of the
+ * text. Color is never the only sign: each kind of edge has a stroke of its own (roofStyle.ts), and each kind of piece a
+ * hatch pattern (pictureStyle.ts). Lines have at least 3:1 contrast with what they are drawn on, text 4.5:1 (WCAG 2.2).
+ */
 const LIGHT = {
   paper: "#ffffff",
   ink: "#1b2733",
@@ -5,14 +11,14 @@ const LIGHT = {
   whole: "#eef2f5",
   cut: "#f6d9a8",
   "cut-ink": "#8a5300",
-  again: "#bfe3d0",
-  "again-ink": "#0b6148",
+  offcut: "#bfe3d0",
+  "offcut-ink": "#0b6148",
   gap: "#d5dbe1",
   warn: "#b3261e",
   "warn-ink": "#ffffff",
-  ridge: "#9c1c1c",
-  hip: "#7a4a00",
-  valley: "#005f73",
+  ridge: "#8f3300",
+  hip: "#6b4700",
+  valley: "#00563f",
   "pitch-break": "#5b3a8e",
   "plane-0": "#f4f1ea",
   "plane-1": "#e6e1d6",
@@ -32,14 +38,14 @@ const DARK: Readonly<Record<ColorName, string>> = {
   whole: "#26303a",
   cut: "#5a4218",
   "cut-ink": "#ffcf87",
-  again: "#164a3a",
-  "again-ink": "#8fe3c2",
+  offcut: "#164a3a",
+  "offcut-ink": "#8fe3c2",
   gap: "#3b4650",
   warn: "#ff8a80",
   "warn-ink": "#14191f",
-  ridge: "#ff9b8f",
-  hip: "#f2bd6b",
-  valley: "#6fd3e3",
+  ridge: "#ffa77a",
+  hip: "#f2cd6b",
+  valley: "#5fd6a8",
   "pitch-break": "#c9aef5",
   "plane-0": "#4a4d52",
   "plane-1": "#404348",
@@ -50,9 +56,9 @@ const DARK: Readonly<Record<ColorName, string>> = {
   "wall-dark": "#22272d",
 };
 
-/** Where a picture's colors come from. */
+/** The colors of a picture. */
 export interface Palette {
-  /** Rules that must stand before the colors are used. */
+  /** CSS rules that come before any use of the colors. */
   readonly rules: string;
   color(name: ColorName): string;
 }
@@ -62,7 +68,7 @@ const variables = (colors: Readonly<Record<ColorName, string>>): string =>
     .map(([name, value]) => `--${name}:${value}`)
     .join(";");
 
-/** Follows the reader's screen, light or dark; print is always light. */
+/** Follows the reader's light or dark mode; print is always light. */
 export const SCREEN_PALETTE: Palette = {
   rules:
     `.gw-picture{${variables(LIGHT)}}` +
@@ -70,5 +76,5 @@ export const SCREEN_PALETTE: Palette = {
   color: (name) => `var(--${name})`,
 };
 
-/** Light always, each color written out: for a sheet's picture, whose reader may know no variables. */
+/** Always light, with each color written out: programs that show a sheet's picture may not support CSS variables. */
 export const PAPER_PALETTE: Palette = { rules: "", color: (name) => LIGHT[name] };

@@ -1,10 +1,10 @@
 import type { Palette } from "./palette";
 
 export interface PictureOptions {
-  /** What the picture shows, such as the plane's name on the sheet. */
+  /** The caption above the picture, such as the plane's name on the sheet. */
   readonly title: string;
-  /** Begins the ids inside; differs between pictures that share a page. */
+  /** The prefix of the ids inside; unique on a page. */
   readonly id: string;
-  /** SCREEN_PALETTE where the reader's light or dark is followed, PAPER_PALETTE for a sheet. */
+  /** SCREEN_PALETTE follows the reader's light or dark mode; PAPER_PALETTE is for a sheet. */
   readonly palette: Palette;
 }

@@ -1,7 +1,7 @@
 import type { ColorName, Palette } from "./palette";
 import { element } from "./svg";
 
-/** How the picture looks. It brings its own paper, so that it reads the same on a page, in a sheet and as a file. */
+/** The style of a layout picture. It draws its own background, so it reads the same on a page, in a sheet and as a file. */
 export const pictureStyle = ({ rules, color }: Palette): string =>
   element(
     "style",
@@ -13,7 +13,7 @@ export const pictureStyle = ({ rules, color }: Palette): string =>
       `.gw-whole{fill:${color("whole")};stroke:${color("chalk")};stroke-width:.6}` +
       `.gw-joint{fill:none;stroke:${color("chalk")};stroke-width:.8}` +
       `.gw-cut{stroke:${color("cut-ink")};stroke-width:1}` +
-      `.gw-again{stroke:${color("again-ink")};stroke-width:1}` +
+      `.gw-offcut{stroke:${color("offcut-ink")};stroke-width:1}` +
       `.gw-line{stroke:${color("chalk")};stroke-width:.8;stroke-dasharray:5 3}` +
       `.gw-gap{stroke:${color("ink")};stroke-width:1.6}` +
       `.gw-outline{fill:none;stroke:${color("ink")};stroke-width:2.2;stroke-linejoin:round}` +
@@ -26,8 +26,8 @@ export const pictureStyle = ({ rules, color }: Palette): string =>
       ".gw-layout .gw-small{font-size:11px}",
   );
 
-/** Kinds of piece differ in their hatching too, for a print in black and white and for eyes that don't tell colors. */
-export type Hatch = "cut" | "again" | "gap";
+/** Each kind of piece has a hatch pattern too, for black-and-white prints and for color-blind readers. */
+export type Hatch = "cut" | "offcut" | "gap";
 
 export const hatchFill = (id: string, hatch: Hatch): string => `url(#${id}-${hatch})`;
 
@@ -38,10 +38,10 @@ interface Tile {
   readonly ink: ColorName;
 }
 
-/** Cut: strokes one way. From an off-cut: dots. An opening: strokes both ways. */
+/** Cut from a new panel: diagonal lines. Cut from an off-cut: dots. Opening: crossed lines. */
 const TILES: readonly Tile[] = [
   { hatch: "cut", size: 8, strokes: "M-2 2L2 -2M0 8L8 0M6 10L10 6", ink: "cut-ink" },
-  { hatch: "again", size: 7, strokes: "M3 2.5h1.6M3 3.3h1.6M3 4.1h1.6", ink: "again-ink" },
+  { hatch: "offcut", size: 7, strokes: "M3 2.5h1.6M3 3.3h1.6M3 4.1h1.6", ink: "offcut-ink" },
   { hatch: "gap", size: 10, strokes: "M0 0L10 10M10 0L0 10", ink: "chalk" },
 ];
 

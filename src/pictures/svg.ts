@@ -6,18 +6,18 @@ const ENTITIES: Readonly<Record<string, string>> = {
   "'": "&#39;",
 };
 
-/** Text safe inside an element or an attribute; control characters, which XML can't hold, are dropped. */
+/** Text made safe for an element or an attribute. Control characters are dropped, because XML doesn't allow them. */
 export const escapeXml = (text: string): string =>
   text
     .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, "")
     .replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? "");
 
-/** A coordinate to a hundredth of a pixel: shorter files, no visible change. */
+/** A coordinate rounded to a hundredth of a pixel, which keeps files short. */
 export const px = (value: number): string => String(Math.round(value * 100) / 100);
 
 type Attributes = Readonly<Record<string, string | number>>;
 
-/** An element with markup inside. Attribute values are escaped here; the markup is taken as it is. */
+/** An element with markup inside. Attribute values are escaped here; the markup isn't. */
 export const element = (name: string, attributes: Attributes, ...inside: string[]): string => {
   const written = Object.entries(attributes)
     .map(([key, value]) => ` ${key}="${typeof value === "number" ? px(value) : escapeXml(value)}"`)
@@ -25,7 +25,7 @@ export const element = (name: string, attributes: Attributes, ...inside: string[
   return inside.length === 0 ? `<${name}${written}/>` : `<${name}${written}>${inside.join("")}</${name}>`;
 };
 
-/** A line of text at a place. */
+/** One line of text. It is escaped here. */
 export const text = (x: number, y: number, words: string, attributes: Attributes = {}): string =>
   element("text", { x, y, ...attributes }, escapeXml(words));
 

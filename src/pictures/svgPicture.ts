@@ -4,18 +4,18 @@ import { element, escapeXml, text } from "./svg";
 export interface Drawing {
   readonly width: number;
   readonly height: number;
-  /** What a person who can't see the picture needs to know of it. */
+  /** For screen readers. */
   readonly description: string;
-  /** The class under which the picture's own style stands. */
+  /** The class that the picture's style rules start with. */
   readonly className: string;
-  /** The picture's style and what it refers to, so that it can stand alone. */
+  /** The style, patterns and markers, so that the picture is complete in itself. */
   readonly definitions: readonly string[];
   readonly content: readonly string[];
 }
 
 const TITLE_PX = 22;
 
-/** A whole picture: a file of its own, with its title, its words for those who can't see it, and its style. */
+/** A complete SVG file with its title, its description for screen readers, and its style. */
 export const svgPicture = (
   { title, id }: PictureOptions,
   { width, height, description, className, definitions, content }: Drawing,

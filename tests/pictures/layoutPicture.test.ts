@@ -19,7 +19,7 @@ const parse = (svg: string): Document => new DOMParser().parseFromString(svg, "i
 const all = (selector: string): Element[] => [...parse(picture).querySelectorAll(selector)];
 
 describe("the picture of a layout", () => {
-  it("is an SVG file that says what it shows", () => {
+  it("is an SVG file with a title and a description", () => {
     const [root] = all("svg");
     expect(all("parsererror")).toHaveLength(0);
     expect(root?.getAttribute("role")).toBe("img");
@@ -30,7 +30,7 @@ describe("the picture of a layout", () => {
     );
   });
 
-  it("draws every course, cut, opening and warning of the layout once", () => {
+  it("draws every course, cut, opening and warning once", () => {
     const cuts = layout.courses.flatMap((course) => course.cuts);
     const warned = cuts.filter(({ warnings }) => warnings.length > 0);
     const ofCourses = layout.courses.filter(
@@ -39,8 +39,8 @@ describe("the picture of a layout", () => {
     expect(ofCourses).toHaveLength(1);
     expect(warned.length).toBeGreaterThan(0);
     expect(all("line.gw-line")).toHaveLength(5);
-    // One more of each stands in the key.
-    expect(all("path.gw-cut, path.gw-again")).toHaveLength(cuts.length);
+    // The legend has one more of each.
+    expect(all("path.gw-cut, path.gw-offcut")).toHaveLength(cuts.length);
     expect(all("path.gw-gap")).toHaveLength(1);
     expect(all("path.gw-warn")).toHaveLength(warned.length + ofCourses.length + 1);
     expect(all("rect.gw-whole")).toHaveLength(
@@ -48,15 +48,15 @@ describe("the picture of a layout", () => {
     );
   });
 
-  it("tells pieces apart by their hatching: each kind has a pattern of its own", () => {
+  it("gives each kind of piece a hatch pattern of its own", () => {
     const fills = new Set(all("path[fill], rect[fill]").map((each) => each.getAttribute("fill")));
-    expect([...fills].sort()).toEqual(["url(#south-again)", "url(#south-cut)", "url(#south-gap)"]);
-    expect(all("pattern").map(({ id }) => id)).toEqual(["south-cut", "south-again", "south-gap"]);
+    expect([...fills].sort()).toEqual(["url(#south-cut)", "url(#south-gap)", "url(#south-offcut)"]);
+    expect(all("pattern").map(({ id }) => id)).toEqual(["south-cut", "south-offcut", "south-gap"]);
     const strokes = all("pattern path").map((each) => each.getAttribute("d"));
     expect(new Set(strokes).size).toBe(3);
   });
 
-  it("is to scale: 9 ft are as wide in pixels as 4.2 ft are high, in proportion", () => {
+  it("is to scale: 9 ft of width and 4.2 ft of height keep their proportion", () => {
     const corners = [
       ...(all("path.gw-outline")[0]?.getAttribute("d") ?? "").matchAll(/([\d.]+) ([\d.]+)/g),
     ].map(([, x, y]) => [Number(x), Number(y)] as const);
@@ -65,21 +65,21 @@ describe("the picture of a layout", () => {
     expect(wide / high).toBeCloseTo(9 / 4.2, 3);
   });
 
-  it("gives dimensions, numbers and counts as text", () => {
-    const words = all("text").map(({ textContent }) => textContent);
+  it("shows dimensions, numbers and counts as text", () => {
+    const labels = all("text").map(({ textContent }) => textContent);
     for (const each of [
       `9' 0"`,
       `4' 2 3/8"`,
       "1",
       "5",
-      "laid from: left",
+      "start: left",
       "top course shows 2 3/8 in",
       `panels to open: ${layout.panels}`,
     ])
-      expect(words).toContain(each);
+      expect(labels).toContain(each);
   });
 
-  it("has colors for light and dark screens, and always light ones for print", () => {
+  it("has colors for light and dark mode, and is always light in print", () => {
     const style = all("style")[0]?.textContent ?? "";
     expect(style).toContain("@media screen and (prefers-color-scheme:dark)");
     const properties = [...style.matchAll(/(--[a-z-]+):/g)].map(([, name]) => name);
@@ -87,7 +87,7 @@ describe("the picture of a layout", () => {
     for (const name of used) expect(properties.filter((each) => each === name)).toHaveLength(2);
   });
 
-  it("has each color written out for a sheet, and is otherwise the same", () => {
+  it("writes out each color for a sheet, and is otherwise the same", () => {
     const onPaper = layoutPicture(layout, { title: "South", id: "south", palette: PAPER_PALETTE });
     expect(onPaper).not.toMatch(/var\(|--[a-z]|@media/);
     const shapes = (svg: string): string[] =>

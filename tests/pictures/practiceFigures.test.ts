@@ -4,7 +4,8 @@ import { UNITS } from "../../functions/practice/measuring";
 import { planBook } from "../../src/xlsx/planBook";
 import { openXlsx, saveXlsx } from "../../src/xlsx/xlsxFile";
 import { parseXml } from "../../src/xlsx/xml/xml";
-import type { Figure, Mark, PicturePoint } from "../../src/pictures/figure";
+import type { Figure, Mark } from "../../src/pictures/figure";
+import type { PicturePoint } from "../../src/pictures/picturePoint";
 import { figureSvg } from "../../src/pictures/figureSvg";
 import { PAPER_PALETTE } from "../../src/pictures/palette";
 import { problemsOf } from "../../src/practice/class/practiceClass";
@@ -29,14 +30,14 @@ const FIGURES: readonly (readonly [topic: string, Figure])[] = UNITS.flatMap((un
   ),
 );
 
-/** About what a letter takes, at the size of the pictures' words. */
+/** The approximate width of a letter, at the size of the figures' text. */
 const LETTER_PX = 6;
 
-const spotsOf = (mark: Mark): readonly PicturePoint[] => {
+const pointsOf = (mark: Mark): readonly PicturePoint[] => {
   switch (mark.kind) {
     case "dimension":
       return [mark.from, mark.to];
-    case "words": {
+    case "label": {
       const { at, text, align } = mark;
       const width = text.length * LETTER_PX;
       const left = align === "start" ? at.x : at.x - width / 2;
@@ -46,33 +47,33 @@ const spotsOf = (mark: Mark): readonly PicturePoint[] => {
       ];
     }
     default:
-      return mark.spots;
+      return mark.points;
   }
 };
 
 describe("the pictures of practice problems", () => {
-  it("are cut off nowhere", () => {
+  it("stay within the figure", () => {
     for (const [topic, { width, height, marks }] of FIGURES)
       for (const mark of marks)
-        for (const { x, y } of spotsOf(mark))
+        for (const { x, y } of pointsOf(mark))
           if (!(x >= 0 && x <= width && y >= 0 && y <= height))
             throw new Error(`${topic}: ${JSON.stringify(mark)} leaves ${width} by ${height}`);
   });
 
-  it("show a slope to scale", () => {
+  it("draw a slope to scale", () => {
     const rafters = UNITS.flatMap((units) => problemsOf(versionOf(units, "full roof", 3))).filter(
       ({ topic }) => topic === "rafter",
     );
     expect(rafters).toHaveLength(2);
     for (const { facts, question } of rafters) {
       const [slope] = (question.figure?.marks ?? []).filter((mark) => mark.kind === "line");
-      const [eave, ridge] = slope?.kind === "line" ? slope.spots : [];
+      const [eave, ridge] = slope?.kind === "line" ? slope.points : [];
       const drawn = ((eave?.y ?? 0) - (ridge?.y ?? 0)) / ((ridge?.x ?? 0) - (eave?.x ?? 0));
       expect(drawn).toBeCloseTo((facts["rise"] ?? NaN) / 12, 6);
     }
   });
 
-  it("are the same to the eye as an SVG and as a file's drawing: as many words, lines and faces", () => {
+  it("have as many labels, lines and faces in the SVG as in the workbook file", () => {
     for (const [, figure] of FIGURES.slice(0, 40)) {
       const svg = figureSvg(figure, { title: "T", id: "t", palette: PAPER_PALETTE });
       expect(parseXml(new TextEncoder().encode(svg), "picture").root.name).toBe("svg");
@@ -95,12 +96,12 @@ describe("the pictures of practice problems", () => {
     }
   });
 
-  it("take any words: signs of markup stay words", () => {
+  it("accept any text: markup characters stay text", () => {
     const odd: Figure = {
       width: 100,
       height: 50,
       description: '<&">',
-      marks: [{ kind: "words", at: { x: 50, y: 20 }, text: "</a:t><script>&", align: "middle" }],
+      marks: [{ kind: "label", at: { x: 50, y: 20 }, text: "</a:t><script>&", align: "middle" }],
     };
     expect(figureSvg(odd, { title: "<b>", id: "t", palette: PAPER_PALETTE })).not.toContain("<script>");
     const sheet: PaperSheet = {
@@ -113,7 +114,7 @@ describe("the pictures of practice problems", () => {
   });
 });
 
-it("a student's file is read by another program, with what is told at each cell", async () => {
+it("another program reads a student's file, with the prompt of each answer cell", async () => {
   const version = versionOf("feet and inches", "half day", 1);
   const questions = problemsOf(version).map(({ question }) => question);
   const sheets = studentSheets(questions, version);

@@ -6,7 +6,7 @@ import { roofViewPicture } from "../../src/pictures/roof/roofViewPicture";
 import { PAPER_PALETTE, SCREEN_PALETTE } from "../../src/pictures/palette";
 import { planScale } from "../../src/pictures/roof/planScale";
 import { viewFaces } from "../../src/pictures/roof/viewFaces";
-import { facesTheEye, sightOf, type Sight } from "../../src/pictures/roof/viewPoint";
+import { facesViewer, project, type ProjectedPoint } from "../../src/pictures/roof/projection";
 import { isWithin } from "../../shared/outlineWithin";
 import { distanceToSegment } from "../../shared/segment";
 import { oneOf, randomFrom } from "../support/random";
@@ -53,7 +53,7 @@ describe.each([
   ["view", (roof: Roof) => viewOf(roof, 30)],
 ])("the %s", (_, draw) => {
   it.each(NAMES)(
-    "of a roof (%s) is sound XML, without NaN, and names itself to those who can't see it",
+    "of a roof (%s) is valid XML without NaN, with a name and description for screen readers",
     (name) => {
       const svg = draw(roofNamed(name));
       const picture = parsed(svg);
@@ -86,7 +86,7 @@ describe.each([
     }
   });
 
-  it("is dark on a dark screen and light on paper", () => {
+  it("is dark in dark mode and light on paper", () => {
     expect(draw(roofNamed("hip"))).toContain("@media screen and (prefers-color-scheme:dark)");
     expect(roofPlanPicture(roofNamed("hip"), { ...options, palette: PAPER_PALETTE })).not.toMatch(
       /var\(|@media/,
@@ -95,7 +95,7 @@ describe.each([
 });
 
 describe("the plan", () => {
-  it.each(NAMES)("of a roof (%s) draws a line of its kind for every edge, and one in the legend", (name) => {
+  it.each(NAMES)("of a roof (%s) draws one line per edge by kind, and one in the legend", (name) => {
     const roof = roofNamed(name);
     const picture = parsed(planOf(roof));
     for (const kind of EDGE_KINDS) {
@@ -114,7 +114,7 @@ describe("the plan", () => {
     expect(strokes).not.toContain(undefined);
   });
 
-  it("carries numbers, pitches, sides and true lengths in tape text", () => {
+  it("labels numbers, pitches, sides and true lengths in feet and inches", () => {
     const labels = texts(parsed(planOf(roofNamed("hip"))));
     expect(labels).toEqual(expect.arrayContaining(["1", "2", "3", "4", "6:12", "side 1", "side 4"]));
     expect(labels).toEqual(expect.arrayContaining([`eave 42' 0"`, `ridge 16' 0"`, `hip 19' 6"`]));
@@ -127,34 +127,36 @@ describe("the view", () => {
   const numbers = (roof: Roof, turn: number): string[] =>
     texts(parsed(viewOf(roof, turn))).filter((label) => label !== options.title);
 
-  it("numbers the planes that the eye sees, as it walks round a steep gable roof", () => {
+  it("numbers only the planes in view as a steep gable roof turns", () => {
     expect(numbers(roofNamed("gable"), 0)).toEqual(["1"]);
     expect(numbers(roofNamed("gable"), 180)).toEqual(["2"]);
     expect(numbers(roofNamed("gable"), 90).sort()).toEqual(["1", "2"]);
   });
 
-  /** How far off a face stands behind a place on the picture: the plane through three of its corners. */
-  const awayAt = (sights: readonly Sight[], across: number, up: number): number => {
-    const [a, b, c] = sights as [Sight, Sight, Sight];
+  /** The depth of a face behind a point of the picture: the plane through three of its corners. */
+  const depthAt = (corners: readonly ProjectedPoint[], x: number, y: number): number => {
+    const [a, b, c] = corners as [ProjectedPoint, ProjectedPoint, ProjectedPoint];
     const [p, q] = [
-      { x: b.across - a.across, y: b.up - a.up, z: b.away - a.away },
-      { x: c.across - a.across, y: c.up - a.up, z: c.away - a.away },
+      { x: b.x - a.x, y: b.y - a.y, z: b.depth - a.depth },
+      { x: c.x - a.x, y: c.y - a.y, z: c.depth - a.depth },
     ];
     const turn = p.x * q.y - p.y * q.x;
-    const [dx, dy] = [across - a.across, up - a.up];
-    return a.away + (p.z * (dx * q.y - dy * q.x) + q.z * (p.x * dy - p.y * dx)) / turn;
+    const [dx, dy] = [x - a.x, y - a.y];
+    return a.depth + (p.z * (dx * q.y - dy * q.x) + q.z * (p.x * dy - p.y * dx)) / turn;
   };
-  const onPicture = ({ across, up }: Sight) => ({ x: across, y: up });
 
-  it.each(NAMES)("of a roof (%s) paints, at every place, the face that stands nearest there", (name) => {
+  it.each(NAMES)("of a roof (%s) paints at every point the face nearest to the viewer", (name) => {
     const roof = roofNamed(name);
     const random = randomFrom(7);
     let places = 0;
     for (const turn of [0, 30, 75, 140, 200, 290]) {
       const faces = viewFaces(roof)
-        .map(({ corners, className }) => ({ className, sights: corners.map((spot) => sightOf(spot, turn)) }))
-        .filter(({ sights }) => facesTheEye(sights));
-      const scale = planScale(faces.flatMap(({ sights }) => sights.map(onPicture)));
+        .map(({ corners, className }) => ({
+          className,
+          points: corners.map((corner) => project(corner, turn)),
+        }))
+        .filter(({ points }) => facesViewer(points));
+      const scale = planScale(faces.flatMap(({ points }) => points));
       const painted = [...parsed(viewOf(roof, turn)).querySelectorAll("polygon")].map((polygon) => ({
         className: polygon.getAttribute("class"),
         outline: (polygon.getAttribute("points") ?? "").split(" ").map((pair) => {
@@ -163,7 +165,7 @@ describe("the view", () => {
         }),
       }));
       for (let tries = 0; tries < 60; tries++) {
-        const corners = oneOf(random, faces).sights.map(onPicture);
+        const corners = oneOf(random, faces).points;
         const [one, other] = [oneOf(random, corners), oneOf(random, corners)];
         const share = random();
         const place = {
@@ -171,16 +173,16 @@ describe("the view", () => {
           y: one.y + (other.y - one.y) * share + random() - 0.5,
         };
         const found = faces
-          .filter(({ sights }) => isWithin(sights.map(onPicture), place))
-          .map(({ className, sights }) => ({ className, away: awayAt(sights, place.x, place.y) }))
-          .sort((a, b) => a.away - b.away);
+          .filter(({ points }) => isWithin(points, place))
+          .map(({ className, points }) => ({ className, depth: depthAt(points, place.x, place.y) }))
+          .sort((a, b) => a.depth - b.depth);
         const [nearest, next] = found;
-        const isEdge = found.length > 1 && (next?.away ?? 0) - (nearest?.away ?? 0) < 0.1;
+        const isEdge = found.length > 1 && (next?.depth ?? 0) - (nearest?.depth ?? 0) < 0.1;
         const pixel = scale.toPixel(place);
-        const isNearEdge = faces.some(({ sights }) =>
-          sights.some((sight, index) => {
-            const after = sights[(index + 1) % sights.length] ?? sight;
-            return distanceToSegment(place, onPicture(sight), onPicture(after)) < 0.1;
+        const isNearEdge = faces.some(({ points }) =>
+          points.some((point, index) => {
+            const after = points[(index + 1) % points.length] ?? point;
+            return distanceToSegment(place, point, after) < 0.1;
           }),
         );
         if (!nearest || isEdge || isNearEdge) continue;

@@ -5,7 +5,7 @@ import { PAPER_PALETTE, SCREEN_PALETTE } from "../../pictures/palette";
 import type { PictureOptions } from "../../pictures/pictureOptions";
 import { roofPlanPicture } from "../../pictures/roof/roofPlanPicture";
 import { roofViewPicture } from "../../pictures/roof/roofViewPicture";
-import { sizeOfSvg } from "../../pictures/sizeOfSvg";
+import { svgSize } from "../../pictures/svgSize";
 import type { CellAddress } from "../../workbook/address";
 import { ROOF_PICTURE_BOX_PX, ROOF_PLAN, ROOF_VIEW } from "../../sheets/roofSheet/roofSheetLayout";
 import { fitInto } from "./fitInto";
@@ -29,7 +29,7 @@ export const RoofPicture = ({ host, roof, sheet }: Props) => {
     title: string,
   ): SheetPicture => {
     const svg = draw({ title, id: `roof-${Date.now()}`, palette: PAPER_PALETTE });
-    return { sheet, at, svg, ...fitInto(ROOF_PICTURE_BOX_PX, sizeOfSvg(svg)) };
+    return { sheet, at, svg, ...fitInto(ROOF_PICTURE_BOX_PX, svgSize(svg)) };
   };
   const drawPlan = (options: PictureOptions): string => roofPlanPicture(roof, options);
   const drawView = (options: PictureOptions): string => roofViewPicture(roof, turnDegrees, options);

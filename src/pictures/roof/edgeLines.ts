@@ -6,11 +6,11 @@ import type { PlanScale } from "./planScale";
 import { element } from "../svg";
 import { textAlong, textWidthPx } from "./textAlong";
 
-/** Dimensions are shown to the nearest 1/16 in, as a tape has them. */
+/** Lengths are shown to the nearest 1/16 in, like a tape measure. */
 const TAPE_DENOMINATOR = 16;
 export const tape = (lengthFt: number): string => writeTape(lengthFt, TAPE_DENOMINATOR);
 
-/** Labels stand clear of their lines: outside the roof's edge, and close beside a line within it. */
+/** The distance of a label from its line: outside the roof, and beside a line within it. */
 const OUTSIDE_PX = 14;
 const BESIDE_PX = 11;
 
@@ -25,7 +25,7 @@ export const edgeLine = ({ kind, from, to }: RoofEdge, scale: PlanScale): string
   });
 };
 
-/** What fits along an edge: its kind and true length, the length alone, or nothing. */
+/** The longest label that fits along an edge: its kind and true length, the length alone, or none. */
 const labelThatFits = (edge: RoofEdge, roomPx: number): string | undefined => {
   const length = tape(trueLengthFt(edge));
   return [`${edge.kind} ${length}`, length].find((label) => textWidthPx(label) <= roomPx);
@@ -34,7 +34,7 @@ const labelThatFits = (edge: RoofEdge, roomPx: number): string | undefined => {
 export const edgeLabel = (edge: RoofEdge, scale: PlanScale): string[] => {
   const [start, end] = [scale.toPixel(edge.from), scale.toPixel(edge.to)];
   const label = labelThatFits(edge, Math.hypot(end.x - start.x, end.y - start.y));
-  // The plane lies on the edge's left, so that its right is outside.
+  // The plane is on the edge's left, so its right is outside.
   if (!label) return [];
   return edge.otherPlane
     ? [textAlong(label, start, end, BESIDE_PX, "roof-inner")]

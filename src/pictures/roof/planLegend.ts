@@ -10,26 +10,26 @@ const ROW_PX = 26;
 const LINE_PX = 54;
 const LEFT_PX = 40;
 
-/** A kind's total, as the legend and the description say it: `hip 72' 0", 4 edges`. */
-export const kindInWords = (kind: EdgeKind, edges: readonly RoofEdge[]): string => {
+/** The total of one kind of edge, for the legend and the description: `hip 72' 0", 4 edges`. */
+export const edgeSummary = (kind: EdgeKind, edges: readonly RoofEdge[]): string => {
   const ofKind = edges.filter((edge) => edge.kind === kind);
   const totalFt = ofKind.reduce((sum, edge) => sum + trueLengthFt(edge), 0);
   return `${kind} ${tape(totalFt)}, ${ofKind.length} ${ofKind.length === 1 ? "edge" : "edges"}`;
 };
 
-export const kindsPresent = (edges: readonly RoofEdge[]): EdgeKind[] =>
+export const edgeKindsIn = (edges: readonly RoofEdge[]): EdgeKind[] =>
   EDGE_KINDS.filter((kind) => edges.some((edge) => edge.kind === kind));
 
 export const legendHeight = (edges: readonly RoofEdge[]): number =>
-  Math.ceil(kindsPresent(edges).length / COLUMNS) * ROW_PX;
+  Math.ceil(edgeKindsIn(edges).length / COLUMNS) * ROW_PX;
 
-/** A line of each kind that the roof has, with its total true length. */
+/** One legend entry for each kind of edge on the roof, with its total true length. */
 export const planLegend = (edges: readonly RoofEdge[], top: number): string[] =>
-  kindsPresent(edges).flatMap((kind, index) => {
+  edgeKindsIn(edges).flatMap((kind, index) => {
     const x = LEFT_PX + (index % COLUMNS) * COLUMN_PX;
     const y = top + (Math.floor(index / COLUMNS) + 0.5) * ROW_PX;
     return [
       element("line", { class: `roof-edge ${edgeClass(kind)}`, x1: x, y1: y, x2: x + LINE_PX, y2: y }),
-      element("text", { class: "roof-legend", x: x + LINE_PX + 10, y }, escapeXml(kindInWords(kind, edges))),
+      element("text", { class: "roof-legend", x: x + LINE_PX + 10, y }, escapeXml(edgeSummary(kind, edges))),
     ];
   });

@@ -1,7 +1,7 @@
 import type { Point } from "../../../shared/outline";
-import type { Pixel } from "./pixel";
+import type { PicturePoint } from "../picturePoint";
 
-/** Room around the roof for the labels of its edges and sides. */
+/** Room around the roof for the edge and side labels. */
 const MARGIN_PX = 70;
 /** Room for the title above that. */
 const TITLE_PX = 20;
@@ -13,10 +13,10 @@ export interface PlanScale {
   readonly width: number;
   readonly height: number;
   readonly pxPerFt: number;
-  toPixel(point: Point): Pixel;
+  toPixel(point: Point): PicturePoint;
 }
 
-/** Fits points into the picture's width, and its height where they stand tall. */
+/** Fits points into the picture's width, or into its height if they are taller than wide. */
 export const planScale = (points: readonly Point[]): PlanScale => {
   const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
   const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];

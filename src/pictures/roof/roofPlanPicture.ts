@@ -6,24 +6,24 @@ import { legendHeight, planLegend } from "./planLegend";
 import { planeLabel } from "./planeLabel";
 import { planScale } from "./planScale";
 import { roofSvg } from "./roofSvg";
-import { roofInWords } from "./roofInWords";
+import { describeRoof } from "./describeRoof";
 import { element } from "../svg";
-import { pointList } from "./pixel";
+import { svgPoints } from "../picturePoint";
 import { wallLines } from "./wallLines";
 
 const BELOW_LEGEND_PX = 20;
 
-/** The roof from above: planes numbered, pitch arrows down the slope, edges by kind with their true lengths. */
+/** The roof plan: numbered planes, pitch arrows down the slope, and edges by kind with their true lengths. */
 export const roofPlanPicture = (roof: Roof, options: PictureOptions): string => {
   const { planes, edges } = roof;
   const scale = planScale(planes.flatMap(({ corners }) => corners));
   return roofSvg(options, {
     width: scale.width,
     height: scale.height + legendHeight(edges) + BELOW_LEGEND_PX,
-    description: roofInWords(roof),
+    description: describeRoof(roof),
     content: [
       ...planes.map(({ corners }) =>
-        element("polygon", { class: planeClass(0), points: pointList(corners.map(scale.toPixel)) }),
+        element("polygon", { class: planeClass(0), points: svgPoints(corners.map(scale.toPixel)) }),
       ),
       ...wallLines(roof, scale),
       ...edges.map((edge) => edgeLine(edge, scale)),

@@ -1,7 +1,7 @@
 import type { EdgeKind } from "../../../functions/roof/roofParts";
 import type { ColorName, Palette } from "../palette";
 
-/** Width and dashes tell the kinds apart where color can't: on a black-and-white print, to a color-blind eye. */
+/** Width and dashes tell the kinds apart without color: in a black-and-white print, or for a color-blind reader. */
 const STROKES: Readonly<Record<EdgeKind, { readonly color: ColorName; readonly stroke: string }>> = {
   eave: { color: "ink", stroke: "stroke-width:3" },
   rake: { color: "ink", stroke: "stroke-width:1.5" },
@@ -12,16 +12,16 @@ const STROKES: Readonly<Record<EdgeKind, { readonly color: ColorName; readonly s
   "eave step": { color: "ink", stroke: "stroke-width:1.5;stroke-dasharray:4 2" },
 };
 
-/** Planes from the one in most light to the one in least. */
+/** Plane shades, from full light to full shadow. */
 const SHADES = ["plane-0", "plane-1", "plane-2", "plane-3", "plane-4"] as const;
 
 export const edgeClass = (kind: EdgeKind): string => `roof-${kind.replace(" ", "-")}`;
 
-/** The class of a plane by its shadow: 0 in full light, 1 turned away from it. */
+/** The class of a plane by its shadow, from 0 (facing the light) to 1 (facing away). */
 export const planeClass = (shadow: number): string =>
   `roof-${SHADES[Math.min(SHADES.length - 1, Math.max(0, Math.round(shadow * (SHADES.length - 1))))]}`;
 
-/** How both roof pictures look. Each brings its own paper, so that it reads the same on a page, in a sheet and as a file. */
+/** The style of both roof pictures. Each draws its own background, so it reads the same on a page, in a sheet and as a file. */
 export const roofStyle = ({ rules, color }: Palette): string =>
   rules +
   '.gw-roof{font:13px system-ui,"Segoe UI",sans-serif}' +
@@ -47,5 +47,5 @@ export const roofStyle = ({ rules, color }: Palette): string =>
       ([kind, { color: name, stroke }]) => `.${edgeClass(kind as EdgeKind)}{${stroke};stroke:${color(name)}}`,
     )
     .join("") +
-  // A dash that hidden parts cut up would say nothing: in the view every kind is a plain line.
+  // Hidden parts would break up the dashes, so the view draws every kind as a solid line.
   ".gw-roof .roof-view-edge{stroke-width:1.5;stroke-dasharray:none;stroke-linecap:round}";

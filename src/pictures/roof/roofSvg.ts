@@ -3,7 +3,7 @@ import { element } from "../svg";
 import { svgPicture, type Drawing } from "../svgPicture";
 import { roofStyle } from "./roofStyle";
 
-/** A whole picture of a roof, in the style that all of them share. */
+/** A complete picture of a roof, in the style that plan and view share. */
 export const roofSvg = (
   options: PictureOptions,
   drawing: Omit<Drawing, "className" | "definitions">,

@@ -1,16 +1,16 @@
 import { element, escapeXml } from "../svg";
-import type { Pixel } from "./pixel";
+import type { PicturePoint } from "../picturePoint";
 
-/** Mean width of a character of the pictures' 13 px type, a little on the wide side. */
+/** Average width of a character of the pictures' 13 px type, rounded up. */
 const CHARACTER_PX = 7;
 
 export const textWidthPx = (text: string): number => text.length * CHARACTER_PX;
 
-/** Text along the way from one place to another, the right way up, `asidePx` to the right of the way. */
+/** Text along the line between two points, right side up, `asidePx` to the right of the line. */
 export const textAlong = (
   text: string,
-  from: Pixel,
-  to: Pixel,
+  from: PicturePoint,
+  to: PicturePoint,
   asidePx: number,
   className: string,
 ): string => {

@@ -3,14 +3,14 @@ import { along, atHeight, dot, minus, type RoofPoint } from "../../../functions/
 import { insideFt, isGable, planeHeight, type RoofSide } from "../../../functions/roof/skeleton/roofSide";
 import { planeClass } from "./roofStyle";
 
-/** Walls are drawn this high, whatever they are: the footprint doesn't say. */
+/** Every wall is drawn this high, because the footprint doesn't give wall heights. */
 const WALL_FT = 8;
-/** What counts as on a gable's rake line. */
+/** A point this close to a gable's rake line counts as on it. */
 const ON_LINE_FT = 1e-3;
-/** Level direction that the light comes from: aslant, so that planes square to one another differ. */
+/** The horizontal direction of the light: oblique, so that planes at right angles get different shades. */
 const LIGHT = { x: -0.94, y: -0.34 };
 
-/** A flat face of the building, its corners counterclockwise as seen from outside. */
+/** A flat face of the building. Its corners run counterclockwise as seen from outside. */
 export interface ViewFace {
   readonly corners: readonly RoofPoint[];
   readonly className: string;
@@ -22,19 +22,19 @@ const shadow = ({ inward }: RoofSide): number => (1 + dot(inward, LIGHT)) / 2;
 
 const wallClass = (side: RoofSide): string => `roof-wall${shadow(side) > 0.25 ? " roof-shadow" : ""}`;
 
-/** A piece of wall under a top edge, the top's ends from left to right as seen from outside. */
+/** The wall under a top edge that runs from left to right as seen from outside. */
 const wallUnder = (side: RoofSide, from: RoofPoint, to: RoofPoint): ViewFace => ({
   corners: [atHeight(from, -WALL_FT), atHeight(to, -WALL_FT), to, from],
   className: wallClass(side),
   isWall: true,
 });
 
-/** The piece of a gable's wall under one of its rakes: from corner to corner at most, up to the plane above it. */
+/** The part of a gable's wall under one of its rakes: up to the plane above, and never past the wall's corners. */
 const wallUnderRake = (side: RoofSide, { plane, from, to }: RoofEdge): ViewFace[] => {
   if (Math.max(Math.abs(insideFt(side, from)), Math.abs(insideFt(side, to))) > ON_LINE_FT) return [];
   const wallFt = dot(side.direction, minus(side.to, side.from));
-  const held = (spot: RoofPoint): number =>
-    Math.min(wallFt, Math.max(0, dot(side.direction, minus(spot, side.from))));
+  const held = (point: RoofPoint): number =>
+    Math.min(wallFt, Math.max(0, dot(side.direction, minus(point, side.from))));
   if (held(to) - held(from) < ON_LINE_FT) return [];
   const top = (spot: RoofPoint): RoofPoint => {
     const point = along(side.from, side.direction, held(spot));
@@ -52,7 +52,7 @@ const wallsOf = ({ sides, edges }: Roof): ViewFace[] => {
   );
 };
 
-/** Everything that the eye may see: the walls and the planes. */
+/** Every face that can be seen: the walls and the planes. */
 export const viewFaces = (roof: Roof): ViewFace[] => [
   ...wallsOf(roof),
   ...roof.planes.map(({ corners, side }) => ({

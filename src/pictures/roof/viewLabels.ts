@@ -3,27 +3,28 @@ import { atHeight, type RoofPoint } from "../../../functions/roof/skeleton/plan"
 import { planeHeight } from "../../../functions/roof/skeleton/roofSide";
 import { isWithin } from "../../../shared/outlineWithin";
 import { labelPoint } from "./labelPoint";
-import { towardsTheEye } from "./viewPoint";
+import { towardViewer } from "./projection";
 
-/** Whether a plane stands between a place and the eye. */
-const hides = ({ side, corners }: RoofPlane, place: RoofPoint, eye: RoofPoint): boolean => {
-  const below = planeHeight(side, place) - place.z;
+/** Whether a plane lies between a point and the viewer. */
+const hides = ({ side, corners }: RoofPlane, point: RoofPoint, toViewer: RoofPoint): boolean => {
+  const below = planeHeight(side, point) - point.z;
   const gainPerStep =
-    eye.z - (planeHeight(side, { x: place.x + eye.x, y: place.y + eye.y }) - planeHeight(side, place));
+    toViewer.z -
+    (planeHeight(side, { x: point.x + toViewer.x, y: point.y + toViewer.y }) - planeHeight(side, point));
   const steps = below / gainPerStep;
-  return steps > 0 && isWithin(corners, { x: place.x + eye.x * steps, y: place.y + eye.y * steps });
+  return steps > 0 && isWithin(corners, { x: point.x + toViewer.x * steps, y: point.y + toViewer.y * steps });
 };
 
-/** Where the numbers of the planes stand that the eye can see. */
+/** The planes that the viewer can see, and where to put their numbers. */
 export const visibleLabels = (
   { planes }: Roof,
   turnDegrees: number,
-): { plane: RoofPlane; place: RoofPoint }[] => {
-  const eye = towardsTheEye(turnDegrees);
+): { plane: RoofPlane; point: RoofPoint }[] => {
+  const toViewer = towardViewer(turnDegrees);
   return planes
     .map((plane) => {
-      const point = labelPoint(plane.corners);
-      return { plane, place: atHeight(point, planeHeight(plane.side, point)) };
+      const onPlan = labelPoint(plane.corners);
+      return { plane, point: atHeight(onPlan, planeHeight(plane.side, onPlan)) };
     })
-    .filter(({ plane, place }) => !planes.some((other) => other !== plane && hides(other, place, eye)));
+    .filter(({ plane, point }) => !planes.some((other) => other !== plane && hides(other, point, toViewer)));
 };

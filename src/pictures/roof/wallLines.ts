@@ -4,10 +4,10 @@ import type { PlanScale } from "./planScale";
 import { element } from "../svg";
 import { textAlong } from "./textAlong";
 
-/** Beyond the labels of the roof's edges. */
+/** Clear of the edge labels. */
 const SIDE_LABEL_PX = 32;
 
-/** The walls under the roof, dashed, and outside each the number of its side. */
+/** The walls under the roof as dashed lines, with the number of each side outside it. */
 export const wallLines = ({ sides, outerEdges }: Roof, scale: PlanScale): string[] => [
   ...sides.map(({ from, to }) => {
     const [start, end] = [scale.toPixel(from), scale.toPixel(to)];

@@ -53,7 +53,7 @@ const GO_ON = "Where another problem is named, go on with the right answer there
 const withWords = (figure: Figure, instead: ReadonlyMap<string, string>): Figure => ({
   ...figure,
   marks: figure.marks.map((mark) =>
-    mark.kind === "words" ? { ...mark, text: instead.get(mark.text) ?? mark.text } : mark,
+    mark.kind === "label" ? { ...mark, text: instead.get(mark.text) ?? mark.text } : mark,
   ),
 });
 

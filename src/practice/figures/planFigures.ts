@@ -1,15 +1,15 @@
 import {
-  across,
+  horizontalDimension,
   box,
   face,
   FIGURE_WIDTH,
   line,
-  upright,
-  words,
+  verticalDimension,
+  label,
   type Figure,
   type Mark,
-  type PicturePoint,
 } from "../../pictures/figure";
+import type { PicturePoint } from "../../pictures/picturePoint";
 
 const LARGEST_WIDTH = 460;
 const LARGEST_HEIGHT = 220;
@@ -43,9 +43,19 @@ export const gablePlanFigure = (
       face("metal", ...box(left, TOP, length + 2 * overhang, width + 2 * overhang)),
       line("dashed", ...walls, walls[0] as PicturePoint),
       line("edge", { x: left, y: middle }, { x: left + length + 2 * overhang, y: middle }),
-      words(left + overhang + length / 2, middle - 12, "ridge"),
-      ...across(left + overhang, left + overhang + length, TOP + width + 2 * overhang + 14, labels.length),
-      ...upright(TOP + overhang, TOP + overhang + width, left + length + 2 * overhang + 16, labels.width),
+      label(left + overhang + length / 2, middle - 12, "ridge"),
+      ...horizontalDimension(
+        left + overhang,
+        left + overhang + length,
+        TOP + width + 2 * overhang + 14,
+        labels.length,
+      ),
+      ...verticalDimension(
+        TOP + overhang,
+        TOP + overhang + width,
+        left + length + 2 * overhang + 16,
+        labels.width,
+      ),
     ],
   };
 };
@@ -64,11 +74,11 @@ export const hipPlanFigure = (runLabel: string): Figure => {
     marks: [
       face("metal", ...box(left, TOP, CORNER, CORNER)),
       line("edge", { x: left, y: bottom }, { x: right, y: TOP }),
-      words((left + right) / 2 + 24, (TOP + bottom) / 2 + 16, "hip"),
-      words(left + CORNER / 2, bottom + 44, "eave"),
+      label((left + right) / 2 + 24, (TOP + bottom) / 2 + 16, "hip"),
+      label(left + CORNER / 2, bottom + 44, "eave"),
       arrow({ x: left, y: bottom + 14 }, { x: right, y: bottom + 14 }),
-      words(left + CORNER / 2, bottom + 28, runLabel),
-      ...upright(TOP, bottom, right + 16, runLabel),
+      label(left + CORNER / 2, bottom + 28, runLabel),
+      ...verticalDimension(TOP, bottom, right + 16, runLabel),
     ],
   };
 };

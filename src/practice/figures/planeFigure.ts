@@ -1,4 +1,13 @@
-import { across, box, face, FIGURE_WIDTH, line, upright, words, type Figure } from "../../pictures/figure";
+import {
+  horizontalDimension,
+  box,
+  face,
+  FIGURE_WIDTH,
+  line,
+  verticalDimension,
+  label,
+  type Figure,
+} from "../../pictures/figure";
 
 const LARGEST_WIDTH = 480;
 const LARGEST_HEIGHT = 230;
@@ -20,10 +29,10 @@ export const planeFigure = (widthIn: number, heightIn: number, labels: PlaneLabe
     description: "A roof face seen square on, to scale, with its measures.",
     marks: [
       face("metal", ...box(left, TOP, width, height)),
-      words(left + width / 2, TOP - 12, "ridge"),
+      label(left + width / 2, TOP - 12, "ridge"),
       line("edge", { x: left, y: TOP + height }, { x: left + width, y: TOP + height }),
-      ...across(left, left + width, TOP + height + 14, labels.width),
-      ...upright(TOP, TOP + height, left + width + 16, labels.height),
+      ...horizontalDimension(left, left + width, TOP + height + 14, labels.width),
+      ...verticalDimension(TOP, TOP + height, left + width + 16, labels.height),
     ],
   };
 };

@@ -1,4 +1,4 @@
-import { across, box, face, FIGURE_WIDTH, line, type Figure } from "../../pictures/figure";
+import { horizontalDimension, box, face, FIGURE_WIDTH, line, type Figure } from "../../pictures/figure";
 
 const LEFT = 40;
 const WIDTH = FIGURE_WIDTH - 2 * LEFT;
@@ -16,8 +16,8 @@ export const runFigure = (runIn: number, pieceIn: number, labels: { run: string;
       face("metal", ...box(LEFT, TOP, WIDTH, THICK)),
       line("edge", { x: LEFT + piece, y: TOP - 8 }, { x: LEFT + piece, y: TOP + THICK + 8 }),
       line("edge", { x: LEFT, y: TOP - 8 }, { x: LEFT, y: TOP + THICK + 8 }),
-      ...across(LEFT, LEFT + piece, TOP + THICK + 18, labels.piece),
-      ...across(LEFT, LEFT + WIDTH, TOP + THICK + 52, labels.run),
+      ...horizontalDimension(LEFT, LEFT + piece, TOP + THICK + 18, labels.piece),
+      ...horizontalDimension(LEFT, LEFT + WIDTH, TOP + THICK + 52, labels.run),
     ],
   };
 };

@@ -1,5 +1,12 @@
 import { PITCH_RUN } from "../../../shared/units";
-import { across, FIGURE_WIDTH, line, upright, words, type Figure } from "../../pictures/figure";
+import {
+  horizontalDimension,
+  FIGURE_WIDTH,
+  line,
+  verticalDimension,
+  label,
+  type Figure,
+} from "../../pictures/figure";
 
 const LEFT = 70;
 const LONGEST_RUN = 420;
@@ -32,10 +39,10 @@ export const slopeFigure = (runIn: number, riseOn12: number, labels: SlopeLabels
       line("edge", { x: left, y: bottom }, { x: ridge, y: TOP }),
       line("thin", { x: wall, y: plate }, { x: ridge, y: plate }, { x: ridge, y: TOP }),
       line("edge", { x: wall, y: plate }, { x: wall, y: bottom + 24 }),
-      ...across(wall, ridge, bottom + 36, labels.run),
-      ...(labels.overhang ? across(left, wall, bottom + 36, labels.overhang) : []),
-      ...(labels.rise ? upright(TOP, plate, ridge + 20, labels.rise) : []),
-      ...(labels.slope ? [words((left + ridge) / 2 - 70, (TOP + bottom) / 2 - 14, labels.slope)] : []),
+      ...horizontalDimension(wall, ridge, bottom + 36, labels.run),
+      ...(labels.overhang ? horizontalDimension(left, wall, bottom + 36, labels.overhang) : []),
+      ...(labels.rise ? verticalDimension(TOP, plate, ridge + 20, labels.rise) : []),
+      ...(labels.slope ? [label((left + ridge) / 2 - 70, (TOP + bottom) / 2 - 14, labels.slope)] : []),
     ],
   };
 };

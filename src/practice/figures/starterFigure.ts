@@ -1,4 +1,12 @@
-import { across, box, face, FIGURE_WIDTH, line, words, type Figure } from "../../pictures/figure";
+import {
+  horizontalDimension,
+  box,
+  face,
+  FIGURE_WIDTH,
+  line,
+  label,
+  type Figure,
+} from "../../pictures/figure";
 
 const LEFT = 120;
 const PANEL_WIDTH = 400;
@@ -27,12 +35,12 @@ export const starterFigure = (
         ),
       ),
       ...courses.map((course) =>
-        words(LEFT - 44, bottom - course * PANEL_HEIGHT - PANEL_HEIGHT / 2, `course ${course + 1}`),
+        label(LEFT - 44, bottom - course * PANEL_HEIGHT - PANEL_HEIGHT / 2, `course ${course + 1}`),
       ),
       line("dashed", { x: LEFT, y: TOP - 12 }, { x: LEFT, y: bottom + 8 }),
-      words(LEFT, TOP - 22, "gable edge"),
-      ...across(LEFT, LEFT + setback, bottom + 18, labels.setback),
-      ...across(LEFT, LEFT + PANEL_WIDTH, bottom + 52, labels.width),
+      label(LEFT, TOP - 22, "gable edge"),
+      ...horizontalDimension(LEFT, LEFT + setback, bottom + 18, labels.setback),
+      ...horizontalDimension(LEFT, LEFT + PANEL_WIDTH, bottom + 52, labels.width),
     ],
   };
 };

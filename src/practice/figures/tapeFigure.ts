@@ -1,6 +1,6 @@
 import type { Measuring } from "../../../functions/practice/measuring";
 import { INCHES_PER_FOOT, MM_PER_INCH } from "../../../shared/units";
-import { box, face, FIGURE_WIDTH, line, words, type Figure, type Mark } from "../../pictures/figure";
+import { box, face, FIGURE_WIDTH, line, label, type Figure, type Mark } from "../../pictures/figure";
 
 const HEIGHT = 190;
 const TOP = 30;
@@ -62,7 +62,7 @@ export const tapeFigure = (readingIn: number, readToIn: number, { units }: Measu
       const number = numberAt(mark);
       const x = xOf(mark);
       const tick = line("thin", { x, y: TOP }, { x, y: TOP + heightOf(mark) });
-      return number === undefined ? [tick] : [tick, words(x, TOP + 86, number)];
+      return number === undefined ? [tick] : [tick, label(x, TOP + 86, number)];
     });
   const at = xOf(reading);
   // Where a number stands at the mark, the pointer's line ends above it.

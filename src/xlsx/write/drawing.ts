@@ -1,4 +1,5 @@
-import { type Figure, type Mark, type PicturePoint } from "../../pictures/figure";
+import type { Figure, Mark } from "../../pictures/figure";
+import type { PicturePoint } from "../../pictures/picturePoint";
 import type { CellAddress } from "../../workbook/address";
 import { emuOfPx as emu } from "../styles/sizes";
 import { changeElement, insertInOrder, prefixOf, SHEET_ORDER } from "../xml/elementOrder";
@@ -58,7 +59,7 @@ const polygon = (id: number, spots: readonly PicturePoint[], fill: string): stri
   );
 };
 
-const wordsText = (id: number, { x, y }: PicturePoint, text: string, align: "middle" | "start"): string => {
+const labelText = (id: number, { x, y }: PicturePoint, text: string, align: "middle" | "start"): string => {
   const width = text.length * PX_PER_LETTER + PX_PER_LETTER;
   const left = align === "middle" ? x - width / 2 : x;
   const run = `<a:r><a:rPr lang="en-US" sz="${WORD_SIZE}"><a:solidFill><a:srgbClr val="${INK}"/></a:solidFill><a:latin typeface="Calibri"/></a:rPr><a:t>${escapeXml(text)}</a:t></a:r>`;
@@ -76,16 +77,16 @@ const markTexts = (mark: Mark, nextId: () => number): string[] => {
     case "line": {
       const dash = mark.weight === "dashed" ? '<a:prstDash val="dash"/>' : "";
       const stroke = lineText(WEIGHTS[mark.weight], dash);
-      return mark.spots
+      return mark.points
         .slice(1)
-        .map((to, index) => segment(nextId(), mark.spots[index] as PicturePoint, to, stroke));
+        .map((to, index) => segment(nextId(), mark.points[index] as PicturePoint, to, stroke));
     }
     case "dimension":
       return [segment(nextId(), mark.from, mark.to, lineText(DIMENSION_WEIGHT, ARROWS))];
     case "face":
-      return [polygon(nextId(), mark.spots, FILLS[mark.fill])];
-    case "words":
-      return [wordsText(nextId(), mark.at, mark.text, mark.align)];
+      return [polygon(nextId(), mark.points, FILLS[mark.fill])];
+    case "label":
+      return [labelText(nextId(), mark.at, mark.text, mark.align)];
   }
 };
 

@@ -67,7 +67,7 @@ const isBought = ({ label }: Told): boolean => /^(Stock|Roll) /.test(label);
 const toldOn = ({ question: { givens, figure } }: Problem): Told[] => {
   const bought = givens.filter(isBought).map(({ text }) => text);
   const inFigure = (figure?.marks ?? []).flatMap((mark) =>
-    mark.kind === "words" && !bought.includes(mark.text) ? [{ label: "figure", text: mark.text }] : [],
+    mark.kind === "label" && !bought.includes(mark.text) ? [{ label: "figure", text: mark.text }] : [],
   );
   return [...givens.filter((each) => !isBought(each)), ...inFigure];
 };

@@ -6,12 +6,12 @@ import { tapeFigure } from "../../../src/practice/figures/tapeFigure";
 /** Its lines from the top of the tape: the marks in order, and last the pointer's. */
 const linesOf = ({ marks }: Figure): { x: number; end: number }[] =>
   marks.flatMap((mark) => {
-    const [from, to] = mark.kind === "line" ? mark.spots : [];
+    const [from, to] = mark.kind === "line" ? mark.points : [];
     return from && to ? [{ x: from.x, end: to.y }] : [];
   });
 
 const numbersOf = ({ marks }: Figure): { text: string; x: number; y: number }[] =>
-  marks.flatMap((mark) => (mark.kind === "words" ? [{ text: mark.text, ...mark.at }] : []));
+  marks.flatMap((mark) => (mark.kind === "label" ? [{ text: mark.text, ...mark.at }] : []));
 
 const inches = (readingIn: number, readToIn: number): Figure =>
   tapeFigure(readingIn, readToIn, measuringOf("feet and inches", "half day"));

@@ -16,7 +16,7 @@ const FIGURE: Figure = {
     face("wall", ...box(20, 30, 60, 40)),
     line("dashed", { x: 10, y: 90 }, { x: 90, y: 10 }),
     { kind: "dimension", from: { x: 120, y: 20 }, to: { x: 120, y: 80 } },
-    { kind: "words", at: { x: 140, y: 50 }, text: "5 < 6", align: "start" },
+    { kind: "label", at: { x: 140, y: 50 }, text: "5 < 6", align: "start" },
   ],
 };
 

@@ -1,4 +1,4 @@
-import type { PicturePoint } from "../../../pictures/figure";
+import type { PicturePoint } from "../../../pictures/picturePoint";
 import { childOf, flagAttribute, numberAttribute, type XmlElement } from "../../xml/xml";
 import { onlyIf, orNotShown } from "./notShown";
 

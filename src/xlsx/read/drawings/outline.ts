@@ -1,4 +1,4 @@
-import type { PicturePoint } from "../../../pictures/figure";
+import type { PicturePoint } from "../../../pictures/picturePoint";
 import { childOf, numberAttribute, type XmlElement } from "../../xml/xml";
 import { spotIn, type Frame } from "./frame";
 import { NotShown, onlyIf, orNotShown } from "./notShown";

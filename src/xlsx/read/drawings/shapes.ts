@@ -1,4 +1,4 @@
-import type { PicturePoint } from "../../../pictures/figure";
+import type { PicturePoint } from "../../../pictures/picturePoint";
 import { element, px } from "../../../pictures/svg";
 import { pxOfEmu } from "../../styles/sizes";
 import { childOf, flagAttribute, type XmlElement } from "../../xml/xml";
