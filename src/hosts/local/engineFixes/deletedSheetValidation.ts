@@ -2,8 +2,8 @@ import { IUniverInstanceService, UniverInstanceType, type Injector, type Workboo
 import { SheetsDataValidationValidatorService } from "@univerjs/sheets-data-validation";
 
 /**
- * The engine looks through the drop-downs of a sheet that isn't in front when the browser is idle, and throws where the sheet was
- * taken away by then, as Undo of a takeoff does on a busy machine. So a sheet that is gone has nothing to look through.
+ * The engine validates the drop-down lists of inactive sheets while the browser is idle, and throws if a sheet has been deleted by
+ * then, as Undo of a takeoff does on a busy machine. With the fix, a deleted sheet has no cells to validate.
  */
 export const skipDeletedSheets = (injector: Injector): void => {
   const units = injector.get(IUniverInstanceService);

@@ -1,7 +1,7 @@
 import { LexerTreeBuilder } from "@univerjs/engine-formula";
 import { formulaOf, tokensOf } from "../../../workbook/formulas/tokens";
 
-/** Stands for one of two quotes side by side in a text: no keyboard has it. */
+/** Replaces each quote inside a text. A private-use character, so no formula contains it. */
 const PLACEHOLDER = "\uE000";
 
 const hidden = (text: string): string => `"${text.slice(1, -1).replaceAll('"', PLACEHOLDER)}"`;
@@ -20,9 +20,9 @@ type Build = LexerTreeBuilder["sequenceNodesBuilder"];
 const wrapped = new WeakSet<Build>();
 
 /**
- * The engine takes a formula to pieces and puts it together again when it is typed and when rows or sheets move, and loses
- * one of the quotes that stand doubled in a text: `("16' 7""",E5)` became `("16' 7"""E55)`. Hidden from it, they stay. The
- * wrapping lasts for the life of the page or process; a second call changes nothing.
+ * The engine splits a formula into tokens and joins them again when the formula is typed and when rows or sheets move. It loses
+ * one of the doubled quotes in a text: `("16' 7""",E5)` became `("16' 7"""E55)`. The fix hides the quotes while the engine splits
+ * the formula. Lasts for the life of the page or process; a second call changes nothing.
  */
 export const keepDoubledQuotes = (): void => {
   const original = LexerTreeBuilder.prototype.sequenceNodesBuilder;

@@ -8,9 +8,9 @@ const wrappedReads = new WeakSet<GetCellData>();
 const wrappedCompares = new WeakSet<Compare>();
 
 /**
- * The engine takes a cell for blank where it holds an empty text and no formula; and what it has of a cell that was just
- * calculated, or that a neighbor fills, is the result alone. So where A1 is ="" the result is marked as a formula's here. A cell
- * of the sheet itself is left as it is: a person who empties one leaves an empty text there, and means a blank.
+ * The engine treats a cell with an empty text and no formula as blank. For a cell that was just calculated, or that another
+ * formula spills into, it has the result but not the formula, so A1 with ="" counts as blank. The fix marks such a result as a
+ * formula's. A cell's own data stays as it is: someone who clears a cell leaves an empty text there and means a blank.
  */
 const keepResults = (): void => {
   const original = BaseReferenceObject.prototype.getCellData;
@@ -25,7 +25,7 @@ const keepResults = (): void => {
   BaseReferenceObject.prototype.getCellData = getCellData;
 };
 
-/** Beside a text a blank is an empty text. The engine knows this where the blank comes first, and else takes it for 0. */
+/** A blank compared with a text is an empty text. The engine does this only if the blank comes first; otherwise the blank is 0. */
 const compareWithBlanks = (): void => {
   const original = StringValueObject.prototype.compare;
   if (wrappedCompares.has(original)) return;
@@ -37,8 +37,8 @@ const compareWithBlanks = (): void => {
 };
 
 /**
- * Makes an empty text a text, as in every spreadsheet: =A1*2 is #VALUE! where A1 is ="", not 0, and ISBLANK(A1) is false. Our
- * own functions take it for blank either way. Lasts for the life of the page or process; a second call changes nothing.
+ * Makes an empty text a text, as in every spreadsheet: if A1 is ="", then =A1*2 is #VALUE!, not 0, and ISBLANK(A1) is false. Our
+ * own functions treat it as blank either way. Lasts for the life of the page or process; a second call changes nothing.
  */
 export const keepEmptyTexts = (): void => {
   keepResults();

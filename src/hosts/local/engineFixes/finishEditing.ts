@@ -5,12 +5,12 @@ import { IEditorBridgeService, SetCellEditVisibleOperation } from "@univerjs/she
 import { KeyCode } from "@univerjs/ui";
 import { firstValueFrom, race, timer } from "rxjs";
 
-/** A value that no formula reads starts no calculation; one that some read has its results sooner than this. */
+/** A value that no formula reads starts no calculation. Any other gives its results sooner than this. */
 const LONGEST_WAIT_MS = 2000;
 
 /**
- * Takes what is being typed into a cell, as Enter would: a button of the pane may be pressed while the cell is still open,
- * and what stands in it must not be lost. Resolves when its results are there.
+ * Commits the cell that is being edited, as Enter does. The engine leaves the cell open when someone clicks a button of the pane,
+ * which would lose what was typed. Resolves when the new value has been calculated.
  */
 export const finishEditing = async (injector: Injector, unitId: string): Promise<void> => {
   if (!injector.get(IEditorBridgeService).isVisible().visible) return;

@@ -1,9 +1,9 @@
 import { FORMULA_REF_TO_ARRAY_CACHE } from "@univerjs/engine-formula";
 
-/** So many parsed formulas the engine keeps: a workbook of more has every formula parsed anew at every edit. */
-const KEPT_BY_ENGINE = 5_000;
-/** About 10 kB each where all are different. */
-const KEPT = 50_000;
+/** The engine's limit for parsed formulas. In a workbook with more, every edit parses every formula again. */
+const ENGINE_LIMIT = 5_000;
+/** Each takes about 10 kB if all differ. */
+const RAISED_LIMIT = 50_000;
 
 interface Cache {
   readonly _cache: { limit: number };
@@ -13,16 +13,16 @@ interface Cache {
 let engineSet: Cache["set"] | undefined;
 
 /**
- * Makes the engine keep more of the formulas that it has parsed. It doesn't export the cache that holds them, but the class
- * of all its caches can be had from one that it does export; the right one is known by its limit. Lasts for the life of the
- * page or process; a second call changes nothing.
+ * Raises the number of parsed formulas that the engine caches. The engine doesn't export that cache, so the fix goes through the
+ * class of a cache that it does export, and recognizes the right one by its limit. Lasts for the life of the page or process; a
+ * second call changes nothing.
  */
 export const keepParsedFormulas = (): void => {
   const cacheClass = Object.getPrototypeOf(FORMULA_REF_TO_ARRAY_CACHE) as Cache;
   engineSet ??= cacheClass.set;
   const set = engineSet;
   cacheClass.set = function (key, value) {
-    if (this._cache.limit === KEPT_BY_ENGINE) this._cache.limit = KEPT;
+    if (this._cache.limit === ENGINE_LIMIT) this._cache.limit = RAISED_LIMIT;
     set.call(this, key, value);
   };
 };

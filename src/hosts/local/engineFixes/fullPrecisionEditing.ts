@@ -4,8 +4,8 @@ import { isDateSerial, isoDate } from "../../../../shared/sheetDate";
 import { percentOf } from "./typedNumbers";
 
 /**
- * How a person would type the number of a cell with this format: read back, it is the same number. Undefined for a time, which
- * stays as the cell shows it: 6:12 may be a pitch.
+ * The text that a person would type for the number of a cell with this format; typed back, it gives the same number. undefined for
+ * a time, which stays as the cell shows it, because 6:12 may be a pitch.
  */
 export const textAtFullPrecision = (value: number, format: string): string | undefined => {
   if (numfmt.isDateFormat(format))
@@ -14,8 +14,8 @@ export const textAtFullPrecision = (value: number, format: string): string | und
 };
 
 /**
- * The engine alone opens a cell with what its format shows: 7.2567 % that shows 7.26% became 7.26 % when a person looked into
- * the cell and left it with Enter.
+ * The engine opens a cell for editing with its formatted text, so 7.2567% in a cell that shows 7.26% became 7.26% when someone
+ * opened the cell and left it with Enter. With the fix, the editor shows every digit.
  */
 export const editAtFullPrecision = (injector: Injector, workbook: Workbook): void => {
   injector.get(SheetInterceptorService).writeCellInterceptor.intercept(BEFORE_CELL_EDIT, {

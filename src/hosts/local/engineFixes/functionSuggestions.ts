@@ -9,41 +9,41 @@ import { RichTextEditingMutation, type IRichTextEditingMutationParams } from "@u
 import { IDescriptionService } from "@univerjs/sheets-formula";
 import { KeyCode } from "@univerjs/ui";
 
-/** What the engine's list of functions that a name may become does with a key, one operation an editor. */
-const LIST_KEY = "sheet.formula-embedding-editor.search_function.";
+/** The operation that handles a key in the engine's list of suggested functions; each editor has its own. */
+const LIST_OPERATION = "sheet.formula-embedding-editor.search_function.";
 
-/** It lists no more than this. */
+/** The list has at most this many functions. */
 const LONGEST_LIST = 10;
 
-const CHOOSING: readonly unknown[] = [KeyCode.ENTER, KeyCode.TAB];
+const ACCEPT_KEYS: readonly unknown[] = [KeyCode.ENTER, KeyCode.TAB];
 
-/** The function's name that is being typed at the end of a text, as far as it goes. */
-const NAME_BEGUN = /[\p{L}\d_.]*$/u;
+/** The beginning of a function's name at the end of a text. */
+const PARTIAL_NAME = /[\p{L}\d_.]*$/u;
 
 /**
- * The engine's list of functions follows what is typed only when nothing has been typed for a third of a second; until then Enter
- * takes a function of the old list and drops what was typed: `=SUM`, a moment's thought, `(S4:S5)` and Enter left the cell open
- * with something else in it. So the list closes as soon as no function begins like what stands before the caret, and gives
- * nothing to Enter and Tab while it is of an older text.
+ * The engine updates its list of suggested functions only after a third of a second without typing. Until then Enter inserts a
+ * function of the old list over what was typed: `=SUM`, a pause, `(S4:S5)` and Enter left the cell open with other text in it. With
+ * the fix, the list closes as soon as no function begins with the text before the caret, and Enter and Tab insert nothing from
+ * an outdated list.
  *
- * The engine also keeps the place that was marked in the list before, even one past the end of the new list, where Enter failed.
- * It registers the list's keys for each list anew: then its first function is marked.
+ * The engine also keeps the highlighted position of the previous list, even past the end of the new one, where Enter failed. It
+ * registers the list's operation again for each list, and the fix then highlights the first function.
  */
 export const keepSuggestionsFresh = (injector: Injector): void => {
   const commands = injector.get(ICommandService);
   const descriptions = injector.get(IDescriptionService);
   const listOf = descriptions.getSearchListByNameFirstLetter.bind(descriptions);
-  let listed = "";
-  let begun = "";
+  let listedName = "";
+  let partialName = "";
   descriptions.getSearchListByNameFirstLetter = (name) => {
-    listed = name;
+    listedName = name;
     return listOf(name);
   };
 
   const register = commands.registerCommand.bind(commands);
   commands.registerCommand = (command) => {
     const registered = register(command);
-    if (command.id.startsWith(LIST_KEY))
+    if (command.id.startsWith(LIST_OPERATION))
       for (let step = 1; step < LONGEST_LIST; step++)
         commands.syncExecuteCommand(command.id, { keyCode: KeyCode.ARROW_UP });
     return registered;
@@ -55,17 +55,17 @@ export const keepSuggestionsFresh = (injector: Injector): void => {
     const caret = textRanges?.[0]?.startOffset;
     const body = injector.get(IUniverInstanceService).getUnit<DocumentDataModel>(unitId)?.getBody();
     if (caret === undefined || !body) return;
-    begun = NAME_BEGUN.exec(body.dataStream.slice(0, caret))?.[0] ?? "";
-    const isOpen = commands.hasCommand(LIST_KEY + unitId);
-    if (isOpen && (begun === "" || listOf(begun).length === 0))
-      commands.syncExecuteCommand(LIST_KEY + unitId, { keyCode: KeyCode.ESC });
+    partialName = PARTIAL_NAME.exec(body.dataStream.slice(0, caret))?.[0] ?? "";
+    const isOpen = commands.hasCommand(LIST_OPERATION + unitId);
+    if (isOpen && (partialName === "" || listOf(partialName).length === 0))
+      commands.syncExecuteCommand(LIST_OPERATION + unitId, { keyCode: KeyCode.ESC });
   });
 
   commands.beforeCommandExecuted(({ id, params }) => {
-    if (!id.startsWith(LIST_KEY)) return;
+    if (!id.startsWith(LIST_OPERATION)) return;
     const { keyCode } = params as { readonly keyCode: unknown };
-    if (CHOOSING.includes(keyCode) && !listed.endsWith(begun))
-      // The engine takes this error for "no", without a word of its own.
-      throw new CustomCommandExecutionError("The list of functions is of an older text.");
+    if (ACCEPT_KEYS.includes(keyCode) && !listedName.endsWith(partialName))
+      // The engine cancels a command on this error and shows nothing.
+      throw new CustomCommandExecutionError("The list of suggested functions is outdated.");
   });
 };

@@ -16,7 +16,7 @@ interface Edit {
   readonly cells: CellRows;
 }
 
-/** A new look alone leaves the result its place, and brings no calculation. */
+/** A change of format alone keeps the cell's result and starts no calculation. */
 const changesContent = (data: Nullable<ICellData>): boolean =>
   !data || "v" in data || "f" in data || "si" in data || "p" in data;
 
@@ -29,8 +29,8 @@ const contentEdit = ({ unitId, subUnitId, cellValue }: ISetRangeValuesMutationPa
 };
 
 /**
- * A cell that is edited while the engine calculates keeps what the edit left there: the engine would put its result on top, and
- * a formula that was taken away meanwhile would leave its number, or its table, behind. The edit brings a calculation of its own.
+ * The engine writes the results of a calculation over cells that were edited while it ran: a formula that was deleted meanwhile
+ * left its number, or its spilled table, behind. With the fix, such a cell keeps the edit, which starts its own calculation.
  */
 export const dropLateResults = (injector: Injector): void => {
   const commands = injector.get(ICommandService);
@@ -40,7 +40,7 @@ export const dropLateResults = (injector: Injector): void => {
     if (id === SetFormulaCalculationStartMutation.id) edits = [];
     if (id === SetArrayFormulaDataMutation.id)
       for (const { unitId, subUnitId, cells } of edits) {
-        // As the engine does itself at an edit. What the command carries is the model's own.
+        // The engine does the same at an edit. The command carries the model's own objects, so changing the model changes them.
         model.updateArrayFormulaCellData(unitId, subUnitId, cells);
         model.updateArrayFormulaRange(unitId, subUnitId, cells);
       }

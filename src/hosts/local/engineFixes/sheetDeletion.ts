@@ -17,7 +17,7 @@ import {
   type ISetRangeValuesMutationParams,
 } from "@univerjs/sheets";
 
-/** The next sheet that is shown, or the last one before. */
+/** The next visible sheet, or else the last visible one before. */
 const neighborOf = (workbook: Workbook, sheetId: string): Worksheet | undefined => {
   const sheets = workbook.getSheets();
   const at = sheets.findIndex((sheet) => sheet.getSheetId() === sheetId);
@@ -26,8 +26,9 @@ const neighborOf = (workbook: Workbook, sheetId: string): Worksheet | undefined 
 };
 
 /**
- * The engine lets formulas follow on the very sheet that was taken away, such as one by its own name, fails, and leaves it at that:
- * the formulas that read the sheet don't follow, and Undo never hears of it. So there is nothing to follow on that sheet.
+ * The engine also updates formulas on the deleted sheet itself, such as one that refers to its own sheet by name. That fails, and the
+ * deletion stops halfway: formulas on other sheets that read the deleted one keep their results, and Undo has no step for it. With
+ * the fix, formulas on the deleted sheet aren't updated.
  */
 const skipFormulasOnDeletedSheet = (injector: Injector): void => {
   const service = injector.get(SheetInterceptorService);
@@ -43,8 +44,8 @@ const skipFormulasOnDeletedSheet = (injector: Injector): void => {
 };
 
 /**
- * The engine measures the sheet in front at every change of a cell, and throws where that sheet has just been taken away: the
- * formulas that read it are blank from then on, and Undo never hears of it. So another sheet comes to the front first.
+ * The engine measures the active sheet at every change of a cell, and throws if that sheet has just been deleted: the formulas that
+ * read it become blank, and Undo has no step for it. With the fix, another sheet becomes active first.
  */
 const activateAnotherSheetFirst = (injector: Injector, workbook: Workbook): void => {
   const commands = injector.get(ICommandService);
@@ -58,7 +59,7 @@ const activateAnotherSheetFirst = (injector: Injector, workbook: Workbook): void
   });
 };
 
-/** Lets the engine take a sheet away to the end, whatever is on it and wherever it is. */
+/** Lets the engine finish deleting a sheet that is active or that refers to itself. */
 export const deleteSheetsCompletely = (injector: Injector, workbook: Workbook): void => {
   skipFormulasOnDeletedSheet(injector);
   activateAnotherSheetFirst(injector, workbook);

@@ -2,11 +2,11 @@ import { Lexer } from "@univerjs/engine-formula";
 import { withTableParts } from "./tableParts";
 import { formulaOf, tokensOf } from "../../../workbook/formulas/tokens";
 
-/** Of Unicode's private use, so that no heading has them. */
+/** Private-use characters, so no heading contains them. */
 const OPEN = "\ue000";
 const CLOSE = "\ue001";
 
-/** A table's heading, or a formula's brackets with headings in them, in signs that the engine can read. */
+/** A table heading, or a reference to headings in brackets, without the parentheses that the engine misreads. */
 export const escapedHeading = (text: string): string => text.replaceAll("(", OPEN).replaceAll(")", CLOSE);
 
 type TreeBuilder = typeof Lexer.prototype.treeBuilder;
@@ -14,9 +14,9 @@ type TreeBuilder = typeof Lexer.prototype.treeBuilder;
 const wrapped = new WeakSet<TreeBuilder>();
 
 /**
- * The engine takes the round brackets in Bays[Eave (ft)] for a call, and knows few of the blocks that a reference to a table may
- * mean (`tableParts.ts`). So headings reach it with other signs, from the table and from
- * the formula alike; nothing of it is ever shown. Lasts for the life of the page or process; a second call changes nothing.
+ * The engine reads the parentheses in Bays[Eave (ft)] as a function call, and supports few of the sections of a structured reference
+ * (`tableParts.ts`). The fix replaces them in the table's headings and in the formula that the engine parses; neither is ever shown.
+ * Lasts for the life of the page or process; a second call changes nothing.
  */
 export const escapeTableHeadings = (): void => {
   const original = Lexer.prototype.treeBuilder;

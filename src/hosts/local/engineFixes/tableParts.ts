@@ -3,11 +3,11 @@ import { parseRange } from "../../../xlsx/book/cellAddress";
 import type { Token } from "../../../workbook/formulas/tokens";
 
 /**
- * The engine knows a table's headings and its data; it takes the last row of data for the totals. So each block of rows that a
- * formula may ask for stands as a table of its own, by a name that nobody can type, and formulas reach the engine with that name.
- * By the sections of a reference, in small letters; the signs are of Unicode's private use.
+ * The engine knows only a table's headings and data, and takes the last row of data for the totals. So each section that a structured
+ * reference may name is registered as a table of its own, under a name that nobody can type, and formulas reach the engine with that
+ * name. Keys: the sections of a reference in lower case. Values: private-use characters added to the table's name.
  */
-const SUFFIXES: Readonly<Record<string, string>> = {
+const NAME_SUFFIXES: Readonly<Record<string, string>> = {
   "#all": "\ue002",
   "#totals": "\ue003",
   "#data,#totals": "\ue004",
@@ -15,17 +15,17 @@ const SUFFIXES: Readonly<Record<string, string>> = {
   "#headers": "\ue006",
 };
 
-/** Rows of a table under a name of the engine's. */
+/** A section of a table, under the name that the engine knows it by. */
 export interface TablePart {
   readonly name: string;
-  /** The row above the first, which the engine takes for the headings. */
+  /** The row above the section: the engine treats it as the headings. */
   readonly startRow: number;
   readonly endRow: number;
   readonly startColumn: number;
   readonly endColumn: number;
 }
 
-/** A table as the engine is to know it: its data under its own name, then the other blocks of its rows. */
+/** The tables to register for one table of a file: its data under its own name, then its other sections. */
 export const tableParts = ({ name, range, hasHeadings, hasTotals }: BookTable): readonly TablePart[] => {
   const cells = parseRange(range);
   if (!cells) return [];
@@ -33,7 +33,7 @@ export const tableParts = ({ name, range, hasHeadings, hasTotals }: BookTable): 
   const firstOfData = from.row + (hasHeadings ? 1 : 0);
   const lastOfData = to.row - (hasTotals ? 1 : 0);
   const part = (sections: string, first: number, last: number): TablePart => ({
-    name: name + (SUFFIXES[sections] ?? ""),
+    name: name + (NAME_SUFFIXES[sections] ?? ""),
     startRow: first - 1,
     endRow: last,
     startColumn: from.column,
@@ -53,7 +53,7 @@ export const tableParts = ({ name, range, hasHeadings, hasTotals }: BookTable): 
 const ONE_SECTION = /^#[\p{L} ]+$/u;
 const FIRST_SECTION = /^\[(#[\p{L} ]+)\]\s*,?\s*/u;
 
-/** `[#Totals],[Feet]` as its sections and its columns. */
+/** Splits `[#Totals],[Feet]` into its sections and its columns. */
 const sectionsOf = (inner: string): { readonly sections: string; readonly columns: string } => {
   if (ONE_SECTION.test(inner)) return { sections: inner.toLowerCase(), columns: "" };
   const sections: string[] = [];
@@ -65,24 +65,24 @@ const sectionsOf = (inner: string): { readonly sections: string; readonly column
   return { sections: sections.join(), columns };
 };
 
-/** `@Feet` and `@[Feet]:[Inches]` as a file writes them. */
-const ofThisRow = (columns: string): string => {
+/** `@Feet` and `@[Feet]:[Inches]` in the long form that a file uses. */
+const thisRowReference = (columns: string): string => {
   if (columns === "") return "[#This Row]";
   return columns.startsWith("[") ? `[[#This Row],${columns}]` : `[[#This Row],[${columns}]]`;
 };
 
-/** What stands in a table's brackets, and what its name is to end in, so that the engine finds the rows that are meant. */
+/** The suffix of the table's name, and the brackets after it, that make the engine find the rows of a structured reference. */
 const forEngine = (brackets: string): { readonly suffix: string; readonly brackets: string } => {
   const inner = brackets.slice(1, -1).trim();
-  if (inner.startsWith("@")) return { suffix: "", brackets: ofThisRow(inner.slice(1).trim()) };
+  if (inner.startsWith("@")) return { suffix: "", brackets: thisRowReference(inner.slice(1).trim()) };
   const { sections, columns } = sectionsOf(inner);
-  const suffix = SUFFIXES[sections];
+  const suffix = NAME_SUFFIXES[sections];
   return suffix === undefined
     ? { suffix: "", brackets }
     : { suffix, brackets: columns === "" ? "[#Data]" : `[${columns}]` };
 };
 
-/** A formula's references to tables, such as Bays[#Totals], as references to blocks of rows that the engine knows. */
+/** Rewrites a formula's structured references, such as Bays[#Totals], to the tables that the engine knows. */
 export const withTableParts = (tokens: readonly Token[]): readonly Token[] =>
   tokens.map((token, index) => {
     if (token.kind === "bracket" && tokens[index - 1]?.kind === "word")

@@ -2,13 +2,14 @@ import type { PaneHost, WatchedCell, WorkbookFiles } from "../../../pane/parts/p
 import { a1 } from "../../../workbook/address";
 import { downloadClass } from "../files/downloadClass";
 import { textAtFullPrecision } from "../engineFixes/fullPrecisionEditing";
-import type { PageWorkbook, ShownCell } from "../workbook/pageWorkbook";
+import type { PageWorkbook } from "../workbook/pageWorkbook";
+import type { ShownCell } from "../workbook/shownCell";
 
-/** Digits beyond these are noise of binary arithmetic. */
+/** Digits beyond these are rounding noise of binary arithmetic. */
 const DIGITS = 12;
 
-/** A date as a date, a share as one: the number alone that a cell keeps of them says little. */
-const inWords = ({ value, format }: ShownCell): string => {
+/** A cell's value as text; a date and a percentage as such, because the number behind them means little to a reader. */
+const shownText = ({ value, format }: ShownCell): string => {
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (typeof value !== "number") return value ?? "";
   const rounded = Number.isInteger(value) ? value : Number(value.toPrecision(DIGITS));
@@ -17,30 +18,30 @@ const inWords = ({ value, format }: ShownCell): string => {
 
 const watched = (cell: ShownCell): WatchedCell => ({
   address: `${cell.sheet}, ${a1(cell)}`,
-  shows: inWords(cell),
+  shows: shownText(cell),
   formula: cell.formula,
   sentence: cell.errorMessage,
 });
 
-/** The workbook with what is just being typed in it. */
-const whole = async (ready: Promise<PageWorkbook>): Promise<PageWorkbook> => {
+/** The workbook, after the cell that is being edited is committed. */
+const withEditCommitted = async (ready: Promise<PageWorkbook>): Promise<PageWorkbook> => {
   const workbook = await ready;
   await workbook.finishEditing();
   return workbook;
 };
 
-/** The local workbook as the pane's host. The pane is there before the workbook, so everything waits for it. */
+/** The local workbook as the pane's host. The pane is shown before the workbook, so every call waits for it. */
 export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): PaneHost => ({
   title: "the local workbook",
-  keyboardHint: "F6 goes between the sheet and this pane.",
+  keyboardHint: "Press F6 to switch between the sheet and this pane.",
   files,
   handOut: downloadClass,
   existing: async () => (await ready).existing(),
-  write: async (plan) => (await whole(ready)).write(plan),
+  write: async (plan) => (await withEditCommitted(ready)).write(plan),
   survey: async () => (await ready).survey(),
-  put: async (patch, run) => (await whole(ready)).put(patch, run),
+  put: async (patch, run) => (await withEditCommitted(ready)).put(patch, run),
   inView: async () => (await ready).inView(),
-  contents: async () => (await whole(ready)).contents(),
+  contents: async () => (await withEditCommitted(ready)).contents(),
   named: async (name) => (await ready).named(name),
   putPicture: async (picture) => (await ready).putPicture(picture),
   watch: (listener) => {
@@ -63,18 +64,17 @@ export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): P
   watchCell: (listener) => {
     void ready.then((workbook) => {
       let last: ShownCell | undefined;
-      const tell = (cell: ShownCell): void => {
+      const report = (cell: ShownCell): void => {
         last = cell;
         listener(watched(cell));
       };
-      workbook.onSelection(tell);
-      // The selected cell may change without being left: by a calculation, or by Undo. Another workbook may have come,
-      // without its sheet.
-      const again = (): void => {
-        if (last && workbook.existing().sheets.includes(last.sheet)) tell(workbook.getCell(last));
+      workbook.onSelection(report);
+      // The selected cell may also change by a calculation or by Undo. If another workbook was opened, its sheet may be gone.
+      const reportAgain = (): void => {
+        if (last && workbook.existing().sheets.includes(last.sheet)) report(workbook.getCell(last));
       };
-      workbook.onCalculated(again);
-      workbook.onChange(again);
+      workbook.onCalculated(reportAgain);
+      workbook.onChange(reportAgain);
     });
   },
 });

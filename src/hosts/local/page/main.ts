@@ -6,7 +6,7 @@ import type { Book } from "../../../xlsx/book/book";
 import { canBeDrawn } from "../pictures/decodedImage";
 import { download } from "../files/download";
 import { fileWork } from "../files/fileWork";
-import { followingWorkbook } from "./replaceableWorkbook";
+import { replaceableWorkbook } from "./replaceableWorkbook";
 import { localHost } from "./localHost";
 import { sendToWorker } from "../files/sendToWorker";
 import { switchWithF6 } from "./switchWithF6";
@@ -30,13 +30,13 @@ const openFirst = async () => {
   ]);
   const plan = takeoffPlan(DEMO_TAKEOFF, USUAL_NAMES);
   const snapshot = workbookData("local", plan);
-  const following = followingWorkbook(
+  const replaceable = replaceableWorkbook(
     showWorkbook(elementOf("workbook"), localCatalog, snapshot, dark.matches),
   );
   dark.addEventListener("change", ({ matches }) => {
-    following.workbook.setDarkMode(matches);
+    replaceable.workbook.setDarkMode(matches);
   });
-  return following;
+  return replaceable;
 };
 
 const first = openFirst();

@@ -1,16 +1,17 @@
-import type { PageWorkbook, Stop } from "../workbook/pageWorkbook";
+import type { PageWorkbook } from "../workbook/pageWorkbook";
+import type { StopListening, WorkbookEvents } from "../workbook/workbookEvents";
 
-export interface Following {
-  /** The workbook on the page, whichever that is: what listens to it goes on with the next one. */
+interface ReplaceableWorkbook {
+  /** Always the workbook that is on the page now. Listeners stay when it is replaced. */
   readonly workbook: PageWorkbook;
   replace(next: PageWorkbook): void;
 }
 
-/** A workbook that another can take the place of. */
-export const followingWorkbook = (first: PageWorkbook): Following => {
+/** A workbook that another can replace while the pane keeps using it. */
+export const replaceableWorkbook = (first: PageWorkbook): ReplaceableWorkbook => {
   let current = first;
-  const listening = new Set<{ start: () => Stop; stop: Stop }>();
-  const follow = (start: () => Stop): Stop => {
+  const listening = new Set<{ start: () => StopListening; stop: StopListening }>();
+  const listen = (start: () => StopListening): StopListening => {
     const each = { start, stop: start() };
     listening.add(each);
     return () => {
@@ -18,36 +19,15 @@ export const followingWorkbook = (first: PageWorkbook): Following => {
       listening.delete(each);
     };
   };
+  const events: WorkbookEvents = {
+    onSelection: (listener) => listen(() => current.onSelection(listener)),
+    onChange: (listener) => listen(() => current.onChange(listener)),
+    onCalculated: (listener) => listen(() => current.onCalculated(listener)),
+  };
   return {
-    workbook: {
-      getCell: (address) => current.getCell(address),
-      existing: () => current.existing(),
-      inView: () => current.inView(),
-      inViewDated: () => current.inViewDated(),
-      contents: () => current.contents(),
-      named: (name) => current.named(name),
-      putPicture: (picture) => current.putPicture(picture),
-      write: (plan) => current.write(plan),
-      survey: () => current.survey(),
-      put: (patch, run) => current.put(patch, run),
-      setDarkMode: (dark) => current.setDarkMode(dark),
-      finishEditing: () => current.finishEditing(),
-      settled: () => current.settled(),
-      book: () => current.book(),
-      movesBySheet: () => current.movesBySheet(),
-      pictures: () => current.pictures(),
-      steps: () => current.steps(),
-      close: () => current.close(),
-      onSelection: (listener) => follow(() => current.onSelection(listener)),
-      onChange: (listener) => follow(() => current.onChange(listener)),
-      onCalculated: (listener) => follow(() => current.onCalculated(listener)),
-      get calculated() {
-        return current.calculated;
-      },
-      get painted() {
-        return current.painted;
-      },
-    },
+    workbook: new Proxy(first, {
+      get: (_, member): unknown => Reflect.get(member in events ? events : current, member),
+    }),
     replace: (next) => {
       current = next;
       for (const each of listening) each.stop = each.start();

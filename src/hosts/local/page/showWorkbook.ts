@@ -45,16 +45,14 @@ import SheetsUIEnUS from "@univerjs/sheets-ui/locale/en-US";
 import { defaultTheme } from "@univerjs/themes";
 import { UniverUIPlugin } from "@univerjs/ui";
 import UIEnUS from "@univerjs/ui/locale/en-US";
-import { editAtFullPrecision } from "../engineFixes/fullPrecisionEditing";
 import { functionClasses, functionDescriptions } from "../formulas/engineFunctions";
 import type { CustomFunction } from "../formulas/customFunction";
 import { recordErrorMessages } from "../formulas/errorMessageRuntime";
 import { ErrorMessages } from "../engine/errorMessages";
-import { applyEngineFixes } from "../engineFixes/applyEngineFixes";
+import { applyFixesAfterStart } from "../engineFixes/applyAfterStart";
+import { applyFixesBeforeStart } from "../engineFixes/applyBeforeStart";
 import { describePictures } from "../pictures/pictureDescriptions";
-import { keepSuggestionsFresh } from "../engineFixes/functionSuggestions";
 import { registerTables } from "../formulas/fileTables";
-import { parseTypedNumbers } from "../engineFixes/typedNumbers";
 import { openWorkbook, type PageWorkbook } from "../workbook/pageWorkbook";
 
 const locale = mergeLocales(
@@ -71,14 +69,14 @@ const locale = mergeLocales(
   SheetsDrawingUIEnUS,
 );
 
-/** Puts a workbook into an element of the page, with the catalog's functions in it. */
+/** Shows a workbook in an element of the page, with the catalog's functions. */
 export const showWorkbook = (
   container: HTMLElement,
   catalog: readonly CustomFunction[],
   snapshot: Partial<IWorkbookData>,
   dark = false,
 ): PageWorkbook => {
-  applyEngineFixes();
+  applyFixesBeforeStart();
   const errorMessages = new ErrorMessages();
   const univer = new Univer({
     locale: LocaleType.EN_US,
@@ -96,7 +94,7 @@ export const showWorkbook = (
     [UniverSheetsPlugin],
     [UniverSheetsUIPlugin],
     [UniverSheetsNumfmtPlugin],
-    // Results kept in the snapshot have no sentences with them: calculate everything once.
+    // Results stored in the snapshot have no error messages, so everything is calculated once.
     [
       UniverSheetsFormulaPlugin,
       { description: functionDescriptions(catalog), initialFormulaComputing: CalculationMode.FORCED },
@@ -104,7 +102,7 @@ export const showWorkbook = (
     [UniverSheetsFormulaUIPlugin],
     [UniverDataValidationPlugin],
     [UniverSheetsDataValidationPlugin],
-    // Its search box would take the focus from a person who is typing into the cell already.
+    // The list's search box would take the focus from someone who is already typing into the cell.
     [UniverSheetsDataValidationUIPlugin, { showSearchOnDropdown: false }],
     [UniverDocsDrawingPlugin],
     [UniverDrawingPlugin],
@@ -116,10 +114,8 @@ export const showWorkbook = (
   recordErrorMessages(injector, errorMessages);
   registerTables(injector, snapshot);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
-  parseTypedNumbers(injector, workbook);
+  applyFixesAfterStart(injector, workbook);
   describePictures(injector, workbook, container);
-  editAtFullPrecision(injector, workbook);
-  keepSuggestionsFresh(injector);
   const page = openWorkbook(injector, workbook, errorMessages, () => {
     univer.dispose();
     container.removeAttribute("aria-description");

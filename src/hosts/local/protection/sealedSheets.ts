@@ -24,7 +24,7 @@ interface SealedSheetOptions {
   /** The command that opens a sheet's tab for another name. */
   readonly renameId: string;
   /** Shows on a sheet's tab the name that it keeps, after another was typed there. */
-  readonly showName: (sheet: Worksheet) => void;
+  readonly restoreTabName: (sheet: Worksheet) => void;
   readonly read: ReadCell;
   readonly tell: (message: string) => void;
 }
@@ -39,7 +39,7 @@ const sheetIdOf = ({ params = {} }: { readonly params?: object }): string =>
 export const protectSealedSheets = (
   injector: Injector,
   workbook: Workbook,
-  { deletionId, renameId, showName, read, tell }: SealedSheetOptions,
+  { deletionId, renameId, restoreTabName, read, tell }: SealedSheetOptions,
 ): void => {
   const stop = (message: string): never => {
     tell(message);
@@ -57,7 +57,7 @@ export const protectSealedSheets = (
   const stopRenaming = (sheet: Worksheet): void => {
     const sealed = sealedAs(contentsOf(sheet));
     if (!sealed) return;
-    showName(sheet);
+    restoreTabName(sheet);
     stop(`"${sheet.getName()}" is ${sealed} and keeps its name, by which other sheets speak of it.`);
   };
 

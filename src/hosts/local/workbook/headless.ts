@@ -40,7 +40,7 @@ import { readBook } from "../book/readBook";
 import { readCell } from "../cells/readSheet";
 import { survey } from "../cells/survey";
 import { registerTables } from "../formulas/fileTables";
-import { applyEngineFixes } from "../engineFixes/applyEngineFixes";
+import { applyFixesBeforeStart } from "../engineFixes/applyBeforeStart";
 import { workbookData } from "../engine/planSnapshot";
 
 export interface HeadlessEngine {
@@ -87,7 +87,7 @@ export const createHeadlessEngine = (
   catalog: readonly CustomFunction[],
   plan: WorkbookPlan | Book = EMPTY,
 ): HeadlessEngine => {
-  applyEngineFixes();
+  applyFixesBeforeStart();
   const errorMessages = new ErrorMessages();
   const univer = new Univer({
     locale: LocaleType.EN_US,

@@ -2,34 +2,36 @@ import { InputError } from "../../../../shared/inputError";
 import type { Undo } from "../../../workbook/patch";
 
 export interface WriteQueue {
-  /** Takes note of something that is written, and of its Undo. */
-  keep(work: Promise<Undo>): Promise<Undo>;
-  /** Resolves when nothing is being written or taken back any more. */
-  done(): Promise<void>;
-  /** The workbook is gone: nothing can be taken back. */
+  /** Adds a write that has begun, and later its Undo. */
+  add(write: Promise<Undo>): Promise<Undo>;
+  /** Resolves when nothing is being written or undone. */
+  idle(): Promise<void>;
+  /** The workbook is closed: nothing in it can be undone any more. */
   close(): void;
 }
 
-/** A half-written workbook is neither read nor saved: several cards of the pane may write, or take back, at the same time. */
+/**
+ * Keeps track of the writes and Undos that are running, because several cards of the pane may write at the same time, and a
+ * half-written workbook must not be read or saved.
+ */
 export const createWriteQueue = (): WriteQueue => {
   let isClosed = false;
-  let going: Promise<unknown> = Promise.resolve();
-  const waitedFor = <Result>(work: Promise<Result>): Promise<Result> => {
-    // What it comes to is let go: an Undo holds the cells that it would bring back.
-    going = Promise.allSettled([going, work]).then(() => undefined);
+  let running: Promise<unknown> = Promise.resolve();
+  const track = <Result>(work: Promise<Result>): Promise<Result> => {
+    // The result is dropped, because an Undo holds every cell that it would restore.
+    running = Promise.allSettled([running, work]).then(() => undefined);
     return work;
   };
   return {
-    keep: async (work) => {
-      const undo = await waitedFor(work);
+    add: async (write) => {
+      const undo = await track(write);
       return async (run) => {
-        if (isClosed)
-          throw new InputError("That was in a workbook that isn't open here any more. Nothing was undone.");
-        await waitedFor(undo(run));
+        if (isClosed) throw new InputError("That workbook is no longer open here. Nothing was undone.");
+        await track(undo(run));
       };
     },
-    done: async () => {
-      for (let seen; seen !== going; await seen) seen = going;
+    idle: async () => {
+      for (let seen; seen !== running; await seen) seen = running;
     },
     close: () => {
       isClosed = true;

@@ -12,6 +12,7 @@ import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
 import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { workbookData } from "../../../../src/hosts/local/engine/planSnapshot";
 import type { SheetPlan } from "../../../../src/workbook/plan";
 
@@ -21,7 +22,7 @@ interface Opened {
   readonly injector: Injector;
 }
 
-/** The page's engine without its screen, with a workbook; `prepare` goes before the workbook is made. */
+/** The page's engine without its grid, with a workbook; `prepare` runs before the workbook is created. */
 export const openedSnapshot = (
   snapshot: Partial<IWorkbookData>,
   prepare: (injector: Injector) => void = () => undefined,
@@ -34,6 +35,7 @@ export const openedSnapshot = (
   univer.registerPlugins([
     [UniverFormulaEnginePlugin],
     [UniverSheetsPlugin],
+    [UniverSheetsNumfmtPlugin],
     [UniverSheetsFormulaPlugin],
     [UniverDataValidationPlugin],
     [UniverSheetsDataValidationPlugin],
@@ -44,6 +46,6 @@ export const openedSnapshot = (
   return { univer, workbook, injector };
 };
 
-/** The same with a workbook "bid" of some sheets: drop-downs and names included. */
+/** The same with a workbook "bid" of these sheets, with their drop-down lists. */
 export const openedUniver = (sheets: readonly SheetPlan[]): Opened =>
   openedSnapshot(workbookData("bid", { sheets, names: [] }));

@@ -1,12 +1,16 @@
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
+import { engineWithout } from "../engineWithout";
 import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
-/** What formulas in A6, A7 ... show below the letters x, y, x, y in A1:A4. */
-const shownBelowLetters = async (formulas: readonly string[]): Promise<unknown[]> => {
+/** The results of formulas in A6, A7 ... below the letters x, y, x, y in A1:A4. */
+const resultsBelowLetters = async (
+  create: typeof createHeadlessEngine,
+  formulas: readonly string[],
+): Promise<unknown[]> => {
   const letters = ["x", "y", "x", "y"].map((content, row) => ({ row, column: 0, content }));
   const below = formulas.map((content, index) => ({ row: 5 + index, column: 0, content }));
-  const engine = createHeadlessEngine(
+  const engine = create(
     fakeCatalog,
     planOf({ sheets: [{ name: "Sheet1", cells: [...letters, ...below] }], names: [] }),
   );
@@ -16,9 +20,9 @@ const shownBelowLetters = async (formulas: readonly string[]): Promise<unknown[]
   return shown;
 };
 
-test("a comparison is made with what an array holds, not with the cells below the formula", async () => {
+test("a comparison uses the items of an array, not the cells below the formula", async () => {
   expect(
-    await shownBelowLetters([
+    await resultsBelowLetters(createHeadlessEngine, [
       '=SUMPRODUCT((A1:A4="x")*1)',
       '=SUMPRODUCT((VSTACK(A1:A2,A3:A4)="x")*1)',
       '=SUMPRODUCT((VSTACK(A3:A4,A1:A2,A1:A4)="x")*1)',
@@ -26,4 +30,9 @@ test("a comparison is made with what an array holds, not with the cells below th
       '=SUMPRODUCT((VSTACK(A1,A1)="x")*1)',
     ]),
   ).toEqual([2, 2, 4, 3, 2]);
+});
+
+test("without the fix, the comparison uses the wrong cells", async () => {
+  const { createHeadlessEngine: create } = engineWithout("arrayComparisons", "compareArrayItems");
+  expect(await resultsBelowLetters(create, ['=SUMPRODUCT((VSTACK(A1,A1)="x")*1)'])).not.toEqual([2]);
 });

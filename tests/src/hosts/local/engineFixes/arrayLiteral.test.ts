@@ -14,7 +14,7 @@ describe("array literals", () => {
     [`{"18' 6 1/2""",TRUE}`, [[`"18' 6 1/2"""`, "TRUE"]]],
     ['{"{1}"}', [['"{1}"']]],
     ["{-1.5,#N/A}", [["-1.5", "#N/A"]]],
-  ])("splits %s outside its texts", (raw, rows) => {
+  ])("splits %s, but not inside its texts", (raw, rows) => {
     expect(splitArrayLiteral(raw)).toEqual(rows);
   });
 

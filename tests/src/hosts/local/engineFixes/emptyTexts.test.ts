@@ -1,12 +1,11 @@
-import type * as Engine from "@univerjs/engine-formula";
 import { coursesSpec } from "../../../../../functions/courses/courses";
-import type * as Headless from "../../../../../src/hosts/local/workbook/headless";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { customFunction } from "../../../../../src/hosts/local/formulas/customFunction";
+import { engineWithout, unfixedFormulaEngine } from "../engineWithout";
 import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
-/** A1 is an empty text, B1 and A3 are blank, A2 is 5, C1:C2 are 0 and 7; D1:D2 are filled with empty texts by D1. */
+/** A1 is an empty text, B1 and A3 are blank, A2 is 5, C1:C2 are 0 and 7; D1 spills empty texts into D1:D2. */
 const given = [
   { row: 0, column: 0, content: '=""' },
   { row: 1, column: 0, content: 5 },
@@ -32,7 +31,7 @@ const engineWith = (
         const value = engine.getCell(at(row));
         return typeof value === "object" && value !== null ? value.code : value;
       }),
-    // The cells that they read stay as they were calculated before.
+    // The cells that the formulas read aren't calculated again.
     calculateAgain: async () => {
       for (const { row, content } of asked) engine.setCell(at(row), content);
       await engine.calculated();
@@ -40,7 +39,7 @@ const engineWith = (
   };
 };
 
-/** What spreadsheets answer. */
+/** The results in other spreadsheets. */
 const EXPECTED: readonly (readonly [formula: string, answer: string | number | boolean])[] = [
   ["=A1*2", "#VALUE!"],
   ["=2*A1", "#VALUE!"],
@@ -77,7 +76,7 @@ const EXPECTED: readonly (readonly [formula: string, answer: string | number | b
   ['=MATCH("",A1:A2,0)', 1],
 ];
 
-test("an empty text is a text, when it was just calculated and when it was there before", async () => {
+test("an empty text is a text, both when it was just calculated and when it was calculated before", async () => {
   const { engine, shown, calculateAgain } = engineWith(
     createHeadlessEngine,
     EXPECTED.map(([formula]) => formula),
@@ -90,7 +89,7 @@ test("an empty text is a text, when it was just calculated and when it was there
   engine.dispose();
 });
 
-test("our functions take it for blank: an unfilled row stays quiet", async () => {
+test("our functions treat an empty text as blank: a row with no input stays blank", async () => {
   const create: typeof createHeadlessEngine = (_, plan) =>
     createHeadlessEngine([customFunction(coursesSpec)], plan);
   const { engine, shown, calculateAgain } = engineWith(create, ["=GABLE.COURSES(A1,A1)"]);
@@ -101,7 +100,7 @@ test("our functions take it for blank: an unfilled row stays quiet", async () =>
   engine.dispose();
 });
 
-test("a cell that a person has emptied is blank", async () => {
+test("a cell that someone has cleared is blank", async () => {
   const { engine, shown } = engineWith(createHeadlessEngine, ["=ISBLANK(A2)", "=A2*2"]);
   engine.setCell({ sheet: "Sheet1", row: 1, column: 0 }, "");
   await engine.calculated();
@@ -109,32 +108,17 @@ test("a cell that a person has emptied is blank", async () => {
   engine.dispose();
 });
 
-// When one of these fails, a newer engine no longer needs that part of emptyTexts.ts: take it out.
-describe("the engine on its own still has the trap", () => {
-  it("takes a result that is an empty text for blank", async () => {
-    let create: typeof createHeadlessEngine | undefined;
-    jest.isolateModules(() => {
-      jest.doMock("../../../../../src/hosts/local/engineFixes/emptyTexts", () => ({
-        keepEmptyTexts: () => undefined,
-      }));
-      create = jest.requireActual<typeof Headless>(
-        "../../../../../src/hosts/local/workbook/headless",
-      ).createHeadlessEngine;
-    });
-    if (!create) throw new Error("There is no engine.");
+describe("without the fix", () => {
+  it("a result that is an empty text counts as blank", async () => {
+    const { createHeadlessEngine: create } = engineWithout("emptyTexts", "keepEmptyTexts");
     const { engine, shown } = engineWith(create, ["=A1*2"]);
     await engine.calculated();
     expect(shown()).toEqual([0]);
     engine.dispose();
   });
 
-  it("takes a blank beside a text for 0", () => {
-    let isEqual: unknown;
-    jest.isolateModules(() => {
-      const { NullValueObject, StringValueObject } =
-        jest.requireActual<typeof Engine>("@univerjs/engine-formula");
-      isEqual = StringValueObject.create("").isEqual(NullValueObject.create()).getValue();
-    });
-    expect(isEqual).toBe(false);
+  it("a blank compared with a text is 0", () => {
+    const { NullValueObject, StringValueObject } = unfixedFormulaEngine();
+    expect(StringValueObject.create("").isEqual(NullValueObject.create()).getValue()).toBe(false);
   });
 });

@@ -4,14 +4,20 @@ import { SetRangeValuesMutation } from "@univerjs/sheets";
 import type { CellInput } from "../../../../../src/hosts/local/engine/cellData";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import type { SheetCellAddress } from "../../../../../src/workbook/address";
+import { engineWithout } from "../engineWithout";
 import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
+const opened = async (create: typeof createHeadlessEngine): Promise<HeadlessEngine> => {
+  const cells = [3, "=A1*2", "=B1+1"].map((content, column) => ({ row: 0, column, content }));
+  const made = create(fakeCatalog, planOf({ sheets: [{ name: "Bid", cells }], names: [] }));
+  await made.calculated();
+  return made;
+};
+
 let engine: HeadlessEngine;
 beforeEach(async () => {
-  const cells = [3, "=A1*2", "=B1+1"].map((content, column) => ({ row: 0, column, content }));
-  engine = createHeadlessEngine(fakeCatalog, planOf({ sheets: [{ name: "Bid", cells }], names: [] }));
-  await engine.calculated();
+  engine = await opened(createHeadlessEngine);
 });
 afterEach(() => {
   engine.dispose();
@@ -19,7 +25,7 @@ afterEach(() => {
 
 const at = (column: number) => ({ sheet: "Bid", row: 0, column });
 
-/** Sets a cell, calculates, and does something as soon as the calculation has begun. */
+/** Sets a cell, calculates, and calls `act` as soon as the calculation has begun. */
 const calculateDuring = async (
   act: () => void,
   set: { readonly cell: SheetCellAddress; readonly content: CellInput } = { cell: at(0), content: 5 },
@@ -35,21 +41,21 @@ const calculateDuring = async (
 };
 
 describe("a cell that is edited while the engine calculates", () => {
-  it("stays blank where its formula was taken away", async () => {
+  it("stays blank if its formula was deleted", async () => {
     await calculateDuring(() => {
       engine.setCell(at(1), null);
     });
     expect([0, 1, 2].map((column) => engine.getCell(at(column)))).toEqual([5, null, 1]);
   });
 
-  it("keeps the value that was typed over its formula", async () => {
+  it("keeps a value that was typed over its formula", async () => {
     await calculateDuring(() => {
       engine.setCell(at(1), 40);
     });
     expect([1, 2].map((column) => engine.getCell(at(column)))).toEqual([40, 41]);
   });
 
-  it("takes the result of the formula that was typed over the other", async () => {
+  it("gets the result of a formula that was typed over the old one", async () => {
     await calculateDuring(() => {
       engine.setCell(at(1), "=A1*3");
     });
@@ -57,9 +63,9 @@ describe("a cell that is edited while the engine calculates", () => {
   });
 
   it.each([
-    ["stands", 1],
-    ["has no room", 0],
-  ])("leaves nothing of a table that %s where its formula was taken away", async (_, row) => {
+    ["spills", 1],
+    ["has no room to spill", 0],
+  ])("leaves nothing of a table that %s if its formula was deleted", async (_, row) => {
     const table = { sheet: "Bid", row, column: 0 };
     await calculateDuring(
       () => {
@@ -72,7 +78,7 @@ describe("a cell that is edited while the engine calculates", () => {
     expect([1, 2].map((column) => engine.getCell(at(column)))).toEqual(row === 0 ? [0, 1] : [6, 7]);
   });
 
-  it("takes its result where only its look was changed", async () => {
+  it("gets its result if only its format was changed", async () => {
     await calculateDuring(() =>
       engine.injector.get(ICommandService).syncExecuteCommand(SetRangeValuesMutation.id, {
         unitId: engine.workbook.getUnitId(),
@@ -82,4 +88,23 @@ describe("a cell that is edited while the engine calculates", () => {
     );
     expect([1, 2].map((column) => engine.getCell(at(column)))).toEqual([10, 11]);
   });
+});
+
+test("without the fix, a deleted formula leaves its result behind", async () => {
+  const {
+    createHeadlessEngine: create,
+    core,
+    formulaEngine,
+  } = engineWithout("lateResults", "dropLateResults");
+  const unfixed = await opened(create);
+  const stop = unfixed.injector.get(core.ICommandService).onCommandExecuted(({ id }) => {
+    if (id !== formulaEngine.SetFormulaCalculationStartMutation.id) return;
+    stop.dispose();
+    unfixed.setCell(at(1), null);
+  });
+  unfixed.setCell(at(0), 5);
+  await unfixed.calculated();
+  await unfixed.calculated();
+  expect(unfixed.getCell(at(1))).toBe(10);
+  unfixed.dispose();
 });

@@ -1,6 +1,7 @@
 import type { RTree } from "@univerjs/core";
 import { IDependencyManagerService } from "@univerjs/engine-formula";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
+import { engineWithout } from "../engineWithout";
 import { fakeCatalog } from "../fakeCatalog";
 import { planOf } from "../planOf";
 
@@ -8,7 +9,7 @@ jest.setTimeout(60_000);
 
 const ROWS = 20;
 
-const engineWith = async (): Promise<HeadlessEngine> => {
+const opened = async (create = createHeadlessEngine): Promise<HeadlessEngine> => {
   const cells = [
     ...Array.from({ length: ROWS }, (_, row) => ({ row, column: 0, content: row + 1 })),
     { row: 0, column: 1, content: `=SUM(A1:A${ROWS})` },
@@ -19,18 +20,18 @@ const engineWith = async (): Promise<HeadlessEngine> => {
     { name: "Bid", cells },
     { name: "Other", cells: [{ row: 0, column: 0, content: "=SUM(Bid!A1:A3)" }] },
   ];
-  const engine = createHeadlessEngine(fakeCatalog, planOf({ sheets, names: [] }));
+  const engine = create(fakeCatalog, planOf({ sheets, names: [] }));
   await engine.calculated();
   return engine;
 };
 
-/** How many ranges of several cells the engine has noted on a sheet. */
-const notedOn = (engine: HeadlessEngine, sheet: string): number => {
-  const keeper = engine.injector.get(IDependencyManagerService) as unknown as {
+/** How many ranges of several cells the engine has registered on the sheet Bid. */
+const registeredRanges = (engine: HeadlessEngine, service = IDependencyManagerService): number => {
+  const manager = engine.injector.get(service) as unknown as {
     _dependencyRTreeCache: RTree;
   };
-  const sheetId = engine.workbook.getSheetBySheetName(sheet)?.getSheetId() ?? "";
-  return keeper._dependencyRTreeCache.getTree(engine.workbook.getUnitId(), sheetId).all().length;
+  const sheetId = engine.workbook.getSheetBySheetName("Bid")?.getSheetId() ?? "";
+  return manager._dependencyRTreeCache.getTree(engine.workbook.getUnitId(), sheetId).all().length;
 };
 
 const shown = (engine: HeadlessEngine) => [
@@ -44,18 +45,18 @@ const edit = async (engine: HeadlessEngine, row: number, column: number, content
 };
 
 describe("the ranges that formulas read", () => {
-  it("are noted once, however often a cell is edited", async () => {
-    const engine = await engineWith();
-    const before = notedOn(engine, "Bid");
+  it("are registered once, no matter how often a cell is edited", async () => {
+    const engine = await opened();
+    const before = registeredRanges(engine);
     expect(before).toBe(4);
     for (let value = 1; value <= 12; value++) await edit(engine, 0, 0, value);
-    expect(notedOn(engine, "Bid")).toBe(before);
+    expect(registeredRanges(engine)).toBe(before);
     expect(shown(engine)).toEqual([221, 26, 247, 17]);
     engine.dispose();
   });
 
-  it("are followed when a formula comes to read others", async () => {
-    const engine = await engineWith();
+  it("are updated when a formula reads others", async () => {
+    const engine = await opened();
     await edit(engine, 0, 1, "=SUM(A10:A12)");
     expect(shown(engine)).toEqual([33, 15, 48, 6]);
     await edit(engine, 10, 0, 111);
@@ -66,7 +67,19 @@ describe("the ranges that formulas read", () => {
     await edit(engine, 1, 1, "=SUM(A1:A2)");
     await edit(engine, 1, 0, 50);
     expect(shown(engine)).toEqual([133, 150, 283, 153]);
-    expect(notedOn(engine, "Bid")).toBe(3);
+    expect(registeredRanges(engine)).toBe(3);
+    engine.dispose();
+  });
+
+  it("are registered again at every edit without the fix", async () => {
+    const { createHeadlessEngine: create, formulaEngine } = engineWithout(
+      "rangeDependencies",
+      "registerRangesOnce",
+    );
+    const engine = await opened(create);
+    const before = registeredRanges(engine, formulaEngine.IDependencyManagerService);
+    await edit(engine, 0, 0, 1);
+    expect(registeredRanges(engine, formulaEngine.IDependencyManagerService)).toBeGreaterThan(before);
     engine.dispose();
   });
 });

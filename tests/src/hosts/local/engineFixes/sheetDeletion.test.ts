@@ -33,11 +33,20 @@ const plan = (): WorkbookPlan => {
   };
 };
 
-it("a sheet in front that is deleted is left first; what reads it says so, and Undo brings it back", async () => {
+/** A workbook whose active sheet is Prices. */
+const opened = async (): Promise<HeadlessEngine> => {
   const engine = createHeadlessEngine(localCatalog, plan());
   await engine.calculated();
   const { injector, workbook } = engine;
   injector.get(IUniverInstanceService).focusUnit(workbook.getUnitId());
+  return engine;
+};
+
+const A1_OF_BID = { sheet: "Bid", row: 0, column: 0 };
+
+test("before the active sheet is deleted another becomes active; formulas that read it show #REF!, and Undo restores it", async () => {
+  const engine = await opened();
+  const { injector, workbook } = engine;
   deleteSheetsCompletely(injector, workbook);
   const commands = injector.get(ICommandService);
   const steps: string[] = [];
@@ -45,18 +54,28 @@ it("a sheet in front that is deleted is left first; what reads it says so, and U
     if ([RemoveSheetMutation.id, SetWorksheetActiveOperation.id, InsertSheetMutation.id].includes(id))
       steps.push(id);
   });
-  const a1 = { sheet: "Bid", row: 0, column: 0 };
 
   expect(workbook.getActiveSheet().getName()).toBe("Prices");
   await remove(engine, "Prices");
   await engine.calculated();
   expect(steps).toEqual([SetWorksheetActiveOperation.id, RemoveSheetMutation.id]);
-  expect(engine.getCell(a1)).toMatchObject({ code: "#REF!" });
+  expect(engine.getCell(A1_OF_BID)).toMatchObject({ code: "#REF!" });
 
   await commands.executeCommand(UndoCommand.id);
   await engine.calculated();
   expect(namesOf(engine)).toEqual(["Prices", "Bid"]);
-  expect(engine.getCell(a1)).toBe(6);
+  expect(engine.getCell(A1_OF_BID)).toBe(6);
   expect(engine.getCell({ sheet: "Prices", row: 1, column: 0 })).toBe(3);
+  engine.dispose();
+});
+
+test("without the fix, deleting a sheet that refers to itself stops halfway", async () => {
+  const engine = await opened();
+  await remove(engine, "Prices");
+  await engine.calculated();
+  expect(namesOf(engine)).toEqual(["Bid"]);
+  expect(engine.getCell(A1_OF_BID)).toBe(6);
+  await engine.injector.get(ICommandService).executeCommand(UndoCommand.id);
+  expect(namesOf(engine)).toEqual(["Bid"]);
   engine.dispose();
 });

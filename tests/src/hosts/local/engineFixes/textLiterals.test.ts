@@ -1,5 +1,5 @@
-import type * as Engine from "@univerjs/engine-formula";
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
+import { unfixedFormulaEngine } from "../engineWithout";
 import { fakeCatalog } from "../fakeCatalog";
 
 const literals = [
@@ -21,7 +21,7 @@ const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 const engine = createHeadlessEngine(fakeCatalog);
 afterAll(() => engine.dispose());
 
-test.each(literals)("%s arrives as that text", async (text) => {
+test.each(literals)("%s reaches a function as that text", async (text) => {
   expect(await engine.evaluate(`=GABLE.SHOW(${quoted(text)})`)).toEqual({
     kind: "value",
     value: `string ${text}`,
@@ -33,11 +33,11 @@ test.each([
   '=LET(pitch,"6:12",GABLE.SHOW(pitch))',
   '=GABLE.SHOW(CHOOSE(1,"6:12"))',
   '=GABLE.SHOW("6:"&"12")',
-])("%s too", async (formula) => {
+])("so does the text in %s", async (formula) => {
   expect(await engine.evaluate(formula)).toEqual({ kind: "value", value: "string 6:12" });
 });
 
-test("inside an array literal", async () => {
+test("so do the texts of an array literal", async () => {
   expect(await engine.evaluate(`=GABLE.SHOW({"6:12",1;"50%","18' 6 1/2"""})`)).toEqual({
     kind: "value",
     value: `[string 6:12,number 1;string 50%,string 18' 6 1/2"]`,
@@ -60,34 +60,19 @@ test.each([
   ['=LEN("50%")', 3],
   ['=CONCAT("6:12","50%")', "6:1250%"],
   ['=ISNUMBER("50%")', false],
-])("the native %s is as in Excel", async (formula, value) => {
+])("the native %s gives the same as Excel", async (formula, value) => {
   expect(await engine.evaluate(formula)).toEqual({ kind: "value", value });
 });
 
-// When one of these fails, a newer engine no longer needs that part of textLiterals.ts: take it out.
-describe("the engine on its own still has the trap", () => {
-  /** A second copy of the engine, which nobody has mended. */
-  const unmended = (raw: string): unknown => {
-    let value: unknown;
-    jest.isolateModules(() => {
-      const { ValueObjectFactory } = jest.requireActual<typeof Engine>("@univerjs/engine-formula");
-      value = ValueObjectFactory.create(raw).getValue();
-    });
-    return value;
-  };
-
-  it("reads a text as a number", () => {
-    expect(unmended('"6:12"')).not.toBe("6:12");
+describe("without the fix", () => {
+  it("a text that looks like a time is a number", () => {
+    const { ValueObjectFactory } = unfixedFormulaEngine();
+    expect(ValueObjectFactory.create('"6:12"').getValue()).not.toBe("6:12");
   });
 
-  it("splits an array literal inside a text", () => {
-    let columns: number | undefined;
-    jest.isolateModules(() => {
-      const { ArrayValueObject, ValueObjectFactory } =
-        jest.requireActual<typeof Engine>("@univerjs/engine-formula");
-      const array = ValueObjectFactory.create('{"1, 1/2",2}');
-      columns = array instanceof ArrayValueObject ? array.getColumnCount() : undefined;
-    });
-    expect(columns).toBe(3);
+  it("an array literal is split inside a text", () => {
+    const { ArrayValueObject, ValueObjectFactory } = unfixedFormulaEngine();
+    const array = ValueObjectFactory.create('{"1, 1/2",2}');
+    expect(array instanceof ArrayValueObject && array.getColumnCount()).toBe(3);
   });
 });

@@ -1,6 +1,13 @@
-import { parseTypedNumber, typedPercent } from "../../../../../src/hosts/local/engineFixes/typedNumbers";
+import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
+import type { Injector, Workbook } from "@univerjs/core";
+import {
+  parseTypedNumber,
+  typedPercent,
+  parseTypedNumbers,
+} from "../../../../../src/hosts/local/engineFixes/typedNumbers";
+import { openedUniver } from "../openedUniver";
 
-describe("what a person types is the number that a spreadsheet makes of it", () => {
+describe("typed text becomes a number with a format, as in other spreadsheets", () => {
   it.each([
     ["10%", 0.1, "0%"],
     ["7.25 %", 0.0725, "0.00%"],
@@ -27,27 +34,59 @@ describe("what a person types is the number that a spreadsheet makes of it", () 
     "$",
     "12,500 lb",
     "1.234,50",
-  ])("%s is left as it is", (typed) => {
+  ])("%s stays text", (typed) => {
     expect(parseTypedNumber(typed)).toBeUndefined();
   });
 });
 
-describe("a number typed into a cell that shows percent", () => {
+describe("a number typed into a cell with a percent format", () => {
   it.each([
     ["8", 0.08],
     [8, 0.08],
     ["-7.25", -0.0725],
     ["100", 1],
-  ])("%p is that many hundredths", (typed, share) => {
+  ])("%p means that many percent", (typed, share) => {
     expect(typedPercent(typed, "0.00%")).toBe(share);
   });
 
-  it.each(["0.08", "8%", "eight", "", null, true])("%p is left as it is", (typed) => {
+  it.each(["0.08", "8%", "eight", "", null, true])("%p is unchanged", (typed) => {
     expect(typedPercent(typed, "0%")).toBeUndefined();
   });
 
-  it("is left as it is in any other cell", () => {
+  it("is unchanged in any other cell", () => {
     expect(typedPercent("8", "0.00")).toBeUndefined();
     expect(typedPercent("8", undefined)).toBeUndefined();
+  });
+});
+
+describe("10% typed into a blank cell", () => {
+  const entered = (fix: (injector: Injector, workbook: Workbook) => void): unknown => {
+    const { univer, injector, workbook } = openedUniver([
+      { name: "Sheet1", cells: [], columnWidths: [], rowHeights: {}, frozenRows: 0 },
+    ]);
+    fix(injector, workbook);
+    const worksheet = workbook.getActiveSheet();
+    const location = {
+      workbook,
+      worksheet,
+      unitId: workbook.getUnitId(),
+      subUnitId: worksheet.getSheetId(),
+      row: 0,
+      col: 0,
+      origin: undefined,
+    };
+    const cell = injector
+      .get(SheetInterceptorService)
+      .writeCellInterceptor.fetchThroughInterceptors(AFTER_CELL_EDIT)({ v: "10%" }, location);
+    univer.dispose();
+    return cell?.v;
+  };
+
+  it("is the number 0.1", () => {
+    expect(entered(parseTypedNumbers)).toBe(0.1);
+  });
+
+  it("stays text without the fix", () => {
+    expect(entered(() => undefined)).toBe("10%");
   });
 });

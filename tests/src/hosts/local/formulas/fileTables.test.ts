@@ -4,7 +4,6 @@ import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import ExcelJS from "exceljs";
 import { bookSnapshot } from "../../../../../src/hosts/local/book/bookSnapshot";
 import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
-import type * as Headless from "../../../../../src/hosts/local/workbook/headless";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { deleteSheetsCompletely } from "../../../../../src/hosts/local/engineFixes/sheetDeletion";
 import { registerTables } from "../../../../../src/hosts/local/formulas/fileTables";
@@ -12,6 +11,7 @@ import { doubtfulResults } from "../../../../../src/xlsx/write/doubtfulResults";
 import { openXlsx, type XlsxFile } from "../../../../../src/xlsx/xlsxFile";
 import { writeZip } from "../../../../../src/xlsx/package/zip";
 import { readArea } from "../../../../../src/workbook/address";
+import { engineWithout } from "../engineWithout";
 import { openedSnapshot } from "../openedUniver";
 
 /** A table of three bays in A2:B5 with a row of totals in row 6, and formulas about it. */
@@ -200,18 +200,10 @@ it("a filter of the file that leaves rows out is known; one that shows all rows 
   expect(engine.survey("Bid", readArea("A2")).isFiltered).toBe(true);
 });
 
-// When this fails, a newer engine no longer needs tableHeadings.ts: take it out.
-it("the engine on its own still can't read round brackets in a heading", async () => {
+it("without the fix, the engine can't read parentheses in a heading", async () => {
   const file = await bidWithTable();
-  jest.isolateModules(() => {
-    jest.doMock("../../../../../src/hosts/local/engineFixes/tableHeadings", () => ({
-      escapeTableHeadings: () => undefined,
-      escapedHeading: (text: string) => text,
-    }));
-    engine = jest
-      .requireActual<typeof Headless>("../../../../../src/hosts/local/workbook/headless")
-      .createHeadlessEngine(localCatalog, file.book);
-  });
+  const { createHeadlessEngine: create } = engineWithout("tableHeadings", "escapeTableHeadings");
+  engine = create(localCatalog, file.book);
   await engine.calculated();
   expect(engine.getCell({ sheet: "Bid", row: 1, column: 3 })).toMatchObject({ code: "#VALUE!" });
 });

@@ -23,7 +23,7 @@ const keep = (engine: HeadlessEngine, shown: (name: string) => void = () => unde
   protectSealedSheets(engine.injector, engine.workbook, {
     deletionId: RemoveSheetCommand.id,
     renameId: OPEN_TAB,
-    showName: (sheet) => {
+    restoreTabName: (sheet) => {
       shown(sheet.getName());
     },
     read: (sheet, row, column) => engine.getCell({ sheet: sheet.getName(), row, column }),

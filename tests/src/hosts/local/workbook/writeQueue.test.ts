@@ -16,11 +16,11 @@ const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolv
 describe("what is written to a workbook", () => {
   it("is waited for, though something shorter is taken back meanwhile", async () => {
     const writes = createWriteQueue();
-    const undo = await writes.keep(Promise.resolve(() => Promise.resolve()));
+    const undo = await writes.add(Promise.resolve(() => Promise.resolve()));
     const long = work(() => Promise.resolve());
-    void writes.keep(long.going);
+    void writes.add(long.going);
     let isDone = false;
-    const done = writes.done().then(() => (isDone = true));
+    const done = writes.idle().then(() => (isDone = true));
     await undo();
     await nextTask();
     expect(isDone).toBe(false);
@@ -31,10 +31,10 @@ describe("what is written to a workbook", () => {
   it("is waited for where it fails, and where its Undo begins while somebody waits", async () => {
     const writes = createWriteQueue();
     const long = work(undefined);
-    const undo = await writes.keep(Promise.resolve(() => long.going));
-    const failed = writes.keep(Promise.reject(new Error("The workbook didn't take the cells.")));
+    const undo = await writes.add(Promise.resolve(() => long.going));
+    const failed = writes.add(Promise.reject(new Error("The workbook didn't take the cells.")));
     let isDone = false;
-    const done = writes.done().then(() => (isDone = true));
+    const done = writes.idle().then(() => (isDone = true));
     void undo();
     await expect(failed).rejects.toThrow("didn't take");
     await nextTask();
@@ -46,11 +46,9 @@ describe("what is written to a workbook", () => {
   it("can't be taken back once another workbook is open", async () => {
     const writes = createWriteQueue();
     let undone = 0;
-    const undo = await writes.keep(Promise.resolve(() => Promise.resolve(void undone++)));
+    const undo = await writes.add(Promise.resolve(() => Promise.resolve(void undone++)));
     writes.close();
-    await expect(undo()).rejects.toThrow(
-      "That was in a workbook that isn't open here any more. Nothing was undone.",
-    );
+    await expect(undo()).rejects.toThrow("That workbook is no longer open here. Nothing was undone.");
     expect(undone).toBe(0);
   });
 });

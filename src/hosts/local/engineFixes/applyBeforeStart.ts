@@ -1,13 +1,13 @@
 import { compareArrayItems } from "./arrayComparisons";
 import { keepDoubledQuotes } from "./doubledQuotes";
 import { keepEmptyTexts } from "./emptyTexts";
-import { registerRangesOnce } from "./rangeDependencies";
 import { keepParsedFormulas } from "./formulaCache";
+import { registerRangesOnce } from "./rangeDependencies";
 import { escapeTableHeadings } from "./tableHeadings";
 import { keepTextLiterals } from "./textLiterals";
 
-/** What the engine must be told before it is made. */
-export const applyEngineFixes = (): void => {
+/** Applies the fixes that the engine needs before it is created. A second call changes nothing. */
+export const applyFixesBeforeStart = (): void => {
   keepTextLiterals();
   compareArrayItems();
   keepDoubledQuotes();
