@@ -50,7 +50,7 @@ const JSON_FILE = join(ROOT, "dist/bench/bench.json");
 
 const RANDOM_ROOFS = 100_000;
 
-/** How many of many random roofs end in `#N/A`; the aim is none. Returns whether it is met. */
+/** Counts the random roofs that end in `#N/A`. The goal is none; returns whether it is met. */
 const printRandomRoofs = (): boolean => {
   const before = performance.now();
   const refused = refusedRoofs(1, RANDOM_ROOFS);
@@ -74,7 +74,7 @@ const run = async (): Promise<void> => {
   print(inColumns([HEADINGS, ...rows.map(cellsOfRow)]));
   print(inColumns(measures.map(cellsOfMeasure)));
   writeFileSync(JSON_FILE, `${JSON.stringify({ version: VERSION, rows, measures }, null, 2)}\n`);
-  print(`The same as JSON: ${JSON_FILE}`);
+  print(`JSON: ${JSON_FILE}`);
   const areLimitsKept =
     rows.every(({ ms, limitMs }) => limitMs === undefined || ms <= limitMs) &&
     measures.every(({ value, most }) => most === undefined || value <= most);

@@ -18,7 +18,7 @@ import {
 import { medianOf, type BenchRow } from "./measure";
 
 const ROWS = 10_000;
-/** Extend may take so much longer than the same number of native formulas in the same engine. */
+/** How much longer Extend may take than the same number of native formulas in the same engine. */
 const MOST_OF_NATIVE = 1.5;
 const RUNS = 5;
 
@@ -53,7 +53,7 @@ const extendedPatch = (survey: Survey): CellPatch => {
   return extendPlan(block, picks, supplies, block.lastColumn + 1);
 };
 
-/** Courses and squares in the spreadsheet's own functions. */
+/** Courses and squares in native functions. */
 const nativeFormula = (row: number, column: number): CellContent => {
   const [eave, slope] = [a1({ row, column: 0 }), a1({ row, column: 1 })];
   return formula(
@@ -63,7 +63,7 @@ const nativeFormula = (row: number, column: number): CellContent => {
   );
 };
 
-/** The same with native formulas, row for row. */
+/** The same results in native formulas, row by row. */
 const nativePatch = (patch: CellPatch): CellPatch => ({
   ...patch,
   cells: patch.cells.map((line, index) =>
@@ -73,7 +73,7 @@ const nativePatch = (patch: CellPatch): CellPatch => ({
   ),
 });
 
-/** Milliseconds from the survey to the last result, on a workbook that is opened anew. */
+/** Milliseconds from the survey to the last result, on a freshly opened workbook. */
 const runOnce = async (change: (patch: CellPatch) => CellPatch): Promise<number> => {
   const engine = createHeadlessEngine(localCatalog, bid());
   await engine.calculated();
@@ -86,7 +86,7 @@ const runOnce = async (change: (patch: CellPatch) => CellPatch): Promise<number>
   return ms;
 };
 
-/** Ten thousand rows of courses and squares beside a block, against as many native formulas; the two take turns. */
+/** Ten thousand rows of courses and squares next to a block, against as many native formulas, in alternation. */
 export const extendBench = async (): Promise<BenchRow[]> => {
   await runOnce((patch) => patch);
   const [ours, native]: [number[], number[]] = [[], []];

@@ -28,7 +28,7 @@ const rectangle = (x: number, y: number, width: number, height: number): Point[]
   { x, y: y + height },
 ];
 
-/** An opening to every 300 sq ft, none of them on a chalk line or a joint. */
+/** One opening per 300 sq ft, none of them on a chalk line or a joint. */
 const planeOf = (across: number, up: number): Plane => ({
   outline: rectangle(0, 0, across * 20, up * 15),
   openings: Array.from({ length: across * up }, (_, index) => {
@@ -57,7 +57,7 @@ const piecesOf = (plane: Plane): number => {
   return whole + cut;
 };
 
-/** Laying planes of one, two, four and eight times the pieces; then the search for the best start. */
+/** Lays planes of one, two, four and eight times the pieces, then searches for the best start. */
 export const layoutBench = (): BenchRow[] => {
   const layouts = GROWTH.map(([name, plane]) => ({
     name,

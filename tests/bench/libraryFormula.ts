@@ -1,7 +1,7 @@
 import * as library from "@formulajs/formulajs";
 
 type Value = number | string | boolean;
-/** What a formula comes to for its arguments, which it calls a, b, c... */
+/** The value of a formula for its arguments, which it calls a, b, c... */
 export type Calculation = (args: readonly Value[]) => Value;
 
 const TOKEN = /\d+(?:\.\d+)?(?:E-?\d+)?|[A-Z]+(?=\()|[a-g]|>=|[-+*/^();]/gy;
@@ -16,8 +16,8 @@ const OPERATORS: readonly Readonly<Record<string, (left: number, right: number) 
 ];
 
 /**
- * A formula as a closure that calls a spreadsheet-function library for its functions, and JavaScript for its signs, which the
- * library hasn't: so that both are measured without the reading of a formula.
+ * A formula as a closure. It calls a spreadsheet-function library for functions and JavaScript for operators, which the library
+ * doesn't have. So neither side is charged for parsing a formula.
  */
 export const libraryFormula = (formula: string): Calculation => {
   const tokens = formula.match(TOKEN) ?? [];

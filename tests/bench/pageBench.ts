@@ -7,10 +7,10 @@ import { goTo } from "../support/goTo";
 import { medianOf, type Measure } from "./measure";
 
 const OPENINGS = 5;
-/** An hour with an edit every five seconds; the first tenth fills what is kept for going back. */
+/** An hour with one edit every five seconds. The first tenth fills the undo history. */
 const EDITS_OF_AN_HOUR = 720;
 const EDITS_BEFORE = EDITS_OF_AN_HOUR / 10;
-/** The goal is no growth; undoing keeps something of every edit. */
+/** The goal is no growth, but the undo history keeps something of every edit. */
 const MOST_GROWTH = 1.1;
 
 /** The eave of the first plane of the worked example. */
@@ -38,7 +38,7 @@ const heapMb = async (page: Page): Promise<number> => {
   return usedSize / 2 ** 20;
 };
 
-/** Types into one cell again and again, and waits each time until all is calculated. */
+/** Types into one cell again and again and waits for the calculation each time. */
 const edit = async (page: Page, times: number): Promise<void> => {
   for (let edits = 0; edits < times; edits++) {
     await page.evaluate(() => {
@@ -70,7 +70,7 @@ const memory = async (browser: Browser, address: string): Promise<Measure[]> => 
   ];
 };
 
-/** What is built, and how it opens in a browser and goes on there; needs `npm run build`, and Chromium for the second part. */
+/** Bundle sizes, then opening time and memory in a browser. Needs `npm run build`, and Chromium for the second part. */
 export const pageBench = async (): Promise<Measure[]> => {
   const sizes = bundleSizes(WEB).map(({ bundle, kb, mostKb }): Measure => ({
     name: `bundle: ${bundle}, gzipped`,

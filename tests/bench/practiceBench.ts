@@ -30,7 +30,7 @@ const mark = (files: readonly NamedFile[]): void => {
   markingSheets(students, { grid: "Class", answers: "Answers" }, "2026-06-01");
 };
 
-/** A whole class, once and cold, as a teacher waits for it: 30 students with 12 problems each. */
+/** A whole class, once, without a warm-up, as a teacher waits for it: 30 students with 12 problems each. */
 export const practiceBench = (): BenchRow[] => {
   const built = timed(() => [...practiceFiles(CLASS)]);
   const marked = timed(() => {

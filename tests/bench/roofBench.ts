@@ -13,7 +13,7 @@ const LIMITS_MS = new Map([
 ]);
 const RINGS = 30;
 
-/** The median over rounds of one ring's mean time. */
+/** The median over all rounds of the mean time per ring. */
 const meanMs = (rings: readonly Outline[], run: (ring: Outline) => void): number =>
   medianMs(
     () => {
@@ -23,7 +23,7 @@ const meanMs = (rings: readonly Outline[], run: (ring: Outline) => void): number
     7,
   ) / rings.length;
 
-/** Turned so that it runs counterclockwise, as the oracle takes it. */
+/** The ring counterclockwise, as the oracle needs it. */
 const counterclockwise = (ring: Outline): Outline => (twiceSignedArea(ring) > 0 ? ring : [...ring].reverse());
 
 interface Sample {
@@ -48,7 +48,7 @@ const sample = (oracle: Oracle, sides: number): Sample => {
   };
 };
 
-/** Growth of the roof engine with the number of sides, on rings of corners anywhere. */
+/** How the roof engine's time grows with the number of sides, on random rings. */
 export const roofBench = async (): Promise<BenchRow[]> => {
   const oracle = await loadOracle();
   const samples = SIDES.map((sides) => sample(oracle, sides));

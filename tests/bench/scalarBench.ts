@@ -8,7 +8,7 @@ import { randomFrom } from "../support/random";
 
 const CALLS = 1_000;
 
-/** A function through the runner, as every host calls it, against the same from a spreadsheet-function library. */
+/** A function called through the runner, as every host calls it, against the same in a spreadsheet-function library. */
 const rowOf = (spec: FunctionSpec, formula: string): BenchRow => {
   const random = randomFrom(CALLS);
   const inputs = Array.from({ length: CALLS }, () => drawArguments(spec.id, random));
@@ -29,7 +29,7 @@ const rowOf = (spec: FunctionSpec, formula: string): BenchRow => {
   };
 };
 
-/** Functions of single values that call on functions of a spreadsheet; those of mere arithmetic have none to match. */
+/** Functions of single values whose native formula calls a spreadsheet function. Plain arithmetic has no library call to compare with. */
 export const scalarBench = (): BenchRow[] =>
   catalog.flatMap((spec) => {
     const formula = NATIVE[spec.id]?.formula;

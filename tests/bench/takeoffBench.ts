@@ -11,7 +11,7 @@ const RUNS = 3;
 /** The goal. */
 const MOST_OF_NATIVE = 1.3;
 
-/** A plane in a row: eave, run, pitch and overhang, typed; and what is worked out of them and of what stands before. */
+/** One plane per row: eave, run, pitch and overhang are typed; the rest is calculated from them and from earlier columns. */
 const TYPED = 4;
 const WORKED_OUT: readonly { readonly id: string; readonly columns: readonly (number | string)[] }[] = [
   { id: "RAFTERLENGTH", columns: [1, 2, 3] },
@@ -53,7 +53,7 @@ const bid = (formulaOf: FormulaOf): WorkbookPlan => {
   };
 };
 
-/** Milliseconds in which a workbook that is opened calculates itself. */
+/** Milliseconds that a freshly opened workbook takes to calculate. */
 const runOnce = async (plan: WorkbookPlan): Promise<number> => {
   const before = performance.now();
   const engine = createHeadlessEngine(localCatalog, plan);
@@ -62,18 +62,18 @@ const runOnce = async (plan: WorkbookPlan): Promise<number> => {
   if (
     typeof engine.getCell({ sheet: "Bid", row: ROWS - 1, column: TYPED + WORKED_OUT.length - 1 }) !== "number"
   )
-    throw new Error("the last row isn't worked out");
+    throw new Error("the last row has no result");
   engine.dispose();
   return ms;
 };
 
-/** Ten thousand planes in a workbook that is opened, against the same in native formulas; the two take turns. */
+/** Ten thousand planes in a freshly opened workbook, against the same in native formulas, in alternation. */
 export const takeoffBench = async (): Promise<BenchRow[]> => {
   const plans = [bid(ours), bid(native)] as const;
   const [oursMs, nativeMs]: [number[], number[]] = [[], []];
   for (let run = 0; run <= RUNS; run++) {
     const times = [await runOnce(plans[0]), await runOnce(plans[1])] as const;
-    // The first lets the engine compile.
+    // The first run lets the engine compile.
     if (run === 0) continue;
     oursMs.push(times[0]);
     nativeMs.push(times[1]);

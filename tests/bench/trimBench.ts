@@ -19,7 +19,7 @@ const jobOf = (lengthsIn: readonly number[], stockIn: number, kerfIn: number): T
     undefined,
   );
 
-/** So many runs up to a stock length, on sixteenths of an inch, as remainders of runs are. */
+/** Random runs up to one stock length, in sixteenths of an inch, like the remainders of real runs. */
 const roofJob = (seed: number, pieces: number): TrimJob => {
   const random = randomFrom(seed);
   const lengthsIn = Array.from({ length: pieces }, () => wholeBetween(random, 6 * 16, STOCK_IN * 16) / 16);
@@ -34,7 +34,7 @@ interface Timed {
 
 const RUNS = 5;
 
-/** Each job timed by itself; the first pass lets the engine compile. */
+/** Times each job separately. The first pass lets the engine compile. */
 const timed = (jobs: readonly TrimJob[]): Timed => {
   jobs.forEach(cutPlan);
   const times = jobs.map((job) => medianMs(() => cutPlan(job), 1, RUNS)).sort((a, b) => a - b);
@@ -76,7 +76,7 @@ const roofRows = (): BenchRow[] => {
 const LARGEST_ROOF = 80;
 const LARGEST_ROOFS = 960;
 
-/** Few roofs are hard: so many of the largest that some of these are among them. */
+/** Hard roofs are rare. This many of the largest include some. */
 const largestRoofsRow = (): BenchRow => {
   const jobs = Array.from({ length: LARGEST_ROOFS }, (_, index) => roofJob(index, LARGEST_ROOF));
   const { slowestMs, unproved } = timed(jobs);
@@ -92,7 +92,7 @@ const largestRoofsRow = (): BenchRow => {
 const SMALL_JOBS = 12;
 const SMALL_SIZE = 9;
 
-/** The general solver takes minutes for what a roof has: it is measured on a few pieces. */
+/** The general solver takes minutes for a whole roof, so it is measured on a few pieces. */
 const oracleRow = async (): Promise<BenchRow> => {
   const oracle = await loadTrimOracle();
   const jobs = Array.from({ length: SMALL_JOBS }, (_, index) => roofJob(index, SMALL_SIZE));
@@ -136,7 +136,7 @@ const openRows = (): BenchRow[] =>
       ]
     : [];
 
-/** Cutting plans of roofs by size, against a general solver, and on the open sets where they are at hand. */
+/** Cutting plans by roof size, against a general solver, and on the open sets if they are available. */
 export const trimBench = async (): Promise<BenchRow[]> => [
   ...roofRows(),
   largestRoofsRow(),

@@ -1,6 +1,6 @@
 import { wholeBetween, type Random } from "../support/random";
 
-/** The least and the most that an argument is given; a word is given as it is. */
+/** The smallest and largest value drawn for an argument; a word is used as it is. */
 type Range = readonly [number, number];
 
 interface Native {
@@ -9,9 +9,9 @@ interface Native {
 }
 
 /**
- * What a spreadsheet's own functions say to the same numbers: formulas written from the
- * mathematics, with a, b, c ... for the arguments in their order. The rounding to nine digits keeps binary noise from
- * counting one too many, as a careful estimator would write it.
+ * The same results in native spreadsheet formulas, written from the mathematics and not from our code: the arguments are a, b, c ...
+ * in their order. Rounding to nine digits keeps binary noise from counting one too many, as a careful estimator would write it.
+ * Add every function of single cells that gives a number.
  */
 export const NATIVE: Readonly<Record<string, Native>> = {
   FEET: { formula: "a", ranges: [[0, 500]] },
@@ -207,7 +207,7 @@ export const NATIVE: Readonly<Record<string, Native>> = {
   },
 };
 
-/** Arguments that are counted, and so are whole. */
+/** Arguments that are counts, so they are whole. */
 const WHOLE: Readonly<Record<string, readonly number[]>> = {
   COURSELINE: [0],
   STARTERCOVER: [0],
@@ -215,19 +215,19 @@ const WHOLE: Readonly<Record<string, readonly number[]>> = {
   NAILCOUNT: [2],
 };
 
-/** Whole numbers, sixteenths, hundredths and long fractions, as measured and as worked out before. */
+/** Whole numbers, sixteenths, hundredths and long fractions: values as measured and as calculated elsewhere. */
 const numberIn = (random: Random, [least, most]: Range, isWhole: boolean): number => {
   const step = isWhole || random() < 0.3 ? 1 : ([1 / 16, 1 / 100, 1e-7] as const)[wholeBetween(random, 0, 2)];
   const value = Math.round((least + random() * (most - least)) / (step ?? 1)) * (step ?? 1);
   return Number(Math.min(most, Math.max(least, value)).toFixed(9));
 };
 
-/** Arguments for a function, somewhere in their ranges. */
+/** Random arguments for a function, within their ranges. */
 export const drawArguments = (id: string, random: Random): (number | string)[] =>
   (NATIVE[id]?.ranges ?? []).map((range, index) =>
     typeof range === "string" ? range : numberIn(random, range, WHOLE[id]?.includes(index) ?? false),
   );
 
-/** The formula with something in the place of each argument: only letters that stand alone are arguments. */
+/** The formula with each argument replaced. Only single letters are arguments. */
 export const nativeFormula = (id: string, argumentAt: (index: number) => string): string =>
   (NATIVE[id]?.formula ?? "").replace(/\b[a-g]\b/g, (letter) => argumentAt(letter.charCodeAt(0) - 97));

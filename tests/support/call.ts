@@ -12,16 +12,17 @@ export const specOf = (id: string): FunctionSpec => {
 /** Calls a function as a host does, through the runner. */
 export const call = (id: string, ...args: Argument[]): Answer => runFunction(specOf(id), args);
 
-/** The answer as a number; anything else fails the test with what came. */
+/** The answer as a number; anything else fails the test and shows the answer. */
 export const callForNumber = (id: string, ...args: Argument[]): number => {
   const answer = call(id, ...args);
   if (typeof answer !== "number") throw new Error(`${id} answered ${JSON.stringify(answer)}`);
   return answer;
 };
 
-/** The sentence of the error value that a call answers with. */
+/** The message of the error that a call gives. */
 export const callForSentence = (id: string, ...args: Argument[]): string => {
   const answer = call(id, ...args);
-  if (!(answer instanceof CellError)) throw new Error(`${id} answered ${JSON.stringify(answer)}, no error`);
+  if (!(answer instanceof CellError))
+    throw new Error(`${id} answered ${JSON.stringify(answer)}, not an error`);
   return `${answer.code} ${answer.message}`;
 };

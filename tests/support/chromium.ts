@@ -8,11 +8,11 @@ const CANDIDATES = [
   "/usr/bin/google-chrome",
 ];
 
-/** Where a browser stands on this machine; undefined where there is none that we know of. */
+/** The path of Chromium on this machine; undefined if none is found. */
 export const chromiumPath = CANDIDATES.find((path) => path !== undefined && existsSync(path));
 
 export const HOW_TO_INSTALL =
-  "no Chromium found: install it (Debian: apt-get install chromium) or name its path in CHROMIUM";
+  "no Chromium found: install it (Debian: apt-get install chromium) or put its path in CHROMIUM";
 
 const QUIET = [
   "--no-sandbox",

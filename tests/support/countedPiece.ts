@@ -1,6 +1,6 @@
 import type { Layout } from "../../functions/layout/engine/listing";
 
-/** What a slow, independent count finds of a piece that isn't whole. */
+/** A cut piece as a slow, independent count finds it. */
 export interface CountedPiece {
   readonly course: number;
   readonly positionIn: number;
@@ -15,10 +15,10 @@ export interface Counted {
   readonly pieces: readonly CountedPiece[];
 }
 
-/** Two counts may differ by so much and mean the same piece. */
+/** How far two counts may differ and still mean the same piece. */
 const ALIKE_IN = 0.05;
 
-/** By place first; of pieces that begin at the same place, one above the other, by size. */
+/** Sorts by position, then by size for pieces that start at the same position, one above the other. */
 const inOrder = (a: CountedPiece, b: CountedPiece): number =>
   (["course", "positionIn", "coverIn", "areaSqIn"] as const)
     .map((field) => a[field] - b[field])
@@ -26,7 +26,7 @@ const inOrder = (a: CountedPiece, b: CountedPiece): number =>
 
 const LENGTHS = ["positionIn", "coverIn", "blankIn", "areaSqIn"] as const;
 
-/** Two counts agree where they find the same pieces, each of the same size. */
+/** Two counts agree if they find the same pieces with the same sizes. */
 export const expectSameCount = (one: Counted, other: Counted, tolerance: number): void => {
   const [ours, theirs] = [[...one.pieces].sort(inOrder), [...other.pieces].sort(inOrder)];
   const inWords = (piece: CountedPiece): string => `${piece.course} ${piece.keepsLock}`;
@@ -40,7 +40,7 @@ export const expectSameCount = (one: Counted, other: Counted, tolerance: number)
 
 type Ring = Layout["outline"];
 
-/** Shoelace: a hole's clockwise ring counts against the outline around it. */
+/** Shoelace formula: a hole's clockwise ring is subtracted from the outline around it. */
 export const areaOf = (rings: readonly Ring[]): number =>
   rings.reduce(
     (sum, ring) =>
@@ -53,7 +53,7 @@ export const areaOf = (rings: readonly Ring[]): number =>
     0,
   );
 
-/** What the engine says, in the same words. */
+/** The engine's result in the same form. */
 export const countedBy = ({ courses }: Layout): Counted => ({
   wholeByCourse: courses.map(({ whole }) => whole),
   pieces: courses.flatMap(({ course, cuts }) =>

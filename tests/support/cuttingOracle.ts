@@ -1,7 +1,7 @@
 import type { TrimJob } from "../../functions/trim/cutting/trimJob";
 
 export interface TrimOracle {
-  /** The least total price, or number of stock lengths, in which the runs can be cut; undefined where none can. */
+  /** The least total price, or number of stock lengths, that the runs can be cut from; undefined if they can't be cut. */
   leastCost(job: TrimJob): number | undefined;
 }
 
@@ -15,10 +15,10 @@ interface OracleRun {
   readonly pieces: number;
 }
 
-/** Far more than any plan of so few pieces costs less than the next best by. */
+/** Far more than the difference between the best and the second-best plan of so few pieces. */
 const TINY = 1e-6;
 
-/** Each run with its fewest pieces, however long each of them is. */
+/** Each run with its fewest pieces, whatever their lengths. */
 const oracleRuns = ({ runs, stocks, lapIn = 0 }: TrimJob): OracleRun[] => {
   const longestIn = Math.max(...stocks.map(({ lengthIn }) => lengthIn));
   return runs.map(({ lengthFt }) => {
@@ -31,8 +31,8 @@ const oracleRuns = ({ runs, stocks, lapIn = 0 }: TrimJob): OracleRun[] => {
 const sum = (terms: readonly string[]): string => terms.join(" + ");
 
 /**
- * The job as a mixed-integer program: stock b is used or not (y), run r has a piece in it or not (z), and that piece
- * is so long (x). It knows nothing of whole lengths and remainders, nor in which order to cut.
+ * The job as a mixed-integer program: whether stock b is used (y), whether run r has a piece in it (z), and how long that
+ * piece is (x). It knows nothing of whole lengths and remainders, or of a cutting order.
  */
 const program = (job: TrimJob): string => {
   const runs = oracleRuns(job);
@@ -51,7 +51,7 @@ const program = (job: TrimJob): string => {
     `${sum(stocks.map((_, stock) => `x${run}_${stock}`))} = ${neededIn}`,
     `${sum(stocks.map((_, stock) => `z${run}_${stock}`))} = ${count}`,
   ];
-  /** Stocks that are alike are used in order: without this the solver tries every order. */
+  /** Identical stocks are used in order. Without this the solver tries every order. */
   const inOrder = stocks.flatMap((stock, index) =>
     index > 0 && stocks[index - 1]?.lengthIn === stock.lengthIn ? [`y${index - 1} - y${index} >= 0`] : [],
   );
@@ -69,7 +69,7 @@ const program = (job: TrimJob): string => {
   ].join("\n");
 };
 
-/** An independent solver to measure and test against, never shipped: HiGHS (MIT), compiled to WebAssembly. */
+/** An independent solver to measure and test against: HiGHS (MIT), compiled to WebAssembly. It never ships. */
 export const loadTrimOracle = async (): Promise<TrimOracle> => {
   const { default: load } = await import("highs");
   const highs = await load();

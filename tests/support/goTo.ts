@@ -3,8 +3,8 @@ import type { Page } from "playwright-core";
 const PATIENCE_MS = 10_000;
 
 /**
- * Goes to a cell, or selects a block, as a person would: by its address in the name box. On a busy machine the engine's
- * name box has been seen to lose an address; a person types it again, once, and so does this.
+ * Goes to a cell or selects a block the way a person does: by its address in the name box. On a busy machine the engine's name
+ * box has lost an address before. A person types it again, once, and so does this.
  */
 export const goTo = async (page: Page, address: string): Promise<void> => {
   const nameBox = page.locator('[data-u-comp="defined-name"] input, [class*="defined-name"] input').first();
@@ -21,6 +21,6 @@ export const goTo = async (page: Page, address: string): Promise<void> => {
   };
   if ((await go()) || (await go())) return;
   throw new Error(
-    `The name box does not go to ${address}: it shows ${await nameBox.inputValue()}, the pane ${await shown.textContent()}.`,
+    `The name box doesn't go to ${address}: it shows ${await nameBox.inputValue()}, the pane ${await shown.textContent()}.`,
   );
 };

@@ -1,14 +1,14 @@
 import matching from "edmonds-blossom";
 import type { Reusable } from "../../functions/layout/engine/piece";
 
-/** Whether one panel yields both pieces: they fit beside each other and don't keep the same lock. */
+/** Whether one panel gives both pieces: they fit side by side and don't keep the same lock. */
 export const canShare = (a: Reusable, b: Reusable, roomIn: number): boolean =>
   a.blankIn + b.blankIn <= roomIn + 1e-9 &&
   a.keeps !== "both" &&
   b.keeps !== "both" &&
   (a.keeps === "neither" || a.keeps !== b.keeps);
 
-/** The most pairs, by a general maximum matching in any graph (Edmonds). */
+/** The largest number of pairs, by maximum matching in a general graph (Edmonds). */
 export const mostPairs = (pieces: readonly Reusable[], roomIn: number): number => {
   const edges = pieces.flatMap((a, i) =>
     pieces

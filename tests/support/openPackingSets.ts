@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 
-/** The open sets of one-dimensional bin packing stand beside the repository, where they are there at all. */
+/** The open sets of one-dimensional bin packing, if they are available, are next to the repository. */
 const FOLDER = join(__dirname, "../../../shared/data");
 
 export interface PackingSet {
@@ -14,7 +14,7 @@ export const hasOpenSets = existsSync(FOLDER);
 
 const wordsOf = (file: string): string[] => readFileSync(join(FOLDER, file), "utf8").trim().split(/\s+/);
 
-/** A count of sets, then for each its name, capacity, count of sizes, the best count known, the sizes. */
+/** File format: the number of sets; then for each its name, capacity, number of sizes, best known count, and the sizes. */
 export const packingSets = (file: string): PackingSet[] => {
   const words = wordsOf(file);
   const sets: PackingSet[] = [];
@@ -27,7 +27,7 @@ export const packingSets = (file: string): PackingSet[] => {
   return sets;
 };
 
-/** A count of sizes, the capacity, the sizes. */
+/** File format: the number of sizes, the capacity, the sizes. */
 export const packingSet = (file: string): PackingSet => {
   const [count, capacity = NaN, ...sizes] = wordsOf(file).map(Number);
   return { name: file, capacity, sizes: sizes.slice(0, count) };

@@ -1,4 +1,4 @@
-/** A stream of numbers from 0 up to 1, the same for the same seed (mulberry32, public domain). */
+/** A stream of numbers from 0 to less than 1, the same for the same seed (mulberry32, public domain). */
 export type Random = () => number;
 
 export const randomFrom = (seed: number): Random => {

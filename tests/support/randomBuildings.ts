@@ -16,7 +16,7 @@ const STEPS = [
 const key = ({ x, y }: Point): string => `${x},${y}`;
 const stepped = ({ x, y }: Point, by: Point): Point => ({ x: x + by.x, y: y + by.y });
 
-/** A patch of squares without holes, grown square by square: one is added where it leaves the edge one ring. */
+/** A patch of squares without holes. It grows one square at a time, only where its edge stays a single ring. */
 const patch = (random: Random, squares: number): Point[] => {
   const cells: Point[] = [{ x: 0, y: 0 }];
   const taken = new Set(cells.map(key));
@@ -37,7 +37,7 @@ const patch = (random: Random, squares: number): Point[] => {
   return cells;
 };
 
-/** A building of squares: every corner square, and many sides in line, level with each other, or meeting at once. */
+/** A building of squares: all corners are right angles, and many sides are collinear, level with each other, or meet in one event. */
 export const steppedRing = (random: Random, squares: number): Outline => {
   const cells = patch(random, squares);
   const taken = new Set(cells.map(key));
@@ -60,7 +60,7 @@ export const steppedRing = (random: Random, squares: number): Outline => {
 
 const COURT_FT = 10;
 
-/** A rectangle with courtyards set out on a grid, so that many planes come together at once. */
+/** A rectangle with courtyards on a grid, so that many planes meet in one event. */
 export const courtRings = (random: Random): readonly Outline[] => {
   const [across, up] = [wholeBetween(random, 1, 4), wholeBetween(random, 1, 2)];
   const box = (left: number, low: number, right: number, high: number): Outline => [

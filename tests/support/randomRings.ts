@@ -1,7 +1,7 @@
 import { cornerAfter, type Outline, type Point } from "../../shared/outline";
 import type { Random } from "./random";
 
-/** Corners around a middle, each at a distance of its own: spikes and bays, some very sharp. */
+/** Corners around a center at random distances: spikes and bays, some very sharp. */
 export const starRing = (random: Random, sides: number): Outline =>
   Array.from({ length: sides }, (_, index) => {
     const angle = ((index + 0.15 + 0.7 * random()) / sides) * 2 * Math.PI;
@@ -23,7 +23,7 @@ const crossing = (ring: Outline): readonly [number, number] | undefined => {
   return undefined;
 };
 
-/** Corners anywhere, joined in a way that no two sides cross: two that do are swapped until none is left. */
+/** Corners anywhere, joined so that no two sides cross: crossing sides are swapped until none is left. */
 export const tangledRing = (random: Random, sides: number): Outline => {
   let ring: Outline = Array.from({ length: sides }, () => ({ x: 60 * random(), y: 60 * random() }));
   for (let found = crossing(ring); found; found = crossing(ring)) {

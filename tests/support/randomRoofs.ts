@@ -10,7 +10,7 @@ export const equalPitches = (ring: Outline, pitch = 6): SideBuild[] =>
 export const unequalPitches = (random: Random, ring: Outline): SideBuild[] =>
   ring.map(() => ({ pitch: oneOf(random, PITCHES), overhangFt: 0 }));
 
-/** Whether the building has an inner corner at the start of each side. */
+/** For each side, whether it starts at an inner corner of the building. */
 const innerCorners = (ring: Outline): boolean[] => {
   const way = Math.sign(twiceSignedArea(ring));
   return ring.map((corner, index) => {
@@ -23,7 +23,7 @@ const innerCorners = (ring: Outline): boolean[] => {
   });
 };
 
-/** Gables here and there, where a gable can stand: between outer corners, and no two side by side. */
+/** Gables at random where a gable is possible: between outer corners, and no two on adjacent sides. */
 export const someGables = (random: Random, ring: Outline, builds: readonly SideBuild[]): SideBuild[] => {
   const inner = innerCorners(ring);
   const result = [...builds];

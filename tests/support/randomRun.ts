@@ -18,14 +18,14 @@ const BUILDS: readonly ((random: Random, ring: Outline) => SideBuild[])[] = [
   (random, ring) => someGables(random, ring, unequalPitches(random, ring)),
 ];
 
-/** A footprint and what stands on it, the same for the same seed. */
+/** A footprint and its roof, the same for the same seed. */
 export const randomRoof = (seed: number): { readonly ring: Outline; readonly builds: SideBuild[] } => {
   const random = randomFrom(seed);
   const ring = oneOf(random, SHAPES)(random, wholeBetween(random, 3, MOST_SIDES));
   return { ring, builds: oneOf(random, BUILDS)(random, ring) };
 };
 
-/** Roofs over random rings, one a seed: the seeds and sentences of those that end in `#N/A`. The aim is none. */
+/** Roofs over random rings, one per seed: the seeds and messages of those that end in `#N/A`. The goal is none. */
 export const refusedRoofs = (
   firstSeed: number,
   count: number,

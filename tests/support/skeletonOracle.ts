@@ -1,17 +1,17 @@
 import type { Outline, Point } from "../../shared/outline";
 
-/** A node of the skeleton: where it stands on plan, and how far from its sides. */
+/** A node of the skeleton: its position on plan and its distance from its sides. */
 export type OracleNode = Point & { readonly distance: number };
 
 export interface Oracle {
-  /** The faces of the equal-pitch skeleton as rings of nodes; undefined where the oracle has no answer. */
+  /** The faces of the equal-pitch skeleton as rings of nodes; undefined if the oracle has no answer. */
   skeleton(rings: readonly Outline[]): readonly (readonly OracleNode[])[] | undefined;
 }
 
 /**
- * An independent straight skeleton to measure and test against, never shipped: the package's wrapper is under the MIT
- * license, the kernel inside it under a copyleft one. It takes the outer ring counterclockwise and courtyards clockwise,
- * looks for a browser's `self` and `window`, and reckons in 32-bit floats.
+ * An independent straight skeleton to measure and test against. It never ships: the package's wrapper is under the MIT license,
+ * but the kernel inside is under a copyleft license. It needs the outer ring counterclockwise, courtyards clockwise and a browser's
+ * `self` and `window`, and it calculates in 32-bit floats.
  */
 export const loadOracle = async (): Promise<Oracle> => {
   Object.assign(globalThis, { self: globalThis, window: globalThis });
