@@ -3,11 +3,11 @@ import { lengthsInFeet } from "../../shared/kinds/lengths";
 import { FEET_RESULT } from "../../shared/result";
 import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { inchesToFeet } from "../../shared/units";
-import { trimPieces } from "./cutting/trimPieces";
+import { piecesForRun } from "./cutting/piecesForRun";
 
 /** Feet of trim that a run uses up: its length and a lap at every joint. */
 const feetOfRun = (lengthFt: number, lapIn: number, stockIn: number): number => {
-  const joints = Math.max(0, trimPieces(lengthFt, stockIn, lapIn) - 1);
+  const joints = Math.max(0, piecesForRun(lengthFt, stockIn, lapIn) - 1);
   return lengthFt + joints * inchesToFeet(lapIn);
 };
 

@@ -1,7 +1,7 @@
 import { lengthInFeet, lengthInInches } from "../../shared/kinds/length";
 import { countOf } from "../../shared/result";
 import { defineFunction, optional, required } from "../../shared/spec/spec";
-import { trimPieces } from "./cutting/trimPieces";
+import { piecesForRun } from "./cutting/piecesForRun";
 
 export const trimPiecesSpec = defineFunction({
   id: "TRIMPIECES",
@@ -21,5 +21,5 @@ export const trimPiecesSpec = defineFunction({
     { args: [40, 120, 2], result: 5, from: "four pieces reach only 4 × 120 − 3 × 2 = 474 in" },
     { args: [`39' 6"`, 120, 2], result: 4, from: "474 in, exactly four pieces less three laps" },
   ],
-  calculate: trimPieces,
+  calculate: piecesForRun,
 });

@@ -29,7 +29,7 @@ describe("input that can't be right is refused with a sentence", () => {
     ],
     ["STARTERCOVER", [4, 24, 6], "#VALUE! setback must be less than the starter of course 4, 6 in, got 6"],
     ["STAGGEROFFSET", [1.5, 24], "#VALUE! course must be a whole number, got 1.5"],
-    ["TRIMPIECES", [40, 10, 10], "#VALUE! lap must be less than the stock's 10 in, got 10"],
+    ["TRIMPIECES", [40, 10, 10], "#VALUE! lap must be less than the stock length, 10 in, got 10"],
     ["SQUARES", [100, 10], "#VALUE! waste must be at most 1, got 10"],
     [
       "UNDERLAYMENT",

@@ -1,4 +1,4 @@
-import type { Bin, Problem, Stock } from "../../functions/trim/cutting/packingProblem";
+import type { Bin, PackingProblem, Stock } from "../../functions/trim/cutting/packingProblem";
 
 /** More steps than any search in a test takes. */
 export const PLENTY = 1_000_000;
@@ -6,12 +6,12 @@ export const SEEDS: readonly number[] = Array.from({ length: 30 }, (_, seed) => 
 
 export const endless = (capacity: number, cost = 1): Stock => ({ capacity, cost, limit: Infinity });
 
-export const problemFrom = (pieces: readonly number[], stocks: readonly Stock[]): Problem => {
+export const problemFrom = (pieces: readonly number[], stocks: readonly Stock[]): PackingProblem => {
   const sizes = [...new Set(pieces)].sort((a, b) => b - a);
   return { sizes, counts: sizes.map((size) => pieces.filter((piece) => piece === size).length), stocks };
 };
 
-export const timesIn = ({ sizes }: Problem, items: readonly number[]): number[] =>
+export const timesIn = ({ sizes }: PackingProblem, items: readonly number[]): number[] =>
   sizes.map((_, place) => items.filter((item) => item === place).length);
 
 /** The least steps that don't leave a search undecided, where it decides in so many and in all above. */
@@ -22,7 +22,7 @@ export const leastSteps = (isDecided: (steps: number) => boolean): number => {
 };
 
 /** Whether bins hold every piece once, none more than its stock does, and no more stock than there is. */
-export const expectPlan = (problem: Problem, bins: readonly Bin[]): void => {
+export const expectPlan = (problem: PackingProblem, bins: readonly Bin[]): void => {
   expect(
     timesIn(
       problem,

@@ -1,23 +1,23 @@
 import type { Budget } from "./budget";
-import type { Problem } from "./packingProblem";
+import type { PackingProblem } from "./packingProblem";
 
-/** Pieces of one stock, by their place in the sizes. */
+/** A cutting pattern: the pieces of one stock, as indexes into the sizes, and their total value. */
 export interface Filling {
   readonly items: readonly number[];
-  readonly worth: number;
+  readonly value: number;
 }
 
-/** What floating point may add to a bound. */
+/** Rounding error allowed in a bound. */
 const ALLOWANCE = 1e-10;
 
 /**
- * The filling of a stock that is worth most, where each size is worth something and there are only so many of it:
- * the best worth for its size first, and back as soon as the best of what is left can't make up for it. Undefined
- * where none is worth more than `moreThan`, "undecided" where the budget ends.
+ * The filling of a stock with the highest value: a bounded knapsack, and the pricing problem of column generation. Branch
+ * and bound in order of value per size, with the bound of the fractional knapsack. Undefined where no filling has a
+ * value above `moreThan`; "undecided" where the budget ends.
  */
-export const worthiestFilling = (
-  { sizes, counts }: Problem,
-  worths: readonly number[],
+export const bestFilling = (
+  { sizes, counts }: PackingProblem,
+  values: readonly number[],
   capacity: number,
   moreThan: number,
   budget: Budget,
@@ -25,28 +25,28 @@ export const worthiestFilling = (
   const order = sizes
     .map((_, index) => index)
     .filter(
-      (index) => (worths[index] ?? 0) > 0 && (counts[index] ?? 0) > 0 && (sizes[index] ?? 0) <= capacity,
+      (index) => (values[index] ?? 0) > 0 && (counts[index] ?? 0) > 0 && (sizes[index] ?? 0) <= capacity,
     )
-    .sort((a, b) => (worths[b] ?? 0) / (sizes[b] ?? 1) - (worths[a] ?? 0) / (sizes[a] ?? 1) || a - b);
+    .sort((a, b) => (values[b] ?? 0) / (sizes[b] ?? 1) - (values[a] ?? 0) / (sizes[a] ?? 1) || a - b);
   const size = order.map((index) => sizes[index] ?? 0);
-  const worth = order.map((index) => worths[index] ?? 0);
+  const valueOf = order.map((index) => values[index] ?? 0);
   const count = order.map((index) => counts[index] ?? 0);
-  /** The smallest size from each place on. */
+  /** The smallest size from each position on. */
   const leastFrom = [...size];
   for (let place = leastFrom.length - 2; place >= 0; place--)
     leastFrom[place] = Math.min(leastFrom[place] as number, leastFrom[place + 1] as number);
   const items: number[] = [];
   let bestItems: number[] | undefined;
   let best = moreThan;
-  /** What the places from one on could be worth at the most: the best first, the last of them in part. */
+  /** The bound of the fractional knapsack over the positions from one on. */
   const mostFrom = (from: number, capacityLeft: number): number => {
     let [left, most] = [capacityLeft, 0];
     for (let place = from; place < order.length; place++) {
       const each = size[place] as number;
       const all = (count[place] as number) * each;
-      if (all >= left) return most + (left / each) * (worth[place] as number);
+      if (all >= left) return most + (left / each) * (valueOf[place] as number);
       left -= all;
-      most += (count[place] as number) * (worth[place] as number);
+      most += (count[place] as number) * (valueOf[place] as number);
     }
     return most;
   };
@@ -58,18 +58,18 @@ export const worthiestFilling = (
     }
     for (let place = from; place < order.length && left >= (leastFrom[place] as number); place++) {
       const each = size[place] as number;
-      const itsWorth = worth[place] as number;
+      const itsValue = valueOf[place] as number;
       if (each > left) continue;
       if (value + mostFrom(place, left) <= best * (1 + ALLOWANCE)) return true;
       const most = Math.min(count[place] as number, Math.floor(left / each));
       for (let taken = 0; taken < most; taken++) items.push(order[place] as number);
       for (let taken = most; taken > 0; taken--) {
-        if (!fill(place + 1, left - taken * each, value + taken * itsWorth)) return false;
+        if (!fill(place + 1, left - taken * each, value + taken * itsValue)) return false;
         items.pop();
       }
     }
     return true;
   };
   if (!fill(0, capacity, 0)) return "undecided";
-  return bestItems && { items: bestItems, worth: best };
+  return bestItems && { items: bestItems, value: best };
 };

@@ -1,7 +1,7 @@
 import type { Budget } from "./budget";
 
-/** What may go into one stock beside its largest piece. */
-export interface Completion {
+/** The pieces of one stock length, as indexes into the sizes, and the length left over. */
+export interface BinFilling {
   readonly items: readonly number[];
   readonly slack: number;
 }
@@ -9,11 +9,11 @@ export interface Completion {
 export interface Remaining {
   readonly sizes: readonly number[];
   readonly counts: number[];
-  /** What all the pieces come to. */
+  /** The total size of all pieces. */
   readonly total: number;
 }
 
-/** Whether a piece still to be cut, at this place or of a larger size, is between two sizes. */
+/** Whether an uncut piece at this index or of a larger size lies between two sizes. */
 const isFreeBetween = (
   sizes: readonly number[],
   free: readonly number[],
@@ -30,8 +30,8 @@ const isFreeBetween = (
 };
 
 /**
- * Whether some pieces of the completion could give way to one larger piece that is still to be cut, which then takes
- * no more than the slack. Such a completion needs no trying: with the pieces exchanged, any plan stays a plan.
+ * The dominance test: whether one larger uncut piece can replace one or two pieces of the filling within its slack. A
+ * dominated filling needs no search, since every plan stays a plan with the pieces exchanged.
  */
 const isDominated = (
   sizes: readonly number[],
@@ -39,7 +39,7 @@ const isDominated = (
   items: readonly number[],
   slack: number,
 ): boolean => {
-  // The first piece is the largest there is.
+  // The first piece is the largest of all.
   for (let i = 1; i < items.length; i++) {
     const item = items[i] as number;
     const one = sizes[item] as number;
@@ -52,7 +52,7 @@ const isDominated = (
   return false;
 };
 
-/** The first place whose size is at most so much. */
+/** The first index whose size is at most this. */
 const firstWithin = (sizes: readonly number[], most: number): number => {
   let [from, to] = [0, sizes.length];
   while (from < to) {
@@ -64,19 +64,19 @@ const firstWithin = (sizes: readonly number[], most: number): number => {
 };
 
 /**
- * Every way to fill a stock of this capacity that begins with `first`, to which nothing can be added, that leaves at
- * most `mostSlack` and that no other dominates; the least slack first. Undefined where the budget ends. Pieces are taken
- * from the counts and put back.
+ * The undominated, maximal fillings of a stock that contain `first` and leave at most `mostSlack`, least slack first: the
+ * completions of bin completion (Martello and Toth's dominance, from memory). Undefined where the budget ends. The counts
+ * change during the search and are restored at the end.
  */
-export const completions = (
+export const binFillings = (
   { sizes, counts, total }: Remaining,
   first: number,
   capacity: number,
   mostSlack: number,
   budget: Budget,
-): Completion[] | undefined => {
+): BinFilling[] | undefined => {
   const items: number[] = [first];
-  const found: Completion[] = [];
+  const found: BinFilling[] = [];
   let last = sizes.length - 1;
   while (counts[last] === 0) last -= 1;
 
@@ -85,7 +85,7 @@ export const completions = (
       if ((counts[place] as number) > 0) return sizes[place] as number;
     return Infinity;
   };
-  /** `rest` is what the pieces from a place on come to. */
+  /** `rest` is the total size of the pieces from an index on. */
   const fill = (from: number, left: number, rest: number): boolean => {
     if (!budget.take()) return false;
     if (left < smallestLeft()) {
@@ -101,10 +101,10 @@ export const completions = (
       if (place >= firstThatFits) {
         counts[place] = count - 1;
         items.push(place);
-        const goesOn = fill(place, left - size, rest - size);
+        const isDone = fill(place, left - size, rest - size);
         items.pop();
         counts[place] = count;
-        if (!goesOn) return false;
+        if (!isDone) return false;
       }
       rest -= size * count;
     }
@@ -113,7 +113,7 @@ export const completions = (
   const firstSize = sizes[first] as number;
   const count = counts[first] as number;
   counts[first] = count - 1;
-  const isWhole = fill(first, capacity - firstSize, total - firstSize);
+  const isExhausted = fill(first, capacity - firstSize, total - firstSize);
   counts[first] = count;
-  return isWhole ? found.sort((a, b) => a.slack - b.slack) : undefined;
+  return isExhausted ? found.sort((a, b) => a.slack - b.slack) : undefined;
 };

@@ -1,11 +1,11 @@
 /**
- * Steps that a search may still take. Steps are counted, never the clock asked, so that the same runs give the same
- * plan on every machine.
+ * The steps that a search may still take. Searches count steps instead of reading the clock, so that the same runs give
+ * the same plan on every machine.
  */
 export class Budget {
   constructor(private steps: number) {}
 
-  /** Whether there was a step left to take. */
+  /** Takes steps; false where they are used up. */
   take(steps = 1): boolean {
     this.steps -= steps;
     return this.steps >= 0;
@@ -19,7 +19,7 @@ export class Budget {
     return Math.max(0, this.steps);
   }
 
-  /** Lets something use at most so many of these steps; what it doesn't use stays here. */
+  /** Lends part of these steps; unused steps come back. */
   lend<T>(steps: number, use: (part: Budget) => T): T {
     const lent = Math.min(steps, this.left);
     const part = new Budget(lent);

@@ -1,45 +1,45 @@
 import { Budget } from "./budget";
-import { divisionCost, type RunChoices } from "./choiceBound";
-import { planFor, type ChosenPlan, type MadeUp } from "./chosenPlan";
-import type { Division } from "./divisions";
+import { splitCost, type SplitOptions } from "./splitCosts";
+import { planForSplits, type SplitPlan, type ChosenSplit } from "./splitPlan";
+import type { Split } from "./splits";
 import type { Material } from "./material";
 import { costByLength } from "./pieceCost";
-import { WaySearch } from "./waySearch";
+import { SplitSearch } from "./splitSearch";
 
-/** Large sets that are made up in one way only are proved within a second. */
-const STEPS_OF_ONE_WAY = 2_000_000;
-/** Ways are so many that most searches over them never end: so many steps took at most about 0.3 s. */
-const STEPS_OF_ALL_WAYS = 40_000;
+/** Large jobs with only one split per run are proved within a second. */
+const STEPS_WITHOUT_CHOICE = 2_000_000;
+/** Most searches over all splits are too large to finish; this many steps took at most about 0.3 s. */
+const STEPS_OVER_ALL_SPLITS = 40_000;
 
 const least = <T>(items: readonly T[], valueOf: (item: T) => number): T =>
   items.reduce((a, b) => (valueOf(b) < valueOf(a) ? b : a));
 
-/** Ways to begin with: each run as cheap as by length it could be, and with as much as may be of one stock. */
-const firstWays = (material: Material, runs: readonly RunChoices[]): MadeUp[][] => {
-  const wayBy = (valueOf: (division: Division) => number): MadeUp[] =>
-    runs.map(({ run, choices }) => ({ run, division: least(choices, valueOf) }));
+/** The first choices of splits: each run at its least cost by length, then each with as much as possible of one stock. */
+const initialSplits = (material: Material, runs: readonly SplitOptions[]): ChosenSplit[][] => {
+  const splitsBy = (valueOf: (split: Split) => number): ChosenSplit[] =>
+    runs.map(({ run, splits }) => ({ run, split: least(splits, valueOf) }));
   const byLength = costByLength(material);
   return [
-    wayBy((division) => divisionCost(material, division, byLength)),
+    splitsBy((split) => splitCost(material, split, byLength)),
     ...material.stocks.map((_, preferred) =>
-      wayBy(({ whole }) => -whole.filter((stock) => stock === preferred).length),
+      splitsBy(({ whole }) => -whole.filter((stock) => stock === preferred).length),
     ),
   ];
 };
 
 /**
- * The cheapest plan of all ways to make up the runs, and the least that any could cost. Undefined where the limits
- * leave none, or none was found.
+ * The cheapest plan found over all splits of the runs, and a lower bound on every plan. Undefined where no plan within
+ * the limits was found.
  */
-export const cheapestPlan = (material: Material, runs: readonly RunChoices[]): ChosenPlan | undefined => {
-  const ways = firstWays(material, runs);
-  const isOneWay = runs.every(({ choices }) => choices.length === 1);
-  if (isOneWay) return planFor(material, ways[0] ?? [], new Budget(STEPS_OF_ONE_WAY));
-  const search = new WaySearch(material, runs, new Budget(STEPS_OF_ALL_WAYS));
-  for (const way of ways) search.try(way);
-  search.learnWorths();
+export const cheapestPlan = (material: Material, runs: readonly SplitOptions[]): SplitPlan | undefined => {
+  const initial = initialSplits(material, runs);
+  const hasNoChoice = runs.every(({ splits }) => splits.length === 1);
+  if (hasNoChoice) return planForSplits(material, initial[0] ?? [], new Budget(STEPS_WITHOUT_CHOICE));
+  const search = new SplitSearch(material, runs, new Budget(STEPS_OVER_ALL_SPLITS));
+  for (const chosen of initial) search.try(chosen);
+  search.learnDuals();
   search.improve();
-  search.learnWorths();
+  search.learnDuals();
   search.searchAll();
   return search.found;
 };

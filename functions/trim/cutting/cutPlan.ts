@@ -1,7 +1,7 @@
 import { noAnswer } from "../../../shared/inputError";
 import { Budget } from "./budget";
-import { withLeftOver, type ChosenPlan, type CutPiece } from "./chosenPlan";
-import { inchesOf } from "./marks";
+import { withLeftOver, type SplitPlan, type CutPiece } from "./splitPlan";
+import { inchesFromTicks } from "./ticks";
 import { leftOverIn, materialOf, type Material } from "./material";
 import { planWithinLimits } from "./planWithinLimits";
 import type { TrimJob } from "./trimJob";
@@ -11,42 +11,42 @@ export interface PlannedPiece {
   readonly lengthIn: number;
 }
 
-/** One stock length and what is cut from it. */
+/** One stock length and the pieces cut from it. */
 export interface PlannedStock {
-  /** Place in the job's stocks. */
+  /** Index into the job's stocks. */
   readonly stock: number;
-  /** The longest first. */
+  /** Longest first. */
   readonly pieces: readonly PlannedPiece[];
   readonly leftOverIn: number;
 }
 
 export interface CutPlan {
-  /** In the order of the lowest run that each serves. */
+  /** Ordered by the lowest run number in each. */
   readonly stocks: readonly PlannedStock[];
-  /** `proved fewest`, or how far from the bound. */
+  /** `proved fewest` or `proved cheapest`, or the distance from the lower bound. */
   readonly verdict: string;
 }
 
 const STEPS_FOR_LEFT_OVER = 20_000;
 
-const wholeLengths = (job: TrimJob, { madeUp }: ChosenPlan): PlannedStock[] =>
-  madeUp.flatMap(({ run, division }) =>
-    division.whole.map((stock) => ({
+const wholeLengths = (job: TrimJob, { chosen }: SplitPlan): PlannedStock[] =>
+  chosen.flatMap(({ run, split }) =>
+    split.whole.map((stock) => ({
       stock,
       pieces: [{ run, lengthIn: job.stocks[stock]?.lengthIn ?? 0 }],
       leftOverIn: 0,
     })),
   );
 
-const cutLengths = ({ stocks, kerf }: Material, { pieces, packing }: ChosenPlan): PlannedStock[] => {
-  const waiting = pieces.piecesOfSize.map((alike) => [...alike]);
+const cutLengths = ({ stocks, kerf }: Material, { pieces, packing }: SplitPlan): PlannedStock[] => {
+  const uncut = pieces.piecesOfSize.map((alike) => [...alike]);
   return packing.bins.map(({ stock, items }) => {
-    const held = items.flatMap((item): CutPiece[] => waiting[item]?.splice(0, 1) ?? []);
-    const left = held.reduce((sum, { marks }) => sum - marks - kerf, stocks[stock]?.capacity ?? 0);
+    const held = items.flatMap((item): CutPiece[] => uncut[item]?.splice(0, 1) ?? []);
+    const left = held.reduce((sum, { ticks }) => sum - ticks - kerf, stocks[stock]?.capacity ?? 0);
     return {
       stock,
       pieces: held
-        .map(({ run, marks }) => ({ run, lengthIn: inchesOf(marks) }))
+        .map(({ run, ticks }) => ({ run, lengthIn: inchesFromTicks(ticks) }))
         .sort((a, b) => b.lengthIn - a.lengthIn || a.run - b.run),
       leftOverIn: leftOverIn(left, kerf),
     };
@@ -55,11 +55,11 @@ const cutLengths = ({ stocks, kerf }: Material, { pieces, packing }: ChosenPlan)
 
 const lowestRun = ({ pieces }: PlannedStock): number => Math.min(...pieces.map(({ run }) => run));
 
-/** Which pieces to cut from which stock lengths, and how good that is. */
+/** Which pieces to cut from which stock lengths, and whether the plan is proved to be the best. */
 export const cutPlan = (job: TrimJob): CutPlan => {
   const material = materialOf(job);
   const found = planWithinLimits(job, material);
-  if (!found) throw noAnswer("no plan was found: limits leave too little stock for these runs");
+  if (!found) throw noAnswer("no plan found: limits leave too little stock for these runs");
   const plan = withLeftOver(found, new Budget(STEPS_FOR_LEFT_OVER));
   return {
     stocks: [...wholeLengths(job, plan), ...cutLengths(material, plan)].sort(

@@ -1,30 +1,32 @@
 import type { Budget } from "./budget";
-import { coveringCost } from "./cover";
-import type { Problem } from "./packingProblem";
-import { worthiestFilling } from "./bestFilling";
+import { knapsackCoverCost } from "./knapsackCover";
+import type { PackingProblem } from "./packingProblem";
+import { bestFilling } from "./bestFilling";
 
-const WHOLE_WORTH = 2 ** 30;
+const LARGEST_INTEGER_DUAL = 2 ** 30;
 
-/** Worths as whole numbers up to a large one, so that sums of them are exact. Undefined where nothing is worth anything. */
-export const wholeWorths = (worths: readonly number[]): number[] | undefined => {
-  const most = Math.max(...worths);
-  return most > 0 ? worths.map((worth) => Math.floor((Math.max(0, worth) / most) * WHOLE_WORTH)) : undefined;
+/** Duals scaled to whole numbers, so that their sums are exact. Undefined where none is positive. */
+export const integerDuals = (duals: readonly number[]): number[] | undefined => {
+  const most = Math.max(...duals);
+  return most > 0
+    ? duals.map((dual) => Math.floor((Math.max(0, dual) / most) * LARGEST_INTEGER_DUAL))
+    : undefined;
 };
 
 /**
- * A bound proved in whole numbers from worths that may be anything: no filling of a stock is worth more than the
- * worthiest, so the stocks of a plan must between them be worth all the pieces. 0 where the budget ends.
+ * The dual (LP) bound, proved in whole numbers. It holds for any duals: each stock is valued at its best filling, so the
+ * stocks of a plan must have at least the value of all pieces between them. 0 where the budget ends.
  */
-export const worthBound = (problem: Problem, worths: readonly number[], budget: Budget): number => {
+export const dualBound = (problem: PackingProblem, duals: readonly number[], budget: Budget): number => {
   const { counts, stocks } = problem;
-  const whole = wholeWorths(worths);
+  const whole = integerDuals(duals);
   if (!whole) return 0;
-  const held: number[] = [];
+  const stockValues: number[] = [];
   for (const { capacity } of stocks) {
-    const filling = worthiestFilling(problem, whole, capacity, 0, budget);
+    const filling = bestFilling(problem, whole, capacity, 0, budget);
     if (filling === "undecided") return 0;
-    held.push(filling?.worth ?? 0);
+    stockValues.push(filling?.value ?? 0);
   }
-  const demand = whole.reduce((sum, worth, index) => sum + worth * (counts[index] ?? 0), 0);
-  return coveringCost(stocks, held, demand);
+  const demand = whole.reduce((sum, dual, index) => sum + dual * (counts[index] ?? 0), 0);
+  return knapsackCoverCost(stocks, stockValues, demand);
 };

@@ -1,27 +1,28 @@
 /**
- * A dual feasible function gives each size up to the largest capacity a weight. It is superadditive: parts never weigh
- * more than their whole, so a stock holds at most the weight of its own capacity. The first two kinds go back to
- * Martello and Toth's bound L2 and to Fekete and Schepers, the third to Carlier, Clautiaux and Moukrim (names and forms
- * from memory; the tests check that they are superadditive).
+ * A dual feasible function maps sizes up to the largest capacity to transformed sizes. It is superadditive: parts never
+ * add up to more than their whole, so no stock holds more than its own transformed capacity, and the transformed problem
+ * bounds the original. The threshold function goes back to the bound L2 of Martello and Toth, and is U(ε) in Fekete and
+ * Schepers; the rounding function is their u(k); the counting function is by Carlier, Clautiaux and Moukrim. (Names and
+ * forms from memory; the tests check that all are superadditive.)
  */
 export type DualFeasibleFunction = (size: number) => number;
 
-/** Sizes too large to lie beside one of `least` count as a whole stock, smaller ones than that as nothing. */
-export const wholeOrNothing =
+/** Sizes too large to share a stock with `least` count as the whole stock; sizes smaller than `least` count as 0. */
+export const thresholdFunction =
   (capacity: number, least: number): DualFeasibleFunction =>
   (size) =>
     size > capacity - least ? capacity : size < least ? 0 : size;
 
-/** Sizes in parts of which `parts + 1` go into a stock, rounded down where they don't come out whole. */
-export const inParts =
-  (capacity: number, parts: number): DualFeasibleFunction =>
+/** How many (k + 1)ths of a stock a size holds, counted as kths; an exact multiple keeps its true share. */
+export const roundingFunction =
+  (capacity: number, k: number): DualFeasibleFunction =>
   (size) => {
-    const scaled = (parts + 1) * size;
-    return scaled % capacity === 0 ? parts * size : Math.floor(scaled / capacity) * capacity;
+    const scaled = (k + 1) * size;
+    return scaled % capacity === 0 ? k * size : Math.floor(scaled / capacity) * capacity;
   };
 
-/** How many pieces of one size a piece takes the place of; a large one by what it leaves. */
-export const inPieces =
+/** How many pieces of one size a piece displaces; a large piece is counted by what it leaves room for. */
+export const countingFunction =
   (capacity: number, piece: number): DualFeasibleFunction =>
   (size) => {
     const all = Math.floor(capacity / piece);

@@ -1,37 +1,37 @@
 import type { Rows } from "./fillingColumns";
 
-/** How much of the steady worths is mixed into those of the basis: of the parts tried, this took the fewest turns. */
-const STEADY_PART = 0.5;
+/** Weight of the stability center against the duals of the basis: of the weights tried, this took the fewest turns. */
+const CENTER_WEIGHT = 0.5;
 
 /**
- * The worths of the best bound so far, under which no filling is worth more than it costs. The worths of a basis leap
- * from turn to turn; between them and the steady ones lie better fillings (Wentges 1997, from memory). It begins with
- * worths by length.
+ * Stabilizes column generation by smoothing the duals (Wentges 1997, from memory). The duals of the basis jump from turn
+ * to turn; pricing at a point between them and the stability center finds better fillings. The center is the dual
+ * feasible solution with the best bound so far, starting with duals by length.
  */
-export class SteadyWorths {
-  worths: Float64Array;
+export class DualSmoothing {
+  center: Float64Array;
   bound: number;
   private readonly demands: readonly number[];
 
   constructor(rows: Rows) {
     this.demands = rows.demands;
-    this.worths = Float64Array.from(rows.worthsByLength);
-    this.bound = this.costOfAll(this.worths);
+    this.center = Float64Array.from(rows.dualsByLength);
+    this.bound = this.costOfAll(this.center);
   }
 
-  between(worths: Float64Array): Float64Array {
-    return worths.map((worth, row) => worth + STEADY_PART * ((this.worths[row] ?? 0) - worth));
+  smooth(duals: Float64Array): Float64Array {
+    return duals.map((dual, row) => dual + CENTER_WEIGHT * ((this.center[row] ?? 0) - dual));
   }
 
-  /** Takes worths into account under which a filling is worth at most `gain` times its cost. */
-  learn(worths: Float64Array, gain: number): void {
-    const bound = this.costOfAll(worths) / gain;
+  /** Moves the center to better duals. Under `duals`, no filling has more than `gain` times its cost as its value. */
+  update(duals: Float64Array, gain: number): void {
+    const bound = this.costOfAll(duals) / gain;
     if (bound <= this.bound) return;
     this.bound = bound;
-    this.worths = worths.map((worth) => worth / gain);
+    this.center = duals.map((dual) => dual / gain);
   }
 
-  private costOfAll(worths: Float64Array): number {
-    return worths.reduce((sum, worth, row) => sum + worth * (this.demands[row] ?? 0), 0);
+  private costOfAll(duals: Float64Array): number {
+    return duals.reduce((sum, dual, row) => sum + dual * (this.demands[row] ?? 0), 0);
   }
 }

@@ -1,6 +1,6 @@
 import { writeTape } from "../../../shared/lengthText";
 
-/** As fine as a tape is read where it is read at all: what a person typed shows as typed. */
+/** As fine as tapes are marked, so that a length shows as it was typed. */
 const DENOMINATOR = 64;
 
 export const exactTape = (lengthFt: number): string => writeTape(lengthFt, DENOMINATOR);

@@ -1,12 +1,17 @@
 import type { Budget } from "./budget";
-import { completions } from "./binFillings";
-import { totalSize, type Bin, type Problem } from "./packingProblem";
+import { binFillings } from "./binFillings";
+import { totalSize, type Bin, type PackingProblem } from "./packingProblem";
 
-/** Beside a piece that leaves room for more of the smallest, ways are too many to look at all. */
+/** Next to a piece that leaves room for more of the smallest size, there are too many fillings to look at. */
 const MOST_BESIDE = 5;
 
-/** What goes beside a piece of more than half a stock, where one way is as good as any other. */
-const forcedBeside = (problem: Problem, item: number, capacity: number, budget: Budget): Bin | undefined => {
+/** The filling around a piece of more than half a stock, where one filling dominates all others. */
+const forcedBeside = (
+  problem: PackingProblem,
+  item: number,
+  capacity: number,
+  budget: Budget,
+): Bin | undefined => {
   const { sizes, counts } = problem;
   const room = capacity - (sizes[item] ?? 0);
   if (room < 0) return undefined;
@@ -14,23 +19,23 @@ const forcedBeside = (problem: Problem, item: number, capacity: number, budget: 
   if ((counts[exact] ?? 0) > 0) return { stock: 0, items: [item, exact] };
   const smallest = sizes.findLast((_, place) => (counts[place] ?? 0) > 0) ?? 0;
   if (room >= (MOST_BESIDE + 1) * smallest) return undefined;
-  const ways = completions(
+  const fillings = binFillings(
     { sizes, counts: [...counts], total: totalSize(problem) },
     item,
     capacity,
     capacity,
     budget,
   );
-  const [only] = ways ?? [];
-  return only && ways?.length === 1 ? { stock: 0, items: only.items } : undefined;
+  const [only] = fillings ?? [];
+  return only && fillings?.length === 1 ? { stock: 0, items: only.items } : undefined;
 };
 
 /**
- * Bins that some best plan has, whatever else it has: a piece of more than half a stock with what fills it exactly, or
- * with the one completion that no other betters (reduction in the manner of Martello and Toth, from memory). They are
- * looked for where there is one kind of stock, and no end of it.
+ * Bins that some optimal plan contains: a piece of more than half a stock with the piece that fills it exactly, or with
+ * its only undominated filling (a reduction after Martello and Toth, from memory). Only for one stock length without a
+ * limit.
  */
-export const forcedBins = (problem: Problem, budget: Budget): Bin[] => {
+export const forcedBins = (problem: PackingProblem, budget: Budget): Bin[] => {
   const [stock, another] = problem.stocks;
   if (!stock || another || stock.limit !== Infinity) return [];
   const counts = [...problem.counts];

@@ -1,18 +1,17 @@
 import { planWithin } from "./binCompletion";
 import type { Budget } from "./budget";
-import { longestBeside } from "./lowerBound";
-import { costOf, type Bin, type Problem } from "./packingProblem";
+import { longestAddablePiece } from "./lowerBound";
+import { costOf, type Bin, type PackingProblem } from "./packingProblem";
 
-/** One question is whether a left-over may be so long: most are answered in far fewer. */
-const STEPS_A_QUESTION = 500;
+/** One question is whether a left-over of a given length is possible; most take far fewer steps. */
+const STEPS_PER_QUESTION = 500;
 
-const slackOf = ({ sizes, stocks }: Problem, { stock, items }: Bin): number =>
+const slackOf = ({ sizes, stocks }: PackingProblem, { stock, items }: Bin): number =>
   items.reduce((left, item) => left - (sizes[item] ?? 0), stocks[stock]?.capacity ?? 0);
 
-const longestSlack = (problem: Problem, bins: readonly Bin[]): number =>
+const longestSlack = (problem: PackingProblem, bins: readonly Bin[]): number =>
   Math.max(0, ...bins.map((bin) => slackOf(problem, bin)));
 
-/** A list with one entry more at a place, or one fewer. */
 const inserted = <T>(list: readonly T[], place: number, entry: T): T[] => [
   ...list.slice(0, place),
   entry,
@@ -20,8 +19,11 @@ const inserted = <T>(list: readonly T[], place: number, entry: T): T[] => [
 ];
 const removed = <T>(list: readonly T[], place: number): T[] => list.filter((_, index) => index !== place);
 
-/** The problem with one piece more, and the place of its size. */
-const withPiece = (problem: Problem, size: number): { more: Problem; place: number; isNew: boolean } => {
+/** The problem with one more piece, and the index of its size. */
+const withPiece = (
+  problem: PackingProblem,
+  size: number,
+): { more: PackingProblem; place: number; isNew: boolean } => {
   const { sizes, counts } = problem;
   const found = sizes.findIndex((each) => each <= size);
   const place = found < 0 ? sizes.length : found;
@@ -38,9 +40,9 @@ const withPiece = (problem: Problem, size: number): { more: Problem; place: numb
   };
 };
 
-/** A plan of at most this cost in which one left-over is at least so long. Undefined where none was found. */
+/** A plan of at most this cost with a left-over at least this long: the left-over is packed as one more piece. */
 const planLeaving = (
-  problem: Problem,
+  problem: PackingProblem,
   size: number,
   mostCost: number,
   budget: Budget,
@@ -57,21 +59,21 @@ const planLeaving = (
 };
 
 /**
- * Of plans that cost the same the one whose longest left-over is longest, as far as the budget finds it: that piece
- * serves another job. A left-over of some length is possible wherever a longer one is, so the lengths are halved.
+ * Among plans of the same cost, the one with the longest single left-over that the budget finds, since a long piece is
+ * useful on another job. If a left-over of some length is possible, so is every shorter one: hence the binary search.
  */
 export const withLongestLeftOver = (
-  problem: Problem,
+  problem: PackingProblem,
   bins: readonly Bin[],
   budget: Budget,
 ): readonly Bin[] => {
   const cost = costOf(problem, bins);
   let best = bins;
   let least = longestSlack(problem, bins);
-  let most = longestBeside(problem, cost, Math.max(...problem.stocks.map((stock) => stock.capacity)));
+  let most = longestAddablePiece(problem, cost, Math.max(...problem.stocks.map((stock) => stock.capacity)));
   for (let size = most; least < most; size = Math.ceil((least + most) / 2)) {
     const ask = (part: Budget): readonly Bin[] | undefined => planLeaving(problem, size, cost, part);
-    const plan = budget.lend(STEPS_A_QUESTION, ask);
+    const plan = budget.lend(STEPS_PER_QUESTION, ask);
     if (plan) [best, least] = [plan, Math.max(size, longestSlack(problem, plan))];
     else most = size - 1;
   }

@@ -1,6 +1,11 @@
-import { coveringCost } from "./cover";
-import type { Problem, Stock } from "./packingProblem";
-import { inParts, inPieces, wholeOrNothing, type DualFeasibleFunction } from "./dualFeasibleFunctions";
+import { knapsackCoverCost } from "./knapsackCover";
+import type { PackingProblem, Stock } from "./packingProblem";
+import {
+  roundingFunction,
+  countingFunction,
+  thresholdFunction,
+  type DualFeasibleFunction,
+} from "./dualFeasibleFunctions";
 
 const MOST_PARTS = 20;
 /** The most sizes that serve as thresholds. Where there are more, every second or third one serves, and so on. */
@@ -17,57 +22,60 @@ const dualFeasibleFunctionsFor = (sizes: readonly number[], capacity: number): D
   );
   return [
     (size) => size,
-    ...thresholds.map((least) => wholeOrNothing(capacity, least)),
-    ...Array.from({ length: MOST_PARTS }, (_, index) => inParts(capacity, index + 1)),
-    ...thresholds.map((piece) => inPieces(capacity, piece)),
+    ...thresholds.map((least) => thresholdFunction(capacity, least)),
+    ...Array.from({ length: MOST_PARTS }, (_, index) => roundingFunction(capacity, index + 1)),
+    ...thresholds.map((piece) => countingFunction(capacity, piece)),
   ];
 };
 
 /**
- * The largest bound that the dual feasible functions give. `demandOf` is the weight that a plan must hold by one of
- * them; `sizes` are the thresholds. Infinity where the stock can't hold that much.
+ * The best bound of all dual feasible functions. `demandOf` gives the total transformed size that a plan must hold, and
+ * `sizes` supply the thresholds. Infinity where the stock can't hold the demand.
  */
 export const dualFeasibleBound = (
   stocks: readonly Stock[],
   sizes: readonly number[],
-  demandOf: (weigh: DualFeasibleFunction) => number,
+  demandOf: (dff: DualFeasibleFunction) => number,
 ): number => {
   const largest = Math.max(...stocks.map(({ capacity }) => capacity));
-  return dualFeasibleFunctionsFor(sizes, largest).reduce((best, weigh) => {
-    const worths = stocks.map(({ capacity }) => weigh(capacity));
-    return Math.max(best, coveringCost(stocks, worths, demandOf(weigh)));
+  return dualFeasibleFunctionsFor(sizes, largest).reduce((best, dff) => {
+    const values = stocks.map(({ capacity }) => dff(capacity));
+    return Math.max(best, knapsackCoverCost(stocks, values, demandOf(dff)));
   }, 0);
 };
 
-const sizesToCut = ({ sizes, counts }: Problem): number[] =>
+const sizesToCut = ({ sizes, counts }: PackingProblem): number[] =>
   sizes.filter((_, index) => (counts[index] ?? 0) > 0);
 
-const demandBy = ({ sizes, counts }: Problem, weigh: DualFeasibleFunction): number =>
-  sizes.reduce((sum, size, index) => sum + (counts[index] ?? 0) * weigh(size), 0);
+const demandBy = ({ sizes, counts }: PackingProblem, dff: DualFeasibleFunction): number =>
+  sizes.reduce((sum, size, index) => sum + (counts[index] ?? 0) * dff(size), 0);
 
-/** No plan costs less. */
-export const lowerBound = (problem: Problem): number =>
-  dualFeasibleBound(problem.stocks, sizesToCut(problem), (weigh) => demandBy(problem, weigh));
+/** A lower bound on the cost of every plan. */
+export const lowerBound = (problem: PackingProblem): number =>
+  dualFeasibleBound(problem.stocks, sizesToCut(problem), (dff) => demandBy(problem, dff));
 
-/** The largest whole number up to `most` that will do, where 0 does and so does every number below one that does. */
-const largestThat = (does: (size: number) => boolean, most: number): number => {
-  if (does(most)) return most;
+/** The largest whole number up to `most` that passes, where 0 passes and so does every number below one that passes. */
+const largestPassing = (passes: (size: number) => boolean, most: number): number => {
+  if (passes(most)) return most;
   let [least, tooLarge] = [0, most];
   while (tooLarge - least > 1) {
     const middle = Math.floor((least + tooLarge) / 2);
-    if (does(middle)) least = middle;
+    if (passes(middle)) least = middle;
     else tooLarge = middle;
   }
   return least;
 };
 
-/** No piece that is longer, up to `most`, can be added to a plan that costs no more than this. */
-export const longestBeside = (problem: Problem, mostCost: number, most: number): number => {
+/** An upper bound, up to `most`, on the size of one more piece in a plan of at most this cost. */
+export const longestAddablePiece = (problem: PackingProblem, mostCost: number, most: number): number => {
   const { stocks } = problem;
   const largest = Math.max(...stocks.map(({ capacity }) => capacity));
-  return dualFeasibleFunctionsFor(sizesToCut(problem), largest).reduce((longest, weigh) => {
-    const worths = stocks.map(({ capacity }) => weigh(capacity));
-    const demand = demandBy(problem, weigh);
-    return largestThat((size) => coveringCost(stocks, worths, demand + weigh(size)) <= mostCost, longest);
+  return dualFeasibleFunctionsFor(sizesToCut(problem), largest).reduce((longest, dff) => {
+    const values = stocks.map(({ capacity }) => dff(capacity));
+    const demand = demandBy(problem, dff);
+    return largestPassing(
+      (size) => knapsackCoverCost(stocks, values, demand + dff(size)) <= mostCost,
+      longest,
+    );
   }, most);
 };

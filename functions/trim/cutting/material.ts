@@ -1,9 +1,9 @@
-import { inchesOf, marksAtHand, marksNeeded } from "./marks";
+import { inchesFromTicks, ticksRoundedDown, ticksRoundedUp } from "./ticks";
 import { objectiveFor, type Objective } from "./objective";
 import type { Stock } from "./packingProblem";
 import type { TrimJob } from "./trimJob";
 
-/** A job's stock in marks, and what a plan of it is to have least of. */
+/** A job's stock lengths in ticks, and what a plan minimizes. */
 export interface Material {
   /** In the job's order. */
   readonly stocks: readonly Stock[];
@@ -12,23 +12,23 @@ export interface Material {
 }
 
 /**
- * The saw takes a kerf with every piece but perhaps the last: counting one with each piece, and one more as part of
- * the stock, comes to the same.
+ * The saw takes a kerf with every piece except perhaps the last. Counting one kerf with each piece and adding one kerf
+ * to the stock gives the same result.
  */
 export const materialOf = ({ stocks, kerfIn }: TrimJob): Material => {
-  const kerf = marksNeeded(kerfIn);
+  const kerf = ticksRoundedUp(kerfIn);
   const objective = objectiveFor(stocks);
   return {
     kerf,
     objective,
     stocks: stocks.map(({ lengthIn, limit }, index) => ({
-      capacity: marksAtHand(lengthIn) + kerf,
+      capacity: ticksRoundedDown(lengthIn) + kerf,
       cost: objective.costs[index] ?? 0,
       limit,
     })),
   };
 };
 
-/** The left-over of a stock where the pieces and their kerfs leave so many marks; the saw may take the last of it. */
-export const leftOverIn = (marksLeft: number, kerf: number): number =>
-  inchesOf(Math.max(0, marksLeft - kerf));
+/** The left-over, in inches, where the pieces and their kerfs leave so many ticks; the last cut may use it up. */
+export const leftOverIn = (ticksLeft: number, kerf: number): number =>
+  inchesFromTicks(Math.max(0, ticksLeft - kerf));

@@ -1,19 +1,19 @@
 import { greatestCommonDivisor } from "./commonDivisor";
 import type { StockLength } from "./trimJob";
 
-/** Prices are reckoned in hundredths of a cent. */
+/** Prices count in hundredths of a cent. */
 const PRICE_UNITS = 10_000;
-/** Without prices, of two plans with as many stock lengths the shorter in all is better, to this part of the longest. */
+/** Without prices, ties in the number of stock lengths go to the shorter total, to this fraction of the longest stock. */
 const LENGTH_UNITS = 1000;
-/** More pieces than any job has: so many shorter lengths never outweigh one length more. */
+/** More pieces than any job has, so that no number of shorter lengths ever outweighs one more length. */
 export const MOST_PIECES = 5000;
 
 const COUNT_UNITS = (LENGTH_UNITS + 1) * MOST_PIECES;
 
-/** What a plan is to have least of, as whole numbers a stock. */
+/** What a plan minimizes: a whole-number cost per stock length. */
 export interface Objective {
   readonly costs: readonly number[];
-  /** What the last row says of a plan's cost and of the bound under it. */
+  /** How the last row of TRIMCUTS compares a plan's cost with its lower bound. */
   verdict(cost: number, bound: number): string;
 }
 
@@ -27,7 +27,7 @@ const priceVerdict = (cost: number, bound: number): string => {
   return cost === bound ? "proved cheapest" : `within ${excess.toFixed(2)} of the bound`;
 };
 
-/** The least cost where there are prices, or else the fewest stock lengths, and of these the shortest. */
+/** The least cost where there are prices; otherwise the fewest stock lengths, and among those the shortest total. */
 export const objectiveFor = (stocks: readonly StockLength[]): Objective => {
   const longestIn = Math.max(...stocks.map(({ lengthIn }) => lengthIn));
   const isPriced = stocks.some(({ price }) => price !== undefined);

@@ -1,35 +1,38 @@
-/** A kind of stock. Its capacity counts one kerf more than its length, and every piece a kerf of its own. */
+/** One stock length. Its capacity includes one extra kerf, since every piece is counted with a kerf of its own. */
 export interface Stock {
   readonly capacity: number;
-  /** What is made least; whole numbers. */
+  /** What the plan minimizes; a whole number. */
   readonly cost: number;
-  /** How many there are; Infinity where there is no end of them. */
+  /** How many are available; Infinity for no limit. */
   readonly limit: number;
 }
 
-/** Sizes to cut, all different and the largest first, how many of each, and what they may be cut from. */
-export interface Problem {
+/**
+ * A one-dimensional cutting-stock problem: the distinct sizes, largest first, the number of pieces of each, and the
+ * stock lengths to cut them from.
+ */
+export interface PackingProblem {
   readonly sizes: readonly number[];
   readonly counts: readonly number[];
   readonly stocks: readonly Stock[];
 }
 
-/** One stock length with what is cut from it. */
+/** One stock length with the pieces cut from it: a cutting pattern put to use. */
 export interface Bin {
-  /** Which of the problem's stocks. */
+  /** Index into the problem's stocks. */
   readonly stock: number;
-  /** Places in the problem's sizes, a place twice where two pieces are of that size. */
+  /** Indexes into the problem's sizes, repeated where several pieces have that size. */
   readonly items: readonly number[];
 }
 
-export const costOf = ({ stocks }: Problem, bins: readonly Bin[]): number =>
+export const costOf = ({ stocks }: PackingProblem, bins: readonly Bin[]): number =>
   bins.reduce((sum, { stock }) => sum + (stocks[stock]?.cost ?? NaN), 0);
 
-export const totalSize = ({ sizes, counts }: Problem): number =>
+export const totalSize = ({ sizes, counts }: PackingProblem): number =>
   sizes.reduce((sum, size, index) => sum + size * (counts[index] ?? 0), 0);
 
-/** What is left to cut after some bins. */
-export const without = (problem: Problem, bins: readonly Bin[]): Problem => {
+/** The problem that is left after some bins are cut. */
+export const without = (problem: PackingProblem, bins: readonly Bin[]): PackingProblem => {
   const counts = [...problem.counts];
   const limits = problem.stocks.map(({ limit }) => limit);
   for (const { stock, items } of bins) {

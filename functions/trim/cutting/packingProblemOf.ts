@@ -1,20 +1,20 @@
 import { greatestCommonDivisor } from "./commonDivisor";
-import type { Problem, Stock } from "./packingProblem";
+import type { PackingProblem, Stock } from "./packingProblem";
 
-/** A problem, with the pieces of each of its sizes. */
-export interface PiecesProblem<P> {
-  readonly problem: Problem;
+/** A packing problem, with the pieces behind each of its sizes. */
+export interface GroupedPieces<P> {
+  readonly problem: PackingProblem;
   readonly piecesOfSize: readonly (readonly P[])[];
-  /** One unit of the problem's sizes. */
+  /** Ticks in one unit of the problem's sizes. */
   readonly unit: number;
 }
 
-/** Pieces of the same size put together, and all sizes divided by what divides all. */
-export const problemOf = <P>(
+/** Groups pieces of the same size, and divides all sizes and capacities by their greatest common divisor. */
+export const packingProblemOf = <P>(
   pieces: readonly P[],
   sizeOf: (piece: P) => number,
   stocks: readonly Stock[],
-): PiecesProblem<P> => {
+): GroupedPieces<P> => {
   const bySize = new Map<number, P[]>();
   for (const piece of pieces) {
     const size = sizeOf(piece);

@@ -1,16 +1,16 @@
 import { InputError, noAnswer } from "../../../shared/inputError";
 import type { Column } from "../../../shared/kinds/column";
 
-/** Stock of one length. */
+/** One stock length. */
 export interface StockLength {
   readonly lengthIn: number;
-  /** Present for every stock, or for none. */
+  /** Given for every stock length, or for none. */
   readonly price?: number;
-  /** How many there are; Infinity where there is no end of them. */
+  /** How many are available; Infinity for no limit. */
   readonly limit: number;
 }
 
-/** A run with its place in the range it came from, counted from 1. */
+/** A run, numbered from 1 by its cell in the range. */
 export interface Run {
   readonly number: number;
   readonly lengthFt: number;
@@ -20,17 +20,17 @@ export interface Run {
 export interface TrimJob {
   readonly runs: readonly Run[];
   readonly stocks: readonly StockLength[];
-  /** Where two pieces of a run meet; undefined where a run may have no joint. */
+  /** Overlap where two pieces of a run meet; undefined where no run may have a joint. */
   readonly lapIn: number | undefined;
   readonly kerfIn: number;
-  /** No piece of a run with joints is shorter. */
+  /** Shortest piece allowed in a run that has joints. */
   readonly shortestIn: number;
 }
 
-const valueBeside = <T>(column: Column<T>, index: number, label: string, stocks: Column<number>) => {
+const valueAt = <T>(column: Column<T>, index: number, label: string, stocks: Column<number>) => {
   if (column.length !== stocks.length)
     throw new InputError(
-      `${label} must be as many as the cells of stock, ${stocks.length}, got ${column.length}`,
+      `${label} must have one cell for each cell of stock (${stocks.length}), got ${column.length}`,
     );
   return column[index];
 };
@@ -41,15 +41,15 @@ const stockLengths = (
   limits: Column<number> | undefined,
 ): StockLength[] =>
   stocksIn.flatMap((lengthIn, index) => {
-    const limit = (limits && valueBeside(limits, index, "limits", stocksIn)) ?? Infinity;
-    const price = prices && valueBeside(prices, index, "prices", stocksIn);
+    const limit = (limits && valueAt(limits, index, "limits", stocksIn)) ?? Infinity;
+    const price = prices && valueAt(prices, index, "prices", stocksIn);
     if (lengthIn === undefined) return [];
     if (!prices) return [{ lengthIn, limit }];
-    if (price === undefined) throw new InputError(`prices has none for the stock of ${lengthIn} in`);
+    if (price === undefined) throw new InputError(`prices has no price for the ${lengthIn} in stock`);
     return [{ lengthIn, limit, price }];
   });
 
-/** Puts the parameters together and checks them against one another. */
+/** Combines the parameters and checks them against each other. */
 export const trimJob = (
   lengthsFt: Column<number>,
   stocksIn: Column<number>,
@@ -60,13 +60,15 @@ export const trimJob = (
   limits: Column<number> | undefined,
 ): TrimJob => {
   const stocks = stockLengths(stocksIn, prices, limits).filter(({ limit }) => limit > 0);
-  if (stocks.length === 0) throw noAnswer("limits leave no stock at all");
+  if (stocks.length === 0) throw noAnswer("limits leave no stock to cut from");
   const lengths = stocks.map((stock) => stock.lengthIn);
   const [least, most] = [Math.min(...lengths), Math.max(...lengths)];
   if (lapIn !== undefined && !(lapIn < least))
-    throw new InputError(`lap must be less than the stock's ${least} in, got ${lapIn}`);
+    throw new InputError(`lap must be less than the shortest stock length, ${least} in, got ${lapIn}`);
   if (!(2 * shortestIn <= most))
-    throw new InputError(`shortest must be at most half of the stock's ${most} in, got ${shortestIn}`);
+    throw new InputError(
+      `shortest must be at most half the longest stock length, ${most} in, got ${shortestIn}`,
+    );
   const runs = lengthsFt.flatMap((lengthFt, index) =>
     lengthFt === undefined ? [] : [{ number: index + 1, lengthFt }],
   );

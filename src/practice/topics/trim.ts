@@ -1,6 +1,6 @@
 import { feetSpec } from "../../../functions/measure/feet";
 import { trimFeet, trimFeetSpec } from "../../../functions/trim/trimFeet";
-import { trimPieces } from "../../../functions/trim/cutting/trimPieces";
+import { piecesForRun } from "../../../functions/trim/cutting/piecesForRun";
 import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
 import { feetToInches, inchesToFeet } from "../../../shared/units";
 import { call } from "../../workbook/formula";
@@ -12,7 +12,7 @@ import { lengthStep, plain, quoted, step } from "../steps";
 export type TrimFacts = { readonly runIn: number; readonly stockIn: number; readonly lapIn: number };
 
 const piecesOf = ({ runIn, stockIn, lapIn }: TrimFacts): number =>
-  trimPieces(inchesToFeet(runIn), stockIn, lapIn);
+  piecesForRun(inchesToFeet(runIn), stockIn, lapIn);
 const lastOf = (facts: TrimFacts): number =>
   facts.runIn - (piecesOf(facts) - 1) * (facts.stockIn - facts.lapIn);
 

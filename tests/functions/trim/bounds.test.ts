@@ -2,67 +2,67 @@ import fc from "fast-check";
 import { Budget } from "../../../functions/trim/cutting/budget";
 import { lowerBound } from "../../../functions/trim/cutting/lowerBound";
 import { pack } from "../../../functions/trim/cutting/pack";
-import { relax } from "../../../functions/trim/cutting/relaxation";
-import type { Problem } from "../../../functions/trim/cutting/packingProblem";
-import { problemOf } from "../../../functions/trim/cutting/packingProblemOf";
+import { solveRelaxation } from "../../../functions/trim/cutting/columnGeneration";
+import type { PackingProblem } from "../../../functions/trim/cutting/packingProblem";
+import { packingProblemOf } from "../../../functions/trim/cutting/packingProblemOf";
 import {
-  inParts,
-  inPieces,
-  wholeOrNothing,
+  roundingFunction,
+  countingFunction,
+  thresholdFunction,
   type DualFeasibleFunction,
 } from "../../../functions/trim/cutting/dualFeasibleFunctions";
-import { worthBound } from "../../../functions/trim/cutting/dualBound";
-import { worthiestFilling } from "../../../functions/trim/cutting/bestFilling";
+import { dualBound } from "../../../functions/trim/cutting/dualBound";
+import { bestFilling } from "../../../functions/trim/cutting/bestFilling";
 import { randomFrom, wholeBetween } from "../../support/random";
 import { everyPacking } from "../../support/everyPacking";
 
 const CAPACITY = 60;
 const ENOUGH = 1e7;
 
-const problemFrom = (sizes: readonly number[]): Problem =>
-  problemOf(sizes, (size) => size, [{ capacity: CAPACITY, cost: 1, limit: Infinity }]).problem;
+const problemFrom = (sizes: readonly number[]): PackingProblem =>
+  packingProblemOf(sizes, (size) => size, [{ capacity: CAPACITY, cost: 1, limit: Infinity }]).problem;
 
 const sizes = fc.array(fc.integer({ min: 3, max: CAPACITY }), { minLength: 1, maxLength: 8 });
 
 const dualFeasibleFunctions: [string, DualFeasibleFunction][] = [
   ...Array.from({ length: 20 }, (_, k): [string, DualFeasibleFunction] => [
     `in ${k + 1} parts`,
-    inParts(CAPACITY, k + 1),
+    roundingFunction(CAPACITY, k + 1),
   ]),
   ...Array.from({ length: CAPACITY / 2 }, (_, k): [string, DualFeasibleFunction] => [
     `in pieces of ${k + 1}`,
-    inPieces(CAPACITY, k + 1),
+    countingFunction(CAPACITY, k + 1),
   ]),
   ...Array.from({ length: CAPACITY / 2 }, (_, k): [string, DualFeasibleFunction] => [
     `whole or nothing from ${k + 1}`,
-    wholeOrNothing(CAPACITY, k + 1),
+    thresholdFunction(CAPACITY, k + 1),
   ]),
 ];
 
 describe("bounds under a plan", () => {
-  it.each(dualFeasibleFunctions)("weighed %s, parts are never more than their whole", (_, weigh) => {
+  it.each(dualFeasibleFunctions)("weighed %s, parts are never more than their whole", (_, dff) => {
     for (let one = 1; one < CAPACITY; one++)
       for (let other = 1; one + other <= CAPACITY; other++)
-        expect(weigh(one) + weigh(other)).toBeLessThanOrEqual(weigh(one + other));
+        expect(dff(one) + dff(other)).toBeLessThanOrEqual(dff(one + other));
   });
 
   it("are never above the best of all packings, whichever worths they reckon with", () => {
-    const worths = fc.array(fc.double({ min: -1, max: 3, noNaN: true }), { minLength: 8, maxLength: 8 });
+    const duals = fc.array(fc.double({ min: -1, max: 3, noNaN: true }), { minLength: 8, maxLength: 8 });
     fc.assert(
-      fc.property(sizes, worths, (pieces, any) => {
+      fc.property(sizes, duals, (pieces, any) => {
         const problem = problemFrom(pieces);
         const { stocks } = everyPacking(pieces, CAPACITY);
         expect(lowerBound(problem)).toBeLessThanOrEqual(stocks);
         const some = any.slice(0, problem.sizes.length);
-        expect(worthBound(problem, some, new Budget(ENOUGH))).toBeLessThanOrEqual(stocks);
-        const relaxed = relax(problem, [], false, new Budget(ENOUGH));
-        expect(worthBound(problem, relaxed?.worths ?? [], new Budget(ENOUGH))).toBeLessThanOrEqual(stocks);
+        expect(dualBound(problem, some, new Budget(ENOUGH))).toBeLessThanOrEqual(stocks);
+        const relaxed = solveRelaxation(problem, [], false, new Budget(ENOUGH));
+        expect(dualBound(problem, relaxed?.duals ?? [], new Budget(ENOUGH))).toBeLessThanOrEqual(stocks);
       }),
     );
   });
 
   it("the worthiest filling is that of trying every choice of pieces", () => {
-    const worthy = fc.array(
+    const valued = fc.array(
       fc.tuple(fc.integer({ min: 3, max: CAPACITY }), fc.integer({ min: 1, max: 99 })),
       {
         minLength: 1,
@@ -70,10 +70,10 @@ describe("bounds under a plan", () => {
       },
     );
     fc.assert(
-      fc.property(worthy, (pieces) => {
+      fc.property(valued, (pieces) => {
         const different = [...new Map(pieces)].sort(([a], [b]) => b - a);
         const problem = problemFrom(different.map(([size]) => size));
-        const worths = different.map(([, worth]) => worth);
+        const duals = different.map(([, worth]) => worth);
         const unit = (different[0]?.[0] ?? 1) / (problem.sizes[0] ?? 1);
         let best = 0;
         for (let choice = 0; choice < 2 ** different.length; choice++) {
@@ -85,8 +85,8 @@ describe("bounds under a plan", () => {
               chosen.reduce((sum, [, worth]) => sum + worth, 0),
             );
         }
-        const found = worthiestFilling(problem, worths, CAPACITY / unit, 0, new Budget(ENOUGH));
-        expect(found).toMatchObject({ worth: best });
+        const found = bestFilling(problem, duals, CAPACITY / unit, 0, new Budget(ENOUGH));
+        expect(found).toMatchObject({ value: best });
       }),
     );
   });

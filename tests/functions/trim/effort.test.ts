@@ -1,12 +1,12 @@
 import { Budget } from "../../../functions/trim/cutting/budget";
 import { pack } from "../../../functions/trim/cutting/pack";
-import { costOf, type Problem, type Stock } from "../../../functions/trim/cutting/packingProblem";
+import { costOf, type PackingProblem, type Stock } from "../../../functions/trim/cutting/packingProblem";
 import { randomFrom, wholeBetween, type Random } from "../../support/random";
 
 const STEPS = 2_000_000;
 const SETS = 30;
 
-const problemOf = (pieces: readonly number[], stocks: readonly Stock[]): Problem => {
+const problemOf = (pieces: readonly number[], stocks: readonly Stock[]): PackingProblem => {
   const sizes = [...new Set(pieces)].sort((a, b) => b - a);
   return { sizes, counts: sizes.map((size) => pieces.filter((piece) => piece === size).length), stocks };
 };
@@ -17,7 +17,7 @@ const endless = (capacity: number, cost = 1): Stock => ({ capacity, cost, limit:
 const CAPACITY = 1922;
 
 /** Remainders of runs: anything up to a stock length. */
-const roof = (random: Random): Problem =>
+const roof = (random: Random): PackingProblem =>
   problemOf(
     Array.from({ length: 70 }, () => wholeBetween(random, 98, CAPACITY)),
     [endless(CAPACITY)],
@@ -26,7 +26,7 @@ const roof = (random: Random): Problem =>
 const TRIPLES = 16;
 
 /** Pieces that fill every length to the last sixteenth, three by three: the hardest to prove by looking alone. */
-const triples = (random: Random): Problem =>
+const triples = (random: Random): PackingProblem =>
   problemOf(
     Array.from({ length: TRIPLES }, () => {
       const first = wholeBetween(random, 490, 930);
@@ -37,14 +37,14 @@ const triples = (random: Random): Problem =>
   );
 
 /** Two priced lengths, the longer one cheaper by the foot; few sizes, many of each. */
-const priced = (random: Random): Problem =>
+const priced = (random: Random): PackingProblem =>
   problemOf(
     Array.from({ length: 60 }, () => 20 * wholeBetween(random, 8, 60)),
     [endless(1280, 15), endless(CAPACITY, 20)],
   );
 
 /** Offcuts of which there are few, to be used before new lengths. */
-const limited = (random: Random): Problem =>
+const limited = (random: Random): PackingProblem =>
   problemOf(
     Array.from({ length: 14 }, () => wholeBetween(random, 98, 900)),
     [{ capacity: 1000, cost: 6, limit: 5 }, { capacity: 1400, cost: 9, limit: 3 }, endless(CAPACITY, 13)],

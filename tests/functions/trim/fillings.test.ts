@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { Budget } from "../../../functions/trim/cutting/budget";
-import { completions, type Completion } from "../../../functions/trim/cutting/binFillings";
-import { totalSize, type Problem } from "../../../functions/trim/cutting/packingProblem";
-import { worthiestFilling } from "../../../functions/trim/cutting/bestFilling";
+import { binFillings, type BinFilling } from "../../../functions/trim/cutting/binFillings";
+import { totalSize, type PackingProblem } from "../../../functions/trim/cutting/packingProblem";
+import { bestFilling } from "../../../functions/trim/cutting/bestFilling";
 import { randomFrom, wholeBetween, type Random } from "../../support/random";
 import { endless, leastSteps, PLENTY, problemFrom, SEEDS, timesIn } from "../../support/cutting";
 
@@ -29,7 +29,7 @@ describe("the completions of a stock", () => {
   const few = fc.array(fc.integer({ min: 4, max: 30 }), { minLength: 1, maxLength: 8 });
 
   /** By definition: nothing can be added, the slack is small enough, and no one or two give way to one larger piece. */
-  const expected = ({ sizes, counts }: Problem, mostSlack: number): Completion[] => {
+  const expected = ({ sizes, counts }: PackingProblem, mostSlack: number): BinFilling[] => {
     const free = counts.map((count, place) => (place === 0 ? count - 1 : count));
     const sizeOf = (place: number): number => sizes[place] ?? NaN;
     return everyChoice(sizes, free, CAPACITY - sizeOf(0)).flatMap((beside) => {
@@ -51,7 +51,7 @@ describe("the completions of a stock", () => {
       return isFull && slack <= mostSlack && !isBettered ? [{ items, slack }] : [];
     });
   };
-  const inOrder = (found: readonly Completion[]): string[] =>
+  const inOrder = (found: readonly BinFilling[]): string[] =>
     found.map((each) => JSON.stringify(each)).sort();
 
   it("are all that are full, that leave little enough and that no larger piece betters, the least slack first", () => {
@@ -60,7 +60,7 @@ describe("the completions of a stock", () => {
         const problem = problemFrom(pieces, [endless(CAPACITY)]);
         const counts = [...problem.counts];
         const of = { sizes: problem.sizes, counts, total: totalSize(problem) };
-        const found = completions(of, 0, CAPACITY, mostSlack, new Budget(PLENTY)) ?? [];
+        const found = binFillings(of, 0, CAPACITY, mostSlack, new Budget(PLENTY)) ?? [];
         expect(inOrder(found)).toEqual(inOrder(expected(problem, mostSlack)));
         const slacks = found.map(({ slack }) => slack);
         expect(slacks).toEqual([...slacks].sort((a, b) => a - b));
@@ -72,7 +72,7 @@ describe("the completions of a stock", () => {
 
   it("pass over sizes of which none is left, at either end", () => {
     const of = { sizes: [30, 20, 10, 5], counts: [0, 1, 2, 0], total: 40 };
-    expect(completions(of, 1, CAPACITY, CAPACITY, new Budget(PLENTY))).toEqual([
+    expect(binFillings(of, 1, CAPACITY, CAPACITY, new Budget(PLENTY))).toEqual([
       { items: [1, 2, 2], slack: 0 },
     ]);
   });
@@ -82,10 +82,10 @@ describe("the completions of a stock", () => {
     const counts = [...problem.counts];
     const of = { sizes: problem.sizes, counts, total: totalSize(problem) };
     const isKnown = (steps: number): boolean =>
-      completions(of, 0, CAPACITY, CAPACITY, new Budget(steps)) !== undefined;
+      binFillings(of, 0, CAPACITY, CAPACITY, new Budget(steps)) !== undefined;
     const needed = leastSteps(isKnown);
     const all = new Budget(PLENTY);
-    completions(of, 0, CAPACITY, CAPACITY, all);
+    binFillings(of, 0, CAPACITY, CAPACITY, all);
     expect(needed).toBe(PLENTY - all.left);
     expect(counts).toEqual(problem.counts);
   });
@@ -106,20 +106,20 @@ describe("the filling that is worth most", () => {
     fc.assert(
       fc.property(sized, fc.integer({ min: 0, max: 100 }), (each, moreThan) => {
         const sorted = [...each].sort((a, b) => b.size - a.size);
-        const worths = sorted.map(({ worth }) => worth);
-        const problem: Problem = {
+        const duals = sorted.map(({ worth }) => worth);
+        const problem: PackingProblem = {
           sizes: sorted.map(({ size }) => size),
           counts: sorted.map(({ count }) => count),
           stocks: [],
         };
-        const worthOf = (items: readonly number[]): number =>
-          items.reduce((sum, item) => sum + (worths[item] ?? NaN), 0);
-        const best = Math.max(...everyChoice(problem.sizes, problem.counts, CAPACITY).map(worthOf));
-        const found = worthiestFilling(problem, worths, CAPACITY, moreThan, new Budget(PLENTY));
+        const valueOf = (items: readonly number[]): number =>
+          items.reduce((sum, item) => sum + (duals[item] ?? NaN), 0);
+        const best = Math.max(...everyChoice(problem.sizes, problem.counts, CAPACITY).map(valueOf));
+        const found = bestFilling(problem, duals, CAPACITY, moreThan, new Budget(PLENTY));
         if (found === "undecided") throw new Error("the budget ended");
-        expect(found?.worth).toBe(best > moreThan ? best : undefined);
+        expect(found?.value).toBe(best > moreThan ? best : undefined);
         if (!found) return;
-        expect(worthOf(found.items)).toBe(best);
+        expect(valueOf(found.items)).toBe(best);
         expect(found.items.reduce((sum, item) => sum + (problem.sizes[item] ?? NaN), 0)).toBeLessThanOrEqual(
           CAPACITY,
         );
@@ -132,30 +132,30 @@ describe("the filling that is worth most", () => {
   });
 
   interface Hard {
-    readonly problem: Problem;
-    readonly worths: readonly number[];
+    readonly problem: PackingProblem;
+    readonly duals: readonly number[];
   }
 
   /** Worths about by length, where the best is hardest to tell from the next. */
   const hard = (random: Random): Hard => {
     const pieces = Array.from({ length: 30 }, () => wholeBetween(random, 100, 900));
     const problem = problemFrom(pieces, []);
-    return { problem, worths: problem.sizes.map((size) => size + wholeBetween(random, -3, 3)) };
+    return { problem, duals: problem.sizes.map((size) => size + wholeBetween(random, -3, 3)) };
   };
 
   it("isn't decided in fewer steps than it takes", () => {
-    const { problem, worths } = hard(randomFrom(1));
+    const { problem, duals } = hard(randomFrom(1));
     const budget = new Budget(PLENTY);
-    worthiestFilling(problem, worths, 1922, 0, budget);
+    bestFilling(problem, duals, 1922, 0, budget);
     const needed = leastSteps(
-      (steps) => worthiestFilling(problem, worths, 1922, 0, new Budget(steps)) !== "undecided",
+      (steps) => bestFilling(problem, duals, 1922, 0, new Budget(steps)) !== "undecided",
     );
     expect(needed).toBe(PLENTY - budget.left);
   });
 
   /** With the most steps that it may take on average: a fiftieth more than it took when this was written. */
   const EFFORTS: readonly (readonly [string, (given: Hard) => readonly number[], number])[] = [
-    ["about so much as they are long", ({ worths }) => worths, 236],
+    ["about so much as they are long", ({ duals }) => duals, 236],
     ["just so much as they are long", ({ problem }) => problem.sizes, 83],
     [
       "the same as many others",
@@ -169,7 +169,7 @@ describe("the filling that is worth most", () => {
     for (const seed of SEEDS) {
       const given = hard(randomFrom(seed));
       const budget = new Budget(PLENTY);
-      worthiestFilling(given.problem, worthsOf(given), 1922, 0, budget);
+      bestFilling(given.problem, worthsOf(given), 1922, 0, budget);
       steps += PLENTY - budget.left;
     }
     expect(steps / SEEDS.length).toBeLessThanOrEqual(mostSteps);

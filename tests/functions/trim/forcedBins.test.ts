@@ -3,12 +3,12 @@ import { planWithin } from "../../../functions/trim/cutting/binCompletion";
 import { Budget } from "../../../functions/trim/cutting/budget";
 import { forcedBins } from "../../../functions/trim/cutting/forcedBins";
 import { pack } from "../../../functions/trim/cutting/pack";
-import type { Problem } from "../../../functions/trim/cutting/packingProblem";
-import { problemOf } from "../../../functions/trim/cutting/packingProblemOf";
+import type { PackingProblem } from "../../../functions/trim/cutting/packingProblem";
+import { packingProblemOf } from "../../../functions/trim/cutting/packingProblemOf";
 
 const CAPACITY = 60;
-const problemWith = (sizes: readonly number[]): Problem =>
-  problemOf(sizes, (size) => size, [{ capacity: CAPACITY, cost: 1, limit: Infinity }]).problem;
+const problemWith = (sizes: readonly number[]): PackingProblem =>
+  packingProblemOf(sizes, (size) => size, [{ capacity: CAPACITY, cost: 1, limit: Infinity }]).problem;
 const budget = (): Budget => new Budget(200_000);
 
 const forcedSizes = (sizes: readonly number[]): number[][] => {

@@ -1,7 +1,7 @@
 import { cutPlan } from "../../../functions/trim/cutting/cutPlan";
-import { marksNeeded } from "../../../functions/trim/cutting/marks";
+import { ticksRoundedUp } from "../../../functions/trim/cutting/ticks";
 import { materialOf } from "../../../functions/trim/cutting/material";
-import { runChoices } from "../../../functions/trim/cutting/planWithinLimits";
+import { splitOptions } from "../../../functions/trim/cutting/planWithinLimits";
 import type { TrimJob } from "../../../functions/trim/cutting/trimJob";
 
 const jobOf = (runsIn: readonly number[], kerfIn = 0): TrimJob => ({
@@ -48,16 +48,16 @@ describe("the order of a plan", () => {
 });
 
 describe("the runs to make up", () => {
-  const choices = (runsIn: readonly number[], kerfIn?: number) => {
+  const splits = (runsIn: readonly number[], kerfIn?: number) => {
     const job = jobOf(runsIn, kerfIn);
-    return runChoices(job, materialOf(job), 120);
+    return splitOptions(job, materialOf(job), 120);
   };
 
   it("are the longest first, and of the same length the lowest number first", () => {
-    expect(choices([30, 50, 40, 50, 30]).map(({ run }) => run)).toEqual([2, 4, 3, 1, 5]);
+    expect(splits([30, 50, 40, 50, 30]).map(({ run }) => run)).toEqual([2, 4, 3, 1, 5]);
   });
 
   it("take at the least their length and a kerf, and nothing where they have no length", () => {
-    expect(choices([30, 0], 1).map(({ leastSize }) => leastSize)).toEqual([marksNeeded(31), 0]);
+    expect(splits([30, 0], 1).map(({ leastSize }) => leastSize)).toEqual([ticksRoundedUp(31), 0]);
   });
 });

@@ -1,17 +1,21 @@
 import fc from "fast-check";
 import { Budget } from "../../../functions/trim/cutting/budget";
-import { planFor, type ChosenPlan } from "../../../functions/trim/cutting/chosenPlan";
-import { divisions, type Division } from "../../../functions/trim/cutting/divisions";
-import { longestBeside, lowerBound } from "../../../functions/trim/cutting/lowerBound";
-import { inchesOf } from "../../../functions/trim/cutting/marks";
+import { planForSplits, type SplitPlan } from "../../../functions/trim/cutting/splitPlan";
+import { splitRun, type Split } from "../../../functions/trim/cutting/splits";
+import { longestAddablePiece, lowerBound } from "../../../functions/trim/cutting/lowerBound";
+import { inchesFromTicks } from "../../../functions/trim/cutting/ticks";
 import type { Material } from "../../../functions/trim/cutting/material";
 import { objectiveFor } from "../../../functions/trim/cutting/objective";
-import { costByLength, costByWorth, type PieceCost } from "../../../functions/trim/cutting/pieceCost";
-import { without, type Problem, type Stock } from "../../../functions/trim/cutting/packingProblem";
-import { stockChoices } from "../../../functions/trim/cutting/stockChoices";
+import { costByLength, costByDuals, type PieceCost } from "../../../functions/trim/cutting/pieceCost";
+import { without, type PackingProblem, type Stock } from "../../../functions/trim/cutting/packingProblem";
+import { stockCombinations } from "../../../functions/trim/cutting/stockCombinations";
 import { trimJob, type StockLength, type TrimJob } from "../../../functions/trim/cutting/trimJob";
-import { inParts, inPieces, wholeOrNothing } from "../../../functions/trim/cutting/dualFeasibleFunctions";
-import { worthBound } from "../../../functions/trim/cutting/dualBound";
+import {
+  roundingFunction,
+  countingFunction,
+  thresholdFunction,
+} from "../../../functions/trim/cutting/dualFeasibleFunctions";
+import { dualBound } from "../../../functions/trim/cutting/dualBound";
 import { everyPacking } from "../../support/everyPacking";
 
 const CAPACITY = 60;
@@ -19,13 +23,16 @@ const enough = (): Budget => new Budget(1e6);
 const endless = (capacity: number, cost = 1): Stock => ({ capacity, cost, limit: Infinity });
 
 /** Pieces by size, the largest first, to cut from stock of 60. */
-const problemOf = (counts: Readonly<Record<number, number>>, stocks = [endless(CAPACITY)]): Problem => {
+const problemOf = (
+  counts: Readonly<Record<number, number>>,
+  stocks = [endless(CAPACITY)],
+): PackingProblem => {
   const sizes = Object.keys(counts)
     .map(Number)
     .sort((a, b) => b - a);
   return { sizes, counts: sizes.map((size) => counts[size] ?? 0), stocks };
 };
-const problemFrom = (pieces: readonly number[]): Problem =>
+const problemFrom = (pieces: readonly number[]): PackingProblem =>
   problemOf(
     Object.fromEntries(
       [...new Set(pieces)].map((size) => [size, pieces.filter((each) => each === size).length]),
@@ -79,7 +86,7 @@ describe("what a plan is to have least of", () => {
 describe("bounds as sharp as their means allow", () => {
   const pieces = fc.array(fc.integer({ min: 3, max: CAPACITY }), { minLength: 1, maxLength: 8 });
 
-  it("the best of the three kinds of dual feasible function, each by every size that parts the pieces", () => {
+  it("the best of the three kinds of weighing, each by every size that parts the pieces", () => {
     fc.assert(
       fc.property(pieces, (some) => {
         const thresholds = some
@@ -87,11 +94,14 @@ describe("bounds as sharp as their means allow", () => {
           .filter((size) => 2 * size <= CAPACITY);
         const dualFeasibleFunctions = [
           (size: number) => size,
-          ...Array.from({ length: 20 }, (_, index) => inParts(CAPACITY, index + 1)),
-          ...thresholds.flatMap((size) => [wholeOrNothing(CAPACITY, size), inPieces(CAPACITY, size)]),
+          ...Array.from({ length: 20 }, (_, index) => roundingFunction(CAPACITY, index + 1)),
+          ...thresholds.flatMap((size) => [
+            thresholdFunction(CAPACITY, size),
+            countingFunction(CAPACITY, size),
+          ]),
         ];
-        const bounds = dualFeasibleFunctions.map((weigh) =>
-          Math.ceil(some.reduce((sum, size) => sum + weigh(size), 0) / weigh(CAPACITY)),
+        const bounds = dualFeasibleFunctions.map((dff) =>
+          Math.ceil(some.reduce((sum, size) => sum + dff(size), 0) / dff(CAPACITY)),
         );
         expect(lowerBound(problemFrom(some))).toBe(Math.max(...bounds));
       }),
@@ -105,24 +115,24 @@ describe("bounds as sharp as their means allow", () => {
     [2, { 40: 2, 20: 2 }, [2, 1]],
     [2, { 40: 2, 20: 2 }, [2, -5]],
     [0, { 40: 2, 20: 2 }, [0, -1]],
-  ])("by worths, %d stock lengths for %j worth %j", (bound, counts, worths) => {
-    expect(worthBound(problemOf(counts), worths, enough())).toBe(bound);
+  ])("by worths, %d stock lengths for %j worth %j", (bound, counts, duals) => {
+    expect(dualBound(problemOf(counts), duals, enough())).toBe(bound);
   });
 
   it("by worths, of stock that holds a piece and stock that doesn't", () => {
     const stocks = [endless(100, 3), endless(CAPACITY, 1)];
-    expect(worthBound(problemOf({ 70: 2 }, stocks), [1], enough())).toBe(6);
-    expect(worthBound(problemOf({ 70: 2 }, stocks), [1], new Budget(0))).toBe(0);
+    expect(dualBound(problemOf({ 70: 2 }, stocks), [1], enough())).toBe(6);
+    expect(dualBound(problemOf({ 70: 2 }, stocks), [1], new Budget(0))).toBe(0);
   });
 
   it("the longest left-over is never above its bound, which length alone sets beside one piece", () => {
-    expect(longestBeside(problemOf({ 40: 1 }), 1, CAPACITY)).toBe(20);
-    expect(longestBeside(problemOf({ 31: 2 }), 2, CAPACITY)).toBe(29);
-    expect(longestBeside(problemOf({ 31: 2 }), 3, CAPACITY)).toBe(CAPACITY);
+    expect(longestAddablePiece(problemOf({ 40: 1 }), 1, CAPACITY)).toBe(20);
+    expect(longestAddablePiece(problemOf({ 31: 2 }), 2, CAPACITY)).toBe(29);
+    expect(longestAddablePiece(problemOf({ 31: 2 }), 3, CAPACITY)).toBe(CAPACITY);
     fc.assert(
       fc.property(pieces, (some) => {
         const { stocks, leftOver } = everyPacking(some, CAPACITY);
-        expect(longestBeside(problemFrom(some), stocks, CAPACITY)).toBeGreaterThanOrEqual(leftOver);
+        expect(longestAddablePiece(problemFrom(some), stocks, CAPACITY)).toBeGreaterThanOrEqual(leftOver);
       }),
     );
   });
@@ -130,8 +140,8 @@ describe("bounds as sharp as their means allow", () => {
 
 describe("what a piece costs at the least", () => {
   const materialOf = (...stocks: Stock[]): Material => ({ stocks, kerf: 0, objective: objectiveFor([]) });
-  const planOf = (material: Material, cut: readonly number[]): ChosenPlan => {
-    const plan = planFor(material, [{ run: 1, division: { whole: [], cut } }], enough());
+  const planOf = (material: Material, cut: readonly number[]): SplitPlan => {
+    const plan = planForSplits(material, [{ run: 1, split: { whole: [], cut } }], enough());
     if (!plan) throw new Error("no plan");
     return plan;
   };
@@ -142,13 +152,13 @@ describe("what a piece costs at the least", () => {
 
   it("is by worth a whole stock where no two go into one, and nothing for what is shorter than all", () => {
     const material = materialOf(endless(120, 10));
-    const cost = costByWorth(material, planOf(material, [90, 62]), enough());
+    const cost = costByDuals(material, planOf(material, [90, 62]), enough());
     expect([120, 90, 70, 62, 61].map((size) => cost?.(size))).toEqual([10, 10, 10, 10, 0]);
   });
 
   it("isn't known where the budget ends first", () => {
     const material = materialOf(endless(120));
-    expect(costByWorth(material, planOf(material, [90, 62]), new Budget(0))).toBeUndefined();
+    expect(costByDuals(material, planOf(material, [90, 62]), new Budget(0))).toBeUndefined();
   });
 
   it("comes in no stock to more than the stock, and in no plan to more than the plan", () => {
@@ -159,7 +169,7 @@ describe("what a piece costs at the least", () => {
       fc.property(cuts, cuts, (cut, other) => {
         const material = materialOf(endless(120, 10), endless(80, 8));
         const plan = planOf(material, cut);
-        const byWorth = costByWorth(material, plan, enough());
+        const byWorth = costByDuals(material, plan, enough());
         for (const cost of [costByLength(material), byWorth ?? (() => NaN)]) {
           expect(costOf(cost, cut)).toBeLessThanOrEqual(plan.cost * (1 + 1e-9));
           expect(costOf(cost, other)).toBeLessThanOrEqual(planOf(material, other).cost * (1 + 1e-9));
@@ -177,12 +187,12 @@ describe("the ways to make up a run", () => {
     runIn: number,
     leastIn = Math.max(...job.stocks.map((each) => each.lengthIn)),
   ) => {
-    const { choices, isComplete } = divisions(job, { number: 1, lengthFt: runIn / 12 }, leastIn);
-    const inInches = ({ whole, cut }: Division): Division => ({
+    const { splits, isComplete } = splitRun(job, { number: 1, lengthFt: runIn / 12 }, leastIn);
+    const inInches = ({ whole, cut }: Split): Split => ({
       whole,
-      cut: cut.map((marks) => Math.round(inchesOf(marks) * 1e6) / 1e6),
+      cut: cut.map((ticks) => Math.round(inchesFromTicks(ticks) * 1e6) / 1e6),
     });
-    return { ways: choices.map(inInches), isComplete };
+    return { ways: splits.map(inInches), isComplete };
   };
 
   it("leave no remainder that is longer than the longest stock", () => {
@@ -220,9 +230,9 @@ describe("the ways to make up a run", () => {
       { lengthIn: 120, limit: 1 },
       { lengthIn: 96, limit: Infinity },
     ] as const;
-    expect([...stockChoices([[0, one as StockLength]], 2)]).toEqual([]);
+    expect([...stockCombinations([[0, one as StockLength]], 2)]).toEqual([]);
     expect([
-      ...stockChoices(
+      ...stockCombinations(
         [
           [0, one as StockLength],
           [1, endlessly as StockLength],

@@ -1,19 +1,31 @@
 import { call, callForSentence } from "../../support/call";
 
-describe("trim, metal and deck input that can't be right is refused with a sentence", () => {
+describe("trim, metal and deck functions reject impossible input with a message", () => {
   it.each([
     [
       "TRIMCUTS",
       [[[40], [12.5]], 120],
-      `#N/A run 1, 40' 0", is longer than every stock length: give a lap, 0 for ends that butt`,
+      `#N/A run 1, 40' 0", is longer than every stock length: enter a lap, 0 for butt joints`,
     ],
-    ["TRIMSTOCK", [[[5]], 120, 120], "#VALUE! lap must be less than the stock's 120 in, got 120"],
-    ["TRIMSTOCK", [[[5]], [[120], [96]], 100], "#VALUE! lap must be less than the stock's 96 in, got 100"],
-    ["TRIMSTOCK", [[[5]], [[120], [96]], 96], "#VALUE! lap must be less than the stock's 96 in, got 96"],
+    [
+      "TRIMSTOCK",
+      [[[5]], 120, 120],
+      "#VALUE! lap must be less than the shortest stock length, 120 in, got 120",
+    ],
+    [
+      "TRIMSTOCK",
+      [[[5]], [[120], [96]], 100],
+      "#VALUE! lap must be less than the shortest stock length, 96 in, got 100",
+    ],
+    [
+      "TRIMSTOCK",
+      [[[5]], [[120], [96]], 96],
+      "#VALUE! lap must be less than the shortest stock length, 96 in, got 96",
+    ],
     [
       "TRIMSTOCK",
       [[[5]], [[120], [96]], 0, 0, 0, null, [[1]]],
-      "#VALUE! limits must be as many as the cells of stock, 2, got 1",
+      "#VALUE! limits must have one cell for each cell of stock (2), got 1",
     ],
     ["TRIMSTOCK", [[[5]], 120, -1], "#VALUE! lap must be at least 0 in, got -1"],
     ["TRIMSTOCK", [[[5]], 120, 0, -0.1], "#VALUE! kerf must be at least 0 in, got -0.1"],
@@ -22,41 +34,37 @@ describe("trim, metal and deck input that can't be right is refused with a sente
     [
       "TRIMSTOCK",
       [[[50]], 120, 0, 0, 61],
-      "#VALUE! shortest must be at most half of the stock's 120 in, got 61",
+      "#VALUE! shortest must be at most half the longest stock length, 120 in, got 61",
     ],
     [
       "TRIMSTOCK",
       [[[5]], [[120], [96]], 0, 0, 0, [[10]]],
-      "#VALUE! prices must be as many as the cells of stock, 2, got 1",
+      "#VALUE! prices must have one cell for each cell of stock (2), got 1",
     ],
     [
       "TRIMSTOCK",
       [[[5]], [[120], [96]], 0, 0, 0, [[10], [null]]],
-      "#VALUE! prices has none for the stock of 96 in",
+      "#VALUE! prices has no price for the 96 in stock",
     ],
     ["TRIMSTOCK", [[[5]], 120, 0, 0, 0, [[0]]], "#VALUE! prices must be more than 0, got 0"],
     ["TRIMSTOCK", [[[5]], 120, 0, 0, 0, null, 1.5], "#VALUE! limits must be a whole number, got 1.5"],
-    ["TRIMSTOCK", [[[5]], 120, 0, 0, 0, null, 0], "#N/A limits leave no stock at all"],
+    ["TRIMSTOCK", [[[5]], 120, 0, 0, 0, null, 0], "#N/A limits leave no stock to cut from"],
     [
       "TRIMSTOCK",
       [[[9], [9]], 120, 0, 0, 0, null, 1],
-      "#N/A no plan was found: limits leave too little stock for these runs",
+      "#N/A no plan found: limits leave too little stock for these runs",
     ],
     [
       "TRIMSTOCK",
       [[[12], [12]], [[144], [96]], null, 0, 0, null, [[1], [null]]],
-      "#N/A no plan was found: limits leave too little stock for these runs",
+      "#N/A no plan found: limits leave too little stock for these runs",
     ],
     [
       "TRIMSTOCK",
       [[[5], [25]], 120, 0, 0, 0, null, 1],
-      "#N/A no plan was found: limits leave too little stock for these runs",
+      "#N/A no plan found: limits leave too little stock for these runs",
     ],
-    [
-      "TRIMSTOCK",
-      [[[30000]], 12, 0],
-      "#VALUE! lengths come to 30000 pieces: at most 5000 are planned at once",
-    ],
+    ["TRIMSTOCK", [[[30000]], 12, 0], "#VALUE! lengths need 30000 pieces: one plan has at most 5000"],
     ["NAILPOUNDS", [100, 0], "#VALUE! perPound must be more than 0 nails, got 0"],
     [
       "THERMALMOVE",
@@ -85,8 +93,8 @@ describe("trim, metal and deck input that can't be right is refused with a sente
   });
 });
 
-describe("what is empty is quiet", () => {
-  it("takes no stock for runs of no length, and passes over blank cells without losing the runs' numbers", () => {
+describe("empty input gives no error", () => {
+  it("needs no stock for runs of length 0, and skips blank cells but keeps the numbering of the runs", () => {
     expect(call("TRIMSTOCK", [[0], [null]], 120)).toBe(0);
     expect(call("TRIMSTOCK", [[null], [null]], null)).toBe("");
     expect(call("TRIMCUTS", [[null], [5]], 120, null, null, null, null, null, false)).toEqual([
@@ -95,15 +103,15 @@ describe("what is empty is quiet", () => {
     ]);
   });
 
-  it("passes over blank cells of the stock", () => {
+  it("skips blank cells in the stock range", () => {
     expect(call("TRIMSTOCK", [[5]], [[null], [120]])).toBe(1);
   });
 
-  it("takes a shortest piece of up to half of the longest stock", () => {
+  it("accepts a shortest piece of up to half the longest stock", () => {
     expect(call("TRIMSTOCK", [[5]], [[96], [120]], 0, 0, 60)).toBe(1);
   });
 
-  it("takes no rolls for a face of no length", () => {
+  it("needs no rolls for a face of length 0", () => {
     expect(call("UNDERLAYMENT", 0, 16, 36, 800, 2, 4, 1)).toBe(0);
     expect(call("UNDERLAYMENT", 40, 0, 36, 800, 2, 4, 1)).toBe(0);
   });

@@ -1,4 +1,4 @@
-import type { Bin, Problem } from "./packingProblem";
+import type { Bin, PackingProblem } from "./packingProblem";
 
 interface OpenBin {
   stock: number;
@@ -6,18 +6,18 @@ interface OpenBin {
   left: number;
 }
 
-/** The cheapest stock, of those still there, that what is in a bin goes into. */
-const cheapestFor = (problem: Problem, size: number, limits: readonly number[]): number => {
+/** The cheapest available stock that holds this size. */
+const cheapestFor = (problem: PackingProblem, size: number, limits: readonly number[]): number => {
   let best = -1;
   problem.stocks.forEach(({ capacity, cost }, index) => {
-    const isThere = (limits[index] ?? 0) > 0 && capacity >= size;
-    if (isThere && (best < 0 || cost < (problem.stocks[best]?.cost ?? 0))) best = index;
+    const isUsable = (limits[index] ?? 0) > 0 && capacity >= size;
+    if (isUsable && (best < 0 || cost < (problem.stocks[best]?.cost ?? 0))) best = index;
   });
   return best;
 };
 
-/** A bin may be swapped for a cheaper stock that its pieces go into as well. */
-const tightened = (problem: Problem, bins: readonly OpenBin[], limits: number[]): Bin[] =>
+/** Swaps each bin's stock for the cheapest that also holds its pieces. */
+const withCheapestStock = (problem: PackingProblem, bins: readonly OpenBin[], limits: number[]): Bin[] =>
   bins.map(({ stock, items, left }) => {
     const size = (problem.stocks[stock]?.capacity ?? 0) - left;
     limits[stock] = (limits[stock] ?? 0) + 1;
@@ -26,8 +26,8 @@ const tightened = (problem: Problem, bins: readonly OpenBin[], limits: number[])
     return { stock: cheapest, items };
   });
 
-/** Largest first, each where it leaves least; a new bin is of the stock preferred, or else the cheapest that it fits. */
-const bestFit = (problem: Problem, preferred: number): Bin[] | undefined => {
+/** Largest first, each where it leaves least. A new bin is of the preferred stock, or else of the cheapest that fits. */
+const bestFitPreferring = (problem: PackingProblem, preferred: number): Bin[] | undefined => {
   const limits = problem.stocks.map(({ limit }) => limit);
   const bins: OpenBin[] = [];
   for (const [item, size] of problem.sizes.entries())
@@ -46,12 +46,12 @@ const bestFit = (problem: Problem, preferred: number): Bin[] | undefined => {
       best.items.push(item);
       best.left -= size;
     }
-  return tightened(problem, bins, limits);
+  return withCheapestStock(problem, bins, limits);
 };
 
-/** Best-fit-decreasing once with each stock preferred: plans to begin with. None where the limits stop it. */
-export const bestFits = (problem: Problem): Bin[][] =>
+/** Best-fit decreasing, once with each stock preferred: the first plans. Leaves out those that exceed the limits. */
+export const bestFitDecreasing = (problem: PackingProblem): Bin[][] =>
   problem.stocks.flatMap((_, preferred) => {
-    const bins = bestFit(problem, preferred);
+    const bins = bestFitPreferring(problem, preferred);
     return bins ? [bins] : [];
   });

@@ -1,34 +1,38 @@
 import fc from "fast-check";
-import { coveringCost } from "../../../functions/trim/cutting/cover";
-import { longestBeside } from "../../../functions/trim/cutting/lowerBound";
+import { knapsackCoverCost } from "../../../functions/trim/cutting/knapsackCover";
+import { longestAddablePiece } from "../../../functions/trim/cutting/lowerBound";
 import type { Stock } from "../../../functions/trim/cutting/packingProblem";
-import { inParts, inPieces, wholeOrNothing } from "../../../functions/trim/cutting/dualFeasibleFunctions";
+import {
+  roundingFunction,
+  countingFunction,
+  thresholdFunction,
+} from "../../../functions/trim/cutting/dualFeasibleFunctions";
 import { randomFrom, wholeBetween, type Random } from "../../support/random";
 import { endless, problemFrom, SEEDS } from "../../support/cutting";
 
 /** A kind of stock, with what it is worth and costs, and how many there are. */
 interface Kind {
-  readonly worth: number;
+  readonly value: number;
   readonly cost: number;
   readonly limit: number;
 }
 
 const costToCover = (kinds: readonly Kind[], demand: number): number =>
-  coveringCost(
+  knapsackCoverCost(
     kinds.map(({ cost, limit }): Stock => ({ capacity: 1, cost, limit })),
-    kinds.map(({ worth }) => worth),
+    kinds.map(({ value }) => value),
     demand,
   );
 
 /** The least by taking every kind in turn none, one or several times, for every demand up to one. */
 const leastToCover = (kinds: readonly Kind[], demand: number): number => {
   let least = Array.from({ length: demand + 1 }, (_, needed) => (needed === 0 ? 0 : Infinity));
-  for (const { worth, cost, limit } of kinds)
+  for (const { value, cost, limit } of kinds)
     least = least.map((_, needed) => {
-      const most = worth > 0 ? Math.min(limit, Math.ceil(needed / worth)) : 0;
+      const most = value > 0 ? Math.min(limit, Math.ceil(needed / value)) : 0;
       const costs = Array.from(
         { length: most + 1 },
-        (__, taken) => taken * cost + (least[Math.max(0, needed - taken * worth)] ?? NaN),
+        (__, taken) => taken * cost + (least[Math.max(0, needed - taken * value)] ?? NaN),
       );
       return Math.min(...costs);
     });
@@ -38,7 +42,7 @@ const leastToCover = (kinds: readonly Kind[], demand: number): number => {
 describe("the least cost of stocks that are worth so much", () => {
   it("is that of the best choice of all", () => {
     const kind = fc.record({
-      worth: fc.integer({ min: 0, max: 12 }),
+      value: fc.integer({ min: 0, max: 12 }),
       cost: fc.integer({ min: 1, max: 15 }),
       limit: fc.constantFrom(0, 1, 2, 3, Infinity),
     });
@@ -56,7 +60,7 @@ describe("the least cost of stocks that are worth so much", () => {
 
   it("is also where all have the same price, which floating point may take for a little more", () => {
     const kind = fc.record({
-      worth: fc.integer({ min: 1, max: 99 }),
+      value: fc.integer({ min: 1, max: 99 }),
       limit: fc.constantFrom(1, 3, Infinity),
     });
     fc.assert(
@@ -65,7 +69,7 @@ describe("the least cost of stocks that are worth so much", () => {
         fc.constantFrom(1, 7, 1_234_567, 98_765_432_101),
         fc.integer({ min: 1, max: 300 }),
         (kinds, price, demand) => {
-          const priced = kinds.map((each) => ({ ...each, cost: each.worth * price }));
+          const priced = kinds.map((each) => ({ ...each, cost: each.value * price }));
           expect(costToCover(priced, demand)).toBe(leastToCover(priced, demand));
         },
       ),
@@ -74,23 +78,23 @@ describe("the least cost of stocks that are worth so much", () => {
   });
 
   it("is nothing where nothing is asked for, also of stock that is worth nothing", () => {
-    expect(costToCover([{ worth: 0, cost: 1, limit: Infinity }], 0)).toBe(0);
-    expect(costToCover([{ worth: 5, cost: 1, limit: Infinity }], -7)).toBe(0);
-    expect(costToCover([{ worth: 0, cost: 1, limit: Infinity }], 1)).toBe(Infinity);
+    expect(costToCover([{ value: 0, cost: 1, limit: Infinity }], 0)).toBe(0);
+    expect(costToCover([{ value: 5, cost: 1, limit: Infinity }], -7)).toBe(0);
+    expect(costToCover([{ value: 0, cost: 1, limit: Infinity }], 1)).toBe(Infinity);
   });
 
   it("takes as many as there are, and no more", () => {
-    expect(costToCover([{ worth: 5, cost: 2, limit: 3 }], 15)).toBe(6);
-    expect(costToCover([{ worth: 5, cost: 2, limit: 3 }], 16)).toBe(Infinity);
+    expect(costToCover([{ value: 5, cost: 2, limit: 3 }], 15)).toBe(6);
+    expect(costToCover([{ value: 5, cost: 2, limit: 3 }], 16)).toBe(Infinity);
   });
 
   /** Kinds of nearly the same price, of which a choice is hardest. */
   const hard = (random: Random, count: number): { kinds: Kind[]; demand: number } => {
     const kinds = Array.from({ length: count }, () => {
-      const worth = wholeBetween(random, 200, 400);
-      return { worth, cost: worth + wholeBetween(random, 0, 9), limit: wholeBetween(random, 1, 3) };
+      const value = wholeBetween(random, 200, 400);
+      return { value, cost: value + wholeBetween(random, 0, 9), limit: wholeBetween(random, 1, 3) };
     });
-    return { kinds, demand: kinds.reduce((sum, { worth, limit }) => sum + worth * limit, 0) >> 1 };
+    return { kinds, demand: kinds.reduce((sum, { value, limit }) => sum + value * limit, 0) >> 1 };
   };
 
   it("is found for five kinds, however near their prices are", () => {
@@ -112,23 +116,25 @@ describe("the least cost of stocks that are worth so much", () => {
   });
 });
 
-describe("dual feasible functions of sizes", () => {
+describe("weighings of sizes", () => {
   it("whole or nothing: what goes beside no such piece counts as all, what is smaller as nothing", () => {
-    expect([60, 41, 40, 39, 20, 19, 1].map(wholeOrNothing(60, 20))).toEqual([60, 60, 40, 39, 20, 0, 0]);
+    expect([60, 41, 40, 39, 20, 19, 1].map(thresholdFunction(60, 20))).toEqual([60, 60, 40, 39, 20, 0, 0]);
   });
 
   it("in parts: rounded down, but where they come out whole", () => {
-    expect([60, 59, 31, 30, 29].map(inParts(60, 1))).toEqual([60, 60, 60, 30, 0]);
-    expect([60, 59, 41, 40, 39, 21, 20, 19].map(inParts(60, 2))).toEqual([120, 120, 120, 80, 60, 60, 40, 0]);
+    expect([60, 59, 31, 30, 29].map(roundingFunction(60, 1))).toEqual([60, 60, 60, 30, 0]);
+    expect([60, 59, 41, 40, 39, 21, 20, 19].map(roundingFunction(60, 2))).toEqual([
+      120, 120, 120, 80, 60, 60, 40, 0,
+    ]);
   });
 
   it("in pieces: those that a small one holds, and those that a large one leaves no room for", () => {
-    expect([60, 41, 40, 31, 30, 29, 20, 19].map(inPieces(60, 20))).toEqual([6, 6, 4, 4, 3, 2, 2, 0]);
+    expect([60, 41, 40, 31, 30, 29, 20, 19].map(countingFunction(60, 20))).toEqual([6, 6, 4, 4, 3, 2, 2, 0]);
   });
 });
 
 it("the longest piece that goes beside others goes by the longest stock", () => {
   const stocks = [endless(60, 2), endless(100, 3)];
-  expect(longestBeside(problemFrom([40], stocks), 3, 100)).toBe(60);
-  expect(longestBeside(problemFrom([40], [...stocks].reverse()), 3, 100)).toBe(60);
+  expect(longestAddablePiece(problemFrom([40], stocks), 3, 100)).toBe(60);
+  expect(longestAddablePiece(problemFrom([40], [...stocks].reverse()), 3, 100)).toBe(60);
 });

@@ -1,12 +1,17 @@
 import fc from "fast-check";
-import { bestFits } from "../../../functions/trim/cutting/bestFit";
+import { bestFitDecreasing } from "../../../functions/trim/cutting/bestFitDecreasing";
 import { Budget } from "../../../functions/trim/cutting/budget";
-import { diveWithin } from "../../../functions/trim/cutting/dive";
+import { diveWithin } from "../../../functions/trim/cutting/divingHeuristic";
 import { withLongestLeftOver } from "../../../functions/trim/cutting/leftOver";
 import { lowerBound } from "../../../functions/trim/cutting/lowerBound";
 import { pack } from "../../../functions/trim/cutting/pack";
-import { costOf, type Bin, type Problem, type Stock } from "../../../functions/trim/cutting/packingProblem";
-import { relax } from "../../../functions/trim/cutting/relaxation";
+import {
+  costOf,
+  type Bin,
+  type PackingProblem,
+  type Stock,
+} from "../../../functions/trim/cutting/packingProblem";
+import { solveRelaxation } from "../../../functions/trim/cutting/columnGeneration";
 import { randomFrom, wholeBetween } from "../../support/random";
 import { everyPacking } from "../../support/everyPacking";
 import { endless, expectPlan, PLENTY, problemFrom, SEEDS } from "../../support/cutting";
@@ -30,17 +35,17 @@ describe("a dive from the relaxation", () => {
   ];
   const FEW_SEEDS = SEEDS.slice(0, 3);
 
-  const cheapestFit = (problem: Problem): number =>
-    Math.min(...bestFits(problem).map((bins) => costOf(problem, bins)));
+  const cheapestFit = (problem: PackingProblem): number =>
+    Math.min(...bestFitDecreasing(problem).map((bins) => costOf(problem, bins)));
 
   const dive = (
-    problem: Problem,
+    problem: PackingProblem,
     rank: number,
     mostCost: number,
     budget: Budget,
   ): readonly Bin[] | undefined => {
     const pool: Bin[] = [];
-    const relaxation = relax(problem, pool, false, new Budget(PLENTY));
+    const relaxation = solveRelaxation(problem, pool, false, new Budget(PLENTY));
     if (!relaxation) throw new Error("no relaxation");
     return diveWithin({ problem, relaxation, pool, rank }, mostCost, budget);
   };
@@ -68,7 +73,7 @@ describe("a dive from the relaxation", () => {
   describe("where hardly two pieces are of one size", () => {
     const problem = problemFrom(drawn(4, 110, 200, 550), [endless(1000)]);
     const pool: Bin[] = [];
-    const relaxation = relax(problem, pool, false, new Budget(PLENTY));
+    const relaxation = solveRelaxation(problem, pool, false, new Budget(PLENTY));
     const diveFor = (mostCost: number, budget: Budget): readonly Bin[] | undefined => {
       if (!relaxation) throw new Error("no relaxation");
       return diveWithin({ problem, relaxation, pool: [...pool], rank: 0 }, mostCost, budget);
@@ -114,7 +119,7 @@ describe("a dive from the relaxation", () => {
 describe("a plan where best fit finds none", () => {
   it("is found also where it takes all the stock that there is", () => {
     const problem = problemFrom([5, 4, 4, 3, 2, 2], [{ capacity: 10, cost: 3, limit: 2 }]);
-    expect(bestFits(problem)).toEqual([]);
+    expect(bestFitDecreasing(problem)).toEqual([]);
     const packing = pack(problem, new Budget(PLENTY));
     expect([packing?.cost, packing?.bound]).toEqual([6, 6]);
     expectPlan(problem, packing?.bins ?? []);
@@ -147,7 +152,7 @@ describe("sets of very many pieces", () => {
 describe("the longest left-over", () => {
   const CAPACITY = 30;
   const pieces = fc.array(fc.integer({ min: 3, max: CAPACITY }), { minLength: 1, maxLength: 7 });
-  const longestIn = (problem: Problem, bins: readonly Bin[]): number =>
+  const longestIn = (problem: PackingProblem, bins: readonly Bin[]): number =>
     Math.max(
       ...bins.map(({ stock, items }) =>
         items.reduce(

@@ -1,31 +1,36 @@
 import fc from "fast-check";
-import { bestFits } from "../../../functions/trim/cutting/bestFit";
+import { bestFitDecreasing } from "../../../functions/trim/cutting/bestFitDecreasing";
 import { Budget } from "../../../functions/trim/cutting/budget";
 import {
   boundByPieces,
   boundByStock,
-  choiceBound,
-  divisionCost,
-  type RunChoices,
-} from "../../../functions/trim/cutting/choiceBound";
-import type { Division } from "../../../functions/trim/cutting/divisions";
+  boundOverSplits,
+  splitCost,
+  type SplitOptions,
+} from "../../../functions/trim/cutting/splitCosts";
+import type { Split } from "../../../functions/trim/cutting/splits";
 import type { Material } from "../../../functions/trim/cutting/material";
 import { objectiveFor } from "../../../functions/trim/cutting/objective";
-import { costOf, type Bin, type Problem, type Stock } from "../../../functions/trim/cutting/packingProblem";
-import { relax, type Relaxation } from "../../../functions/trim/cutting/relaxation";
+import {
+  costOf,
+  type Bin,
+  type PackingProblem,
+  type Stock,
+} from "../../../functions/trim/cutting/packingProblem";
+import { solveRelaxation, type Relaxation } from "../../../functions/trim/cutting/columnGeneration";
 
 const endless = (capacity: number, cost: number): Stock => ({ capacity, cost, limit: Infinity });
 const enough = (): Budget => new Budget(1e6);
 
 /** Pieces by size, the largest first. */
-const problemOf = (counts: Readonly<Record<number, number>>, stocks: readonly Stock[]): Problem => {
+const problemOf = (counts: Readonly<Record<number, number>>, stocks: readonly Stock[]): PackingProblem => {
   const sizes = Object.keys(counts)
     .map(Number)
     .sort((a, b) => b - a);
   return { sizes, counts: sizes.map((size) => counts[size] ?? 0), stocks };
 };
 
-const anyProblem = (stocks: readonly Stock[]): fc.Arbitrary<Problem> =>
+const anyProblem = (stocks: readonly Stock[]): fc.Arbitrary<PackingProblem> =>
   fc
     .array(fc.tuple(fc.integer({ min: 8, max: 60 }), fc.integer({ min: 1, max: 6 })), {
       minLength: 1,
@@ -34,7 +39,7 @@ const anyProblem = (stocks: readonly Stock[]): fc.Arbitrary<Problem> =>
     .map((pieces) => problemOf(Object.fromEntries(pieces), stocks));
 
 /** Every choice of the pieces there are, as how many of each size. */
-const everyFilling = ({ sizes, counts }: Problem, capacity: number): number[][] => {
+const everyFilling = ({ sizes, counts }: PackingProblem, capacity: number): number[][] => {
   const fill = (from: number, left: number): number[][] => {
     const size = sizes[from];
     if (size === undefined) return [[]];
@@ -47,17 +52,17 @@ const everyFilling = ({ sizes, counts }: Problem, capacity: number): number[][] 
 };
 const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, value, index) => sum + value * (b[index] ?? 0), 0);
-const timesIn = ({ sizes }: Problem, { items }: Bin): number[] =>
+const timesIn = ({ sizes }: PackingProblem, { items }: Bin): number[] =>
   sizes.map((_, size) => items.filter((item) => item === size).length);
-const costOfUses = (problem: Problem, { uses }: Relaxation): number =>
+const costOfUses = (problem: PackingProblem, { uses }: Relaxation): number =>
   uses.reduce((sum, { bin, times }) => sum + costOf(problem, [bin]) * times, 0);
 
 /** No filling is worth more than its stock costs: what the pieces are worth in all is then under every plan. */
-const expectFairWorths = (problem: Problem, worths: readonly number[]): void => {
+const expectDualFeasible = (problem: PackingProblem, duals: readonly number[]): void => {
   for (const { capacity, cost, limit } of problem.stocks)
     if (limit > 0)
       for (const filling of everyFilling(problem, capacity))
-        expect(dot(filling, worths)).toBeLessThanOrEqual(cost * (1 + 1e-7));
+        expect(dot(filling, duals)).toBeLessThanOrEqual(cost * (1 + 1e-7));
 };
 
 describe("the relaxation of a cutting plan", () => {
@@ -67,11 +72,11 @@ describe("the relaxation of a cutting plan", () => {
     fc.assert(
       fc.property(anyProblem(stocks), fc.boolean(), (problem, isKnown) => {
         const pool: Bin[] = [];
-        if (isKnown) relax(problem, pool, false, enough());
-        const relaxed = relax(problem, pool, false, enough());
+        if (isKnown) solveRelaxation(problem, pool, false, enough());
+        const relaxed = solveRelaxation(problem, pool, false, enough());
         if (!relaxed) throw new Error("the budget ended");
-        expectFairWorths(problem, relaxed.worths);
-        const worth = dot(problem.counts, relaxed.worths);
+        expectDualFeasible(problem, relaxed.duals);
+        const worth = dot(problem.counts, relaxed.duals);
         expect(costOfUses(problem, relaxed)).toBeCloseTo(worth, 5);
         problem.sizes.forEach((_, size) => {
           const held = relaxed.uses.reduce(
@@ -92,12 +97,12 @@ describe("the relaxation of a cutting plan", () => {
   it("costs no less where a piece may be replaced by a smaller one, and then a larger one is never worth less", () => {
     fc.assert(
       fc.property(anyProblem(stocks), (problem) => {
-        const relaxed = relax(problem, [], true, enough());
+        const relaxed = solveRelaxation(problem, [], true, enough());
         if (!relaxed) throw new Error("the budget ended");
-        expectFairWorths(problem, relaxed.worths);
-        expect(costOfUses(problem, relaxed)).toBeCloseTo(dot(problem.counts, relaxed.worths), 5);
-        relaxed.worths.slice(1).forEach((worth, index) => {
-          expect(worth).toBeLessThanOrEqual((relaxed.worths[index] ?? 0) + 1e-6);
+        expectDualFeasible(problem, relaxed.duals);
+        expect(costOfUses(problem, relaxed)).toBeCloseTo(dot(problem.counts, relaxed.duals), 5);
+        relaxed.duals.slice(1).forEach((worth, index) => {
+          expect(worth).toBeLessThanOrEqual((relaxed.duals[index] ?? 0) + 1e-6);
         });
       }),
     );
@@ -106,10 +111,10 @@ describe("the relaxation of a cutting plan", () => {
   it("ends once its worths reach the bound that is asked for", () => {
     fc.assert(
       fc.property(anyProblem(stocks), fc.double({ min: 0.1, max: 0.999, noNaN: true }), (problem, share) => {
-        const best = dot(problem.counts, relax(problem, [], false, enough())?.worths ?? []);
-        const relaxed = relax(problem, [], false, enough(), { bound: share * best, cost: 0 });
-        expectFairWorths(problem, relaxed?.worths ?? []);
-        expect(dot(problem.counts, relaxed?.worths ?? [])).toBeGreaterThanOrEqual(share * best * (1 - 1e-7));
+        const best = dot(problem.counts, solveRelaxation(problem, [], false, enough())?.duals ?? []);
+        const relaxed = solveRelaxation(problem, [], false, enough(), { bound: share * best, cost: 0 });
+        expectDualFeasible(problem, relaxed?.duals ?? []);
+        expect(dot(problem.counts, relaxed?.duals ?? [])).toBeGreaterThanOrEqual(share * best * (1 - 1e-7));
       }),
     );
   });
@@ -117,28 +122,31 @@ describe("the relaxation of a cutting plan", () => {
   it("goes by the fillings that it knows, of those whose pieces there are", () => {
     const pool: Bin[] = [];
     const problem = problemOf({ 31: 4, 23: 5, 17: 6, 11: 7 }, stocks);
-    relax(problem, pool, false, enough());
+    solveRelaxation(problem, pool, false, enough());
     const known = pool.length;
     expect(known).toBeGreaterThan(0);
-    relax(problem, pool, false, enough());
+    solveRelaxation(problem, pool, false, enough());
     expect(pool).toHaveLength(known);
-    const alone = problemOf({ 30: 1 }, stocks);
-    expect(dot([1], relax(alone, [{ stock: 0, items: [0, 0] }], false, enough())?.worths ?? [])).toBeCloseTo(
-      7,
-      9,
-    );
+    const homogeneousFilling = problemOf({ 30: 1 }, stocks);
+    expect(
+      dot(
+        [1],
+        solveRelaxation(homogeneousFilling, [{ stock: 0, items: [0, 0] }], false, enough())?.duals ?? [],
+      ),
+    ).toBeCloseTo(7, 9);
   });
 
   it("isn't there where a piece goes into no stock, or the budget ends", () => {
-    expect(relax(problemOf({ 70: 1, 20: 1 }, stocks), [], false, enough())).toBeUndefined();
+    expect(solveRelaxation(problemOf({ 70: 1, 20: 1 }, stocks), [], false, enough())).toBeUndefined();
     const problem = problemOf({ 31: 4, 23: 5, 17: 6, 11: 7 }, stocks);
-    for (const steps of [0, 1, 4, 8]) expect(relax(problem, [], false, new Budget(steps))).toBeUndefined();
+    for (const steps of [0, 1, 4, 8])
+      expect(solveRelaxation(problem, [], false, new Budget(steps))).toBeUndefined();
   });
 });
 
 describe("plans by best fit", () => {
-  const plans = (problem: Problem): (readonly [number, readonly number[]])[][] =>
-    bestFits(problem).map((bins) =>
+  const plans = (problem: PackingProblem): (readonly [number, readonly number[]])[][] =>
+    bestFitDecreasing(problem).map((bins) =>
       bins.map(({ stock, items }) => [stock, items.map((item) => problem.sizes[item] ?? 0)] as const),
     );
 
@@ -215,7 +223,7 @@ describe("plans by best fit", () => {
     ];
     fc.assert(
       fc.property(anyProblem(stocks), (problem) => {
-        const found = bestFits(problem);
+        const found = bestFitDecreasing(problem);
         expect(found).toHaveLength(3);
         for (const bins of found) {
           expect(bins.filter(({ stock }) => stock === 1).length).toBeLessThanOrEqual(2);
@@ -238,11 +246,11 @@ describe("bounds under all ways to make up the runs", () => {
   /** Stock of 120 with its kerf of 5, at 10. */
   const material: Material = { stocks: [endless(125, 10)], kerf: 5, objective: objectiveFor([]) };
   const scarce: Material = { ...material, stocks: [{ capacity: 125, cost: 10, limit: 1 }] };
-  const way = (whole: readonly number[], ...cut: readonly number[]): Division => ({ whole, cut });
-  const run = (isComplete: boolean, ...choices: readonly Division[]): RunChoices => ({
+  const way = (whole: readonly number[], ...cut: readonly number[]): Split => ({ whole, cut });
+  const run = (isComplete: boolean, ...choices: readonly Split[]): SplitOptions => ({
     run: 1,
     leastSize: 65,
-    choices,
+    splits: choices,
     isComplete,
   });
   const bySize = (size: number): number => size;
@@ -250,10 +258,10 @@ describe("bounds under all ways to make up the runs", () => {
   it("weigh what each run takes at the least", () => {
     const half = run(true, way([], 60));
     // 60 and its kerf are over half of the stock.
-    expect(choiceBound(material, [half, half, half])).toBe(30);
-    expect(choiceBound(material, [run(true, way([0], 60)), run(true, way([0], 60))])).toBe(40);
+    expect(boundOverSplits(material, [half, half, half])).toBe(30);
+    expect(boundOverSplits(material, [run(true, way([0], 60)), run(true, way([0], 60))])).toBe(40);
     expect(
-      choiceBound(
+      boundOverSplits(
         material,
         Array.from({ length: 4 }, () => run(true, way([], 100), way([], 20))),
       ),
@@ -262,28 +270,28 @@ describe("bounds under all ways to make up the runs", () => {
 
   it("know that a piece goes beside none of the larger ones", () => {
     expect(
-      choiceBound(material, [run(true, way([], 75)), run(true, way([], 75)), run(true, way([], 45))]),
+      boundOverSplits(material, [run(true, way([], 75)), run(true, way([], 75)), run(true, way([], 45))]),
     ).toBe(30);
   });
 
   it("go by length alone where not all ways of a run are known", () => {
     expect(
-      choiceBound(material, [run(true, way([], 60)), run(false, way([], 60)), run(true, way([], 60))]),
+      boundOverSplits(material, [run(true, way([], 60)), run(false, way([], 60)), run(true, way([], 60))]),
     ).toBe(20);
   });
 
   it("add up what pieces cost", () => {
-    expect(divisionCost(material, way([0, 0], 30), bySize)).toBe(55);
-    const madeUp = [{ run: 1, division: way([0], 30) }];
-    expect(boundByPieces(material, madeUp, [run(true, way([], 50), way([], 30))], bySize)).toBe(80);
-    expect(boundByPieces(material, madeUp, [run(true, way([], 30.25))], bySize)).toBe(81);
+    expect(splitCost(material, way([0, 0], 30), bySize)).toBe(55);
+    const chosen = [{ run: 1, split: way([0], 30) }];
+    expect(boundByPieces(material, chosen, [run(true, way([], 50), way([], 30))], bySize)).toBe(80);
+    expect(boundByPieces(material, chosen, [run(true, way([], 30.25))], bySize)).toBe(81);
   });
 
   it("buy the stock that goes on whole, and what the rest takes by length", () => {
-    const madeUp = [{ run: 1, division: way([0], 60) }];
-    expect(boundByStock(material, madeUp, [run(true, way([], 90), way([], 60))])).toBe(30);
-    expect(boundByStock(scarce, madeUp, [])).toBe(Infinity);
-    expect(boundByStock(scarce, [{ run: 1, division: way([0, 0]) }], [])).toBe(Infinity);
-    expect(boundByStock(scarce, [{ run: 1, division: way([0]) }], [])).toBe(10);
+    const chosen = [{ run: 1, split: way([0], 60) }];
+    expect(boundByStock(material, chosen, [run(true, way([], 90), way([], 60))])).toBe(30);
+    expect(boundByStock(scarce, chosen, [])).toBe(Infinity);
+    expect(boundByStock(scarce, [{ run: 1, split: way([0, 0]) }], [])).toBe(Infinity);
+    expect(boundByStock(scarce, [{ run: 1, split: way([0]) }], [])).toBe(10);
   });
 });

@@ -1,7 +1,7 @@
 import type { StockLength } from "./trimJob";
 
-/** Every choice of so many stock lengths, a length no oftener than there are of it; the longest ones first. */
-export function* stockChoices(
+/** Every combination of `count` stock lengths within their limits, given and yielded longest first. */
+export function* stockCombinations(
   stocks: readonly (readonly [place: number, stock: StockLength])[],
   count: number,
 ): Generator<number[]> {
@@ -12,6 +12,6 @@ export function* stockChoices(
   }
   const [place, { limit }] = first;
   for (let taken = Math.min(count, limit); taken >= 0; taken--)
-    for (const rest of stockChoices(shorter, count - taken))
+    for (const rest of stockCombinations(shorter, count - taken))
       yield [...Array.from({ length: taken }, () => place), ...rest];
 }

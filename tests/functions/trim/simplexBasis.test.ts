@@ -1,11 +1,11 @@
-import { Basis } from "../../../functions/trim/cutting/basis";
+import { Basis } from "../../../functions/trim/cutting/simplexBasis";
 import { Rows } from "../../../functions/trim/cutting/fillingColumns";
-import type { Problem } from "../../../functions/trim/cutting/packingProblem";
-import { SteadyWorths } from "../../../functions/trim/cutting/dualSmoothing";
+import type { PackingProblem } from "../../../functions/trim/cutting/packingProblem";
+import { DualSmoothing } from "../../../functions/trim/cutting/dualSmoothing";
 import { endless } from "../../support/cutting";
 
 describe("the rows and columns of a cutting problem", () => {
-  const problem: Problem = {
+  const problem: PackingProblem = {
     sizes: [50, 40, 30, 20],
     counts: [1, 3, 0, 2],
     stocks: [endless(60, 5), endless(100, 8), { capacity: 120, cost: 1, limit: 0 }],
@@ -15,18 +15,18 @@ describe("the rows and columns of a cutting problem", () => {
   it("have a row for every size of which there are pieces", () => {
     expect(rows.items).toEqual([0, 1, 3]);
     expect(rows.demands).toEqual([1, 3, 2]);
-    expect(rows.worthsOfSizes(Float64Array.from([7, 6, 5]))).toEqual([7, 6, 0, 5]);
+    expect(rows.dualsBySize(Float64Array.from([7, 6, 5]))).toEqual([7, 6, 0, 5]);
   });
 
   it("begin with each size alone, in the stock in which a piece is cheapest", () => {
-    const bins = rows.firstColumns?.map(({ bin }) => bin);
+    const bins = rows.initialColumns?.map(({ bin }) => bin);
     // One of 50 in stock of 60; two of 40 in stock of 100 at 4 each, not one at 5; both of 20 in stock of 60.
     expect(bins).toEqual([
       { stock: 0, items: [0] },
       { stock: 1, items: [1, 1] },
       { stock: 0, items: [3, 3] },
     ]);
-    expect(new Rows({ ...problem, stocks: [endless(45)] }).firstColumns).toBeUndefined();
+    expect(new Rows({ ...problem, stocks: [endless(45)] }).initialColumns).toBeUndefined();
   });
 
   it("make a column of a filling, with how often it holds each size", () => {
@@ -35,14 +35,15 @@ describe("the rows and columns of a cutting problem", () => {
   });
 
   it("know whether there still are the stock and all the pieces of a filling", () => {
-    const isThere = (stock: number, ...items: number[]): boolean => rows.isThere({ stock, items });
-    expect([isThere(0, 0), isThere(1, 1, 1), isThere(1, 0, 3, 3)]).toEqual([true, true, true]);
-    expect([isThere(2, 0), isThere(1, 0, 0), isThere(0, 2), isThere(1, 1, 2)]).toEqual(Array(4).fill(false));
+    const isAvailable = (stock: number, ...items: number[]): boolean => rows.isAvailable({ stock, items });
+    expect([isAvailable(0, 0), isAvailable(1, 1, 1), isAvailable(1, 0, 3, 3)]).toEqual([true, true, true]);
+    expect([isAvailable(2, 0), isAvailable(1, 0, 0), isAvailable(0, 2), isAvailable(1, 1, 2)]).toEqual(
+      Array(4).fill(false),
+    );
   });
 
   it("are worth by length what the stock with the best price asks for it", () => {
-    const [first, second, third] = new Rows({ ...problem, stocks: problem.stocks.slice(0, 2) })
-      .worthsByLength;
+    const [first, second, third] = new Rows({ ...problem, stocks: problem.stocks.slice(0, 2) }).dualsByLength;
     expect([first, second, third]).toEqual([50 * 0.08, 40 * 0.08, 20 * 0.08]);
   });
 
@@ -50,18 +51,18 @@ describe("the rows and columns of a cutting problem", () => {
     const ofStock = new Rows({ ...problem, stocks: problem.stocks.slice(0, 2) });
 
     it("begin by length, and lie half way to others", () => {
-      const steady = new SteadyWorths(ofStock);
-      expect(steady.bound).toBeCloseTo(210 * 0.08, 9);
-      expect([...steady.between(Float64Array.from([6, 0, 2]))]).toEqual([5, 1.6, 1.8]);
+      const smoothing = new DualSmoothing(ofStock);
+      expect(smoothing.bound).toBeCloseTo(210 * 0.08, 9);
+      expect([...smoothing.smooth(Float64Array.from([6, 0, 2]))]).toEqual([5, 1.6, 1.8]);
     });
 
     it("learn what is a better bound, scaled so that no filling is worth more than it costs", () => {
-      const steady = new SteadyWorths(ofStock);
-      const before = [...steady.worths];
-      steady.learn(Float64Array.from([1, 1, 1]), 1);
-      expect([...steady.worths]).toEqual(before);
-      steady.learn(Float64Array.from([10, 10, 2]), 2);
-      expect([steady.bound, ...steady.worths]).toEqual([22, 5, 5, 1]);
+      const smoothing = new DualSmoothing(ofStock);
+      const before = [...smoothing.center];
+      smoothing.update(Float64Array.from([1, 1, 1]), 1);
+      expect([...smoothing.center]).toEqual(before);
+      smoothing.update(Float64Array.from([10, 10, 2]), 2);
+      expect([smoothing.bound, ...smoothing.center]).toEqual([22, 5, 5, 1]);
     });
   });
 });
@@ -71,8 +72,8 @@ describe("a basis of columns", () => {
 
   it("begins with one column for each row", () => {
     const basis = new Basis([one(0, 6, 2), one(1, 5)], [8, 3]);
-    expect([[...basis.amounts], [...basis.worths], basis.cost]).toEqual([[4, 3], [3, 5], 39]);
-    expect(basis.worthOf({ cost: 0, rows: [0, 1], times: [2, 1] })).toBe(11);
+    expect([[...basis.amounts], [...basis.duals], basis.cost]).toEqual([[4, 3], [3, 5], 39]);
+    expect(basis.valueOf({ cost: 0, rows: [0, 1], times: [2, 1] })).toBe(11);
   });
 
   it("takes in a column for the one that it uses up first", () => {
@@ -81,14 +82,14 @@ describe("a basis of columns", () => {
     expect(basis.enter(both)).toBe(true);
     expect(basis.columns[1]).toBe(both);
     expect([[...basis.amounts], basis.cost]).toEqual([[2.5, 3], 36]);
-    expect([...basis.worths]).toEqual([3, 4]);
+    expect([...basis.duals]).toEqual([3, 4]);
   });
 
   it("takes in none that uses up nothing", () => {
     const basis = new Basis([one(0, 6, 2), one(1, 5)], [8, 3]);
     expect(basis.enter({ cost: 0, rows: [0], times: [-1] })).toBe(false);
     expect(basis.enter({ cost: 0, rows: [], times: [] })).toBe(false);
-    expect([[...basis.amounts], [...basis.worths], basis.cost]).toEqual([[4, 3], [3, 5], 39]);
+    expect([[...basis.amounts], [...basis.duals], basis.cost]).toEqual([[4, 3], [3, 5], 39]);
   });
 
   it("of two that are used up at once, gives up the one of which the new column takes more", () => {

@@ -1,4 +1,4 @@
-/** A column of the linear program: what it costs, and how many of which row's piece it holds. */
+/** A sparse column of the linear program: its cost, the rows it has pieces of, and how many of each. */
 export interface Column {
   readonly cost: number;
   readonly rows: readonly number[];
@@ -8,15 +8,15 @@ export interface Column {
 const TINY = 1e-9;
 
 /**
- * A basis of the linear program "at least so many of every piece, at the least cost", with its inverse. It begins
- * with one column for each row, which holds that row's piece alone.
+ * A basis of the revised simplex method, with its inverse, for the linear program "cover the demand for every piece at
+ * the least cost". It starts with one homogeneous column per row.
  */
 export class Basis<C extends Column> {
   readonly columns: C[];
-  /** How often each column of the basis is used. */
+  /** The value of each basic variable: how often its column is used. */
   readonly amounts: Float64Array;
-  /** What one more piece of each row would cost. */
-  readonly worths: Float64Array;
+  /** The dual value of each row: the cost of one more piece. */
+  readonly duals: Float64Array;
   private readonly inverse: Float64Array[];
   private readonly direction: Float64Array;
 
@@ -25,7 +25,7 @@ export class Basis<C extends Column> {
     this.columns = [...columns];
     const times = columns.map((column) => column.times[0] ?? 1);
     this.amounts = Float64Array.from(demands, (demand, row) => demand / (times[row] ?? 1));
-    this.worths = Float64Array.from(columns, ({ cost }, row) => cost / (times[row] ?? 1));
+    this.duals = Float64Array.from(columns, ({ cost }, row) => cost / (times[row] ?? 1));
     this.direction = new Float64Array(size);
     this.inverse = times.map((each, row) => {
       const line = new Float64Array(size);
@@ -38,17 +38,17 @@ export class Basis<C extends Column> {
     return this.columns.reduce((sum, { cost }, index) => sum + cost * (this.amounts[index] ?? 0), 0);
   }
 
-  worthOf({ rows, times }: Column): number {
-    let worth = 0;
+  valueOf({ rows, times }: Column): number {
+    let value = 0;
     for (let i = 0; i < rows.length; i++)
-      worth += (times[i] as number) * (this.worths[rows[i] as number] as number);
-    return worth;
+      value += (times[i] as number) * (this.duals[rows[i] as number] as number);
+    return value;
   }
 
-  /** Brings a column in, in place of the one that it drives to 0 first. False where there is none such. */
+  /** Brings a column in for the one that it drives to 0 first. False where it drives none to 0. */
   enter(column: C): boolean {
-    const gain = this.worthOf(column) - column.cost;
-    const leaving = this.leavingFor(column);
+    const gain = this.valueOf(column) - column.cost;
+    const leaving = this.leavingRow(column);
     if (leaving < 0) return false;
     const line = this.inverse[leaving] as Float64Array;
     const pivot = this.direction[leaving] as number;
@@ -56,7 +56,7 @@ export class Basis<C extends Column> {
     for (let row = 0; row < line.length; row++) {
       const each = (line[row] as number) / pivot;
       line[row] = each;
-      this.worths[row] = (this.worths[row] as number) - gain * each;
+      this.duals[row] = (this.duals[row] as number) - gain * each;
     }
     for (let index = 0; index < line.length; index++) {
       const factor = this.direction[index] as number;
@@ -69,7 +69,8 @@ export class Basis<C extends Column> {
     return true;
   }
 
-  private leavingFor({ rows, times }: Column): number {
+  /** The ratio test; ties go to the largest pivot. */
+  private leavingRow({ rows, times }: Column): number {
     let leaving = -1;
     let least = Infinity;
     for (let index = 0; index < this.inverse.length; index++) {

@@ -1,10 +1,10 @@
 import { Budget } from "../../../functions/trim/cutting/budget";
-import { planFor, type ChosenPlan, type MadeUp } from "../../../functions/trim/cutting/chosenPlan";
-import type { RunChoices } from "../../../functions/trim/cutting/choiceBound";
+import { planForSplits, type SplitPlan, type ChosenSplit } from "../../../functions/trim/cutting/splitPlan";
+import type { SplitOptions } from "../../../functions/trim/cutting/splitCosts";
 import { materialOf, type Material } from "../../../functions/trim/cutting/material";
-import { planWithinLimits, runChoices } from "../../../functions/trim/cutting/planWithinLimits";
+import { planWithinLimits, splitOptions } from "../../../functions/trim/cutting/planWithinLimits";
 import type { TrimJob } from "../../../functions/trim/cutting/trimJob";
-import { WaySearch } from "../../../functions/trim/cutting/waySearch";
+import { SplitSearch } from "../../../functions/trim/cutting/splitSearch";
 import { randomFrom, wholeBetween, type Random } from "../../support/random";
 
 /** Runs in whole inches, that stock of several lengths can make up in several ways. */
@@ -37,42 +37,40 @@ const SEEDS = Array.from({ length: 20 }, (_, seed) => seed + 1);
 
 interface Case {
   readonly material: Material;
-  readonly runs: readonly RunChoices[];
+  readonly runs: readonly SplitOptions[];
 }
 
 /** Few enough runs that every way can be tried. */
 const caseOf = (stocks: TrimJob["stocks"], seed: number): Case => {
   const job = jobOf(randomFrom(seed), 4, stocks);
   const material = materialOf(job);
-  return { material, runs: runChoices(job, material, Math.max(...stocks.map(({ lengthIn }) => lengthIn))) };
+  return { material, runs: splitOptions(job, material, Math.max(...stocks.map(({ lengthIn }) => lengthIn))) };
 };
 
-const everyWay = ([first, ...others]: readonly RunChoices[]): MadeUp[][] =>
+const everyWay = ([first, ...others]: readonly SplitOptions[]): ChosenSplit[][] =>
   first
-    ? everyWay(others).flatMap((rest) =>
-        first.choices.map((division) => [{ run: first.run, division }, ...rest]),
-      )
+    ? everyWay(others).flatMap((rest) => first.splits.map((split) => [{ run: first.run, split }, ...rest]))
     : [[]];
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
 const PLENTY = 10_000_000;
 
-const costOfWay = ({ material }: Case, way: readonly MadeUp[]): number =>
-  planFor(material, way, new Budget(PLENTY))?.cost ?? Infinity;
+const costOfWay = ({ material }: Case, way: readonly ChosenSplit[]): number =>
+  planForSplits(material, way, new Budget(PLENTY))?.cost ?? Infinity;
 
 const leastOfAll = (of: Case): number => Math.min(...everyWay(of.runs).map((way) => costOfWay(of, way)));
 
 /** The last way of each run, which is seldom a good one. */
-const lastWay = ({ runs }: Case): MadeUp[] =>
-  runs.flatMap(({ run, choices }) => choices.slice(-1).map((division) => ({ run, division })));
+const lastWay = ({ runs }: Case): ChosenSplit[] =>
+  runs.flatMap(({ run, splits }) => splits.slice(-1).map((split) => ({ run, split })));
 
 describe.each(FAMILIES)("the ways to make up runs of %s", (_, stocks) => {
   const cases = SEEDS.map((seed) => caseOf(stocks, seed));
   const least = cases.map(leastOfAll);
 
-  const searched = (of: Case): ChosenPlan | undefined => {
-    const search = new WaySearch(of.material, of.runs, new Budget(PLENTY));
+  const searched = (of: Case): SplitPlan | undefined => {
+    const search = new SplitSearch(of.material, of.runs, new Budget(PLENTY));
     search.searchAll();
     return search.found;
   };
@@ -83,9 +81,9 @@ describe.each(FAMILIES)("the ways to make up runs of %s", (_, stocks) => {
 
   it.each([300, 1_000, 3_000, 10_000])("are bounded truly where the search ends after %d steps", (steps) => {
     cases.forEach((of, index) => {
-      const search = new WaySearch(of.material, of.runs, new Budget(steps));
+      const search = new SplitSearch(of.material, of.runs, new Budget(steps));
       search.try(lastWay(of));
-      search.learnWorths();
+      search.learnDuals();
       search.searchAll();
       const { found } = search;
       expect(found?.cost ?? Infinity).toBeGreaterThanOrEqual(least[index] ?? NaN);
@@ -95,13 +93,13 @@ describe.each(FAMILIES)("the ways to make up runs of %s", (_, stocks) => {
 
   it("are improved until no change of one run is cheaper", () => {
     for (const of of cases) {
-      const search = new WaySearch(of.material, of.runs, new Budget(PLENTY));
+      const search = new SplitSearch(of.material, of.runs, new Budget(PLENTY));
       search.try(lastWay(of));
       search.improve();
       const { best } = search;
       if (!best) continue;
-      const changed = of.runs.flatMap(({ run, choices }) =>
-        choices.map((division) => best.madeUp.map((each) => (each.run === run ? { run, division } : each))),
+      const changed = of.runs.flatMap(({ run, splits }) =>
+        splits.map((split) => best.chosen.map((each) => (each.run === run ? { run, split } : each))),
       );
       expect(best.cost).toBeLessThanOrEqual(Math.min(...changed.map((way) => costOfWay(of, way))));
     }
@@ -121,7 +119,7 @@ it.each(ENDLESS)(
     for (const seed of SEEDS) {
       const { material, runs } = caseOf(stocks, seed);
       const budget = new Budget(PLENTY);
-      const search = new WaySearch(material, runs, budget);
+      const search = new SplitSearch(material, runs, budget);
       search.searchAll();
       expect(search.found?.bound).toBe(search.found?.cost);
       steps += PLENTY - budget.left;
