@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-button";
 import type { FunctionComponent } from "preact";
 import { useEffect, useState } from "preact/hooks";
-import { failureInWords } from "../workbook/failureInWords";
+import { errorMessage } from "../workbook/errorMessage";
 
 /** A part of the pane that isn't needed to begin with: it is loaded when it is first shown. */
 export const loadedLater = <Props,>(
@@ -17,7 +17,7 @@ export const loadedLater = <Props,>(
           setPart(() => part);
         },
         (thrown: unknown) => {
-          setFailure(failureInWords(thrown));
+          setFailure(errorMessage(thrown));
         },
       );
     };

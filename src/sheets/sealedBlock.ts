@@ -2,7 +2,7 @@ import { sealSpec } from "../../functions/money/seal";
 import { CellError, type Cell } from "../../shared/cell";
 import { sealOf } from "../../shared/seal";
 import { absoluteA1, sheetPrefix, type Area, type CellAddress } from "../workbook/address";
-import { shownAt, type SheetContents } from "../workbook/contents";
+import { valueAt, type SheetContents } from "../workbook/contents";
 import { call, quotedText } from "../workbook/formula";
 
 /** A block of cells, and the seal that it had once. */
@@ -21,7 +21,7 @@ const cellsIn = ({ from, to }: Area, cellAt: (place: CellAddress) => Cell): Cell
 
 /** The seal of a block as it stands. Worked out here, never read off a cell; undefined where a cell is an error. */
 export const currentSeal = (sheet: SheetContents, area: Area): number | undefined => {
-  const cells = cellsIn(area, (place) => shownAt(sheet, place));
+  const cells = cellsIn(area, (place) => valueAt(sheet, place));
   return cells.flat().some((cell) => cell instanceof CellError) ? undefined : sealOf(cells);
 };
 

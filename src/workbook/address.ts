@@ -40,10 +40,10 @@ export interface Area {
   readonly to: CellAddress;
 }
 
-export const areaInWords = ({ from, to }: Area): string =>
+export const areaAddress = ({ from, to }: Area): string =>
   from.row === to.row && from.column === to.column ? a1(from) : a1Range(from, to);
 
-const readPlace = (address: string): CellAddress => {
+const readAddress = (address: string): CellAddress => {
   const [, letters = "", digits = ""] = /^\$?([A-Z]+)\$?(\d+)$/.exec(address) ?? [];
   const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
   return { row: Number(digits) - 1, column };
@@ -52,7 +52,7 @@ const readPlace = (address: string): CellAddress => {
 /** `Sheet1!B4:D9` or `B4` as a block; whole rows and columns aren't read. */
 export const readArea = (address: string): Area => {
   const [from = "", to = from] = address.slice(address.lastIndexOf("!") + 1).split(":");
-  return { from: readPlace(from), to: readPlace(to) };
+  return { from: readAddress(from), to: readAddress(to) };
 };
 
 export const cellCount = ({ from, to }: Area): number =>
@@ -65,7 +65,7 @@ export const overlap = (a: Area, b: Area): boolean =>
   b.from.column <= a.to.column;
 
 /** A block cut across into blocks of about so many cells, each of whole rows. */
-export const cutAcross = ({ from, to }: Area, cellsAtMost: number): Area[] => {
+export const splitByRows = ({ from, to }: Area, cellsAtMost: number): Area[] => {
   const rows = Math.max(1, Math.floor(cellsAtMost / (to.column - from.column + 1)));
   const count = Math.ceil((to.row - from.row + 1) / rows);
   return Array.from({ length: count }, (_, index) => ({

@@ -2,10 +2,10 @@ import type { Matrix } from "../../shared/cell";
 import type { CellAddress } from "./address";
 import type { Contents } from "./contents";
 import type { Survey } from "./survey";
-import type { SheetInView } from "./inView";
+import type { ActiveSheet } from "./activeSheet";
 import type { CellPatch, Undo } from "./patch";
 import type { WorkbookPlan } from "./plan";
-import type { LongRun } from "./longRun";
+import type { ProgressMonitor } from "./progressMonitor";
 
 /** What stands in a workbook already, as far as a plan must keep out of its way. */
 export interface Existing {
@@ -13,9 +13,9 @@ export interface Existing {
   readonly names: readonly string[];
 }
 
-export interface ExistingInView extends Existing {
+export interface ExistingWithActive extends Existing {
   /** The sheet in front, by its name. */
-  readonly inFront: string;
+  readonly activeSheetName: string;
 }
 
 export interface SheetPicture {
@@ -49,11 +49,11 @@ export interface Added {
 /** A workbook that plans are written to. No plan knows which. */
 export interface Host {
   readonly title: string;
-  existing(): Promise<ExistingInView>;
+  existing(): Promise<ExistingWithActive>;
   /** The sheet in front, as it shows. */
-  inView(): Promise<SheetInView>;
+  activeSheet(): Promise<ActiveSheet>;
   /** The cells that a name stands for; undefined where there is no such name. */
-  named(name: string): Promise<Matrix | undefined>;
+  namedRange(name: string): Promise<Matrix | undefined>;
   /** Every sheet as it stands, and what the names stand for. */
   contents(): Promise<Contents>;
   /** Calls back when the selection, a cell or a result changes; returns how to stop. */
@@ -64,14 +64,14 @@ export interface Host {
    * Adds the plan's sheets and names: all of them, or none where anything fails. Nothing that exists is touched. Returns how
    * to take them away, as long as nobody has gone on with them.
    */
-  write(plan: WorkbookPlan): Promise<Undo>;
+  addSheets(plan: WorkbookPlan): Promise<Undo>;
   /** The sheet in front, as somebody must know it who wants to write into it. */
   survey(): Promise<Survey>;
   /**
    * Writes into blank cells of a sheet: all of them, or none where one holds something, is merged or protected, or where
    * anything fails or the run is canceled. Returns how to take it back, exactly.
    */
-  put(patch: CellPatch, run?: LongRun): Promise<Undo>;
+  putCells(patch: CellPatch, run?: ProgressMonitor): Promise<Undo>;
   /** Enters formulas again that were left at #NAME?, where a workbook may be opened before the functions are there. */
-  repair?(run?: LongRun): Promise<Repaired>;
+  repair?(run?: ProgressMonitor): Promise<Repaired>;
 }

@@ -1,4 +1,4 @@
-import { PAPER_PX } from "./pages";
+import { PAPER_PX } from "./pageSetup";
 
 /** Of a row that nobody made higher. */
 const ROW_PX = 20;

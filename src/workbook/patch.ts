@@ -1,8 +1,8 @@
 import type { Cell } from "../../shared/cell";
 import { counted, describeCell } from "../../shared/describe";
 import { InputError } from "../../shared/inputError";
-import type { LongRun } from "./longRun";
-import { a1, areaInWords, type Area, type CellAddress, type SheetCellAddress } from "./address";
+import type { ProgressMonitor } from "./progressMonitor";
+import { a1, areaAddress, type Area, type CellAddress, type SheetCellAddress } from "./address";
 import type { SpreadsheetTable } from "./survey";
 import type { CellContent } from "./plan";
 
@@ -21,13 +21,13 @@ export interface CellPatch {
   /** Whether a cell may be written over that holds this, a formula as it is typed. */
   readonly mayReplace?: (holds: Cell) => boolean;
   /** The column whose formats the new cells take, row by row; or the row whose formats they take, column by column. */
-  readonly lookLike?: { readonly column: number } | { readonly row: number };
+  readonly copyFormatsFrom?: { readonly column: number } | { readonly row: number };
   /** A spreadsheet's table that grows to the right by these columns. */
   readonly table?: Pick<SpreadsheetTable, "name" | "area">;
 }
 
 /** Takes a write back, exactly; refuses where a cell has changed since. Canceled, it leaves what was written. */
-export type Undo = (run?: LongRun) => Promise<void>;
+export type Undo = (run?: ProgressMonitor) => Promise<void>;
 
 export const patchArea = ({ at, cells }: CellPatch): Area => ({
   from: at,
@@ -35,8 +35,8 @@ export const patchArea = ({ at, cells }: CellPatch): Area => ({
 });
 
 /** The cells of a slice of a patch's area are to look like these, or undefined where they look like none. */
-export const lookOf = ({ lookLike }: CellPatch, { from, to }: Area): Area | undefined =>
-  lookLike && { from: { ...from, ...lookLike }, to: { ...to, ...lookLike } };
+export const formatSource = ({ copyFormatsFrom }: CellPatch, { from, to }: Area): Area | undefined =>
+  copyFormatsFrom && { from: { ...from, ...copyFormatsFrom }, to: { ...to, ...copyFormatsFrom } };
 
 /** A cell that holds something where a patch would write. */
 export interface Occupied extends CellAddress {
@@ -70,5 +70,5 @@ export const refuseChanged = (changed: readonly SheetCellAddress[]): void => {
 export const patchInWords = (patch: CellPatch): string => {
   const columns = patch.cells[0]?.length ?? 0;
   const cells = patch.cells.flat().filter((cell) => cell !== null).length;
-  return `${counted(columns, "column")}, ${counted(cells, "cell")}, ${areaInWords(patchArea(patch))} on "${patch.sheet}"`;
+  return `${counted(columns, "column")}, ${counted(cells, "cell")}, ${areaAddress(patchArea(patch))} on "${patch.sheet}"`;
 };

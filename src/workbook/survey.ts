@@ -41,12 +41,3 @@ const typedIn = ({ sheet, cells, formulas }: Survey): string =>
 
 /** Whether both show the same sheet with the same cells, so that what was planned on one holds on the other. */
 export const sameSheet = (a: Survey, b: Survey): boolean => typedIn(a) === typedIn(b);
-
-/** What shows in a block of the sheet; blank beyond what is used. */
-export const blockOf = ({ cells }: Survey, { from, to }: Area): Matrix =>
-  Array.from({ length: to.row - from.row + 1 }, (_, row) =>
-    Array.from(
-      { length: to.column - from.column + 1 },
-      (_each, column) => cells[from.row + row]?.[from.column + column] ?? null,
-    ),
-  );

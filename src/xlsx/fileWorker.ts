@@ -1,4 +1,4 @@
-import { failureInWords } from "../workbook/failureInWords";
+import { errorMessage } from "../workbook/errorMessage";
 import { doFileJob, type FileJob } from "./fileJob";
 
 /** What a worker answers: the work that is done, or in a sentence why not. */
@@ -8,7 +8,7 @@ const answer = (job: FileJob): WorkerAnswer => {
   try {
     return { done: doFileJob(job) };
   } catch (failure) {
-    return { failure: failureInWords(failure) };
+    return { failure: errorMessage(failure) };
   }
 };
 

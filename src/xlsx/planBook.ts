@@ -1,8 +1,8 @@
 import type { IStyleData } from "@univerjs/core";
-import type { PaperSheet } from "../workbook/paper";
+import type { PrintableSheet } from "../workbook/printableSheet";
 import { a1 } from "../workbook/address";
 import type { PlannedCell } from "../workbook/plan";
-import { lookOf } from "../workbook/lookOf";
+import { styleData } from "../workbook/styleData";
 import type { Book, BookCell, BookSheet, DropDown } from "./book/book";
 
 const contentOf = ({ content }: PlannedCell): Pick<BookCell, "value" | "formula"> => {
@@ -25,15 +25,15 @@ const sizes = (pixels: Readonly<Record<number, number>>) =>
   new Map(Object.entries(pixels).map(([index, sizePx]) => [Number(index), { sizePx }]));
 
 /** Sheets for a file of their own, without a spreadsheet between: their formulas show the results that the plan knows. */
-export const planBook = (sheets: readonly PaperSheet[]): Book => {
+export const planBook = (sheets: readonly PrintableSheet[]): Book => {
   const styles = new Map<string, IStyleData>();
   const styleOf = ({ style, numberFormat }: PlannedCell): { style?: string } => {
     if (style === undefined && numberFormat === undefined) return {};
     const key = `${style ?? ""} ${numberFormat ?? ""}`;
-    if (!styles.has(key)) styles.set(key, lookOf(style, numberFormat));
+    if (!styles.has(key)) styles.set(key, styleData(style, numberFormat));
     return { style: key };
   };
-  const sheetOf = (sheet: PaperSheet): BookSheet => {
+  const sheetOf = (sheet: PrintableSheet): BookSheet => {
     const cells = new Map<number, Map<number, BookCell>>();
     for (const cell of sheet.cells) {
       const row = cells.get(cell.row) ?? new Map<number, BookCell>();
@@ -50,8 +50,8 @@ export const planBook = (sheets: readonly PaperSheet[]): Book => {
       frozen: { rows: sheet.frozenRows, columns: 0 },
       dropDowns: dropDownsOf(sheet.cells),
       ...(sheet.print && { print: sheet.print }),
-      entries: sheet.entries,
-      ...(sheet.breaksBefore && { breaksBefore: sheet.breaksBefore }),
+      entries: sheet.inputPrompts,
+      ...(sheet.pageBreaksBefore && { breaksBefore: sheet.pageBreaksBefore }),
       ...(sheet.drawing && { drawing: sheet.drawing }),
     };
   };

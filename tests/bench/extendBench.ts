@@ -79,7 +79,7 @@ const runOnce = async (change: (patch: CellPatch) => CellPatch): Promise<number>
   await engine.calculated();
   const before = performance.now();
   const survey = engine.survey("Bid", { from: { row: 0, column: 0 }, to: { row: 0, column: 0 } });
-  await engine.put(change(extendedPatch(survey)));
+  await engine.putCells(change(extendedPatch(survey)));
   await engine.calculated();
   const ms = performance.now() - before;
   engine.dispose();

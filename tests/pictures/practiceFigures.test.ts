@@ -11,7 +11,7 @@ import { PAPER_PALETTE } from "../../src/pictures/palette";
 import { problemsOf } from "../../src/practice/class/practiceClass";
 import { TOPIC_IDS } from "../../src/practice/topicTitles";
 import { a1 } from "../../src/workbook/address";
-import type { PaperSheet } from "../../src/workbook/paper";
+import type { PrintableSheet } from "../../src/workbook/printableSheet";
 import { sheetsOf, studentSheets } from "../../src/practice/sheets/studentSheets";
 
 const versionOf = (units: (typeof UNITS)[number], level: (typeof LEVELS)[number], seed: number) => ({
@@ -77,13 +77,13 @@ describe("the pictures of practice problems", () => {
     for (const [, figure] of FIGURES.slice(0, 40)) {
       const svg = figureSvg(figure, { title: "T", id: "t", palette: PAPER_PALETTE });
       expect(parseXml(new TextEncoder().encode(svg), "picture").root.name).toBe("svg");
-      const sheet: PaperSheet = {
+      const sheet: PrintableSheet = {
         name: "P",
         cells: [],
         columnWidths: [],
         rowHeights: {},
         frozenRows: 0,
-        entries: [],
+        inputPrompts: [],
         drawing: { at: { row: 0, column: 0 }, figure },
       };
       const { parts } = openXlsx(saveXlsx(undefined, planBook([sheet])));
@@ -104,8 +104,8 @@ describe("the pictures of practice problems", () => {
       marks: [{ kind: "label", at: { x: 50, y: 20 }, text: "</a:t><script>&", align: "middle" }],
     };
     expect(figureSvg(odd, { title: "<b>", id: "t", palette: PAPER_PALETTE })).not.toContain("<script>");
-    const sheet: PaperSheet = {
-      name: "P", cells: [], columnWidths: [], rowHeights: {}, frozenRows: 0, entries: [],
+    const sheet: PrintableSheet = {
+      name: "P", cells: [], columnWidths: [], rowHeights: {}, frozenRows: 0, inputPrompts: [],
       drawing: { at: { row: 0, column: 0 }, figure: odd },
     }; // prettier-ignore
     const { parts } = openXlsx(saveXlsx(undefined, planBook([sheet])));

@@ -34,7 +34,7 @@ export const calculatedExcel = (plan: WorkbookPlan) => {
   const inner = excelHost(fakeExcel(workbook), () =>
     Promise.reject(new Error("no picture was to be inserted")),
   );
-  const ready = inner.write(plan);
+  const ready = inner.addSheets(plan);
 
   let isCalculated = false;
   const calculate = async (): Promise<void> => {
@@ -55,9 +55,9 @@ export const calculatedExcel = (plan: WorkbookPlan) => {
 
   const host: Host = {
     ...inner,
-    write: (added) => {
+    addSheets: (added) => {
       isCalculated = false;
-      return inner.write(added);
+      return inner.addSheets(added);
     },
     contents: async () => {
       await calculate();

@@ -1,6 +1,6 @@
 import {
   a1,
-  areaInWords,
+  areaAddress,
   cellCount,
   overlap,
   addressesIn,
@@ -211,7 +211,7 @@ export const fakeBlock = (waiting: Waiting, sheet: () => FakeSheet, area: () => 
               const cell = sheet().cells.get(address);
               return cell && (!valuesOnly || formulaOf(sheet(), address) !== "");
             });
-        return found && used && used.length > 0 ? { address: areaInWords(found) } : undefined;
+        return found && used && used.length > 0 ? { address: areaAddress(found) } : undefined;
       }),
     getRowProperties: () => {
       const result: { value?: { rowHidden: boolean }[] } = {};
@@ -263,7 +263,7 @@ export const fakeTable = (waiting: Waiting, sheet: () => FakeSheet, name: string
     resize: (range: { area(): Area }) => {
       waiting.later(() => {
         if (sheet().isProtected) throw new Error("AccessDenied: the sheet is protected");
-        found().address = areaInWords(range.area());
+        found().address = areaAddress(range.area());
       });
     },
   };

@@ -31,10 +31,10 @@ const calculate = async (plan: WorkbookPlan): Promise<HeadlessEngine> => {
 /** A workbook without a window: plans are written to it, cells typed into it, and the local workbook's engine calculates it. */
 export class PlanWorkbook {
   private engine: Promise<HeadlessEngine> | undefined;
-  private inFront: string;
+  private activeSheetName: string;
 
   constructor(private plan: WorkbookPlan) {
-    this.inFront = plan.sheets[0]?.name ?? "";
+    this.activeSheetName = plan.sheets[0]?.name ?? "";
   }
 
   private change(plan: WorkbookPlan): void {
@@ -75,7 +75,7 @@ export class PlanWorkbook {
       sheets: this.plan.sheets.map(followed),
       names: this.plan.names.map((name) => (name.sheet === sheet ? { ...name, sheet: to } : name)),
     });
-    if (this.inFront === sheet) this.inFront = to;
+    if (this.activeSheetName === sheet) this.activeSheetName = to;
   }
 
   /** Puts a sheet's tab before all others. */
@@ -89,7 +89,7 @@ export class PlanWorkbook {
   }
 
   goTo(sheet: string): void {
-    this.inFront = sheet;
+    this.activeSheetName = sheet;
   }
 
   isProtected(sheet: string): boolean {
@@ -102,27 +102,28 @@ export class PlanWorkbook {
       Promise.resolve({
         sheets: this.plan.sheets.map(({ name }) => name),
         names: this.plan.names.map(({ name }) => name),
-        inFront: this.inFront,
+        activeSheetName: this.activeSheetName,
       }),
     contents: async () => (await this.calculated()).contents(),
-    inView: () => Promise.resolve({ sheet: this.inFront, selected: { row: 0, column: 0 }, cells: [] }),
-    write: (plan) => {
+    activeSheet: () =>
+      Promise.resolve({ sheet: this.activeSheetName, selected: { row: 0, column: 0 }, cells: [] }),
+    addSheets: (plan) => {
       const before = this.plan;
       this.change({
         sheets: [...before.sheets, ...plan.sheets],
         names: [...before.names, ...plan.names],
       });
-      this.inFront = plan.sheets[0]?.name ?? this.inFront;
+      this.activeSheetName = plan.sheets[0]?.name ?? this.activeSheetName;
       return Promise.resolve(() => {
         this.change(before);
         return Promise.resolve();
       });
     },
-    named: notHere,
+    namedRange: notHere,
     watch: notHere,
     putPicture: notHere,
     survey: notHere,
-    put: ({ sheet, at, cells }) => {
+    putCells: ({ sheet, at, cells }) => {
       const before = this.plan;
       const written = cells.flatMap((line, row) =>
         line.map((cell, column): PlannedCell => ({

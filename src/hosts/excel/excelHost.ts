@@ -1,10 +1,9 @@
 import { a1 } from "../../workbook/address";
-import { refuseGoneOn } from "../../workbook/builtSheets";
+import { refuseUndoAfterEdits, refuseUndoOfLastSheets } from "../../workbook/undoAddedSheets";
 import type { PlannedCell, SheetPlan, WorkbookPlan } from "../../workbook/plan";
-import { PAGES } from "../../workbook/pages";
+import { PAGE_SETUP } from "../../workbook/pageSetup";
 import { RULE_COLOR, STYLES, type Style } from "../../workbook/styles";
 import type { Host } from "../../workbook/host";
-import { refuseOnlySheets } from "../../workbook/refuseOnlySheets";
 import type { ExcelEntry } from "./ranges/excelEntry";
 import { allOrNothing } from "./write/allOrNothing";
 import { toCellInput } from "./write/cellInput";
@@ -13,7 +12,7 @@ import { newQueue } from "./write/queue";
 import { POINTS_PER_PX } from "./write/points";
 import { putCells } from "./write/putCells";
 import { putPicture, type InsertSvg } from "./write/putPicture";
-import { readInView, readNamed } from "./read/readSheet";
+import { readActiveSheet, readNamedRange } from "./read/readSheet";
 import { repair } from "./write/repair";
 import { readEnteredContents } from "./read/enteredContents";
 import { survey } from "./read/survey";
@@ -65,7 +64,7 @@ const writeSheet = (sheet: Excel.Worksheet, plan: SheetPlan): void => {
     writeCell(sheet, cell);
   });
   if (plan.print) {
-    const { orientation, pagesHigh } = PAGES[plan.print];
+    const { orientation, pagesHigh } = PAGE_SETUP[plan.print];
     sheet.pageLayout.orientation = orientation === "landscape" ? "Landscape" : "Portrait";
     sheet.pageLayout.zoom = {
       horizontalFitToPages: 1,
@@ -137,40 +136,40 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => {
     existing: () =>
       excel.run(async (context) => {
         const { worksheets, names } = context.workbook;
-        const inFront = worksheets.getActiveWorksheet();
-        inFront.load("name");
+        const active = worksheets.getActiveWorksheet();
+        active.load("name");
         worksheets.load("items/name");
         names.load("items/name");
         await context.sync();
         return {
           sheets: worksheets.items.map(({ name }) => name),
           names: names.items.map(({ name }) => name),
-          inFront: inFront.name,
+          activeSheetName: active.name,
         };
       }),
     survey: () => survey(excel),
-    put: (patch, run) => putCells(excel, patch, run),
+    putCells: (patch, run) => putCells(excel, patch, run),
     repair: (run) => repair(excel, run),
-    inView: () => readInView(excel),
-    named: (name) => readNamed(excel, name),
+    activeSheet: () => readActiveSheet(excel),
+    namedRange: (name) => readNamedRange(excel, name),
     contents: () => readContents(excel),
     watch: (listener) => watchWorkbook(excel, listener),
     putPicture: (picture) => inPictureQueue(() => putPicture(excel, insertSvg, picture)),
-    write: async (plan) => {
+    addSheets: async (plan) => {
       const before = await readBefore(excel);
       const takeAway = (): Promise<void> => takeBack(excel, plan, before);
       const built = await allOrNothing(async () => {
         await writePlan(excel, plan);
-        const standing = await readEnteredContents(excel, (sheet) =>
+        const asBuilt = await readEnteredContents(excel, (sheet) =>
           plan.sheets.some(({ name }) => name === sheet),
         );
         await activate(excel, plan);
-        return standing;
+        return asBuilt;
       }, takeAway);
       return async () => {
         const now = await readEnteredContents(excel);
-        refuseGoneOn(plan, built, now);
-        refuseOnlySheets(plan, now.sheets.keys());
+        refuseUndoAfterEdits(plan, built, now);
+        refuseUndoOfLastSheets(plan, now.sheets.keys());
         await takeAway();
       };
     },

@@ -30,15 +30,15 @@ interface Props {
 }
 
 /** A change order as an entry of the journal, on a sheet and as a file. */
-export const LedgerCard = ({ host, lists: { changeOrders, inFront } }: Props) => {
+export const LedgerCard = ({ host, lists: { changeOrders, activeSheetName } }: Props) => {
   const [chosen, setChosen] = useState("");
   const [accounts, setAccounts] = useState(NO_ACCOUNTS);
   const [written, setWritten] = useOfWorkbook<string>();
   const saving = useOutcome();
   // The list may be chosen from still, while another is in front.
   useEffect(() => {
-    if (changeOrders.includes(inFront)) setChosen(inFront);
-  }, [changeOrders, inFront]);
+    if (changeOrders.includes(activeSheetName)) setChosen(activeSheetName);
+  }, [changeOrders, activeSheetName]);
   const changeOrder = changeOrders.includes(chosen) ? chosen : (changeOrders.at(-1) ?? "");
 
   const build = async (): Promise<Added> => {

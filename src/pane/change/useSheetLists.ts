@@ -8,28 +8,28 @@ import { useWatched } from "../parts/useWatched";
 export interface SheetLists {
   readonly signed: readonly string[];
   readonly changeOrders: readonly string[];
-  /** The sheet in front, whatever it is. */
-  readonly inFront: string;
+  /** The active sheet, of any kind. */
+  readonly activeSheetName: string;
 }
 
-export const NO_SHEETS: SheetLists = { signed: [], changeOrders: [], inFront: "" };
+export const NO_SHEETS: SheetLists = { signed: [], changeOrders: [], activeSheetName: "" };
 
 /** The signed sheets and agreed change orders of the workbook; all of it is read again only when its sheets are others than before. */
 const readerOfLists = () => {
   let sheetsThen = "";
   let lists = NO_SHEETS;
   return async (host: Host): Promise<SheetLists> => {
-    const { sheets, inFront } = await host.existing();
+    const { sheets, activeSheetName } = await host.existing();
     const sheetsNow = sheets.join("\n");
     if (sheetsNow === sheetsThen) {
       // The same lists, where they are: who uses them draws nothing again.
-      if (inFront !== lists.inFront) lists = { ...lists, inFront };
+      if (activeSheetName !== lists.activeSheetName) lists = { ...lists, activeSheetName };
       return lists;
     }
     const contents = await host.contents();
     sheetsThen = sheetsNow;
     lists = {
-      inFront,
+      activeSheetName,
       signed: signedSheetsOf(contents),
       changeOrders: agreedChangeOrdersIn(contents).map(({ sheet }) => sheet),
     };

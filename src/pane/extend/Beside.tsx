@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-button";
 import { useMemo, useState } from "preact/hooks";
-import { areaInWords } from "../../workbook/address";
+import { areaAddress } from "../../workbook/address";
 import { blockInWords, type Block } from "../../sheets/extend/block";
 import { extendPlan } from "../../sheets/extend/extendPlan";
 import { offersFor } from "../../sheets/extend/offers";
@@ -72,7 +72,7 @@ export const Beside = ({ survey, block, typed, onType, meanings, onMean, onWrite
       <p>Read {blockInWords(block)}.</p>
       {gap && (
         <p>
-          {`${areaInWords(patchArea(gap))} is blank, where the block's other rows have results. `}
+          {`${areaAddress(patchArea(gap))} is blank, where the block's other rows have results. `}
           <Button
             onClick={() => {
               onWrite(() => gap);

@@ -4,7 +4,7 @@ import type { Host } from "../../workbook/host";
 import { readBlock, type Block } from "../../sheets/extend/block";
 import { sameSheet, type Survey } from "../../workbook/survey";
 import { patchArea, patchInWords, type CellPatch } from "../../workbook/patch";
-import { areaInWords } from "../../workbook/address";
+import { areaAddress } from "../../workbook/address";
 import { ChoiceField, type Choice } from "../controls/ChoiceField";
 import { Alone } from "./Alone";
 import { Beside, type Meanings } from "./Beside";
@@ -55,14 +55,14 @@ export const ExtendCard = ({ host }: { host: Host }) => {
           "The sheet has changed since it was read, or another is in front: read the selection again.",
         );
       const takeBack = await watched("Cells written", "Canceled: nothing was written.", (run) =>
-        host.put(patch, run),
+        host.putCells(patch, run),
       );
       setReading(undefined);
       return {
         message: `Wrote ${patchInWords(patch)}.`,
         takeBack: {
           run: () => watched("Cells taken back", "Canceled: what was written stays.", takeBack),
-          said: `Undone: ${areaInWords(patchArea(patch))} on "${patch.sheet}" is as it was.`,
+          said: `Undone: ${areaAddress(patchArea(patch))} on "${patch.sheet}" is as it was.`,
         },
       };
     });

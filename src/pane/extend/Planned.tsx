@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-button";
-import { areaInWords, columnLetters } from "../../workbook/address";
+import { areaAddress, columnLetters } from "../../workbook/address";
 import { roomFor } from "../../sheets/extend/proposal";
 import type { Survey } from "../../workbook/survey";
 import type { CellPatch } from "../../workbook/patch";
@@ -23,7 +23,7 @@ export const Planned = ({ survey, patch, notes, onMove }: Props) => {
   return (
     <div class="planned" aria-live="polite">
       <p>
-        To be written: {areaInWords(area)} on "{patch.sheet}". First row:
+        To be written: {areaAddress(area)} on "{patch.sheet}". First row:
       </p>
       <ul>
         {formulas.map((formula) => (

@@ -1,5 +1,5 @@
 import type { CellPatch } from "../../workbook/patch";
-import { failureInWords } from "../../workbook/failureInWords";
+import { errorMessage } from "../../workbook/errorMessage";
 
 /** What would be written, or why it can't be planned yet. */
 export type Planned =
@@ -10,6 +10,6 @@ export const planOrSentence = (plan: () => CellPatch): Planned => {
   try {
     return { kind: "patch", patch: plan() };
   } catch (failure) {
-    return { kind: "sentence", sentence: failureInWords(failure) };
+    return { kind: "sentence", sentence: errorMessage(failure) };
   }
 };

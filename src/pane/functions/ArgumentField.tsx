@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-button";
 import type { Parameter } from "../../../shared/spec/spec";
 import { parameterHelp } from "../../help/parameterHelp";
-import { areaInWords } from "../../workbook/address";
+import { areaAddress } from "../../workbook/address";
 import type { Given } from "../../sheets/extend/insertFunction";
 import { TextField } from "../controls/TextField";
 
@@ -15,7 +15,7 @@ interface Props {
 
 const shown = (given: Given): string => {
   if (given.kind === "typed") return given.typed;
-  return given.kind === "name" ? given.name : `${given.sheet}, ${areaInWords(given.area)}`;
+  return given.kind === "name" ? given.name : `${given.sheet}, ${areaAddress(given.area)}`;
 };
 
 /** A parameter: a value is typed, or cells are selected on the sheet and taken over. */

@@ -5,7 +5,7 @@ import { runFunction } from "../../../shared/spec/runner";
 import type { FunctionSpec } from "../../../shared/spec/spec";
 import { Answer } from "../../help/Answer";
 import type { Host } from "../../workbook/host";
-import { blockOf } from "../../workbook/survey";
+import { valuesIn } from "../../workbook/contents";
 import type { Survey } from "../../workbook/survey";
 import {
   argumentsOf,
@@ -17,7 +17,7 @@ import {
   type Given,
 } from "../../sheets/extend/insertFunction";
 import type { CellPatch } from "../../workbook/patch";
-import { failureInWords } from "../../workbook/failureInWords";
+import { errorMessage } from "../../workbook/errorMessage";
 import { ArgumentField } from "./ArgumentField";
 
 interface Props {
@@ -30,7 +30,7 @@ interface Props {
 /** Cells that were taken over follow the sheet while it is in front. */
 const refreshed = (given: Given, survey: Survey): Given =>
   given.kind === "cells" && given.sheet === survey.sheet
-    ? { ...given, cells: blockOf(survey, given.area) }
+    ? { ...given, cells: valuesIn(survey, given.area) }
     : given;
 
 const formulaOrSentence = (
@@ -41,7 +41,7 @@ const formulaOrSentence = (
   try {
     return { formula: formulaOf(spec, given, sheet) };
   } catch (failure) {
-    return { sentence: failureInWords(failure) };
+    return { sentence: errorMessage(failure) };
   }
 };
 
@@ -55,7 +55,7 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
   const type = async (index: number, typed: string): Promise<void> => {
     give(index, { kind: "typed", typed });
     if (!isNameOf(survey.names, typed)) return;
-    const cells = await host.named(typed.trim());
+    const cells = await host.namedRange(typed.trim());
     setGiven((before) =>
       before.map((each, at) =>
         at === index && each.kind === "typed" && each.typed === typed
@@ -93,7 +93,7 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
               kind: "cells",
               sheet: survey.sheet,
               area: survey.selected,
-              cells: blockOf(survey, survey.selected),
+              cells: valuesIn(survey, survey.selected),
             });
           }}
         />

@@ -26,7 +26,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
 
   const insert = (patch: CellPatch, place: string): Promise<void> =>
     attempt(async () => {
-      const run = await host.put(patch);
+      const run = await host.putCells(patch);
       return {
         message: `Wrote the formula into ${place}.`,
         takeBack: { run, said: "Undone: the cell is as it was." },

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import type { LongRun } from "../../workbook/longRun";
+import type { ProgressMonitor } from "../../workbook/progressMonitor";
 
 /** A work that goes on: what is done, the share of it that is, and the way to stop it. */
 interface Working {
@@ -14,7 +14,7 @@ interface LongRuns {
   watched<Result>(
     words: string,
     whenCanceled: string,
-    work: (run: LongRun) => Promise<Result>,
+    work: (run: ProgressMonitor) => Promise<Result>,
   ): Promise<Result>;
 }
 

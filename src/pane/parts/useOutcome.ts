@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { failureInWords } from "../../workbook/failureInWords";
+import { errorMessage } from "../../workbook/errorMessage";
 import { useOfWorkbook } from "./ofWorkbook";
 
 /** How to take back what was done, and what is said then. */
@@ -47,7 +47,7 @@ export const useOutcome = (): Attempts => {
       const done = await act();
       setOutcome(done && { ...done, kind: "written" });
     } catch (failure) {
-      setOutcome(onFailure(failureInWords(failure)));
+      setOutcome(onFailure(errorMessage(failure)));
     } finally {
       setIsBusy(false);
     }

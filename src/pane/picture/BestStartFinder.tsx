@@ -2,12 +2,12 @@ import { Button } from "@fluentui/react-button";
 import { useEffect, useRef } from "preact/hooks";
 import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
 import { counted } from "../../../shared/describe";
-import type { PlaneInView } from "../../sheets/inView/planeInView";
+import type { ActivePlane } from "../../sheets/activeSheet/activePlane";
 import { useBestStart } from "./useBestStart";
 import { Progress } from "../parts/Progress";
 
 interface Props {
-  readonly plane: PlaneInView;
+  readonly plane: ActivePlane;
   /** Called with the start that was found, to draw the plane with it. */
   readonly onFound: (start: LayoutStart) => void;
 }

@@ -2,17 +2,17 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import { layOut } from "../../../functions/layout/engine/layOut";
 import type { Layout } from "../../../functions/layout/engine/listing";
 import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
-import { failureInWords } from "../../workbook/failureInWords";
+import { errorMessage } from "../../workbook/errorMessage";
 import type { Host, SheetPicture } from "../../workbook/host";
 import { frameOf } from "../../pictures/frame";
 import { layoutPicture } from "../../pictures/layoutPicture";
 import { PAPER_PALETTE, SCREEN_PALETTE } from "../../pictures/palette";
 import { PICTURE, PICTURE_BOX_PX } from "../../sheets/fieldSheet/fieldSheetLayout";
 import { captionPatch } from "../../sheets/fieldSheet/pictureCaption";
-import type { SheetInView } from "../../workbook/inView";
+import type { ActiveSheet } from "../../workbook/activeSheet";
 import { PANEL_NAME } from "../../sheets/panelSheet";
 import type { CellPatch } from "../../workbook/patch";
-import { isFieldSheet, type PlaneInView } from "../../sheets/inView/planeInView";
+import { isFieldSheet, type ActivePlane } from "../../sheets/activeSheet/activePlane";
 import { BestStartFinder } from "./BestStartFinder";
 import { fitInto } from "./fitInto";
 import { PutOnSheet } from "./PutOnSheet";
@@ -21,11 +21,11 @@ import { SvgBox } from "./SvgBox";
 
 type Laid = { readonly layout: Layout } | { readonly sentence: string };
 
-const lay = ({ plane, panel }: PlaneInView, start: LayoutStart): Laid => {
+const lay = ({ plane, panel }: ActivePlane, start: LayoutStart): Laid => {
   try {
     return { layout: layOut(plane, panel, start, true) };
   } catch (failure) {
-    return { sentence: failureInWords(failure) };
+    return { sentence: errorMessage(failure) };
   }
 };
 
@@ -38,8 +38,8 @@ const forTheSheet = (layout: Layout, name: string, sheet: string): SheetPicture 
 
 interface Props {
   readonly host: Host;
-  readonly plane: PlaneInView;
-  readonly view: SheetInView;
+  readonly plane: ActivePlane;
+  readonly view: ActiveSheet;
 }
 
 /** A plane laid course by course. */
@@ -57,7 +57,7 @@ export const PlanePicture = ({ host, plane, view }: Props) => {
   const better = found && writeStart(found) !== writeStart(plane.start) ? found : undefined;
   /** The chalk lines go by the sheet's start: the line beneath says where the picture's is another. */
   const caption = async (): Promise<CellPatch> => {
-    const panel = (await host.named(PANEL_NAME)) ?? [];
+    const panel = (await host.namedRange(PANEL_NAME)) ?? [];
     return captionPatch(view, panel, better && writeStart(better));
   };
   return (

@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-button";
 import type { Host, SheetPicture } from "../../workbook/host";
-import { failureInWords } from "../../workbook/failureInWords";
+import { errorMessage } from "../../workbook/errorMessage";
 import { a1 } from "../../workbook/address";
 import type { CellPatch, Undo } from "../../workbook/patch";
 import { OutcomeLine } from "../parts/OutcomeLine";
@@ -26,11 +26,11 @@ const WITHOUT: Captioned = { sentence: "", undo: () => Promise.resolve() };
 /** A picture stays where the line beneath it can't be written. */
 const writeCaption = async (host: Host, caption: () => Promise<CellPatch>): Promise<Captioned> => {
   try {
-    return { ...WITHOUT, undo: await host.put(await caption()) };
+    return { ...WITHOUT, undo: await host.putCells(await caption()) };
   } catch (failure) {
     return {
       ...WITHOUT,
-      sentence: ` No line beneath says what it was drawn for. ${failureInWords(failure)}`,
+      sentence: ` No line beneath says what it was drawn for. ${errorMessage(failure)}`,
     };
   }
 };

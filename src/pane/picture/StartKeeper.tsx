@@ -5,14 +5,15 @@ import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
 import type { Host } from "../../workbook/host";
 import { a1 } from "../../workbook/address";
 import { START_CELL, startPatch } from "../../sheets/fieldSheet/startPatch";
-import { cellInView, type SheetInView } from "../../workbook/inView";
-import { isFieldSheet } from "../../sheets/inView/planeInView";
+import { valueAt } from "../../workbook/contents";
+import type { ActiveSheet } from "../../workbook/activeSheet";
+import { isFieldSheet } from "../../sheets/activeSheet/activePlane";
 import { OutcomeLine } from "../parts/OutcomeLine";
 import { useOutcome } from "../parts/useOutcome";
 
 interface Props {
   readonly host: Host;
-  readonly view: SheetInView;
+  readonly view: ActiveSheet;
   /** What was found and isn't the sheet's own; undefined: nothing to keep. */
   readonly start: LayoutStart | undefined;
 }
@@ -21,10 +22,10 @@ interface Props {
 export const StartKeeper = ({ host, view, start }: Props) => {
   const { isBusy, outcome, attempt, undo } = useOutcome();
   const cell = a1(START_CELL);
-  const holds = cellInView(view, START_CELL);
+  const holds = valueAt(view, START_CELL);
   const keep = (found: LayoutStart): Promise<void> =>
     attempt(async () => ({
-      takeBack: { run: await host.put(startPatch(view, found)), said: `Undone: ${cell} is as it was.` },
+      takeBack: { run: await host.putCells(startPatch(view, found)), said: `Undone: ${cell} is as it was.` },
       message: `${cell} on "${view.sheet}" says "${writeStart(found)}" now.`,
     }));
   return (

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { searchBestStart, type BestStart } from "../../../functions/layout/engine/findBestStart";
-import { failureInWords } from "../../workbook/failureInWords";
-import type { PlaneInView } from "../../sheets/inView/planeInView";
+import { errorMessage } from "../../workbook/errorMessage";
+import type { ActivePlane } from "../../sheets/activeSheet/activePlane";
 
 export type Search =
   | { readonly kind: "idle" }
@@ -15,7 +15,7 @@ const SLICE_MS = 12;
 /** Searches a plane's best start in slices, so that typing goes on and the search can be given up. */
 export const useBestStart = (): {
   search: Search;
-  begin: (plane: PlaneInView) => void;
+  begin: (plane: ActivePlane) => void;
   giveUp: () => void;
 } => {
   const [search, setSearch] = useState<Search>({ kind: "idle" });
@@ -26,7 +26,7 @@ export const useBestStart = (): {
     setSearch({ kind: "idle" });
   };
 
-  const begin = ({ plane, panel }: PlaneInView): void => {
+  const begin = ({ plane, panel }: ActivePlane): void => {
     clearTimeout(timer.current);
     const steps = searchBestStart(plane, panel);
     const slice = (): void => {
@@ -45,7 +45,7 @@ export const useBestStart = (): {
           }
         }
       } catch (failure) {
-        setSearch({ kind: "failed", sentence: failureInWords(failure) });
+        setSearch({ kind: "failed", sentence: errorMessage(failure) });
       }
     };
     setSearch({ kind: "searching", weighed: 0, choices: 1 });

@@ -1,27 +1,28 @@
 import type { Roof } from "../../../functions/roof/roofParts";
-import { failureInWords } from "../../workbook/failureInWords";
+import { errorMessage } from "../../workbook/errorMessage";
 import type { Host } from "../../workbook/host";
 import type { Figure } from "../../pictures/figure";
-import { cellInView, type SheetInView } from "../../workbook/inView";
-import { readNamed } from "../../sheets/inView/named";
-import { isRoofSheet, roofFromNames } from "../../sheets/inView/roofInView";
+import { valueAt } from "../../workbook/contents";
+import type { ActiveSheet } from "../../workbook/activeSheet";
+import { readNamedRanges } from "../../sheets/activeSheet/namedRanges";
+import { isRoofSheet, roofFromNames } from "../../sheets/activeSheet/activeRoof";
 import { useWatched } from "../parts/useWatched";
-import { planeInView, type PlaneInView } from "../../sheets/inView/planeInView";
+import { activePlane, type ActivePlane } from "../../sheets/activeSheet/activePlane";
 
 /** What the picture shows: a plane or a roof with the sheet that it stands on, or a sentence on why there is none. */
 export type Sight =
-  | { readonly kind: "plane"; readonly plane: PlaneInView; readonly view: SheetInView }
-  | { readonly kind: "roof"; readonly roof: Roof; readonly view: SheetInView }
+  | { readonly kind: "plane"; readonly plane: ActivePlane; readonly view: ActiveSheet }
+  | { readonly kind: "roof"; readonly roof: Roof; readonly view: ActiveSheet }
   | { readonly kind: "figure"; readonly figure: Figure; readonly title: string }
   | { readonly kind: "nothing"; readonly sentence: string };
 
 /** Every page of a practice workbook says on its second row which class it is of. */
 const CLASS_LINE = { row: 1, column: 0 };
-const isPractice = (view: SheetInView): boolean =>
-  String(cellInView(view, CLASS_LINE) ?? "").startsWith("Seed ");
+const isPractice = (view: ActiveSheet): boolean =>
+  String(valueAt(view, CLASS_LINE) ?? "").startsWith("Seed ");
 
 /** What makes practice problems is loaded when the first page of one is in front. */
-const practiceFigure = async (view: SheetInView): Promise<Sight> => {
+const practiceFigure = async (view: ActiveSheet): Promise<Sight> => {
   const { pageInView } = await import("../../practice/marking/pageInView");
   const question = pageInView(view)?.problem.question;
   return question?.figure
@@ -31,12 +32,12 @@ const practiceFigure = async (view: SheetInView): Promise<Sight> => {
 
 const look = async (host: Host): Promise<Sight> => {
   try {
-    const [view, named] = await Promise.all([host.inView(), readNamed(host)]);
+    const [view, named] = await Promise.all([host.activeSheet(), readNamedRanges(host)]);
     if (isPractice(view)) return await practiceFigure(view);
     if (isRoofSheet(view)) return { kind: "roof", roof: roofFromNames(named), view };
-    return { kind: "plane", plane: planeInView(view, named), view };
+    return { kind: "plane", plane: activePlane(view, named), view };
   } catch (failure) {
-    return { kind: "nothing", sentence: failureInWords(failure) };
+    return { kind: "nothing", sentence: errorMessage(failure) };
   }
 };
 

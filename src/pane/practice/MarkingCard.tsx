@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 import type { Host } from "../../workbook/host";
-import type { SheetInView } from "../../workbook/inView";
+import type { ActiveSheet } from "../../workbook/activeSheet";
 import { FilesField } from "../controls/FilesField";
 import { LinesField } from "../controls/LinesField";
 import { OutcomeLine } from "../parts/OutcomeLine";
@@ -22,7 +22,7 @@ interface Props {
 export const MarkingCard = ({ host, form }: Props) => {
   const [pasted, setPasted] = useState("");
   /** The page that the outcome is about; undefined where it is about none. */
-  const [checked, setChecked] = useState<SheetInView>();
+  const [checked, setChecked] = useState<ActiveSheet>();
   const { isBusy, outcome, attempt, undo, forget } = useOutcome();
   const { working, watched } = useLongRun();
   useViewLeft(host, checked, () => {
@@ -44,7 +44,7 @@ export const MarkingCard = ({ host, form }: Props) => {
     attempt(async () => {
       const { checkInWords } = await import("./tasks");
       // Read at last: what comes to front while the code loads would else be taken for the page that was checked.
-      const view = await host.inView();
+      const view = await host.activeSheet();
       setChecked(view);
       return { message: checkInWords(view).join(" ") };
     });

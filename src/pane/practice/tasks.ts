@@ -1,8 +1,8 @@
 import { counted } from "../../../shared/describe";
 import { InputError } from "../../../shared/inputError";
-import { failureInWords } from "../../workbook/failureInWords";
+import { errorMessage } from "../../workbook/errorMessage";
 import type { Added, Host } from "../../workbook/host";
-import type { LongRun } from "../../workbook/longRun";
+import type { ProgressMonitor } from "../../workbook/progressMonitor";
 import { practiceFiles, type NamedFile } from "../../practice/files/practiceFiles";
 import { openXlsx } from "../../xlsx/xlsxFile";
 import { checkPage } from "../../practice/marking/checkPage";
@@ -14,8 +14,8 @@ import { shortRows } from "../../practice/marking/shortRows";
 import { isStudentsWorkbook } from "../../practice/marking/startPage";
 import { markStudent, type HandedIn } from "../../practice/marking/student";
 import { checkClass, type ClassOptions } from "../../practice/classOptions";
-import { freeName } from "../../workbook/freeName";
-import type { SheetInView } from "../../workbook/inView";
+import { uniqueName } from "../../workbook/uniqueName";
+import type { ActiveSheet } from "../../workbook/activeSheet";
 import { START_SHEET } from "../../practice/sheets/studentSheets";
 import { markingInWords, markingSheets } from "../../practice/marking/markingSheets";
 import { today } from "../parts/today";
@@ -26,7 +26,7 @@ const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve
 /** A class's files: one for each version, and the key. */
 export const buildClass = async (
   options: ClassOptions,
-  { onProgress, signal }: LongRun,
+  { onProgress, signal }: ProgressMonitor,
 ): Promise<readonly NamedFile[]> => {
   const files: NamedFile[] = [];
   for (const file of practiceFiles(options)) {
@@ -62,9 +62,9 @@ const writeMarks = async (
   if (handedIn.length === 0) throw new Error(notes.join(" ") || NO_STUDENT);
   const students = handedIn.map(markStudent);
   const { sheets } = await host.existing();
-  const grid = freeName("Class", sheets);
-  const answers = freeName("Class answers", [...sheets, grid]);
-  const undo = await host.write(markingSheets(students, { grid, answers }, today()));
+  const grid = uniqueName("Class", sheets);
+  const answers = uniqueName("Class answers", [...sheets, grid]);
+  const undo = await host.addSheets(markingSheets(students, { grid, answers }, today()));
   return {
     sheets: [grid, answers],
     undo,
@@ -76,7 +76,7 @@ const writeMarks = async (
 export const markFiles = async (
   host: Host,
   files: readonly Pick<File, "name" | "arrayBuffer">[],
-  { onProgress, signal }: LongRun,
+  { onProgress, signal }: ProgressMonitor,
 ): Promise<Marking> => {
   await refuseStudentsWorkbook(host);
   const handedIn: HandedIn[] = [];
@@ -86,7 +86,7 @@ export const markFiles = async (
       const { book } = openXlsx(new Uint8Array(await file.arrayBuffer()));
       handedIn.push(readStudentFile(book, file.name));
     } catch (failure) {
-      unread.push(`${file.name} isn't marked. ${failureInWords(failure)}`);
+      unread.push(`${file.name} isn't marked. ${errorMessage(failure)}`);
     }
     onProgress((index + 1) / files.length);
     await breathe();
@@ -104,7 +104,7 @@ export const markPasted = async (host: Host, pasted: string, options: ClassOptio
 };
 
 /** How the page in front stands, an answer a sentence, and none told. */
-export const checkInWords = (view: SheetInView): readonly string[] => {
+export const checkInWords = (view: ActiveSheet): readonly string[] => {
   const checked = checkPage(view);
   const right = checked.filter(({ verdict }) => verdict === "right").length;
   return [

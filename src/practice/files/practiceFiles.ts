@@ -3,7 +3,7 @@ import { classLine, problemsOf } from "../class/practiceClass";
 import { coursePlanSheet } from "../sheets/coursePlanSheet";
 import { keySheet } from "../sheets/keySheet";
 import { sheetsOf, studentSheets } from "../sheets/studentSheets";
-import type { PaperSheet } from "../../workbook/paper";
+import type { PrintableSheet } from "../../workbook/printableSheet";
 import { planBook } from "../../xlsx/planBook";
 import { saveXlsx } from "../../xlsx/xlsxFile";
 
@@ -12,7 +12,7 @@ export interface NamedFile {
   readonly bytes: Uint8Array;
 }
 
-const fileOf = (name: string, sheets: readonly PaperSheet[]): NamedFile => ({
+const fileOf = (name: string, sheets: readonly PrintableSheet[]): NamedFile => ({
   name: `${name}.xlsx`,
   bytes: saveXlsx(undefined, planBook(sheets)),
 });
@@ -24,7 +24,7 @@ export const fileCount = ({ versions }: ClassOptions): number => versions + 1;
 export function* practiceFiles(options: ClassOptions): Generator<NamedFile, void> {
   checkClass(options);
   const title = fileTitle(options);
-  const keys: PaperSheet[] = [];
+  const keys: PrintableSheet[] = [];
   for (const version of versionsOf(options)) {
     const problems = problemsOf(version);
     const questions = problems.map(({ question }) => question);

@@ -1,5 +1,6 @@
 import { InputError } from "../../../shared/inputError";
-import { cellInView, type SheetInView } from "../../workbook/inView";
+import { valueAt } from "../../workbook/contents";
+import type { ActiveSheet } from "../../workbook/activeSheet";
 import { isAsPrinted } from "../sheets/problemSheet";
 import { markAnswer, type Verdict } from "./markAnswer";
 import { pageInView } from "./pageInView";
@@ -10,18 +11,18 @@ export interface CheckedAnswer {
 }
 
 /** Checks the page in front, and tells no answer. The file itself holds nothing to check with. */
-export const checkPage = (view: SheetInView): CheckedAnswer[] => {
+export const checkPage = (view: ActiveSheet): CheckedAnswer[] => {
   const inView = pageInView(view);
   if (!inView)
     throw new InputError(
       "The sheet in front is no problem of a practice workbook: open one, and go to a problem's page.",
     );
   const { problem, page } = inView;
-  if (!isAsPrinted(page, (place) => cellInView(view, place)))
+  if (!isAsPrinted(page, (place) => valueAt(view, place)))
     throw new InputError("This page isn't as it was given out, so it can't be checked.");
   return page.answerPlaces.flatMap((place, index) => {
     const answer = problem.solution.answers[index];
     if (!answer) return [];
-    return [{ label: answer.field.label, verdict: markAnswer(answer, cellInView(view, place)).verdict }];
+    return [{ label: answer.field.label, verdict: markAnswer(answer, valueAt(view, place)).verdict }];
   });
 };

@@ -1,6 +1,6 @@
 import { counted } from "../../../shared/describe";
 import { SESSIONS } from "../course/sessions";
-import type { PaperSheet } from "../../workbook/paper";
+import type { PrintableSheet } from "../../workbook/printableSheet";
 import { number, text } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import { PaperRows } from "./paperRows";
@@ -17,7 +17,7 @@ const BRING =
   "Bring: tapes, framing squares, a level, a board, card and paper strips, chalk, four starters, a folding tool; printed pages or a computer for each pair.";
 
 /** The teacher's plan of the day. */
-export const coursePlanSheet = (line: string): PaperSheet => {
+export const coursePlanSheet = (line: string): PrintableSheet => {
   const rows = new PaperRows();
   rows.line("A day's course", "title");
   rows.line(line, "note");
@@ -53,6 +53,6 @@ export const coursePlanSheet = (line: string): PaperSheet => {
     rowHeights: { ...rowHeightsOf(rows.cells), [headingRow]: HEADING_PX },
     print: "one page, portrait",
     frozenRows: 0,
-    entries: [],
+    inputPrompts: [],
   };
 };

@@ -2,7 +2,7 @@ import { versionLetters, type VersionOptions } from "../classOptions";
 import { classLine } from "../class/practiceClass";
 import type { Answer, Problem, ShownMistake } from "../problem";
 import { pageBreaks } from "../../workbook/pageBreaks";
-import type { PaperSheet } from "../../workbook/paper";
+import type { PrintableSheet } from "../../workbook/printableSheet";
 import { formula, text } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import { PaperRows } from "./paperRows";
@@ -63,7 +63,7 @@ const keySheetName = (letters: string): string => `Key ${letters}`;
 export const isKeySheet = (name: string): boolean => /^Key [A-Z]{1,2}$/.test(name);
 
 /** A version's key: answers, what they may be off by and why, and the worked steps in words and as formulas. */
-export const keySheet = (problems: readonly Problem[], version: VersionOptions): PaperSheet => {
+export const keySheet = (problems: readonly Problem[], version: VersionOptions): PrintableSheet => {
   const rows = new PaperRows();
   rows.line(`Key, version ${versionLetters(version.version)}`, "title");
   rows.line(classLine(version), "note");
@@ -91,13 +91,13 @@ export const keySheet = (problems: readonly Problem[], version: VersionOptions):
     name: keySheetName(versionLetters(version.version)),
     cells: rows.cells,
     ...sizes,
-    breaksBefore: pageBreaks(
+    pageBreaksBefore: pageBreaks(
       placed.map(({ start }) => start),
       rows.row,
       sizes,
     ),
     print: "one page wide, portrait",
     frozenRows: 2,
-    entries: [],
+    inputPrompts: [],
   };
 };

@@ -1,7 +1,7 @@
 import type { Cell } from "../../../shared/cell";
 import type { Question } from "../problem";
 import type { CellAddress } from "../../workbook/address";
-import type { PaperEntry, PaperSheet } from "../../workbook/paper";
+import type { InputPrompt, PrintableSheet } from "../../workbook/printableSheet";
 import { text } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import { PAGE_COLUMNS, PaperRows } from "./paperRows";
@@ -17,7 +17,7 @@ const AS_TYPED = "@";
 
 /** A problem's page, and where on it the answers are written. */
 export interface ProblemSheet {
-  readonly sheet: PaperSheet;
+  readonly sheet: PrintableSheet;
   readonly answerPlaces: readonly CellAddress[];
 }
 
@@ -46,7 +46,7 @@ export const problemSheet = (number: number, question: Question, classLine: stri
   rows.skip(drawing ? 2 + Math.ceil(drawing.figure.height / ROW_PX) : 1);
   const headingRow = rows.row;
   rows.headings("Find", "Your answer", "Unit", "Write it as");
-  const entries: PaperEntry[] = [];
+  const inputPrompts: InputPrompt[] = [];
   const answerPlaces = fields.map(({ label, unit, form, choices }) => {
     rows.put(0, text(label), "label");
     const at = rows.put(1, null, "input", { numberFormat: AS_TYPED, ...(choices && { choices }) });
@@ -54,7 +54,7 @@ export const problemSheet = (number: number, question: Question, classLine: stri
     rows.put(3, text(form), "note");
     rows.skip();
     if (!choices)
-      entries.push({
+      inputPrompts.push({
         at,
         title: unit === "" ? "Your answer" : `Your answer, in ${unit}`,
         prompt: `Write ${form}.`,
@@ -78,7 +78,7 @@ export const problemSheet = (number: number, question: Question, classLine: stri
       },
       print: "one page, portrait",
       frozenRows: 0,
-      entries,
+      inputPrompts,
       ...(drawing && { drawing }),
     },
   };

@@ -3,7 +3,7 @@ import type { VersionOptions } from "../classOptions";
 import { classLine } from "../class/practiceClass";
 import type { Question } from "../problem";
 import type { CellAddress } from "../../workbook/address";
-import type { PaperSheet } from "../../workbook/paper";
+import type { PrintableSheet } from "../../workbook/printableSheet";
 import { text } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import { PAGE_COLUMNS, PaperRows } from "./paperRows";
@@ -25,7 +25,7 @@ const howTo = (units: Units): readonly string[] => [
 ];
 
 export interface StartSheet {
-  readonly sheet: PaperSheet;
+  readonly sheet: PrintableSheet;
   readonly namePlace: CellAddress;
 }
 
@@ -54,7 +54,7 @@ const startSheet = (questions: readonly Question[], version: VersionOptions): St
       rowHeights: rowHeightsOf(rows.cells),
       print: "one page, portrait",
       frozenRows: 0,
-      entries: [],
+      inputPrompts: [],
     },
   };
 };
@@ -71,7 +71,7 @@ export const studentSheets = (questions: readonly Question[], version: VersionOp
   problems: questions.map((question, index) => problemSheet(index + 1, question, classLine(version))),
 });
 
-export const sheetsOf = ({ start, problems }: StudentSheets): PaperSheet[] => [
+export const sheetsOf = ({ start, problems }: StudentSheets): PrintableSheet[] => [
   start.sheet,
   ...problems.map(({ sheet }) => sheet),
 ];

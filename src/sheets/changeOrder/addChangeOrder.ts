@@ -9,7 +9,7 @@ import {
   readLiveOrder,
   type LiveOrder,
 } from "../signedOrder/freezeOrder";
-import { nextNumbered } from "../../workbook/nextNumbered";
+import { nextSheetName } from "../../workbook/nextSheetName";
 import { isSigned, readSignedOrder } from "../signedOrder/readSignedOrder";
 import { orderOnSigned } from "../signedOrder/signedOrderSheet";
 import type { ReadLine } from "../orderSheet/readOrder";
@@ -99,13 +99,13 @@ const nowOf = (
   contents: Contents,
   base: OrderSource,
   { now, dateSerial }: ChangeOrderChoice,
-  inFront: string,
+  activeSheetName: string,
 ): { now: Now; liveOrder: string | undefined } => {
   if (now.kind === "signed") {
     const signed = signedSide(contents, now.sheet);
     return { now: signed, liveOrder: orderBehind(contents, [base.from, signed.from]) };
   }
-  const liveOrder = liveSheetOf(contents, base) ?? chooseOrder(contents, inFront);
+  const liveOrder = liveSheetOf(contents, base) ?? chooseOrder(contents, activeSheetName);
   return { now: liveSide(contents, readLiveOrder(contents, liveOrder), now, dateSerial), liveOrder };
 };
 
@@ -123,12 +123,12 @@ const isUnchanged = (base: ComparedOrder, now: ComparedOrder): boolean => {
 
 /** Adds a change order to a workbook, and where it was asked for the sheet that freezes what it goes by. */
 export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Promise<Added> => {
-  const [contents, { sheet: inFront }] = await Promise.all([host.contents(), host.inView()]);
+  const [contents, { sheet: activeSheetName }] = await Promise.all([host.contents(), host.activeSheet()]);
   if (choice.now.kind === "signed" && choice.now.sheet === choice.base)
     throw new InputError(`Base and now are both "${choice.base}": nothing can have changed.`);
   const base = readSignedOrder(contents, choice.base);
   const baseSide: ComparedOrder = base;
-  const { now, liveOrder } = nowOf(contents, base, choice, inFront);
+  const { now, liveOrder } = nowOf(contents, base, choice, activeSheetName);
   const renamed = renamedItems(baseSide, now.side, now.from);
   if (itemsOf(baseSide, now.side, renamed).length === 0)
     throw new InputError(
@@ -138,7 +138,7 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   const previous = changeOrdersOfOrder(contents, base.from);
   refuseOutOfSequence(previous, choice.base);
   const sheet = changeOrderSheet({
-    sheetName: nextNumbered(now.side.sealed ? CHANGE_ORDER : DRAFT, contents),
+    sheetName: nextSheetName(now.side.sealed ? CHANGE_ORDER : DRAFT, contents),
     job: now.job,
     dateSerial: choice.dateSerial,
     base: baseSide,
@@ -150,7 +150,7 @@ export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Pro
   // What has lost a label or its total was refused above, by that: cells are found by labels.
   for (const each of previous) refuseOverwrittenFormulas(contents, each);
   const sheets = [sheet, ...(now.frozen ? [now.frozen] : [])];
-  const undo = await host.write({ sheets, names: [] });
+  const undo = await host.addSheets({ sheets, names: [] });
   return {
     sheets: sheets.map(({ name }) => name),
     remarks: [

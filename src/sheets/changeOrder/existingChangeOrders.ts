@@ -2,7 +2,7 @@ import type { Cell } from "../../../shared/cell";
 import { itemKey } from "../../../shared/kinds/orderLines";
 import { InputError } from "../../../shared/inputError";
 import { absoluteA1, sheetPrefix } from "../../workbook/address";
-import { shownAt, type Contents, type SheetContents } from "../../workbook/contents";
+import { valueAt, type Contents, type SheetContents } from "../../workbook/contents";
 import { isSigned } from "../signedOrder/readSignedOrder";
 import { referencesOf } from "../trace/references";
 import {
@@ -137,7 +137,7 @@ export const lineValue = ({ contents }: ExistingChangeOrder, item: string, colum
   const row = contents.cells.findIndex(
     (line, at) => at > head && at < end && isIts(line[CHANGE_COLUMNS.item]),
   );
-  return row < 0 || head < 0 ? null : shownAt(contents, { row, column: CHANGE_COLUMNS[column] });
+  return row < 0 || head < 0 ? null : valueAt(contents, { row, column: CHANGE_COLUMNS[column] });
 };
 
 /** A term's cell, as another sheet calls it. */
@@ -149,7 +149,7 @@ export const amountReference = (change: ExistingChangeOrder, amount: Amount): st
   `${sheetPrefix(change.sheet)}${absoluteA1(amountAddress(change, amount))}`;
 
 export const termValue = (change: ExistingChangeOrder, term: Term): Cell =>
-  shownAt(change.contents, termAddress(change, term));
+  valueAt(change.contents, termAddress(change, term));
 
 export const amountValue = (change: ExistingChangeOrder, amount: Amount): Cell =>
-  shownAt(change.contents, amountAddress(change, amount));
+  valueAt(change.contents, amountAddress(change, amount));

@@ -44,7 +44,7 @@ const isUnissued = (change: ExistingChangeOrder): boolean =>
 
 /** Issues the change order in front: writes the seal of its figures beside them, so that a later edit shows. */
 export const issueActiveChangeOrder = async (host: Host): Promise<IssuedChangeOrder> => {
-  const [contents, { sheet }] = await Promise.all([host.contents(), host.inView()]);
+  const [contents, { sheet }] = await Promise.all([host.contents(), host.activeSheet()]);
   const inFront = contents.sheets.get(sheet);
   if (!inFront || !isChangeOrder(inFront))
     throw new InputError("Go to the change order that is to be issued. Nothing was written.");
@@ -60,6 +60,6 @@ export const issueActiveChangeOrder = async (host: Host): Promise<IssuedChangeOr
   const unissued = before.find(isUnissued);
   if (unissued)
     throw new InputError(`Issue "${unissued.sheet}" first: "${sheet}" goes on from it. Nothing was written.`);
-  const undo = await host.put({ sheet, at, cells: [[{ content: number(seal) }]] });
+  const undo = await host.putCells({ sheet, at, cells: [[{ content: number(seal) }]] });
   return { sheet, seal, remarks: remarksOn(change, before), undo };
 };

@@ -1,8 +1,8 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import { areaInWords, addressesIn, type CellAddress } from "../../workbook/address";
-import { blocksOf } from "../../workbook/blocks";
-import { formulaAt, shownAt, type Contents } from "../../workbook/contents";
+import { areaAddress, addressesIn, type CellAddress } from "../../workbook/address";
+import { contiguousAreas } from "../../workbook/contiguousAreas";
+import { formulaAt, valueAt, type Contents } from "../../workbook/contents";
 import { referencesOf } from "../trace/references";
 import {
   agreedChangeOrdersIn,
@@ -29,7 +29,7 @@ const placesInLines = (workbook: Contents, change: ExistingChangeOrder): CellAdd
     const places = CALCULATED_COLUMNS.map((column) => ({ row, column: CHANGE_COLUMNS[column] }));
     const isLine = places.some(
       (place) =>
-        formulaAt(change.contents, place) !== "" || typeof shownAt(change.contents, place) === "number",
+        formulaAt(change.contents, place) !== "" || typeof valueAt(change.contents, place) === "number",
     );
     return isLine ? places : [];
   });
@@ -46,7 +46,7 @@ const placeOfContract = (workbook: Contents, change: ExistingChangeOrder): CellA
 /** `D7 and M7 on "Change order 1" were worked out and have been cleared`; nothing for no cells. */
 const lostInWords = (sheet: string, places: readonly CellAddress[], how: string): string[] => {
   if (places.length === 0) return [];
-  const where = new Intl.ListFormat("en").format(blocksOf(places).map(areaInWords));
+  const where = new Intl.ListFormat("en").format(contiguousAreas(places).map(areaAddress));
   const [was, has] = places.length === 1 ? ["was", "has"] : ["were", "have"];
   return [`${where} on "${sheet}" ${was} worked out and ${has} been ${how}`];
 };
@@ -59,7 +59,7 @@ export const refuseOverwrittenFormulas = (workbook: Contents, change: ExistingCh
     ...(Object.keys(AMOUNTS) as Amount[]).map((amount) => amountAddress(change, amount)),
     ...placeOfContract(workbook, change),
   ].filter((place) => formulaAt(change.contents, place) === "");
-  const isCleared = (place: CellAddress): boolean => isBlank(shownAt(change.contents, place));
+  const isCleared = (place: CellAddress): boolean => isBlank(valueAt(change.contents, place));
   const sentences = [
     ...lostInWords(
       change.sheet,

@@ -1,6 +1,6 @@
 import { InputError } from "../../../shared/inputError";
 import { a1, a1Range, type Area, type CellAddress } from "../../workbook/address";
-import { formulaAt, shownAt } from "../../workbook/contents";
+import { formulaAt, valueAt } from "../../workbook/contents";
 import { isEmpty, quotedText } from "../../workbook/formula";
 import { formula, number, text, type PlannedCell } from "../../workbook/plan";
 import { editedWarningFormula, sealFormula, currentSeal, type SealedBlock } from "../sealedBlock";
@@ -59,7 +59,7 @@ export const issueSealAddress = ({
 /** The seal under which a change order was issued; undefined as long as it wasn't. */
 export const issueSeal = (change: Pick<ExistingChangeOrder, "contents">): number | undefined => {
   const place = issueSealAddress(change);
-  const seal = place && shownAt(change.contents, place);
+  const seal = place && valueAt(change.contents, place);
   return typeof seal === "number" ? seal : undefined;
 };
 
@@ -78,7 +78,7 @@ export const sealedFigures = (change: ExistingChangeOrder): SealedBlock => {
       `"${sheet}" has no check in ${a1({ row: CHECK_ROW, column: 0 })} any more: take its deletion back, or make the change order anew. Nothing was written.`,
     );
   if (typeof amountValue(change, "total") !== "number" || seal === undefined) {
-    const check = shownAt(contents, { row: CHECK_ROW, column: 0 });
+    const check = valueAt(contents, { row: CHECK_ROW, column: 0 });
     throw new InputError(
       `"${sheet}" has no total${typeof check === "string" && check !== "" ? `: ${check}` : ""}. Nothing was written.`,
     );

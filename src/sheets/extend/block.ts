@@ -1,6 +1,6 @@
 import { isBlank, type Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
-import { areaInWords, overlap, type Area } from "../../workbook/address";
+import { areaAddress, overlap, type Area } from "../../workbook/address";
 import { columnData, type ColumnData } from "./columnData";
 import { regionAround } from "./region";
 import type { SpreadsheetTable, Survey } from "../../workbook/survey";
@@ -54,7 +54,7 @@ const refuseWhatCannotBeWritten = (survey: Survey, area: Area): void => {
   const merged = survey.merged.find((each) => overlap(each, area));
   if (merged)
     throw new InputError(
-      `${areaInWords(merged)} is merged, so its rows and columns can't be told: unmerge it, or select rows without it.`,
+      `${areaAddress(merged)} is merged, so its rows and columns can't be told: unmerge it, or select rows without it.`,
     );
 };
 
@@ -73,7 +73,7 @@ export const blockInWords = (block: Block): string => {
     from: { row: block.headingRow, column: block.firstColumn },
     to: { row: block.total?.row ?? block.lastRow, column: block.lastColumn },
   };
-  return `${areaInWords(area)} on "${block.sheet}": ${rows} row${rows === 1 ? "" : "s"} below the headings${
+  return `${areaAddress(area)} on "${block.sheet}": ${rows} row${rows === 1 ? "" : "s"} below the headings${
     block.total ? ", and a row of totals" : ""
   }`;
 };
@@ -87,7 +87,7 @@ export const readBlock = (survey: Survey): Block => {
   const headingRow = survey.table ? area.from.row : headingRowOf(survey, area);
   if (headingRow === undefined)
     throw new InputError(
-      `${HOW_TO_SELECT} ${areaInWords(area)} has no row of headings with rows of data below it.`,
+      `${HOW_TO_SELECT} ${areaAddress(area)} has no row of headings with rows of data below it.`,
     );
   const columns = columnsOf(area);
   const whole: Area = { from: { row: headingRow, column: area.from.column }, to: area.to };

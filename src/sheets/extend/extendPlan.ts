@@ -1,7 +1,7 @@
 import { InputError } from "../../../shared/inputError";
 import { a1, a1Range } from "../../workbook/address";
 import { isEmpty, unlessEmpty } from "../../workbook/formula";
-import { freeName } from "../../workbook/freeName";
+import { uniqueName } from "../../workbook/uniqueName";
 import type { CellPatch, PatchCell } from "../../workbook/patch";
 import { formula, text } from "../../workbook/plan";
 import type { Block } from "./block";
@@ -61,7 +61,7 @@ const distinctHeadings = (picks: readonly Pick[], taken: readonly string[]): Pic
     const wanted = pick.heading.trim() === "" ? pick.offer.heading : pick.heading;
     return [
       ...done,
-      { ...pick, heading: freeName(wanted, [...taken, ...done.map(({ heading }) => heading)]) },
+      { ...pick, heading: uniqueName(wanted, [...taken, ...done.map(({ heading }) => heading)]) },
     ];
   }, []);
 
@@ -87,7 +87,7 @@ export const extendPlan = (
     sheet: block.sheet,
     at: { row: block.headingRow, column: firstColumn },
     cells: (columns[0] ?? []).map((_, row) => columns.map((column) => column[row] ?? null)),
-    lookLike: { column: columnOfNumbers(block) ?? block.lastColumn },
+    copyFormatsFrom: { column: columnOfNumbers(block) ?? block.lastColumn },
     ...(block.table && isBeside && { table: block.table }),
   };
 };

@@ -58,7 +58,7 @@ export const gapPlan = (survey: Survey, block: Block): CellPatch | undefined => 
       : rows.find((row) => row >= end && columns.every((column) => !isFree(survey, row, column)));
   return {
     sheet: block.sheet,
-    ...(like !== undefined && { lookLike: { row: like } }),
+    ...(like !== undefined && { copyFormatsFrom: { row: like } }),
     at: { row: first, column: columns[0] ?? 0 },
     cells: rows
       .filter((row) => row >= first && row < end)

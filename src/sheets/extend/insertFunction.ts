@@ -1,10 +1,10 @@
 import { isMatrix, type Answer, type Argument, type Matrix } from "../../../shared/cell";
 import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
 import { typedCell } from "../../workbook/typedCell";
-import { a1, areaInWords, sheetPrefix, type Area, type CellAddress } from "../../workbook/address";
+import { a1, areaAddress, sheetPrefix, type Area, type CellAddress } from "../../workbook/address";
 import { typedArgument } from "./typed";
 import { call } from "../../workbook/formula";
-import { includesName } from "../../workbook/freeName";
+import { includesName } from "../../workbook/uniqueName";
 import type { CellPatch, PatchCell } from "../../workbook/patch";
 import { formula } from "../../workbook/plan";
 
@@ -29,7 +29,7 @@ const operand = (
 ): string | undefined => {
   if (given.kind === "typed") return typedArgument(spec, parameter, given.typed);
   if (given.kind === "name") return given.name;
-  return `${given.sheet === sheet ? "" : sheetPrefix(given.sheet)}${areaInWords(given.area)}`;
+  return `${given.sheet === sheet ? "" : sheetPrefix(given.sheet)}${areaAddress(given.area)}`;
 };
 
 /** The call as it goes into a cell; refuses with a sentence what a parameter doesn't take. */

@@ -1,5 +1,5 @@
 import type { Cell } from "../../../shared/cell";
-import { areaInWords, overlap, addressesIn, type Area, type CellAddress } from "../../workbook/address";
+import { areaAddress, overlap, addressesIn, type Area, type CellAddress } from "../../workbook/address";
 import { occupiedInWords, type Occupied } from "../../workbook/patch";
 import type { Survey } from "../../workbook/survey";
 
@@ -17,9 +17,9 @@ export const occupiedIn = ({ cells, formulas }: Survey, { from, to }: Area): Occ
 /** Why an area can't be written, or undefined where it can. */
 export const obstacleIn = (survey: Survey, area: Area): string | undefined => {
   if (area.to.column > survey.end.column || area.to.row > survey.end.row)
-    return `${areaInWords(area)} goes past the sheet's end`;
+    return `${areaAddress(area)} goes past the sheet's end`;
   const merged = survey.merged.find((each) => overlap(each, area));
-  if (merged) return `${areaInWords(merged)} is merged`;
+  if (merged) return `${areaAddress(merged)} is merged`;
   const occupied = occupiedIn(survey, area);
   return occupied.length > 0 ? occupiedInWords(occupied) : undefined;
 };

@@ -5,12 +5,13 @@ import { courses } from "../../../functions/courses/courses";
 import type { Added, Host } from "../../workbook/host";
 import { a1, sheetPrefix } from "../../workbook/address";
 import { unlessEmpty } from "../../workbook/formula";
-import { freeName } from "../../workbook/freeName";
-import { cellInView, type SheetInView } from "../../workbook/inView";
+import { uniqueName } from "../../workbook/uniqueName";
+import { valueAt } from "../../workbook/contents";
+import type { ActiveSheet } from "../../workbook/activeSheet";
 import { PANEL_NAME } from "../panelSheet";
 import { formula, type CellContent } from "../../workbook/plan";
 import { PLANE } from "../takeoff/planes";
-import { planeRowInView, roofPlaneNumber } from "../takeoff/planeRow";
+import { activePlaneRow, roofPlaneNumber } from "../takeoff/planeRow";
 import { outlineOfRoof } from "../takeoff/roofPart";
 import { fieldSheetPlan, type FieldSheetOptions } from "./fieldSheet";
 import type { InputKey } from "./fieldSheetLayout";
@@ -25,7 +26,7 @@ const FROM_TAKEOFF: readonly (readonly [InputKey, keyof typeof PLANE])[] = [
 ];
 
 /** Formulas that follow a row of a takeoff; a blank there stays blank here. */
-const inputsFrom = (view: SheetInView, row: number): FieldSheetOptions["inputs"] =>
+const inputsFrom = (view: ActiveSheet, row: number): FieldSheetOptions["inputs"] =>
   Object.fromEntries(
     FROM_TAKEOFF.map(([key, column]): [InputKey, CellContent] => {
       const cell = `${sheetPrefix(view.sheet)}${a1({ row, column: PLANE[column] })}`;
@@ -34,14 +35,14 @@ const inputsFrom = (view: SheetInView, row: number): FieldSheetOptions["inputs"]
   );
 
 /** A plane from the footprint brings its own corners, whatever its shape. */
-const outlineFrom = (view: SheetInView, row: number): Pick<FieldSheetOptions, "outlineOf"> => {
+const outlineFrom = (view: ActiveSheet, row: number): Pick<FieldSheetOptions, "outlineOf"> => {
   const plane = roofPlaneNumber(view, row);
   return plane === undefined ? {} : { outlineOf: outlineOfRoof(plane) };
 };
 
 /** Courses of the plane as it is now, to leave room for; 0 where that can't be said yet. */
-const coursesNow = (view: SheetInView, row: number, panelCells: Matrix): number => {
-  const slopeFt = cellInView(view, { row, column: PLANE.slopeUsed });
+const coursesNow = (view: ActiveSheet, row: number, panelCells: Matrix): number => {
+  const slopeFt = valueAt(view, { row, column: PLANE.slopeUsed });
   if (typeof slopeFt !== "number" || panelCells.flat().some((cell) => cell instanceof CellError)) return 0;
   try {
     return courses(slopeFt, panelBlock.read(panelCells, "panel").exposedHeightIn);
@@ -63,24 +64,24 @@ const sheetNameFor = (plane: unknown): string => {
 export const addFieldSheet = async (host: Host): Promise<Added> => {
   const [{ sheets }, view, panelCells] = await Promise.all([
     host.existing(),
-    host.inView(),
-    host.named(PANEL_NAME),
+    host.activeSheet(),
+    host.namedRange(PANEL_NAME),
   ]);
   if (!panelCells)
     throw new InputError(
       `This workbook has no block named ${PANEL_NAME}: build a takeoff first, which brings one.`,
     );
-  const row = planeRowInView(view);
+  const row = activePlaneRow(view);
   const options: FieldSheetOptions =
     row === undefined
-      ? { sheetName: freeName("Field sheet", sheets), inputs: {}, courses: 0 }
+      ? { sheetName: uniqueName("Field sheet", sheets), inputs: {}, courses: 0 }
       : {
-          sheetName: freeName(sheetNameFor(cellInView(view, { row, column: PLANE.name })), sheets),
+          sheetName: uniqueName(sheetNameFor(valueAt(view, { row, column: PLANE.name })), sheets),
           inputs: inputsFrom(view, row),
           ...outlineFrom(view, row),
           courses: coursesNow(view, row, panelCells),
         };
   const sheet = fieldSheetPlan(options);
-  const undo = await host.write({ sheets: [sheet], names: [] });
+  const undo = await host.addSheets({ sheets: [sheet], names: [] });
   return { sheets: [sheet.name], undo };
 };

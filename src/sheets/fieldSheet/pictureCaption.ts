@@ -3,7 +3,8 @@ import { isBlank, type Cell, type Matrix } from "../../../shared/cell";
 import { sealOf } from "../../../shared/seal";
 import { a1Range, type Area } from "../../workbook/address";
 import { call, quotedText } from "../../workbook/formula";
-import { blockInView, type SheetInView } from "../../workbook/inView";
+import { valuesIn } from "../../workbook/contents";
+import type { ActiveSheet } from "../../workbook/activeSheet";
 import { PANEL_NAME } from "../panelSheet";
 import type { CellPatch } from "../../workbook/patch";
 import { formula } from "../../workbook/plan";
@@ -23,8 +24,8 @@ const BEGINS = '="Picture: "&';
 const isCaption = (holds: Cell): boolean => typeof holds === "string" && holds.startsWith(BEGINS);
 
 /** What a picture is drawn for, as the sheet's cells would say it. */
-const inputsFor = (view: SheetInView, start: string | undefined): Matrix =>
-  blockInView(view, INPUTS.from, INPUTS.to).map(([label = null, typed = null], index) => [
+const inputsFor = (view: ActiveSheet, start: string | undefined): Matrix =>
+  valuesIn(view, INPUTS).map(([label = null, typed = null], index) => [
     label,
     start !== undefined && index === INPUT_ROWS.start - INPUTS.from.row ? start : typed,
   ]);
@@ -46,9 +47,9 @@ const inWords = ([, ...inputs]: Matrix): string =>
  * The line beneath a field sheet's picture: that it fits the cells, or, when they say something else, what it was drawn for. A
  * seal tells the two apart. `start` is the picture's own, where it isn't the sheet's; `panel` is the panel's block.
  */
-export const captionPatch = (view: SheetInView, panel: Matrix, start: string | undefined): CellPatch => {
+export const captionPatch = (view: ActiveSheet, panel: Matrix, start: string | undefined): CellPatch => {
   const inputs = inputsFor(view, start);
-  const seal = sealOf(inputs) + sealOf(blockInView(view, TYPED.from, TYPED.to)) + sealOf(panel);
+  const seal = sealOf(inputs) + sealOf(valuesIn(view, TYPED)) + sealOf(panel);
   const now = [a1Range(INPUTS.from, INPUTS.to), a1Range(TYPED.from, TYPED.to), PANEL_NAME]
     .map((cells) => call(sealSpec, cells))
     .join("+");

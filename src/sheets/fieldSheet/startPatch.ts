@@ -1,6 +1,7 @@
 import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
 import type { CellAddress } from "../../workbook/address";
-import { cellInView, type SheetInView } from "../../workbook/inView";
+import { valueAt } from "../../workbook/contents";
+import type { ActiveSheet } from "../../workbook/activeSheet";
 import type { CellPatch } from "../../workbook/patch";
 import { text } from "../../workbook/plan";
 import { INPUT_ROWS, VALUE_COLUMN } from "./fieldSheetLayout";
@@ -8,8 +9,8 @@ import { INPUT_ROWS, VALUE_COLUMN } from "./fieldSheetLayout";
 export const START_CELL: CellAddress = { row: INPUT_ROWS.start, column: VALUE_COLUMN };
 
 /** Another start in a field sheet's cell, in place of the one that is seen there; a formula isn't written over. */
-export const startPatch = (view: SheetInView, start: LayoutStart): CellPatch => {
-  const seen = cellInView(view, START_CELL);
+export const startPatch = (view: ActiveSheet, start: LayoutStart): CellPatch => {
+  const seen = valueAt(view, START_CELL);
   return {
     sheet: view.sheet,
     at: START_CELL,

@@ -5,7 +5,7 @@ import { agreedChangeOrder } from "../changeOrder/existingChangeOrders";
 import { issueSeal, sealedFigures } from "../changeOrder/seals";
 import { refuseOverwrittenFormulas } from "../changeOrder/overwrittenFormulas";
 import type { Contents } from "../../workbook/contents";
-import { nextNumbered } from "../../workbook/nextNumbered";
+import { nextSheetName } from "../../workbook/nextSheetName";
 import { referencesOf } from "../trace/references";
 import {
   ACCOUNTS,
@@ -52,9 +52,9 @@ export const addJournalEntry = async (
     throw new InputError(
       `"${changeOrder}" stands on "${posted}" already: delete that sheet to write it anew. Nothing was written.`,
     );
-  const name = nextNumbered(LEDGER_SHEET, contents);
+  const name = nextSheetName(LEDGER_SHEET, contents);
   const sheet = journalEntrySheet(name, change, accounts, sealed);
-  const undo = await host.write({ sheets: [sheet], names: [] });
+  const undo = await host.addSheets({ sheets: [sheet], names: [] });
   const remarks = issueSeal(change) === undefined ? [notIssuedWarning(changeOrder)] : [];
   return { sheets: [sheet.name], remarks, undo };
 };

@@ -2,7 +2,7 @@ import type { Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import { TRIM_EDGES } from "../../../shared/trimKinds";
 import type { Added, Existing, Host } from "../../workbook/host";
-import { freeName, includesName } from "../../workbook/freeName";
+import { uniqueName, includesName } from "../../workbook/uniqueName";
 import { PANEL_NAME, PANEL_VALUE_NAMES } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
 import { TRIM_COLUMNS, TRIMS, TRIMS_NAME } from "../takeoff/trimsSheet";
@@ -31,7 +31,7 @@ const hasAll = (names: readonly string[], wanted: readonly string[]): boolean =>
 /** New names for new sheets; a workbook that has a panel sheet, or a table of trims, keeps it. */
 export const chooseSheetNames = ({ sheets, names }: Existing, withRoof: boolean): TakeoffSheetNames => {
   if (withRoof) refuseSecondRoof(names);
-  const free = (sheet: keyof typeof USUAL_NAMES): string => freeName(USUAL_NAMES[sheet], sheets);
+  const free = (sheet: keyof typeof USUAL_NAMES): string => uniqueName(USUAL_NAMES[sheet], sheets);
   const hasPanel = hasAll(names, [PANEL_NAME, ...PANEL_VALUE_NAMES]);
   return {
     takeoff: free("takeoff"),
@@ -46,7 +46,7 @@ export const chooseSheetNames = ({ sheets, names }: Existing, withRoof: boolean)
 /** A table of trims that isn't ours is left alone: its columns would be read for what they aren't. */
 const refuseOtherTrims = async (host: Host, { names }: Existing): Promise<void> => {
   if (!includesName(names, TRIMS_NAME)) return;
-  const rows = (await host.named(TRIMS_NAME)) ?? [];
+  const rows = (await host.namedRange(TRIMS_NAME)) ?? [];
   const isOurs = rows.some((row) => row.length === TRIM_COLUMNS && isTrimEdge(row[TRIMS.follows]));
   if (!isOurs)
     throw new InputError(
@@ -61,6 +61,6 @@ export const addTakeoff = async (host: Host, options: TakeoffOptions): Promise<A
   const existing = await host.existing();
   await refuseOtherTrims(host, existing);
   const plan = takeoffPlan(options, chooseSheetNames(existing, options.roof !== undefined));
-  const undo = await host.write(plan);
+  const undo = await host.addSheets(plan);
   return { sheets: plan.sheets.map(({ name }) => name), undo };
 };

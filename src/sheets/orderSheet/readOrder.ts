@@ -3,7 +3,7 @@ import { describeCell } from "../../../shared/describe";
 import { InputError } from "../../../shared/inputError";
 import { itemKey } from "../../../shared/kinds/orderLines";
 import { a1 } from "../../workbook/address";
-import { formulaAt, shownAt, type Contents, type SheetContents } from "../../workbook/contents";
+import { formulaAt, valueAt, type Contents, type SheetContents } from "../../workbook/contents";
 import { ORDER, ORDER_HEADINGS, type OrderColumn } from "./orderLayout";
 
 /** A line of an order as it stands on a sheet; null is blank: nothing is needed, or no price is known. */
@@ -66,7 +66,7 @@ export const readOrder = (name: string, sheet: SheetContents): ReadOrder => {
     row,
     column: head.columns[column] ?? 0,
   });
-  const shown = (row: number, column: (typeof REQUIRED)[number]): Cell => shownAt(sheet, place(row, column));
+  const shown = (row: number, column: (typeof REQUIRED)[number]): Cell => valueAt(sheet, place(row, column));
   const where = (row: number, column: (typeof REQUIRED)[number]): string =>
     `${a1(place(row, column))} on "${name}"`;
 
@@ -81,7 +81,7 @@ export const readOrder = (name: string, sheet: SheetContents): ReadOrder => {
     );
   };
   const numberShown = (row: number, column: number | undefined): number | null => {
-    const cell = column === undefined ? null : shownAt(sheet, { row, column });
+    const cell = column === undefined ? null : valueAt(sheet, { row, column });
     return typeof cell === "number" ? cell : null;
   };
   const words = (row: number, column: "item" | "unit" | "orderUnit"): string => {

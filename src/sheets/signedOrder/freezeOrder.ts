@@ -7,7 +7,7 @@ import { measurementsBehind, type Measurement } from "../trace/measurements";
 import { referencesOf } from "../trace/references";
 import type { SheetCellAddress } from "../../workbook/address";
 import { allPrecedents } from "../trace/precedents";
-import { nextNumbered } from "../../workbook/nextNumbered";
+import { nextSheetName } from "../../workbook/nextSheetName";
 import { isSigned } from "./readSignedOrder";
 import { signedOrderSheet, type FrozenOrder } from "./signedOrderSheet";
 
@@ -40,15 +40,15 @@ const isBehind = (contents: Contents, order: string, sheet: string): boolean =>
   );
 
 /** The order that a person means: the one in front, the one that is worked out from the sheet in front, or the only one. */
-export const chooseOrder = (contents: Contents, inFront: string): string => {
+export const chooseOrder = (contents: Contents, activeSheetName: string): string => {
   const orders = liveOrdersIn(contents);
   const [only] = orders;
   if (only === undefined)
     throw new InputError(
       "The workbook has no order: build a takeoff first, or go to a sheet with an order's headings. Nothing was written.",
     );
-  if (orders.includes(inFront)) return inFront;
-  const behind = orders.filter((order) => isBehind(contents, order, inFront));
+  if (orders.includes(activeSheetName)) return activeSheetName;
+  const behind = orders.filter((order) => isBehind(contents, order, activeSheetName));
   const [first] = behind.length > 0 ? behind : orders;
   if (behind.length !== 1 && orders.length > 1)
     throw new InputError(
@@ -84,7 +84,7 @@ export const frozenSheet = (contents: Contents, live: LiveOrder, dateSerial: num
   const orderContents = contents.sheets.get(live.order.sheet);
   if (!orderContents) throw new Error(`The sheet of the order "${live.order.sheet}" is gone.`);
   return signedOrderSheet({
-    sheetName: nextNumbered(FROZEN, contents),
+    sheetName: nextSheetName(FROZEN, contents),
     dateSerial,
     orderContents,
     ...live,
@@ -93,8 +93,12 @@ export const frozenSheet = (contents: Contents, live: LiveOrder, dateSerial: num
 
 /** Freezes the order that a person means on a new sheet. */
 export const freezeOrder = async (host: Host, dateSerial: number): Promise<Added> => {
-  const [contents, { sheet: inFront }] = await Promise.all([host.contents(), host.inView()]);
-  const { plan } = frozenSheet(contents, readLiveOrder(contents, chooseOrder(contents, inFront)), dateSerial);
-  const undo = await host.write({ sheets: [plan], names: [] });
+  const [contents, { sheet: activeSheetName }] = await Promise.all([host.contents(), host.activeSheet()]);
+  const { plan } = frozenSheet(
+    contents,
+    readLiveOrder(contents, chooseOrder(contents, activeSheetName)),
+    dateSerial,
+  );
+  const undo = await host.addSheets({ sheets: [plan], names: [] });
   return { sheets: [plan.name], undo };
 };

@@ -1,7 +1,7 @@
 import { isBlank } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import { readArea, type Area, type CellAddress } from "../../workbook/address";
-import { formulaAt, shownAt, type Contents, type SheetContents } from "../../workbook/contents";
+import { formulaAt, valueAt, type Contents, type SheetContents } from "../../workbook/contents";
 import { ORDER, ORDER_HEADINGS } from "../orderSheet/orderLayout";
 import { readOrder, type ReadOrder } from "../orderSheet/readOrder";
 import { onlyWithin, currentSeal, type SealedBlock } from "../sealedBlock";
@@ -44,7 +44,7 @@ export const isSigned = (sheet: SheetContents): boolean =>
 
 const factOn = (sheet: SheetContents, fact: keyof typeof FACT_LABELS): string | undefined => {
   const place = besideLabel(sheet, FACT_LABELS[fact]);
-  return place && String(shownAt(sheet, place) ?? "");
+  return place && String(valueAt(sheet, place) ?? "");
 };
 
 /** The sheet that a signed one was taken from, edited or not; undefined for any other sheet, and where it says so no more. */
@@ -97,7 +97,7 @@ export const readSignedOrder = ({ sheets }: Contents, name: string): SignedOrder
   const area = sealedArea(sheet);
   const seal = area && currentSeal(sheet, area);
   const signedAt = besideLabel(sheet, SEAL_LABELS.signed);
-  if (!area || seal === undefined || !signedAt || seal !== shownAt(sheet, signedAt))
+  if (!area || seal === undefined || !signedAt || seal !== valueAt(sheet, signedAt))
     throw new InputError(
       `"${name}" is not as it was signed: its seal doesn't fit its cells any more. Nothing was written.`,
     );

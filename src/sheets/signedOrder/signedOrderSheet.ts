@@ -5,7 +5,7 @@ import { sealOf } from "../../../shared/seal";
 import { VERSION } from "../../../shared/version";
 import { a1, a1Range } from "../../workbook/address";
 import { cautionCells } from "../cautionCells";
-import { shownAt, type SheetContents } from "../../workbook/contents";
+import { valueAt, type SheetContents } from "../../workbook/contents";
 import { call } from "../../workbook/formula";
 import { ORDER, ORDER_HEADINGS, type OrderColumn } from "../orderSheet/orderLayout";
 import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
@@ -79,7 +79,7 @@ const orderRows = ({ order, orderContents }: SignedOrderOptions): Row[] => {
   const cellOf = (line: ReadLine, column: OrderColumn): Typed => {
     if (column === "extended") return extendedOf(line);
     const at = order.columns[column];
-    return at === undefined ? null : typed(shownAt(orderContents, { row: line.row, column: at }));
+    return at === undefined ? null : typed(valueAt(orderContents, { row: line.row, column: at }));
   };
   const total = sumOfCents(order.lines.map((line) => extendedOf(line) ?? 0));
   const unpriced = order.lines.filter(isUnpriced).map(({ item }) => item);

@@ -1,11 +1,12 @@
 import type { Cell } from "../../../shared/cell";
-import { cellInView, type SheetInView } from "../../workbook/inView";
+import { valueAt } from "../../workbook/contents";
+import type { ActiveSheet } from "../../workbook/activeSheet";
 import { ALL_PLANES, numberOfRoofPlane, PLANE, PLANE_HEADINGS, ROOF_SHAPE } from "./planes";
 
 const isText = (value: unknown): value is string => typeof value === "string" && value.trim() !== "";
 
 /** The first row of the plane table on a sheet, or undefined where there is none. */
-const firstPlaneRow = ({ cells }: SheetInView): number | undefined => {
+const firstPlaneRow = ({ cells }: ActiveSheet): number | undefined => {
   const headings = cells.findIndex((row) =>
     PLANE_HEADINGS.every((heading, column) => row[column] === heading),
   );
@@ -17,10 +18,10 @@ const firstPlaneRow = ({ cells }: SheetInView): number | undefined => {
  * of another table, or the first. undefined where the sheet is no takeoff, has no plane yet, or an unfilled row of the
  * table is selected: another plane than the one meant would be worse than none.
  */
-export const planeRowInView = (view: SheetInView): number | undefined => {
+export const activePlaneRow = (view: ActiveSheet): number | undefined => {
   const first = firstPlaneRow(view);
   if (first === undefined) return undefined;
-  const nameOf = (row: number): Cell => cellInView(view, { row, column: PLANE.name });
+  const nameOf = (row: number): Cell => valueAt(view, { row, column: PLANE.name });
   const end = view.cells.findIndex((row, index) => index >= first && row[PLANE.name] === ALL_PLANES);
   const rows = Array.from({ length: Math.max(0, end - first) }, (_, index) => first + index).filter((row) =>
     isText(nameOf(row)),
@@ -31,8 +32,8 @@ export const planeRowInView = (view: SheetInView): number | undefined => {
 };
 
 /** The number of a row's plane in the roof, where the row comes from a footprint. */
-export const roofPlaneNumber = (view: SheetInView, row: number): number | undefined => {
-  if (cellInView(view, { row, column: PLANE.shape }) !== ROOF_SHAPE) return undefined;
-  const name = cellInView(view, { row, column: PLANE.name });
+export const roofPlaneNumber = (view: ActiveSheet, row: number): number | undefined => {
+  if (valueAt(view, { row, column: PLANE.shape }) !== ROOF_SHAPE) return undefined;
+  const name = valueAt(view, { row, column: PLANE.name });
   return typeof name === "string" ? numberOfRoofPlane(name) : undefined;
 };

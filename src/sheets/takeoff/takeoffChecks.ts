@@ -1,6 +1,6 @@
 import { TRIM_EDGES, type TrimEdge } from "../../../shared/trimKinds";
-import { a1, areaInWords } from "../../workbook/address";
-import { blocksOf } from "../../workbook/blocks";
+import { a1, areaAddress } from "../../workbook/address";
+import { contiguousAreas } from "../../workbook/contiguousAreas";
 import { panelFieldName } from "../panelSheet";
 import { formula, type PlannedCell } from "../../workbook/plan";
 import { TRIM_ROWS, TRIMS_NAME } from "./trimsSheet";
@@ -74,8 +74,8 @@ const noClips = (layout: TakeoffLayout): string =>
 
 /** A number that is typed where the sheet works one out follows the roof no longer. */
 const typedOver = (sections: readonly PlannedCell[]): string => {
-  const worked = blocksOf(sections.filter(({ content }) => content?.kind === "formula"));
-  const count = worked.map((block) => `SUMPRODUCT(1-ISFORMULA(${areaInWords(block)}))`).join("+");
+  const worked = contiguousAreas(sections.filter(({ content }) => content?.kind === "formula"));
+  const count = worked.map((block) => `SUMPRODUCT(1-ISFORMULA(${areaAddress(block)}))`).join("+");
   return warn(
     `(${count})`,
     `"cells that are worked out, and were typed over: "&(${count})&"; they follow no change"`,

@@ -1,6 +1,6 @@
 import { CellError, isBlank } from "../../../shared/cell";
 import type { CellAddress } from "../../workbook/address";
-import { formulaAt, shownAt, type Contents, type SheetContents } from "../../workbook/contents";
+import { formulaAt, valueAt, type Contents, type SheetContents } from "../../workbook/contents";
 import type { SheetCellAddress } from "../../workbook/address";
 
 /** What tells a measurement from all others: by words, never by rows, so that it is found again where rows were inserted. */
@@ -37,10 +37,10 @@ const SHORT_NAME = 2;
 
 export const labelsOf = (name: string, sheet: SheetContents): Labels => {
   const { cells } = sheet;
-  const isFilled = (row: number, column: number): boolean => !isBlank(shownAt(sheet, { row, column }));
+  const isFilled = (row: number, column: number): boolean => !isBlank(valueAt(sheet, { row, column }));
   const isTyped = (row: number, column: number): boolean => formulaAt(sheet, { row, column }) === "";
   const isText = (row: number, column: number): boolean =>
-    isFilled(row, column) && isTyped(row, column) && typeof shownAt(sheet, { row, column }) === "string";
+    isFilled(row, column) && isTyped(row, column) && typeof valueAt(sheet, { row, column }) === "string";
   const filledIn = (row: number): number[] =>
     (cells[row] ?? []).flatMap((_, column) =>
       isFilled(row, column) || !isTyped(row, column) ? [column] : [],
@@ -62,14 +62,14 @@ export const labelsOf = (name: string, sheet: SheetContents): Labels => {
   });
   const headingAt = (row: number, column: number): string => {
     const at = headingRows[row];
-    const shown = at === undefined || at === row ? null : shownAt(sheet, { row: at, column });
+    const shown = at === undefined || at === row ? null : valueAt(sheet, { row: at, column });
     return typeof shown === "string" ? shown : "";
   };
 
   // Rows of one table that bear the same name are told apart by their order.
   const times = new Map<string, number>();
   const rowNames = cells.map((_, row) => {
-    const shown = shownAt(sheet, { row, column: 0 });
+    const shown = valueAt(sheet, { row, column: 0 });
     if (isBlank(shown) || shown instanceof CellError) return `row ${row + 1}`;
     const bare = String(shown);
     const called =
@@ -82,7 +82,7 @@ export const labelsOf = (name: string, sheet: SheetContents): Labels => {
   const unitInRow = (row: number): string => {
     const at = headingRows[row];
     const column = at === undefined ? -1 : (cells[at] ?? []).indexOf(UNIT_HEADING);
-    const shown = column < 0 ? null : shownAt(sheet, { row, column });
+    const shown = column < 0 ? null : valueAt(sheet, { row, column });
     return typeof shown === "string" ? shown : "";
   };
 
@@ -117,7 +117,7 @@ export const labelsIn =
   };
 
 const isNumberInTable = (sheet: SheetContents, place: CellAddress): boolean =>
-  formulaAt(sheet, place) !== "" && typeof shownAt(sheet, place) === "number";
+  formulaAt(sheet, place) !== "" && typeof valueAt(sheet, place) === "number";
 
 /**
  * Every measurement behind some cells: what they are worked out from, and the other numbers that the same sheets work out. Blank

@@ -4,7 +4,7 @@ import { LAYING_FIELDS, PANEL_FIELDS } from "../../../shared/kinds/panel";
 import { NAMESPACE, qualifiedName } from "../../workbook/namespace";
 import { tokensOf, type Token } from "../../workbook/formulas/tokens";
 import { columnOf, readArea, type Area, type CellAddress } from "../../workbook/address";
-import { formulaAt, shownAt, type Contents, type SheetContents } from "../../workbook/contents";
+import { formulaAt, valueAt, type Contents, type SheetContents } from "../../workbook/contents";
 import { PANEL_NAME } from "../panelSheet";
 
 /** A block of cells that a formula refers to. */
@@ -65,7 +65,7 @@ const labeledRow = (
   const isLookUp = tokens[block - 2]?.text.toUpperCase() === PANEL_VALUE && tokens[block - 1]?.text === "(";
   const label = tokens[block + 2];
   if (!isLookUp || label?.kind !== "reference" || !home) return undefined;
-  return String(shownAt(home, readArea(label.text).from)).toLowerCase();
+  return String(valueAt(home, readArea(label.text).from)).toLowerCase();
 };
 
 const rowBearing = (label: string, { from, to }: Area, sheet: SheetContents | undefined): Area => {

@@ -1,7 +1,7 @@
 import type { IStyleData } from "@univerjs/core";
 import type { Cell } from "../../../shared/cell";
 import type { CellAddress } from "../../workbook/address";
-import type { PaperEntry, PaperSheet } from "../../workbook/paper";
+import type { InputPrompt, PrintableSheet } from "../../workbook/printableSheet";
 import type { Print } from "../../workbook/plan";
 
 /** A workbook as plain values, between a file and the engine: what both can say of cells and sheets. */
@@ -96,11 +96,11 @@ export interface BookSheet {
   /** How it goes to paper; undefined: as the file has it, or as usual. */
   readonly print?: Print;
   /** Cells that are typed into, with what is told there. Only a new sheet has any. */
-  readonly entries?: readonly PaperEntry[];
+  readonly entries?: readonly InputPrompt[];
   /** Rows with which a new page begins. Only a new sheet has any. */
-  readonly breaksBefore?: PaperSheet["breaksBefore"];
+  readonly breaksBefore?: PrintableSheet["pageBreaksBefore"];
   /** A drawing over the cells. Only a new sheet has one. */
-  readonly drawing?: PaperSheet["drawing"];
+  readonly drawing?: PrintableSheet["drawing"];
   /** Pictures that were put on it since it was opened. */
   readonly pictures?: readonly BookPicture[];
   /** Pictures and drawings of its file that can be shown. They are never written. */

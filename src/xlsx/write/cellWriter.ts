@@ -1,5 +1,5 @@
 import { a1, type CellAddress } from "../../workbook/address";
-import { needsApostrophe } from "../../workbook/apostrophe";
+import { needsApostrophe } from "../../workbook/needsApostrophe";
 import { needsArrayForm } from "../formulas/arrayForm";
 import { fileStyleIndex, type Book, type BookCell, type BookSheet } from "../book/book";
 import { rangeText } from "../book/cellAddress";

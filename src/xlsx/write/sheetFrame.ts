@@ -1,6 +1,6 @@
 import { a1, LAST_CELL, type Area, type CellAddress } from "../../workbook/address";
-import type { PaperEntry } from "../../workbook/paper";
-import { PAGES } from "../../workbook/pages";
+import type { InputPrompt } from "../../workbook/printableSheet";
+import { PAGE_SETUP } from "../../workbook/pageSetup";
 import type { BookSheet, DropDown } from "../book/book";
 import { parseRange, rangeText } from "../book/cellAddress";
 import { changeElement, insertInOrder, removeElement, SHEET_ORDER } from "../xml/elementOrder";
@@ -126,7 +126,7 @@ const dropDownText = ({ ranges, choices }: DropDown, x: string): string => {
 };
 
 /** Whatever is typed may be a number or a tape's text, so all that is asked is a digit in it. */
-const entryText = ({ at, title, prompt }: PaperEntry, x: string): string => {
+const entryText = ({ at, title, prompt }: InputPrompt, x: string): string => {
   const attributes = attributesText({
     type: "custom",
     errorStyle: "warning",
@@ -204,7 +204,7 @@ export const pageChanges = (versions: SheetVersions): Splice[] => {
   const { part, before, now, x } = versions;
   if (!now.print || before.print) return [];
   const { root } = part;
-  const { orientation, pagesHigh = ANY_NUMBER } = PAGES[now.print];
+  const { orientation, pagesHigh = ANY_NUMBER } = PAGE_SETUP[now.print];
   return [
     insertInOrder(
       root,

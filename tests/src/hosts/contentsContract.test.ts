@@ -1,7 +1,7 @@
 import { excelHost } from "../../../src/hosts/excel/excelHost";
 import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
-import { formulaAt, shownAt, type Contents } from "../../../src/workbook/contents";
+import { formulaAt, valueAt, type Contents } from "../../../src/workbook/contents";
 import { formula, number, text, type WorkbookPlan } from "../../../src/workbook/plan";
 import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
 
@@ -26,7 +26,7 @@ const PLAN: WorkbookPlan = {
 const inExcel = async (): Promise<Contents> => {
   const workbook = fakeWorkbook();
   const host = excelHost(fakeExcel(workbook), () => Promise.reject(new Error("no picture")));
-  await host.write(PLAN);
+  await host.addSheets(PLAN);
   // The stand-in calculates nothing.
   const doubled = workbook.sheets[0]?.cells.get("C3");
   if (doubled) doubled.shows = 40;
@@ -48,9 +48,9 @@ describe.each([
     expect([...sheets.keys()]).toEqual(["Bid of May", "Blank"]);
     const bid = sheets.get("Bid of May");
     if (!bid) throw new Error("the sheet is gone");
-    expect(shownAt(bid, { row: 1, column: 1 })).toBe("6:12");
-    expect(shownAt(bid, { row: 2, column: 2 })).toBe(40);
-    expect(shownAt(bid, { row: 0, column: 0 })).toBeNull();
+    expect(valueAt(bid, { row: 1, column: 1 })).toBe("6:12");
+    expect(valueAt(bid, { row: 2, column: 2 })).toBe(40);
+    expect(valueAt(bid, { row: 0, column: 0 })).toBeNull();
     expect(formulaAt(bid, { row: 2, column: 2 })).toBe("=B3*2");
     expect(formulaAt(bid, { row: 2, column: 1 })).toBe("");
     expect([...targets]).toEqual([["Eave", "'Bid of May'!$B$3"]]);

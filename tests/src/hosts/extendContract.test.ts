@@ -12,7 +12,7 @@ import { planOf } from "./local/planOf";
 
 /** A host with a bid in it, and a person's hand on its cells. */
 interface Tried {
-  readonly host: Pick<Host, "survey" | "put">;
+  readonly host: Pick<Host, "survey" | "putCells">;
   type(address: string, content: string): void;
   dispose(): void;
 }
@@ -36,7 +36,7 @@ const inExcel = async (): Promise<Tried> => {
   const host = excelHost(fakeExcel(workbook), () =>
     Promise.reject(new Error("no picture was to be inserted")),
   );
-  await host.write(bid());
+  await host.addSheets(bid());
   return {
     host,
     type: (address, content) => workbook.sheets[0]?.cells.set(address, { formula: content }),
@@ -50,7 +50,7 @@ const inLocalWorkbook = async (): Promise<Tried> => {
   return {
     host: {
       survey: () => Promise.resolve(engine.survey("Bid", readArea("A1"))),
-      put: async (patch) => engine.put(patch),
+      putCells: async (patch) => engine.putCells(patch),
     },
     type: (address, content) => {
       engine.setCell({ sheet: "Bid", ...placeOf(address) }, content);
@@ -75,8 +75,8 @@ describe.each([
     tried.dispose();
   });
 
-  /** What stands on the sheet: formulas, and values where there is none. */
-  const standing = async (): Promise<string> => {
+  /** The contents of the sheet as entered: formulas, and values where there is no formula. */
+  const entered = async (): Promise<string> => {
     const { cells, formulas } = await tried.host.survey();
     const shown = cells.map((line, row) =>
       line.map((cell, column) => formulas[row]?.[column] || (cell ?? "")),
@@ -88,9 +88,9 @@ describe.each([
   const patch = async () => extended(await tried.host.survey(), IDS);
 
   it("puts every cell of the patch in its place, and changes no other", async () => {
-    const before = JSON.parse(await standing()) as unknown[][];
+    const before = JSON.parse(await entered()) as unknown[][];
     const planned = await patch();
-    await tried.host.put(planned);
+    await tried.host.putCells(planned);
     const { cells, formulas } = await tried.host.survey();
     planned.cells.forEach((line, row) => {
       line.forEach((cell, column) => {
@@ -100,64 +100,64 @@ describe.each([
         if (!cell) expect(cells[at[0]]?.[at[1]] ?? null).toBeNull();
       });
     });
-    const after = JSON.parse(await standing()) as unknown[][];
+    const after = JSON.parse(await entered()) as unknown[][];
     before.forEach((line, row) => expect(after[row]?.slice(0, line.length)).toEqual(line));
   });
 
   it("takes everything back", async () => {
-    const before = await standing();
-    const undo = await tried.host.put(await patch());
-    expect(await standing()).not.toBe(before);
+    const before = await entered();
+    const undo = await tried.host.putCells(await patch());
+    expect(await entered()).not.toBe(before);
     await undo();
-    expect(await standing()).toBe(before);
+    expect(await entered()).toBe(before);
   });
 
   it("can write again after taking back, and not a second time over itself", async () => {
     const planned = await patch();
     await (
-      await tried.host.put(planned)
+      await tried.host.putCells(planned)
     )();
-    await tried.host.put(planned);
-    await expect(tried.host.put(planned)).rejects.toThrow('E1 holds "Courses"');
+    await tried.host.putCells(planned);
+    await expect(tried.host.putCells(planned)).rejects.toThrow('E1 holds "Courses"');
   });
 
   it.each(["mine", "=1+1"])("refuses where a cell holds %s, and writes nothing", async (content) => {
     const planned = await patch();
     tried.type("F3", content);
-    const before = await standing();
-    await expect(tried.host.put(planned)).rejects.toThrow(/^F3 holds .*\. Nothing was written\.$/);
-    expect(await standing()).toBe(before);
+    const before = await entered();
+    await expect(tried.host.putCells(planned)).rejects.toThrow(/^F3 holds .*\. Nothing was written\.$/);
+    expect(await entered()).toBe(before);
   });
 
   it.each([
     ["West", (holds: unknown) => holds === "North"],
     ["=1+1", (holds: unknown) => holds === "=SUM(B2:B3)"],
   ])("writes %s over what may be replaced, and over nothing else, and takes it back", async (typed, may) => {
-    const before = await standing();
+    const before = await entered();
     const isFormula = typed.startsWith("=");
     const at = isFormula ? { row: 3, column: 1 } : { row: 1, column: 0 };
     const cells = [[{ content: isFormula ? formula(typed) : text(typed) }]];
     const put = (mayReplace?: (holds: unknown) => boolean) =>
-      tried.host.put({ sheet: "Bid", at, cells, ...(mayReplace && { mayReplace }) });
+      tried.host.putCells({ sheet: "Bid", at, cells, ...(mayReplace && { mayReplace }) });
     await expect(put()).rejects.toThrow("Nothing was written.");
     await expect(put((holds) => holds === "East")).rejects.toThrow("Nothing was written.");
-    expect(await standing()).toBe(before);
+    expect(await entered()).toBe(before);
     const undo = await put(may);
-    expect(await standing()).toContain(`"${typed}"`);
+    expect(await entered()).toContain(`"${typed}"`);
     await undo();
-    expect(await standing()).toBe(before);
+    expect(await entered()).toBe(before);
   });
 
   it("takes nothing back where a cell has been edited since", async () => {
-    const undo = await tried.host.put(await patch());
+    const undo = await tried.host.putCells(await patch());
     tried.type("G2", "mine");
-    const before = await standing();
+    const before = await entered();
     await expect(undo()).rejects.toThrow('G2 on "Bid" has changed since; nothing was undone.');
-    expect(await standing()).toBe(before);
+    expect(await entered()).toBe(before);
   });
 
   it.each(["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1"])("keeps the text %j text", async (risky) => {
-    await tried.host.put({ sheet: "Bid", at: placeOf("A9"), cells: [[{ content: text(risky) }]] });
+    await tried.host.putCells({ sheet: "Bid", at: placeOf("A9"), cells: [[{ content: text(risky) }]] });
     const { cells: shown, formulas } = await tried.host.survey();
     expect([shown[8]?.[0], formulas[8]?.[0]]).toEqual([risky, ""]);
   });

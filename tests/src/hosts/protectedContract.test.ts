@@ -34,18 +34,18 @@ describe("a sheet that a plan protects", () => {
   it("is protected in Excel after it was filled, and only it", async () => {
     const workbook = fakeWorkbook("Bid");
     const host = excelHost(fakeExcel(workbook), () => Promise.reject(new Error("no picture")));
-    await host.write(PLAN);
+    await host.addSheets(PLAN);
     expect(workbook.sheets.map(({ name, isProtected }) => [name, isProtected])).toEqual([
       ["Bid", false],
       ["Signed 1", true],
       ["Order", false],
     ]);
     expect(workbook.sheets[1]?.cells.get("B1")?.formula).toBe(94);
-    await expect(host.put(patchOf("Signed 1"))).rejects.toThrow(REFUSAL);
+    await expect(host.putCells(patchOf("Signed 1"))).rejects.toThrow(REFUSAL);
   });
 
   it("takes no typing and no row in the local workbook, but is calculated", async () => {
-    const { injector, workbook, calculated, put, getCell, dispose } = createHeadlessEngine(
+    const { injector, workbook, calculated, putCells, getCell, dispose } = createHeadlessEngine(
       localCatalog,
       PLAN,
     );
@@ -77,7 +77,7 @@ describe("a sheet that a plan protects", () => {
     await calculated();
     expect(getCell({ sheet: "Signed 1", row: 0, column: 1 })).toBe(94);
     expect(getCell({ sheet: "Signed 1", row: 0, column: 2 })).toBe(95);
-    await expect(put(patchOf("Signed 1"))).rejects.toThrow(REFUSAL);
+    await expect(putCells(patchOf("Signed 1"))).rejects.toThrow(REFUSAL);
     dispose();
   });
 
@@ -91,7 +91,7 @@ describe("a sheet that a plan protects", () => {
     ]);
     const again = createHeadlessEngine(localCatalog, file.book);
     await again.calculated();
-    await expect(again.put(patchOf("Signed 1"))).rejects.toThrow(REFUSAL);
+    await expect(again.putCells(patchOf("Signed 1"))).rejects.toThrow(REFUSAL);
     expect(saveXlsx({ file, calculated: again.book() }, again.book())).toBe(file.bytes);
     engine.dispose();
     again.dispose();

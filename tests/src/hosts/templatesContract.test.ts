@@ -11,7 +11,7 @@ import { TEMPLATES } from "../../support/templates";
 jest.setTimeout(120_000);
 
 /** What stands in a workbook, whichever keeps it: by sheet, then by address; and what its names stand for. */
-interface Standing {
+interface WrittenWorkbook {
   readonly sheets: Record<string, { frozenRows: number; cells: Record<string, string> }>;
   readonly names: Record<string, string>;
 }
@@ -37,11 +37,11 @@ const sorted = (cells: readonly CellInWords[]): Record<string, string> =>
 /** Without the quotes that a sheet's name may have, and the dollar signs. */
 const plainTarget = (target: string): string => target.replace(/['$]/g, "");
 
-const inExcel = async (plan: WorkbookPlan): Promise<Standing> => {
+const inExcel = async (plan: WorkbookPlan): Promise<WrittenWorkbook> => {
   const workbook = fakeWorkbook();
   await excelHost(fakeExcel(workbook), () =>
     Promise.reject(new Error("no picture was to be inserted")),
-  ).write(plan);
+  ).addSheets(plan);
   return {
     sheets: Object.fromEntries(
       workbook.sheets.map(({ name, frozenRows, cells }) => [
@@ -61,7 +61,7 @@ const inExcel = async (plan: WorkbookPlan): Promise<Standing> => {
   };
 };
 
-const inBook = ({ sheets, names, styles }: Book): Standing => ({
+const inBook = ({ sheets, names, styles }: Book): WrittenWorkbook => ({
   sheets: Object.fromEntries(
     sheets.map(({ name, frozen, cells, dropDowns }) => {
       const choicesAt = (address: string): string | undefined =>

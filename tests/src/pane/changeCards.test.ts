@@ -26,7 +26,7 @@ const cards = async () => {
   const excel = excelHost(fakeExcel(workbook), () =>
     Promise.reject(new Error("no picture was to be inserted")),
   );
-  await excel.write(smallOrder([["panels", 10, 100]]));
+  await excel.addSheets(smallOrder([["panels", 10, 100]]));
   document.body.innerHTML = "<div></div>";
   const element = document.body.firstElementChild as HTMLElement;
   let changed: () => void = () => undefined;

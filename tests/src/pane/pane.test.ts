@@ -19,13 +19,13 @@ const files: WorkbookFiles = {
 const host: PaneHost = {
   title: "a workbook of the test",
   files,
-  existing: () => Promise.resolve({ sheets: [], names: [], inFront: "" }),
-  write: () => Promise.resolve(() => Promise.resolve()),
+  existing: () => Promise.resolve({ sheets: [], names: [], activeSheetName: "" }),
+  addSheets: () => Promise.resolve(() => Promise.resolve()),
   contents: () => Promise.resolve({ sheets: new Map(), targets: new Map() }),
-  inView: () => Promise.resolve({ sheet: "Bid", selected: { row: 0, column: 0 }, cells: [] }),
+  activeSheet: () => Promise.resolve({ sheet: "Bid", selected: { row: 0, column: 0 }, cells: [] }),
   watch: () => () => undefined,
-  named: notHere,
-  put: notHere,
+  namedRange: notHere,
+  putCells: notHere,
   putPicture: notHere,
   survey: notHere,
 };

@@ -5,9 +5,9 @@ import type { Cell } from "../../../shared/cell";
 import type { Host, SheetPicture } from "../../../src/workbook/host";
 import { PlanePicture } from "../../../src/pane/picture/PlanePicture";
 import { fieldSheetPlan } from "../../../src/sheets/fieldSheet/fieldSheet";
-import type { SheetInView } from "../../../src/workbook/inView";
+import type { ActiveSheet } from "../../../src/workbook/activeSheet";
 import type { CellPatch } from "../../../src/workbook/patch";
-import { planeInView } from "../../../src/sheets/inView/planeInView";
+import { activePlane } from "../../../src/sheets/activeSheet/activePlane";
 import { number, text } from "../../../src/workbook/plan";
 import { press, seen, show } from "../../support/card";
 
@@ -19,7 +19,7 @@ const PANEL: Cell[][] = [
   ["exposed height", 12],
 ];
 
-const fieldSheet = (): SheetInView => {
+const fieldSheet = (): ActiveSheet => {
   const inputs = {
     plane: text("North"),
     shape: text("rectangle"),
@@ -49,17 +49,17 @@ const hand = (occupied = "") => {
   const host: Host = {
     title: "a hand",
     existing: notHere,
-    inView: notHere,
+    activeSheet: notHere,
     contents: notHere,
     watch: notHere,
-    write: notHere,
+    addSheets: notHere,
     survey: notHere,
-    named: () => Promise.resolve(PANEL),
+    namedRange: () => Promise.resolve(PANEL),
     putPicture: (picture) => {
       pictures.push(picture);
       return Promise.resolve(() => Promise.resolve(void undone.push("picture")));
     },
-    put: (patch) => {
+    putCells: (patch) => {
       if (occupied !== "") return Promise.reject(new Error(`J17 holds "${occupied}". Nothing was written.`));
       patches.push(patch);
       return Promise.resolve(() => Promise.resolve(void undone.push("cells")));
@@ -70,7 +70,7 @@ const hand = (occupied = "") => {
 
 const shown = (host: Host): HTMLElement => {
   const view = fieldSheet();
-  return show(h(PlanePicture, { host, view, plane: planeInView(view, new Map([["Panel", PANEL]])) }));
+  return show(h(PlanePicture, { host, view, plane: activePlane(view, new Map([["Panel", PANEL]])) }));
 };
 
 const written = (patch: CellPatch | undefined): string => JSON.stringify(patch?.cells);

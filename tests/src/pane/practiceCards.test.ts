@@ -184,7 +184,7 @@ describe("the card that marks, beside Excel's stand-in", () => {
       set: { kind: "topics", topics: ["courses"], problems: 1 },
     } as const;
     const questions = problemsOf(version).map(({ question }) => question);
-    await host.write({ sheets: sheetsOf(studentSheets(questions, version)), names: [] });
+    await host.addSheets({ sheets: sheetsOf(studentSheets(questions, version)), names: [] });
     const card = show(h(PracticeCards, { host, handOut }));
     await type(card, "marking-pasted", "Ann\tA\t1");
     press(card, "Mark what is pasted");
@@ -211,11 +211,11 @@ describe("the card that marks, beside Excel's stand-in", () => {
 
   it("says how a page stands as long as that page is in front, as it was", async () => {
     const { host, handOut } = excel();
-    let view = { ...(await host.inView()), cells: [["Bid"]] };
+    let view = { ...(await host.activeSheet()), cells: [["Bid"]] };
     const listeners = new Set<() => void>();
     const watched = {
       ...host,
-      inView: () => Promise.resolve(view),
+      activeSheet: () => Promise.resolve(view),
       watch: (listener: () => void) => {
         listeners.add(listener);
         return () => listeners.delete(listener);

@@ -2,7 +2,7 @@ import type { Cell } from "../../../shared/cell";
 import { checkPage } from "../../../src/practice/marking/checkPage";
 import type { VersionOptions } from "../../../src/practice/classOptions";
 import { problemsOf } from "../../../src/practice/class/practiceClass";
-import type { SheetInView } from "../../../src/workbook/inView";
+import type { ActiveSheet } from "../../../src/workbook/activeSheet";
 import { studentSheets } from "../../../src/practice/sheets/studentSheets";
 
 const VERSION: VersionOptions = {
@@ -20,7 +20,7 @@ const page = studentSheets(
 ).problems[1];
 
 /** The second page as a host reads it, with answers typed in. */
-const pageWith = (...answers: readonly Cell[]): SheetInView => {
+const pageWith = (...answers: readonly Cell[]): ActiveSheet => {
   const cells: Cell[][] = Array.from({ length: 80 }, () => [null, null, null, null]);
   const put = ({ row, column }: { row: number; column: number }, value: Cell): void => {
     (cells[row] as Cell[])[column] = value;

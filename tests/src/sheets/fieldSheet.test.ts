@@ -4,7 +4,8 @@ import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { fieldSheetPlan } from "../../../src/sheets/fieldSheet/fieldSheet";
 import { captionPatch } from "../../../src/sheets/fieldSheet/pictureCaption";
 import { readArea } from "../../../src/workbook/address";
-import { blockInView, type SheetInView } from "../../../src/workbook/inView";
+import { valuesIn } from "../../../src/workbook/contents";
+import type { ActiveSheet } from "../../../src/workbook/activeSheet";
 import type { Undo } from "../../../src/workbook/patch";
 import { formula, number, text, type WorkbookPlan } from "../../../src/workbook/plan";
 import { PANEL_NAME, panelSheet } from "../../../src/sheets/panelSheet";
@@ -130,20 +131,16 @@ describe("a field sheet's plan", () => {
 
 describe("the line beneath a field sheet's picture", () => {
   const AS_DRAWN = "Picture: drawn for what stands here.";
-  const viewNow = (): SheetInView => ({
+  const viewNow = (): ActiveSheet => ({
     sheet: "Field North",
     selected: { row: 0, column: 0 },
     cells: engine.contents().sheets.get("Field North")?.cells ?? [],
   });
   const block = readArea(PANEL.names.find(({ name }) => name === PANEL_NAME)?.range ?? "");
   const panelNow = (): Matrix =>
-    blockInView(
-      { ...viewNow(), cells: engine.contents().sheets.get("Panel")?.cells ?? [] },
-      block.from,
-      block.to,
-    );
+    valuesIn({ cells: engine.contents().sheets.get("Panel")?.cells ?? [] }, block);
   const draw = async (start?: string): Promise<Undo> => {
-    const undo = await engine.put(captionPatch(viewNow(), panelNow(), start));
+    const undo = await engine.putCells(captionPatch(viewNow(), panelNow(), start));
     await engine.calculated();
     return undo;
   };

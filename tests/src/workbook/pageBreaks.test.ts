@@ -2,7 +2,7 @@ import { planBook } from "../../../src/xlsx/planBook";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 import { LEVELS } from "../../../functions/practice/level";
 import { pageBreaks } from "../../../src/workbook/pageBreaks";
-import { PAPER_PX } from "../../../src/workbook/pages";
+import { PAPER_PX } from "../../../src/workbook/pageSetup";
 import { keySheet } from "../../../src/practice/sheets/keySheet";
 import { ALL_TOPICS, classOf } from "../../support/practiceClass";
 
@@ -30,11 +30,13 @@ test("a key's pages begin with problems, in its file too", () => {
     const units = "feet and inches";
     const version = { seed: "1", version: 0, level, units, set: ALL_TOPICS } as const;
     const key = keySheet(classOf(1, level, units), version);
-    const begins = key.breaksBefore?.map((row) => key.cells.find((cell) => cell.row === row));
+    const begins = key.pageBreaksBefore?.map((row) => key.cells.find((cell) => cell.row === row));
     expect(begins?.length).toBeGreaterThan(2);
     expect(begins?.map((cell) => cell?.style)).toEqual(begins?.map(() => "section"));
     const { parts } = openXlsx(saveXlsx(undefined, planBook([key])));
     const part = new TextDecoder().decode(parts.get("xl/worksheets/sheet1.xml"));
-    expect([...part.matchAll(/<brk id="(\d+)"/g)].map(([, row]) => Number(row))).toEqual(key.breaksBefore);
+    expect([...part.matchAll(/<brk id="(\d+)"/g)].map(([, row]) => Number(row))).toEqual(
+      key.pageBreaksBefore,
+    );
   }
 });

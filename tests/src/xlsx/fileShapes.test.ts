@@ -4,7 +4,7 @@ import { writeZip } from "../../../src/xlsx/package/zip";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../src/xlsx/xlsxFile";
 import { descendantsOf, parseXml } from "../../../src/xlsx/xml/xml";
 import { box, face, line, type Figure } from "../../../src/pictures/figure";
-import type { PaperSheet } from "../../../src/workbook/paper";
+import type { PrintableSheet } from "../../../src/workbook/printableSheet";
 
 const DRAWING = "xl/drawings/drawing1.xml";
 
@@ -20,13 +20,13 @@ const FIGURE: Figure = {
   ],
 };
 
-const SHEET: PaperSheet = {
+const SHEET: PrintableSheet = {
   name: "1 Wall",
   cells: [],
   columnWidths: [100],
   rowHeights: {},
   frozenRows: 0,
-  entries: [],
+  inputPrompts: [],
   drawing: { at: { row: 3, column: 1 }, figure: FIGURE },
 };
 

@@ -1,4 +1,4 @@
-import { cutAcross, type Area } from "../../../workbook/address";
+import { splitByRows, type Area } from "../../../workbook/address";
 
 /** Excel's own range for a block. */
 export const rangeOf = (sheet: Excel.Worksheet, { from, to }: Area): Excel.Range =>
@@ -8,7 +8,7 @@ export const rangeOf = (sheet: Excel.Worksheet, { from, to }: Area): Excel.Range
 const CELLS_AT_ONCE = 5_000;
 
 /** A block cut across into blocks that Excel takes at once. */
-export const slicesOf = (area: Area): Area[] => cutAcross(area, CELLS_AT_ONCE);
+export const slicesOf = (area: Area): Area[] => splitByRows(area, CELLS_AT_ONCE);
 
 /** Things in their order, in groups of no more cells than Excel takes at once. */
 export const grouped = <T>(things: readonly T[], cellsOf: (thing: T) => number): T[][] => {

@@ -1,5 +1,5 @@
 import { a1, type Area } from "../../../workbook/address";
-import { nameKey, type EnteredContent, type EnteredContents } from "../../../workbook/builtSheets";
+import { nameKey, type EnteredContent, type EnteredContents } from "../../../workbook/enteredContents";
 import type { ExcelEntry } from "../ranges/excelEntry";
 import { readLines } from "../ranges/readInPieces";
 import { usedRanges } from "../ranges/usedRanges";

@@ -1,6 +1,6 @@
 import { CellError, type Cell, type Matrix } from "../../../../shared/cell";
 import type { SheetContents } from "../../../workbook/contents";
-import type { SheetInView } from "../../../workbook/inView";
+import type { ActiveSheet } from "../../../workbook/activeSheet";
 import type { CellAddress } from "../../../workbook/address";
 import type { ExcelEntry } from "../ranges/excelEntry";
 import { areaOf, PLACE_AND_SIZE } from "../ranges/ranges";
@@ -62,7 +62,7 @@ export const sheetContents = (from: CellAddress, lines: readonly Line[]): SheetC
 });
 
 /** The sheet in front, as it shows. */
-export const readInView = (excel: ExcelEntry): Promise<SheetInView> =>
+export const readActiveSheet = (excel: ExcelEntry): Promise<ActiveSheet> =>
   excel.run(async (context) => {
     const sheet = context.workbook.worksheets.getActiveWorksheet();
     const active = context.workbook.getActiveCell();
@@ -77,7 +77,7 @@ export const readInView = (excel: ExcelEntry): Promise<SheetInView> =>
   });
 
 /** The cells that a name stands for; undefined where there is no such name. */
-export const readNamed = (excel: ExcelEntry, name: string): Promise<Matrix | undefined> =>
+export const readNamedRange = (excel: ExcelEntry, name: string): Promise<Matrix | undefined> =>
   excel.run(async (context) => {
     const item = context.workbook.names.getItemOrNullObject(name);
     await context.sync();

@@ -1,4 +1,4 @@
-import { failureInWords } from "../../../workbook/failureInWords";
+import { errorMessage } from "../../../workbook/errorMessage";
 
 /** Does something; where it fails, takes back what was done, and says so if even that fails. */
 export const allOrNothing = async <T>(act: () => Promise<T>, takeBack: () => Promise<void>): Promise<T> => {
@@ -9,7 +9,7 @@ export const allOrNothing = async <T>(act: () => Promise<T>, takeBack: () => Pro
       await takeBack();
     } catch (second) {
       throw new Error(
-        `${failureInWords(failure)}; and what was done could not be taken back: ${failureInWords(second)}`,
+        `${errorMessage(failure)}; and what was done could not be taken back: ${errorMessage(second)}`,
         {
           cause: failure,
         },

@@ -1,5 +1,5 @@
 import type { CellContent } from "../../../workbook/plan";
-import { needsApostrophe } from "../../../workbook/apostrophe";
+import { needsApostrophe } from "../../../workbook/needsApostrophe";
 
 /**
  * What goes into a range's `formulas`. Office.js takes them as American English has them, commas between arguments and

@@ -1,7 +1,7 @@
 import { InputError } from "../../../../shared/inputError";
-import { addressesIn, areaInWords, readArea, type Area } from "../../../workbook/address";
+import { addressesIn, areaAddress, readArea, type Area } from "../../../workbook/address";
 import {
-  lookOf,
+  formatSource,
   patchArea,
   refuseOccupied,
   type CellPatch,
@@ -46,16 +46,16 @@ const loadObstacles = (sheet: Excel.Worksheet, name: string, area: Area): (() =>
     if (!merged.isNullObject)
       refuse(
         `${splitAddress(merged.address)
-          .map((each) => areaInWords(readArea(each)))
+          .map((each) => areaAddress(readArea(each)))
           .join(", ")} is merged`,
       );
-    if (tables.items[0]) refuse(`${areaInWords(area)} is in the table ${tables.items[0].name}`);
+    if (tables.items[0]) refuse(`${areaAddress(area)} is in the table ${tables.items[0].name}`);
   };
 };
 
 /** Loads the row that a patch's cells are formatted like, if it names one. */
 const loadFormatRow = (sheet: Excel.Worksheet, patch: CellPatch, area: Area): Excel.Range | undefined => {
-  const row = patch.lookLike && "row" in patch.lookLike ? lookOf(patch, area) : undefined;
+  const row = patch.copyFormatsFrom && "row" in patch.copyFormatsFrom ? formatSource(patch, area) : undefined;
   const range = row && rangeOf(sheet, row);
   range?.load("numberFormat");
   return range;

@@ -1,5 +1,5 @@
 import type { CellPatch, Undo } from "../../../workbook/patch";
-import { UNWATCHED, type LongRun } from "../../../workbook/longRun";
+import { NO_MONITOR, type ProgressMonitor } from "../../../workbook/progressMonitor";
 import type { ExcelEntry } from "../ranges/excelEntry";
 import { allOrNothing } from "./allOrNothing";
 import { readTarget, type PatchTarget } from "./patchTarget";
@@ -16,17 +16,17 @@ const overwritten = (target: PatchTarget): PatchTarget => ({
 export const putCells = async (
   excel: ExcelEntry,
   patch: CellPatch,
-  run: LongRun = UNWATCHED,
+  run: ProgressMonitor = NO_MONITOR,
 ): Promise<Undo> => {
   const target = await readTarget(excel, patch);
   let written: WrittenSlice[] = [];
   const restore = (): Promise<void> => restoreTarget(excel, target, written);
   await allOrNothing(() => writePatch(excel, target, written, run), restore);
-  return async (undoRun = UNWATCHED) => {
+  return async (undoRun = NO_MONITOR) => {
     await refuseEdits(excel, target, written, undoRun);
     await allOrNothing(restore, async () => {
       written = [];
-      await writePatch(excel, overwritten(target), written, UNWATCHED);
+      await writePatch(excel, overwritten(target), written, NO_MONITOR);
     });
   };
 };

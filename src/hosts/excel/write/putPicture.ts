@@ -71,10 +71,10 @@ const takeAway = (excel: ExcelEntry, gone: readonly Lying[]): Promise<void> =>
     }));
     for (const { sheet } of sheets) sheet.load("id");
     await context.sync();
-    const standing = sheets.filter(({ sheet }) => !sheet.isNullObject);
-    for (const { sheet } of standing) sheet.shapes.load("items/id");
+    const present = sheets.filter(({ sheet }) => !sheet.isNullObject);
+    for (const { sheet } of present) sheet.shapes.load("items/id");
     await context.sync();
-    for (const { sheetId, sheet } of standing)
+    for (const { sheetId, sheet } of present)
       for (const shape of sheet.shapes.items)
         if (gone.some((each) => each.sheetId === sheetId && each.shapeId === shape.id)) shape.delete();
     await context.sync();

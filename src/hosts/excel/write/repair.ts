@@ -2,7 +2,7 @@ import { NAMESPACE } from "../../../workbook/namespace";
 import type { Area, CellAddress, SheetCellAddress } from "../../../workbook/address";
 import { refuseChanged } from "../../../workbook/patch";
 import type { Repaired } from "../../../workbook/host";
-import { UNWATCHED, type LongRun } from "../../../workbook/longRun";
+import { NO_MONITOR, type ProgressMonitor } from "../../../workbook/progressMonitor";
 import { allOrNothing } from "./allOrNothing";
 import type { ExcelEntry } from "../ranges/excelEntry";
 import { grouped, rangeOf, slicesOf } from "../ranges/ranges";
@@ -65,7 +65,7 @@ const lostIn = (excel: ExcelEntry, { sheetId, area }: Slice): Promise<Lost[]> =>
 /** Every formula of ours that shows #NAME?, and the sheets whose can't be entered. */
 const lookThrough = async (
   excel: ExcelEntry,
-  { onProgress, signal }: LongRun,
+  { onProgress, signal }: ProgressMonitor,
 ): Promise<{ found: Lost[]; protectedSheets: string[] }> => {
   const slices = await readSlices(excel);
   const found: Lost[] = [];
@@ -102,18 +102,18 @@ const enter = (
   excel: ExcelEntry,
   found: readonly Lost[],
   entered: Entered[],
-  { onProgress, signal }: LongRun,
+  { onProgress, signal }: ProgressMonitor,
 ): Promise<void> =>
   excel.run(async (context) => {
     const { application } = context.workbook;
     const groups = groupsOf(found);
     for (const [index, group] of groups.entries()) {
-      const standing = rangesOf(context, group);
-      for (const range of standing) range.load("formulas");
+      const current = rangesOf(context, group);
+      for (const range of current) range.load("formulas");
       await context.sync();
       signal.throwIfAborted();
       const turns = group.flatMap((lost, at): { cell: Entered; range: Excel.Range }[] => {
-        const range = standing[at];
+        const range = current[at];
         return range && formulaIn(range) === lost.formula ? [{ cell: { ...lost }, range }] : [];
       });
       application.suspendScreenUpdatingUntilNextSync();
@@ -130,7 +130,11 @@ const enter = (
   });
 
 /** Calculates, and counts those among some cells that show #NAME? even so. */
-const countUnknown = (excel: ExcelEntry, cells: readonly Lost[], { signal }: LongRun): Promise<number> =>
+const countUnknown = (
+  excel: ExcelEntry,
+  cells: readonly Lost[],
+  { signal }: ProgressMonitor,
+): Promise<number> =>
   excel.run(async (context) => {
     context.workbook.application.calculate("Full");
     let count = 0;
@@ -181,7 +185,7 @@ const refuseEdits = (excel: ExcelEntry, entered: readonly Entered[]): Promise<vo
   });
 
 /** The share of a work that is one half of another. */
-const halfOf = (run: LongRun, done: number): LongRun => ({
+const halfOf = (run: ProgressMonitor, done: number): ProgressMonitor => ({
   ...run,
   onProgress: (share) => {
     run.onProgress((done + share) / 2);
@@ -189,7 +193,7 @@ const halfOf = (run: LongRun, done: number): LongRun => ({
 });
 
 /** Enters again every formula of ours that shows #NAME?, calculates, and says what came of it. */
-export const repair = async (excel: ExcelEntry, run: LongRun = UNWATCHED): Promise<Repaired> => {
+export const repair = async (excel: ExcelEntry, run: ProgressMonitor = NO_MONITOR): Promise<Repaired> => {
   const { found, protectedSheets } = await lookThrough(excel, halfOf(run, 0));
   const entered: Entered[] = [];
   const back = (): Promise<void> => putBack(excel, entered);

@@ -1,13 +1,13 @@
 import { InputError } from "../../../../shared/inputError";
 import {
   addressesIn,
-  areaInWords,
+  areaAddress,
   cellCount,
   type Area,
   type CellAddress,
   type SheetCellAddress,
 } from "../../../workbook/address";
-import type { LongRun } from "../../../workbook/longRun";
+import type { ProgressMonitor } from "../../../workbook/progressMonitor";
 import { refuseChanged } from "../../../workbook/patch";
 import type { SpreadsheetTable } from "../../../workbook/survey";
 import { blockAt, rowsIn } from "../ranges/cellBlock";
@@ -66,7 +66,7 @@ const refuseChangedCells = async (
   context: Excel.RequestContext,
   { sheetId }: PatchTarget,
   written: readonly WrittenSlice[],
-  { onProgress, signal }: LongRun,
+  { onProgress, signal }: ProgressMonitor,
 ): Promise<void> => {
   const sheet = context.workbook.worksheets.getItem(sheetId);
   sheet.load("name");
@@ -93,7 +93,7 @@ const refuseChangedTable = async (
   const range = context.workbook.tables.getItem(name).getRange();
   range.load(PLACE_AND_SIZE);
   await context.sync();
-  if (areaInWords(areaOf(range)) !== areaInWords(grownTable(area, target)))
+  if (areaAddress(areaOf(range)) !== areaAddress(grownTable(area, target)))
     throw new InputError(`The table ${name} has changed since; nothing was undone.`);
 };
 
@@ -102,7 +102,7 @@ export const refuseEdits = (
   excel: ExcelEntry,
   target: PatchTarget,
   written: readonly WrittenSlice[],
-  run: LongRun,
+  run: ProgressMonitor,
 ): Promise<void> =>
   excel.run(async (context) => {
     await refuseChangedCells(context, target, written, run);

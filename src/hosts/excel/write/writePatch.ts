@@ -1,6 +1,6 @@
 import type { Area } from "../../../workbook/address";
-import { lookOf, refuseOccupied } from "../../../workbook/patch";
-import type { LongRun } from "../../../workbook/longRun";
+import { formatSource, refuseOccupied } from "../../../workbook/patch";
+import type { ProgressMonitor } from "../../../workbook/progressMonitor";
 import { blockAt, rowsIn, type CellBlock } from "../ranges/cellBlock";
 import type { ExcelEntry } from "../ranges/excelEntry";
 import { rangeOf, slicesOf } from "../ranges/ranges";
@@ -53,10 +53,10 @@ const loadTyped = (
 /** Queues the formats and formulas of a slice; returns its range. */
 const queueSlice = (sheet: Excel.Worksheet, target: PatchTarget, slice: Area): Excel.Range => {
   const range = rangeOf(sheet, slice);
-  const formatSource = lookOf(target.patch, slice);
+  const source = formatSource(target.patch, slice);
   // Formats come first: a formula that goes into a cell of text format stays text. A table formats its own cells.
-  if (formatSource && target.isUnformatted && !target.patch.table)
-    range.copyFrom(rangeOf(sheet, formatSource), "Formats");
+  if (source && target.isUnformatted && !target.patch.table)
+    range.copyFrom(rangeOf(sheet, source), "Formats");
   range.numberFormat = numberFormatsFor(target, slice);
   // null leaves a cell as it is.
   range.formulas = rowsIn(target.cells, slice).map((line) =>
@@ -73,7 +73,7 @@ export const writePatch = (
   excel: ExcelEntry,
   target: PatchTarget,
   written: WrittenSlice[],
-  { onProgress, signal }: LongRun,
+  { onProgress, signal }: ProgressMonitor,
 ): Promise<void> =>
   excel.run(async (context) => {
     const { workbook } = context;

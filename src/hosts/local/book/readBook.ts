@@ -10,7 +10,7 @@ import {
   type Worksheet,
 } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
-import { PAGES } from "../../../workbook/pages";
+import { PAGE_SETUP } from "../../../workbook/pageSetup";
 import type { Print } from "../../../workbook/plan";
 import type { Book, BookCell, BookLine, BookSheet, DropDown } from "../../../xlsx/book/book";
 import { fileStyleIndex } from "../../../xlsx/book/book";
@@ -36,7 +36,7 @@ const styleKeys =
 
 /** The engine keeps how a sheet goes to paper only as it was given. */
 const printOf = (kept: unknown): { print?: Print } =>
-  typeof kept === "string" && kept in PAGES ? { print: kept as Print } : {};
+  typeof kept === "string" && kept in PAGE_SETUP ? { print: kept as Print } : {};
 
 const dropDownsOf = (rules: readonly ISheetDataValidationRule[]): DropDown[] =>
   rules

@@ -13,10 +13,9 @@ import {
   SetWorksheetActivateCommand,
 } from "@univerjs/sheets";
 import { AddDataValidationMutation } from "@univerjs/data-validation";
-import { refuseGoneOn } from "../../../workbook/builtSheets";
+import { refuseUndoAfterEdits, refuseUndoOfLastSheets } from "../../../workbook/undoAddedSheets";
 import type { Undo } from "../../../workbook/patch";
 import type { WorkbookPlan } from "../../../workbook/plan";
-import { refuseOnlySheets } from "../../../workbook/refuseOnlySheets";
 import { dropDownRules } from "../engine/dropDowns";
 import { nameTarget, sheetData } from "../engine/planSnapshot";
 import { readEnteredContents } from "./enteredContents";
@@ -84,8 +83,8 @@ export const addSheets = async (
   const built = readEnteredContents(injector, workbook);
   return async () => {
     const now = readEnteredContents(injector, workbook);
-    refuseGoneOn(plan, built, now);
-    refuseOnlySheets(plan, now.sheets.keys());
+    refuseUndoAfterEdits(plan, built, now);
+    refuseUndoOfLastSheets(plan, now.sheets.keys());
     // Taking away is one step for Undo too.
     const undoing = injector.get(IUndoRedoService).__tempBatchingUndoRedo(unitId);
     try {

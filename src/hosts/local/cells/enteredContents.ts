@@ -1,6 +1,6 @@
 import type { Injector, Workbook } from "@univerjs/core";
 import { a1 } from "../../../workbook/address";
-import { nameKey, type EnteredContent, type EnteredContents } from "../../../workbook/builtSheets";
+import { nameKey, type EnteredContent, type EnteredContents } from "../../../workbook/enteredContents";
 import { fromCellData } from "../engine/cellData";
 import { definedNamesIn } from "../engine/definedNames";
 import { formulaAt } from "./survey";

@@ -13,15 +13,15 @@ import {
 import { RangeProtectionRuleModel, SetRangeValuesMutation } from "@univerjs/sheets";
 import { InputError } from "../../../../shared/inputError";
 import {
-  areaInWords,
-  cutAcross,
+  areaAddress,
+  splitByRows,
   overlap,
   addressesIn,
   type Area,
   type CellAddress,
 } from "../../../workbook/address";
 import {
-  lookOf,
+  formatSource,
   patchArea,
   refuseChanged,
   refuseOccupied,
@@ -29,7 +29,7 @@ import {
   type PatchCell,
   type Undo,
 } from "../../../workbook/patch";
-import { UNWATCHED, type LongRun } from "../../../workbook/longRun";
+import { NO_MONITOR, type ProgressMonitor } from "../../../workbook/progressMonitor";
 import { cellDataAt, fromCellData, toCellData } from "../engine/cellData";
 import { lockCells, OWN_WRITE } from "./lockCells";
 import { contentData } from "../engine/planSnapshot";
@@ -49,7 +49,7 @@ const refuseProtected = (injector: Injector, sheet: Worksheet, area: Area): void
     .getSubunitRuleList(...ids)
     .flatMap(({ ranges }) => ranges);
   if (isProtected(injector, sheet) || ranges.some((each) => overlap(toArea(each), area)))
-    throw new InputError(`${areaInWords(area)} of "${sheet.getName()}" is protected. Nothing was written.`);
+    throw new InputError(`${areaAddress(area)} of "${sheet.getName()}" is protected. Nothing was written.`);
 };
 
 const refuseUnwritable = (
@@ -60,12 +60,12 @@ const refuseUnwritable = (
 ): void => {
   refuseProtected(injector, sheet, area);
   if (area.to.row >= sheet.getRowCount() || area.to.column >= sheet.getColumnCount())
-    throw new InputError(`${areaInWords(area)} goes past the sheet's end. Nothing was written.`);
+    throw new InputError(`${areaAddress(area)} goes past the sheet's end. Nothing was written.`);
   const merged = sheet
     .getMergeData()
     .map(toArea)
     .find((each) => overlap(each, area));
-  if (merged) throw new InputError(`${areaInWords(merged)} is merged. Nothing was written.`);
+  if (merged) throw new InputError(`${areaAddress(merged)} is merged. Nothing was written.`);
   refuseOccupied(
     addressesIn(area).flatMap((place) => {
       const shows = fromCellData(cellDataAt(injector, sheet, place.row, place.column));
@@ -133,7 +133,7 @@ const CELLS_AT_ONCE = 2_000;
 
 /** How a write goes on: `rest` lets the page do something else between two pieces, such as take what is typed. */
 export interface WriteOptions {
-  readonly run?: LongRun;
+  readonly run?: ProgressMonitor;
   readonly rest?: () => Promise<void>;
   /** What is said to somebody who changes the cells meanwhile. */
   readonly tell?: (message: string) => void;
@@ -144,7 +144,7 @@ export const putCells = async (
   injector: Injector,
   workbook: Workbook,
   patch: CellPatch,
-  { run = UNWATCHED, rest = () => Promise.resolve(), tell = () => undefined }: WriteOptions = {},
+  { run = NO_MONITOR, rest = () => Promise.resolve(), tell = () => undefined }: WriteOptions = {},
 ): Promise<Undo> => {
   const sheet = workbook.getSheetBySheetName(patch.sheet);
   if (!sheet) throw new InputError(`There is no sheet "${patch.sheet}" in the workbook any more.`);
@@ -168,7 +168,7 @@ export const putCells = async (
     }));
     const after = before.map(({ row, column, data }): SavedCell => {
       const place = { row, column };
-      const look = lookOf(patch, { from: place, to: place })?.from;
+      const look = formatSource(patch, { from: place, to: place })?.from;
       const like = look && sheet.getCellRaw(look.row, look.column);
       const cell = patch.cells[row - patch.at.row]?.[column - patch.at.column] ?? null;
       return { row, column, data: newCellData(workbook, cell, data, like) };
@@ -180,7 +180,10 @@ export const putCells = async (
   };
 
   /** Goes through the pieces, all or none, and makes them one step of the workbook's Undo. */
-  const goThrough = async (pieces: readonly Piece[], { onProgress, signal }: LongRun): Promise<void> => {
+  const goThrough = async (
+    pieces: readonly Piece[],
+    { onProgress, signal }: ProgressMonitor,
+  ): Promise<void> => {
     const letGo = lockCells(commands, sheet, area, tell);
     const begun: Piece[] = [];
     try {
@@ -204,11 +207,11 @@ export const putCells = async (
     });
   };
 
-  const pieces = cutAcross(area, CELLS_AT_ONCE).map(pieceOf);
+  const pieces = splitByRows(area, CELLS_AT_ONCE).map(pieceOf);
   await goThrough(pieces, run);
   const places = addressesIn(area);
   const written = places.map((place) => formulaOrValue(injector, sheet, place));
-  return async (run = UNWATCHED) => {
+  return async (run = NO_MONITOR) => {
     const changed = places.filter(
       (place, index) => formulaOrValue(injector, sheet, place) !== written[index],
     );

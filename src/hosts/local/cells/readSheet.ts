@@ -9,7 +9,7 @@ import { SheetsSelectionsService } from "@univerjs/sheets";
 import { CellError, type Cell, type Matrix } from "../../../../shared/cell";
 import { highest } from "../../../../shared/highest";
 import { isDateSerial, isoDate } from "../../../../shared/sheetDate";
-import type { SheetInView } from "../../../workbook/inView";
+import type { ActiveSheet } from "../../../workbook/activeSheet";
 import { cellDataAt, fromCellData } from "../engine/cellData";
 import type { ErrorMessages } from "../engine/errorMessages";
 
@@ -70,7 +70,7 @@ export const readWhole = (injector: Injector, sheet: Worksheet, read: ReadCell):
 };
 
 /** The sheet in front, as it shows. */
-export const readInView = (injector: Injector, workbook: Workbook, read: ReadCell): SheetInView => {
+export const readActiveSheet = (injector: Injector, workbook: Workbook, read: ReadCell): ActiveSheet => {
   const sheet = workbook.getActiveSheet();
   const active = injector.get(SheetsSelectionsService).getCurrentSelections().at(-1)?.primary;
   return {
@@ -81,7 +81,7 @@ export const readInView = (injector: Injector, workbook: Workbook, read: ReadCel
 };
 
 /** The cells that a name stands for; undefined where there is no such name, or it is no range. */
-export const readNamed = (
+export const readNamedRange = (
   injector: Injector,
   workbook: Workbook,
   read: ReadCell,

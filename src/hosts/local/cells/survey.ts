@@ -6,7 +6,7 @@ import type { Survey } from "../../../workbook/survey";
 import { definedNamesIn } from "../engine/definedNames";
 import { fileMetadataOf } from "../engine/fileMetadata";
 import { hasProtection } from "../engine/protection";
-import { readInView, type ReadCell } from "./readSheet";
+import { readActiveSheet, type ReadCell } from "./readSheet";
 import { tableAt } from "../formulas/fileTables";
 
 export const toArea = ({ startRow, startColumn, endRow, endColumn }: IRange): Area => ({
@@ -41,7 +41,7 @@ export const survey = (
   otherSelection?: Area,
 ): Survey => {
   const sheet = workbook.getActiveSheet();
-  const { cells, selected } = readInView(injector, workbook, read);
+  const { cells, selected } = readActiveSheet(injector, workbook, read);
   const range = injector.get(SheetsSelectionsService).getCurrentSelections().at(-1)?.range;
   const hidden = sheet.getHiddenRows();
   const ownSelection = range ? withinSheet(sheet, toArea(range)) : { from: selected, to: selected };

@@ -2,7 +2,7 @@ import { CellValueType, type ICellData, type IWorkbookData, type IWorksheetData 
 import { sheetPrefix } from "../../../workbook/address";
 import type { CellContent, PlannedCell, PlannedName, SheetPlan, WorkbookPlan } from "../../../workbook/plan";
 import { dropDownRules, dropDownsResource } from "./dropDowns";
-import { lookOf } from "../../../workbook/lookOf";
+import { styleData } from "../../../workbook/styleData";
 import { PROTECTED_BY_PLAN } from "./protection";
 
 /** Cells beyond the plan's own, for a person to go on in. */
@@ -22,7 +22,7 @@ export const contentData = (content: CellContent): ICellData => {
 
 const cellData = ({ content, style, numberFormat }: PlannedCell): ICellData => ({
   ...(content && contentData(content)),
-  s: lookOf(style, numberFormat),
+  s: styleData(style, numberFormat),
 });
 
 /** A sheet of a plan as the engine keeps it. */

@@ -104,7 +104,7 @@ export const workbookFiles = (
     saveCsv: async () => {
       const [workbook, { toCsv }] = await Promise.all([ready, import("../../../workbook/csv")]);
       await workbook.finishEditing();
-      const { sheet, cells } = workbook.inViewDated();
+      const { sheet, cells } = workbook.activeSheetWithDates();
       const name = `${sheet}.csv`;
       download(toCsv(cells), CSV, name);
       return [

@@ -37,12 +37,12 @@ export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): P
   files,
   handOut: downloadClass,
   existing: async () => (await ready).existing(),
-  write: async (plan) => (await withEditCommitted(ready)).write(plan),
+  addSheets: async (plan) => (await withEditCommitted(ready)).addSheets(plan),
   survey: async () => (await ready).survey(),
-  put: async (patch, run) => (await withEditCommitted(ready)).put(patch, run),
-  inView: async () => (await ready).inView(),
+  putCells: async (patch, run) => (await withEditCommitted(ready)).putCells(patch, run),
+  activeSheet: async () => (await ready).activeSheet(),
   contents: async () => (await withEditCommitted(ready)).contents(),
-  named: async (name) => (await ready).named(name),
+  namedRange: async (name) => (await ready).namedRange(name),
   putPicture: async (picture) => (await ready).putPicture(picture),
   watch: (listener) => {
     const stops: (() => void)[] = [];

@@ -19,7 +19,7 @@ import {
 } from "@univerjs/sheets-drawing";
 import type { CellAddress } from "../../../workbook/address";
 import type { Undo } from "../../../workbook/patch";
-import { svgAddress } from "../../../workbook/dataAddress";
+import { svgUrl } from "../../../workbook/dataUrl";
 import type { SheetPicture } from "../../../workbook/host";
 
 const NOT_TURNED = { flipY: false, flipX: false, angle: 0, skewX: 0, skewY: 0 };
@@ -61,7 +61,7 @@ export const addPicture = async (
     drawingId: generateRandomId(),
     drawingType: DrawingTypeEnum.DRAWING_IMAGE,
     imageSourceType: ImageSourceType.BASE64,
-    source: svgAddress(svg),
+    source: svgUrl(svg),
     transform: { ...transform, ...NOT_TURNED },
     sheetTransform: { ...sheetTransform, ...NOT_TURNED },
     axisAlignSheetTransform: transformToAxisAlignPosition(transform, skeleton),

@@ -1,6 +1,6 @@
 import { DrawingTypeEnum, type Injector, type Workbook } from "@univerjs/core";
 import { ISheetDrawingService, type ISheetImage } from "@univerjs/sheets-drawing";
-import { svgAddress } from "../../../workbook/dataAddress";
+import { svgUrl } from "../../../workbook/dataUrl";
 import type { BookPicture } from "../../../xlsx/book/book";
 import { onPaper } from "../../../xlsx/read/drawings/shapes";
 import { decodedImage } from "./decodedImage";
@@ -44,7 +44,7 @@ const pictureOf = async ({ source, transform, sheetTransform }: ISheetImage): Pr
     offsetPx: { x: columnOffset, y: rowOffset },
     width,
     height,
-    png: await drawn(svg === undefined ? source : svgAddress(svg), width, height),
+    png: await drawn(svg === undefined ? source : svgUrl(svg), width, height),
     ...(svg !== undefined && { svg: new TextEncoder().encode(svg) }),
   };
 };

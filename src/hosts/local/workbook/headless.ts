@@ -23,7 +23,7 @@ import type { Contents } from "../../../workbook/contents";
 import type { Survey } from "../../../workbook/survey";
 import type { CellPatch, Undo } from "../../../workbook/patch";
 import type { WorkbookPlan } from "../../../workbook/plan";
-import type { LongRun } from "../../../workbook/longRun";
+import type { ProgressMonitor } from "../../../workbook/progressMonitor";
 import type { Book } from "../../../xlsx/book/book";
 import { bookSnapshot } from "../book/bookSnapshot";
 import { readContents } from "../cells/contents";
@@ -55,7 +55,7 @@ export interface HeadlessEngine {
   /** A sheet as it would be with this selection. */
   survey(sheet: string, selected: Area): Survey;
   /** Writes into blank cells, all or none. */
-  put(patch: CellPatch, run?: LongRun): Promise<Undo>;
+  putCells(patch: CellPatch, run?: ProgressMonitor): Promise<Undo>;
   /** The engine's own, for what this interface doesn't say. */
   readonly injector: Injector;
   readonly workbook: Workbook;
@@ -204,7 +204,7 @@ export const createHeadlessEngine = (
     calculated,
     getCell,
     survey: surveyOf,
-    put: (patch, run) => putCells(injector, workbook, patch, { run }),
+    putCells: (patch, run) => putCells(injector, workbook, patch, { run }),
     injector,
     workbook,
     book,

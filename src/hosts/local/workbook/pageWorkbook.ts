@@ -14,9 +14,9 @@ import { IMessageService } from "@univerjs/ui";
 import type { Matrix } from "../../../../shared/cell";
 import type { SheetCellAddress } from "../../../workbook/address";
 import type { Contents } from "../../../workbook/contents";
-import type { ExistingInView, SheetPicture } from "../../../workbook/host";
-import type { SheetInView } from "../../../workbook/inView";
-import type { LongRun } from "../../../workbook/longRun";
+import type { ExistingWithActive, SheetPicture } from "../../../workbook/host";
+import type { ActiveSheet } from "../../../workbook/activeSheet";
+import type { ProgressMonitor } from "../../../workbook/progressMonitor";
 import type { CellPatch, Undo } from "../../../workbook/patch";
 import type { WorkbookPlan } from "../../../workbook/plan";
 import type { Survey } from "../../../workbook/survey";
@@ -26,7 +26,7 @@ import { readBook } from "../book/readBook";
 import { addSheets } from "../cells/addSheets";
 import { readContents } from "../cells/contents";
 import { putCells } from "../cells/putCells";
-import { datesAsText, readCell, readInView, readNamed, type ReadCell } from "../cells/readSheet";
+import { datesAsText, readCell, readActiveSheet, readNamedRange, type ReadCell } from "../cells/readSheet";
 import { survey } from "../cells/survey";
 import { definedNamesIn } from "../engine/definedNames";
 import type { ErrorMessages } from "../engine/errorMessages";
@@ -45,13 +45,13 @@ import { createWriteQueue } from "./writeQueue";
 
 interface WorkbookReading {
   getCell(address: SheetCellAddress): ShownCell;
-  existing(): ExistingInView;
+  existing(): ExistingWithActive;
   /** The active sheet as it shows. */
-  inView(): SheetInView;
+  activeSheet(): ActiveSheet;
   /** The active sheet with its dates as text. */
-  inViewDated(): SheetInView;
+  activeSheetWithDates(): ActiveSheet;
   /** The cells of a defined name. */
-  named(name: string): Matrix | undefined;
+  namedRange(name: string): Matrix | undefined;
   contents(): Contents;
   survey(): Survey;
 }
@@ -70,9 +70,9 @@ interface WorkbookSaving {
 interface WorkbookWriting {
   putPicture(picture: SheetPicture): Promise<Undo>;
   /** Adds all of a plan's sheets and names, or none. */
-  write(plan: WorkbookPlan): Promise<Undo>;
+  addSheets(plan: WorkbookPlan): Promise<Undo>;
   /** Writes all of a patch into blank cells, or nothing, piece by piece; each piece is calculated before the next. */
-  put(patch: CellPatch, run?: LongRun): Promise<Undo>;
+  putCells(patch: CellPatch, run?: ProgressMonitor): Promise<Undo>;
   /** Waits until nothing is being written, commits the cell that is being edited, and waits for its results. */
   finishEditing(): Promise<void>;
   /** Resolves when no calculation runs, and none is about to. */
@@ -117,11 +117,11 @@ const reading = (injector: Injector, workbook: Workbook, read: ReadCell): Workbo
   existing: () => ({
     sheets: workbook.getSheets().map((sheet) => sheet.getName()),
     names: definedNamesIn(injector, workbook).map(({ name }) => name),
-    inFront: workbook.getActiveSheet().getName(),
+    activeSheetName: workbook.getActiveSheet().getName(),
   }),
-  inView: () => readInView(injector, workbook, read),
-  inViewDated: () => readInView(injector, workbook, datesAsText(workbook, read)),
-  named: (name) => readNamed(injector, workbook, read, name),
+  activeSheet: () => readActiveSheet(injector, workbook, read),
+  activeSheetWithDates: () => readActiveSheet(injector, workbook, datesAsText(workbook, read)),
+  namedRange: (name) => readNamedRange(injector, workbook, read, name),
   contents: () => readContents(injector, workbook, read),
   survey: () => survey(injector, workbook, read),
 });
@@ -162,8 +162,8 @@ const writing = (
       .waitForLatestApplied(undefined, LONGEST_BEFORE_CALCULATION_MS);
   return {
     putPicture: (picture) => queue.add(addPicture(injector, workbook, picture)),
-    write: (plan) => queue.add(addSheets(injector, workbook, plan)),
-    put: (patch, run) => queue.add(putCells(injector, workbook, patch, { run, rest: settled, tell })),
+    addSheets: (plan) => queue.add(addSheets(injector, workbook, plan)),
+    putCells: (patch, run) => queue.add(putCells(injector, workbook, patch, { run, rest: settled, tell })),
     finishEditing: async () => {
       await queue.idle();
       await finishEditing(injector, workbook.getUnitId());

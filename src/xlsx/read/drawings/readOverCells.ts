@@ -1,4 +1,4 @@
-import { dataAddress, svgAddress } from "../../../workbook/dataAddress";
+import { dataUrl, svgUrl } from "../../../workbook/dataUrl";
 import type { FilePicture } from "../../book/book";
 import { FileError } from "../../book/fileError";
 import { relationshipsOf, type Relationship } from "../../package/relationships";
@@ -92,13 +92,13 @@ const pictureSource = (picture: XmlElement, drawing: Drawing): string => {
   onlyIf(drawing.budget({ pictures: 1, pictureBytes: bytes.length }));
   const { type, pixels } = kindOf(path, bytes, drawing);
   onlyIf(drawing.budget({ picturePixels: pixels }));
-  return dataAddress(type, bytes);
+  return dataUrl(type, bytes);
 };
 
 const shapesSource = (thing: XmlElement, { budget }: Drawing): string => {
   const svg = shapesSvg(thing);
   onlyIf(budget({ pictures: 1, pictureBytes: svg.length }));
-  return svgAddress(svg);
+  return svgUrl(svg);
 };
 
 /** Beside the thing itself an anchor says where it lies. */

@@ -65,7 +65,7 @@ describe("the Excel host, on a stand-in", () => {
       const before = stateOf(workbook);
       workbook.failAfter = failures * step;
       const failed = await hostOf(workbook)
-        .write(plan)
+        .addSheets(plan)
         .then(
           () => false,
           () => true,
@@ -94,7 +94,7 @@ describe("the Excel host, on a stand-in", () => {
   it("never lets text become a formula, a date or a number", async () => {
     const workbook = fakeWorkbook();
     const risky = ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "6:12", "1/2", "007", "TRUE"];
-    await hostOf(workbook).write({
+    await hostOf(workbook).addSheets({
       names: [],
       sheets: [
         {
@@ -118,7 +118,7 @@ describe("what the Excel host reads", () => {
     workbook.sheets[0]?.cells.set("B3", { formula: 30 });
     workbook.sheets[0]?.cells.set("C4", { formula: "#DIV/0!" });
     workbook.selected = { rowIndex: 3, columnIndex: 2 };
-    expect(await hostOf(workbook).inView()).toEqual({
+    expect(await hostOf(workbook).activeSheet()).toEqual({
       sheet: "Bid",
       selected: { row: 3, column: 2 },
       cells: [[], [], [null, 30, null], [null, null, new CellError("#DIV/0!", "")]],
@@ -128,9 +128,9 @@ describe("what the Excel host reads", () => {
   it("gives the cells of a name, and none for a name that isn't there", async () => {
     const workbook = fakeWorkbook("Bid");
     await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
-    const panel = await hostOf(workbook).named("Panel");
+    const panel = await hostOf(workbook).namedRange("Panel");
     expect(panel?.[0]).toEqual(["exposed width", 24]);
-    expect(await hostOf(workbook).named("Nothing")).toBeUndefined();
+    expect(await hostOf(workbook).namedRange("Nothing")).toBeUndefined();
   });
 
   describe("takes built sheets away again", () => {
@@ -171,7 +171,9 @@ describe("what the Excel host reads", () => {
         const workbook = fakeWorkbook("Bid");
         const { undo } = await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
         workbook.sheets[0]?.cells.set("B2", { formula });
-        await expect(undo()).rejects.toThrow('B2 on "Bid" calls on what was built. Nothing was undone.');
+        await expect(undo()).rejects.toThrow(
+          'B2 on "Bid" refers to a sheet or name that would be removed. Nothing was undone.',
+        );
         expect(workbook.sheets.map(({ name }) => name)).toEqual(NAMES);
       },
     );
@@ -188,12 +190,14 @@ describe("what the Excel host reads", () => {
       return sentence;
     };
     workbook.names.set("RoofArea", "Takeoff!$K$11");
-    expect(await refusedWith()).toBe('The name "RoofArea" calls on what was built. Nothing was undone.');
+    expect(await refusedWith()).toBe(
+      'The name "RoofArea" refers to a sheet or name that would be removed. Nothing was undone.',
+    );
     workbook.names.delete("RoofArea");
     const [bid] = workbook.sheets as [FakeSheet];
     bid.names = { RoofArea: "='Takeoff'!$K$11" };
     expect(await refusedWith()).toBe(
-      "The name \"'Bid'!RoofArea\" calls on what was built. Nothing was undone.",
+      "The name \"'Bid'!RoofArea\" refers to a sheet or name that would be removed. Nothing was undone.",
     );
     bid.names = {};
     expect(stateOf(workbook)).toBe(before);
@@ -261,8 +265,8 @@ describe("a sheet of many cells", () => {
     expect(bid?.cells.at(-1)).toEqual([null, ROWS, ROWS * 2]);
     expect(bid?.formulas.at(-1)).toEqual(["", "", `=B${ROWS}*2`]);
     expect(sheets.get("Other")?.cells).toEqual([["Eave"]]);
-    expect((await host.inView()).cells).toEqual(bid?.cells);
-    expect((await host.named("Slopes"))?.flat()).toEqual(
+    expect((await host.activeSheet()).cells).toEqual(bid?.cells);
+    expect((await host.namedRange("Slopes"))?.flat()).toEqual(
       Array.from({ length: ROWS - 1 }, (_, row) => row + 2),
     );
     const survey = await host.survey();
@@ -275,7 +279,9 @@ describe("a sheet of many cells", () => {
     const { workbook, bid, host } = long();
     const { undo } = await addTakeoff(host, DEMO_TAKEOFF);
     bid.cells.set(`C${ROWS}`, { formula: "='Takeoff'!K11" });
-    await expect(undo()).rejects.toThrow(`C${ROWS} on "Bid" calls on what was built.`);
+    await expect(undo()).rejects.toThrow(
+      `C${ROWS} on "Bid" refers to a sheet or name that would be removed.`,
+    );
     bid.cells.delete(`C${ROWS}`);
     await undo();
     expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid", "Blank", "Other"]);
@@ -288,7 +294,7 @@ describe("a sheet of many cells", () => {
     await expect(host.contents()).rejects.toThrow(
       '"Other" is in use as far as XFD1048576, and that is too much',
     );
-    expect((await host.inView()).sheet).toBe("Bid");
+    expect((await host.activeSheet()).sheet).toBe("Bid");
     const { undo } = await addTakeoff(host, DEMO_TAKEOFF);
     await expect(undo()).rejects.toThrow('"Other" is in use as far as XFD1048576');
   });

@@ -248,7 +248,7 @@ describe("two orders in one workbook", () => {
     bid.type("Old garage", "G3", 20);
     await change(bid, "Signed 1", { kind: "frozen" });
     await change(bid, "Signed 2", { kind: "signed", sheet: "Signed 1" });
-    await bid.host.write({ sheets: shed ? [shed] : [], names: [] });
+    await bid.host.addSheets({ sheets: shed ? [shed] : [], names: [] });
     await change(bid, "Signed 1", { kind: "frozen" });
     expect((await rowsOf(bid, "Signed 3")).find(([label]) => label === "Order")?.[1]).toBe("Old garage");
     expect(await amountOf(bid, "Change order 3", "Changes to date")).toBe(100);

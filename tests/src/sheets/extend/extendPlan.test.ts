@@ -1,4 +1,4 @@
-import { areaInWords } from "../../../../src/workbook/address";
+import { areaAddress } from "../../../../src/workbook/address";
 import { readBlock } from "../../../../src/sheets/extend/block";
 import { offersAlone, offersFor } from "../../../../src/sheets/extend/offers";
 import { guessBlock, meantColumns, notesOn, roomFor } from "../../../../src/sheets/extend/proposal";
@@ -35,7 +35,7 @@ const contents = ({ cells }: CellPatch): unknown[][] =>
 describe("columns beside a block", () => {
   it("have a heading, a formula in every row, and a total where the block has one", () => {
     const patch = extended(surveyOf(BID, "A1", { names: PANEL_NAMES }), ["COURSES", "SQUARES", "PITCHANGLE"]);
-    expect(areaInWords(patchArea(patch))).toBe("E1:G4");
+    expect(areaAddress(patchArea(patch))).toBe("E1:G4");
     const inches = (row: number) => `IF(LEN(C${row})=0,"",IF(ISNUMBER(C${row}),C${row}/12,C${row}))`;
     const row = (row: number) => [
       `=IF(LEN(C${row})=0,"",GABLE.COURSES(${inches(row)},ExposedHeight))`,
@@ -49,14 +49,14 @@ describe("columns beside a block", () => {
       ["=SUM(E2:E3)", "=SUM(F2:F3)", null],
     ]);
     expect(patch.cells[1]?.map((cell) => cell?.numberFormat)).toEqual(["#,##0", "#,##0.00", "0.00"]);
-    expect(patch.lookLike).toEqual({ column: 3 });
+    expect(patch.copyFormatsFrom).toEqual({ column: 3 });
   });
 
   it("look like the last column of numbers, or like the last one where there is none", () => {
-    const lookOf = (...columns: (string | number)[][]): CellPatch["lookLike"] =>
-      extended(surveyOf([["Eave (ft)", "Slope (ft)", "Notes"], ...columns]), ["SQUARES"]).lookLike;
-    expect(lookOf([30, 14, "by hand"], [20, 12, "look again"])).toEqual({ column: 1 });
-    expect(lookOf(["30 ft", "14 ft", "by hand"])).toEqual({ column: 2 });
+    const formatsOf = (...columns: (string | number)[][]): CellPatch["copyFormatsFrom"] =>
+      extended(surveyOf([["Eave (ft)", "Slope (ft)", "Notes"], ...columns]), ["SQUARES"]).copyFormatsFrom;
+    expect(formatsOf([30, 14, "by hand"], [20, 12, "look again"])).toEqual({ column: 1 });
+    expect(formatsOf(["30 ft", "14 ft", "by hand"])).toEqual({ column: 2 });
   });
 
   it("take what the workbook has no name for as it was typed, in its unit", () => {

@@ -59,7 +59,7 @@ describe("rows of a block without the results that its other rows have", () => {
   it("look like the row above, or like one below that has their results, where there is one", () => {
     const likeOf = (...lines: readonly Line[]) => {
       const survey = surveyOf([HEADINGS, ...lines], "A1");
-      return gapPlan(survey, readBlock(survey))?.lookLike;
+      return gapPlan(survey, readBlock(survey))?.copyFormatsFrom;
     };
     const half = (row: number): Line => ["South", 30, 14, 6, courses(row), null];
     expect(likeOf(filled(2), put(), filled(4))).toEqual({ row: 1 });

@@ -1,5 +1,5 @@
 import type { Cell } from "../../../../shared/cell";
-import { a1, areaInWords, readArea } from "../../../../src/workbook/address";
+import { a1, areaAddress, readArea } from "../../../../src/workbook/address";
 import { measurementsBehind, labelsOf } from "../../../../src/sheets/trace/measurements";
 import { referencesOf } from "../../../../src/sheets/trace/references";
 import { allPrecedents } from "../../../../src/sheets/trace/precedents";
@@ -48,7 +48,7 @@ describe("what a formula refers to", () => {
       { Panel: "'Tom''s panel'!$A$1:$B$3", Width: "'Tom''s panel'!$B$1", Twice: "=Width*2" },
     );
     return referencesOf(contents, "Bid", { row: 0, column: 0 }).map(
-      ({ sheet, area }) => `${sheet} ${areaInWords(area)}`,
+      ({ sheet, area }) => `${sheet} ${areaAddress(area)}`,
     );
   };
 

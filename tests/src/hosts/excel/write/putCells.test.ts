@@ -44,7 +44,7 @@ describe("columns beside a block in Excel, on a stand-in", () => {
     const before = new Map(sheet.cells);
     const patch = await patchOf(workbook);
     workbook.syncs = 0;
-    await hostOf(workbook).put(patch);
+    await hostOf(workbook).putCells(patch);
     // What the sheet is, what stands in the cells, whether it still does, and the write.
     expect(workbook.syncs).toBe(4);
     expect(sheet.cells.get("E1")).toEqual({ formula: "Pitch (degrees)", fill: "#abcdef" });
@@ -62,7 +62,7 @@ describe("columns beside a block in Excel, on a stand-in", () => {
     const { workbook, sheet } = bid();
     sheet.cells.set("F3", { fill: "#ff0000", numberFormat: "0%" });
     const before = stateOf(workbook);
-    const undo = await hostOf(workbook).put(await patchOf(workbook));
+    const undo = await hostOf(workbook).putCells(await patchOf(workbook));
     expect(sheet.cells.get("F3")?.numberFormat).toBe("#,##0.0");
     await undo();
     expect(stateOf(workbook)).toBe(before);
@@ -70,7 +70,7 @@ describe("columns beside a block in Excel, on a stand-in", () => {
 
   it("stay where somebody has edited one since", async () => {
     const { workbook, sheet } = bid();
-    const undo = await hostOf(workbook).put(await patchOf(workbook));
+    const undo = await hostOf(workbook).putCells(await patchOf(workbook));
     sheet.cells.set("F2", { formula: "mine" });
     const before = stateOf(workbook);
     await expect(undo()).rejects.toThrow('F2 on "Bid" has changed since; nothing was undone.');
@@ -93,7 +93,7 @@ describe("columns beside a block in Excel, on a stand-in", () => {
         const before = stateOf(workbook);
         workbook.failAfter = failAfter;
         const done = await hostOf(workbook)
-          .put(patch)
+          .putCells(patch)
           .then(
             () => true,
             () => false,
@@ -110,7 +110,7 @@ describe("columns beside a block in Excel, on a stand-in", () => {
     let failures = 0;
     for (let failAfter = 0; ; failAfter++) {
       const { workbook } = bid();
-      const undo = await hostOf(workbook).put(await patchOf(workbook));
+      const undo = await hostOf(workbook).putCells(await patchOf(workbook));
       const written = stateOf(workbook);
       workbook.failAfter = failAfter;
       const done = await undo().then(
@@ -128,7 +128,7 @@ describe("columns beside a block in Excel, on a stand-in", () => {
     const { workbook, sheet } = bid();
     const table = { name: "Planes", address: "A1:D4" };
     sheet.tables.push(table);
-    const undo = await hostOf(workbook).put(await patchOf(workbook));
+    const undo = await hostOf(workbook).putCells(await patchOf(workbook));
     table.address = "A1:G5";
     const before = stateOf(workbook);
     await expect(undo()).rejects.toThrow("The table Planes has changed since; nothing was undone.");
@@ -139,7 +139,7 @@ describe("columns beside a block in Excel, on a stand-in", () => {
     const { workbook, sheet } = bid();
     sheet.tables.push({ name: "Planes", address: "A1:D4" });
     const before = stateOf(workbook);
-    const undo = await hostOf(workbook).put(await patchOf(workbook));
+    const undo = await hostOf(workbook).putCells(await patchOf(workbook));
     expect(sheet.tables[0]?.address).toBe("A1:G4");
     await undo();
     expect(stateOf(workbook)).toBe(before);
@@ -150,7 +150,7 @@ describe("rows filled as the others are in Excel, on a stand-in", () => {
   const gap: CellPatch = {
     sheet: "Bid",
     at: { row: 4, column: 4 },
-    lookLike: { row: 1 },
+    copyFormatsFrom: { row: 1 },
     cells: [[{ content: formula("=B5*2") }, { content: formula("=B5*3") }]],
   };
   const filled = () => {
@@ -163,7 +163,7 @@ describe("rows filled as the others are in Excel, on a stand-in", () => {
   it("look like the row above, column by column, and go away without a trace", async () => {
     const { workbook, sheet } = filled();
     const before = stateOf(workbook);
-    const undo = await hostOf(workbook).put(gap);
+    const undo = await hostOf(workbook).putCells(gap);
     expect(sheet.cells.get("E5")).toEqual({ formula: "=B5*2", numberFormat: "0.00", fill: "#abcdef" });
     expect(sheet.cells.get("F5")).toEqual({ formula: "=B5*3", numberFormat: "#,##0" });
     await undo();
@@ -175,7 +175,7 @@ describe("rows filled as the others are in Excel, on a stand-in", () => {
     sheet.cells.set("E5", { fill: "#ff0000" });
     sheet.cells.set("F5", { numberFormat: "0.0" });
     const before = stateOf(workbook);
-    const undo = await hostOf(workbook).put(gap);
+    const undo = await hostOf(workbook).putCells(gap);
     expect(sheet.cells.get("E5")).toEqual({ formula: "=B5*2", numberFormat: "0.00", fill: "#ff0000" });
     expect(sheet.cells.get("F5")).toEqual({ formula: "=B5*3", numberFormat: "0.0" });
     await undo();
@@ -205,7 +205,7 @@ describe("a long write in Excel, on a stand-in", () => {
         // All has been read, in three pieces, and nothing is written; or the first piece is.
         if (workbook.syncs === (address === "F3" ? 5 : 6)) sheet.cells.set(address, typed);
       };
-      await expect(hostOf(workbook).put(patch)).rejects.toThrow(
+      await expect(hostOf(workbook).putCells(patch)).rejects.toThrow(
         `${address} holds "mine". Nothing was written.`,
       );
       expect(sheet.cells).toEqual(new Map([...before, [address, typed]]));
@@ -221,14 +221,14 @@ describe("a long write in Excel, on a stand-in", () => {
       sheet.cells.set("F11000", typed);
       stop.abort(new Error("Canceled: nothing was written."));
     });
-    await expect(hostOf(workbook).put(patch, run)).rejects.toThrow("Canceled");
+    await expect(hostOf(workbook).putCells(patch, run)).rejects.toThrow("Canceled");
     expect(sheet.cells).toEqual(new Map([...before, ["F10", typed], ["F11000", typed]]));
   });
 
   it("says how far its Undo is, which stops where that is canceled", async () => {
     const { workbook } = bid();
     const before = stateOf(workbook);
-    const undo = await hostOf(workbook).put(patch);
+    const undo = await hostOf(workbook).putCells(patch);
     const written = stateOf(workbook);
     const run = watched((stop) => stop.abort(new Error("Canceled: what was written stays.")));
     await expect(undo(run)).rejects.toThrow("what was written stays");
@@ -249,7 +249,7 @@ describe("what Excel refuses to take, on a stand-in", () => {
     change(sheet);
     const before = stateOf(workbook);
     const sentence = await hostOf(workbook)
-      .put(patch)
+      .putCells(patch)
       .then(
         () => "written",
         (failure: unknown) => (failure as Error).message,
@@ -277,7 +277,7 @@ describe("what Excel refuses to take, on a stand-in", () => {
   it("never takes text for a formula", async () => {
     const { workbook, sheet } = bid();
     const risky = ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "6:12"];
-    await hostOf(workbook).put({
+    await hostOf(workbook).putCells({
       sheet: "Bid",
       at: { row: 9, column: 0 },
       cells: [

@@ -28,7 +28,9 @@ describe("sheets that were added to the local workbook", () => {
     await commands.executeCommand(InsertDefinedNameCommand.id, theirs);
     const before = definedNamesIn(injector, workbook);
 
-    await expect(undo()).rejects.toThrow('The name "Eave" calls on what was built. Nothing was undone.');
+    await expect(undo()).rejects.toThrow(
+      'The name "Eave" refers to a sheet or name that would be removed. Nothing was undone.',
+    );
     expect(sheets()).toEqual(["Bid", "Panel"]);
     expect(definedNamesIn(injector, workbook)).toEqual(before);
 

@@ -114,7 +114,7 @@ describe("columns beside a block in the local workbook", () => {
 
   /** By hand: 14 ft of 12 in courses are 14; 30 x 14 = 420 sq ft, 20 x 14 = 280; half a rise is 26.565°. */
   it("work in every row: converted, as text, blank, and with a value missing", async () => {
-    await engine.put(patchOf());
+    await engine.putCells(patchOf());
     await engine.calculated();
     const missing = (sentence: string) =>
       new CellError("#VALUE!", expect.stringContaining(sentence) as string);
@@ -133,7 +133,7 @@ describe("columns beside a block in the local workbook", () => {
   });
 
   it("look like the column beside them, and follow edits", async () => {
-    await engine.put(patchOf(["COURSES"]));
+    await engine.putCells(patchOf(["COURSES"]));
     engine.setCell({ sheet: "Bid", ...placeOf("C2") }, 240);
     await engine.calculated();
     expect(shown("E2")).toBe(20);
@@ -143,7 +143,7 @@ describe("columns beside a block in the local workbook", () => {
   });
 
   it("fill a row as another looks: its number format too where a cell has a look of its own without one", async () => {
-    await engine.put(patchOf(["COURSES", "SQUARES", "PITCHANGLE"]));
+    await engine.putCells(patchOf(["COURSES", "SQUARES", "PITCHANGLE"]));
     await engine.calculated();
     const style = (row: number, at: number, s: IStyleData): void => {
       engine.workbook
@@ -156,11 +156,11 @@ describe("columns beside a block in the local workbook", () => {
     style(7, 6, { n: { pattern: "0.0" } });
     const before = snapshot();
     const cells = ["=B8", "=B8*2", "=B8*3"].map((each) => ({ content: formula(each) }));
-    const undo = await engine.put({
+    const undo = await engine.putCells({
       sheet: "Bid",
       at: { row: 7, column: 4 },
       cells: [cells],
-      lookLike: { row: 1 },
+      copyFormatsFrom: { row: 1 },
     });
     const styles = [4, 5, 6].map((at) => snapshot()[7]?.[at]?.s);
     expect(styles).toEqual([
@@ -175,7 +175,7 @@ describe("columns beside a block in the local workbook", () => {
 
   it("go away again without a trace", async () => {
     const before = snapshot();
-    const undo = await engine.put(patchOf());
+    const undo = await engine.putCells(patchOf());
     await engine.calculated();
     expect(snapshot()).not.toEqual(before);
     await undo();
@@ -184,7 +184,7 @@ describe("columns beside a block in the local workbook", () => {
   });
 
   it("stay where somebody has edited one since", async () => {
-    const undo = await engine.put(patchOf(["COURSES"]));
+    const undo = await engine.putCells(patchOf(["COURSES"]));
     engine.setCell({ sheet: "Bid", ...placeOf("E3") }, 15);
     await engine.calculated();
     await expect(undo()).rejects.toThrow('E3 on "Bid" has changed since; nothing was undone.');
@@ -199,7 +199,7 @@ describe("columns beside a block in the local workbook", () => {
         const before = snapshot();
         failAt(step, how);
         try {
-          const undo = await engine.put(patchOf());
+          const undo = await engine.putCells(patchOf());
           jest.restoreAllMocks();
           await undo();
           isDone = true;
@@ -223,7 +223,7 @@ describe("columns beside a block in the local workbook", () => {
         .setValue(2, 4, { s: { bl: 1 } });
       const before = snapshot();
       let failures = 0;
-      const undo = await engine.put(patchOf());
+      const undo = await engine.putCells(patchOf());
       const written = snapshot();
       for (let step = 0, isDone = false; !isDone; step++) {
         failAt(step, how);
@@ -254,15 +254,15 @@ describe("what the local workbook refuses to take", () => {
     ["a formula", "B6", "B6 holds 60. Nothing was written."],
     ["the sheet's end", "Z2", "Z2:AA2 goes past the sheet's end"],
   ])("%s", async (_, address, sentence) => {
-    await expect(engine.put(one(address, "x"))).rejects.toThrow(sentence);
+    await expect(engine.putCells(one(address, "x"))).rejects.toThrow(sentence);
   });
 
   it("a formula that shows nothing, and the cells of a spill", async () => {
     engine.setCell({ sheet: "Bid", ...placeOf("J2") }, '=""');
     engine.setCell({ sheet: "Bid", ...placeOf("L1") }, "=SEQUENCE(3)");
     await engine.calculated();
-    await expect(engine.put(one("I2", "x"))).rejects.toThrow('J2 holds "=""". Nothing was written.');
-    await expect(engine.put(one("K3", "x"))).rejects.toThrow("L3 holds 3. Nothing was written.");
+    await expect(engine.putCells(one("I2", "x"))).rejects.toThrow('J2 holds "=""". Nothing was written.');
+    await expect(engine.putCells(one("K3", "x"))).rejects.toThrow("L3 holds 3. Nothing was written.");
   });
 
   const ids = () => ({
@@ -283,7 +283,7 @@ describe("what the local workbook refuses to take", () => {
       hiddenRows: [2, 3],
       isProtected: false,
     });
-    await expect(engine.put(one("I2", "x"))).rejects.toThrow("J2:K3 is merged. Nothing was written.");
+    await expect(engine.putCells(one("I2", "x"))).rejects.toThrow("J2:K3 is merged. Nothing was written.");
   });
 
   it("a protected range, and a protected sheet", async () => {
@@ -292,25 +292,27 @@ describe("what the local workbook refuses to take", () => {
     engine.injector
       .get(RangeProtectionRuleModel)
       .addRule(rule.unitId, rule.subUnitId, { ...rule, ...states, ranges: ranges("J2:J9") });
-    await expect(engine.put(one("I2", "x"))).rejects.toThrow(
+    await expect(engine.putCells(one("I2", "x"))).rejects.toThrow(
       'I2:J2 of "Bid" is protected. Nothing was written.',
     );
-    await engine.put(one("K2", "x"));
+    await engine.putCells(one("K2", "x"));
     engine.injector
       .get(WorksheetProtectionRuleModel)
       .addRule(rule.unitId, { ...rule, ...states, unitType: UnitObject.Worksheet });
-    await expect(engine.put(one("M2", "x"))).rejects.toThrow("is protected");
+    await expect(engine.putCells(one("M2", "x"))).rejects.toThrow("is protected");
     expect(engine.survey("Bid", readArea("A1")).isProtected).toBe(true);
   });
 
   it("a sheet that is gone", async () => {
-    await expect(engine.put({ ...one("K3", "x"), sheet: "Old" })).rejects.toThrow('There is no sheet "Old"');
+    await expect(engine.putCells({ ...one("K3", "x"), sheet: "Old" })).rejects.toThrow(
+      'There is no sheet "Old"',
+    );
   });
 
   it.each(["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "6:12"])(
     "%j as anything but text",
     async (risky) => {
-      await engine.put(one("J9", risky));
+      await engine.putCells(one("J9", risky));
       await engine.calculated();
       expect(shown("J9")).toBe(risky);
     },

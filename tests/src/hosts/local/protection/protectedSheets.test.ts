@@ -106,9 +106,11 @@ it("nothing is put into a sheet that its file protects", async () => {
   const at = { row: 5, column: 5 };
   const patch = (sheet: string) => ({ sheet, at, cells: [[{ content: number(1) }]] });
   expect(engine.survey("Bid", { from: at, to: at }).isProtected).toBe(true);
-  await expect(engine.put(patch("Bid"))).rejects.toThrow('F6 of "Bid" is protected. Nothing was written.');
+  await expect(engine.putCells(patch("Bid"))).rejects.toThrow(
+    'F6 of "Bid" is protected. Nothing was written.',
+  );
   expect(engine.survey("Open", { from: at, to: at }).isProtected).toBe(false);
-  await engine.put(patch("Open"));
+  await engine.putCells(patch("Open"));
   expect(engine.getCell({ sheet: "Open", ...at })).toBe(1);
   engine.dispose();
 });

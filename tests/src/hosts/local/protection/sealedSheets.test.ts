@@ -112,8 +112,8 @@ it("Undo doesn't take away the seal that issues a change order, but what is writ
   const seal = { sheet, ...place };
   const reason = { ...seal, row: seal.row + 2 };
 
-  await engine.put({ sheet, at: seal, cells: [[{ content: number(4711) }]] });
-  await engine.put({ sheet, at: reason, cells: [[{ content: text("a longer eave") }]] });
+  await engine.putCells({ sheet, at: seal, cells: [[{ content: number(4711) }]] });
+  await engine.putCells({ sheet, at: reason, cells: [[{ content: text("a longer eave") }]] });
   await run(engine, UndoCommand.id);
   expect(engine.getCell(reason)).toBeNull();
   expect(told).toEqual([]);

@@ -10,18 +10,19 @@ import {
 } from "../../../functions/roof/roofParameters";
 import type { Roof } from "../../../functions/roof/roofParts";
 import type { Parameter } from "../../../shared/spec/spec";
-import { cellInView, type SheetInView } from "../../workbook/inView";
-import { isAllBlank, withoutErrors, type Named } from "./named";
+import { valueAt } from "../../workbook/contents";
+import type { ActiveSheet } from "../../workbook/activeSheet";
+import { isAllBlank, withoutErrors, type NamedRanges } from "./namedRanges";
 import { INPUT_COLUMN, ROOF_INPUTS } from "../roofSheet/roofSheetLayout";
 import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
 
 /** Whether the sheet in front is a roof sheet, by the labels of its inputs. */
-export const isRoofSheet = (view: SheetInView): boolean =>
+export const isRoofSheet = (view: ActiveSheet): boolean =>
   Object.values(ROOF_INPUTS).every(
-    ({ label, row }) => cellInView(view, { row, column: INPUT_COLUMN - 1 }) === label,
+    ({ label, row }) => valueAt(view, { row, column: INPUT_COLUMN - 1 }) === label,
   );
 
-const cellsOf = (named: Named, key: keyof typeof ROOF_NAMES): Matrix => {
+const cellsOf = (named: NamedRanges, key: keyof typeof ROOF_NAMES): Matrix => {
   const cells = named.get(ROOF_NAMES[key]);
   if (!cells)
     throw new InputError("This workbook has no footprint: build a takeoff from a footprint and a pitch.");
@@ -29,13 +30,15 @@ const cellsOf = (named: Named, key: keyof typeof ROOF_NAMES): Matrix => {
 };
 
 /** A pitch for each side only where one has its own, as in the sheets' formulas. */
-const pitchCells = (named: Named): Matrix =>
+const pitchCells = (named: NamedRanges): Matrix =>
   isAllBlank(cellsOf(named, "ownPitches"))
     ? cellsOf(named, "pitch")
     : cellsOf(named, "pitchesUsed").filter((row) => !row.every(isBlank));
 
 /** The arguments with which every function of the roof begins, for one that is called with a plane or an edge between. */
-export const roofArguments = (named: Named): { readonly before: Argument[]; readonly after: Argument[] } => ({
+export const roofArguments = (
+  named: NamedRanges,
+): { readonly before: Argument[]; readonly after: Argument[] } => ({
   before: [cellsOf(named, "footprint"), pitchCells(named)],
   after: [cellsOf(named, "gables"), cellsOf(named, "eaveOverhang"), cellsOf(named, "rakeOverhang")],
 });
@@ -47,7 +50,7 @@ const readBlock = <T>({ label, kind }: Parameter<T>, cells: Matrix): T => {
 };
 
 /** The roof that the workbook's footprint and pitch describe. Throws an InputError with what is missing or wrong. */
-export const roofFromNames = (named: Named): Roof => {
+export const roofFromNames = (named: NamedRanges): Roof => {
   const [footprint, pitch] = [cellsOf(named, "footprint"), pitchCells(named)];
   const [gables, eave, rake] = [
     cellsOf(named, "gables"),

@@ -1,11 +1,11 @@
 import { CellError, type Cell } from "../../../../shared/cell";
-import type { SheetInView } from "../../../../src/workbook/inView";
-import type { Named } from "../../../../src/sheets/inView/named";
-import { planeInView } from "../../../../src/sheets/inView/planeInView";
-import { roofFromNames } from "../../../../src/sheets/inView/roofInView";
+import type { ActiveSheet } from "../../../../src/workbook/activeSheet";
+import type { NamedRanges } from "../../../../src/sheets/activeSheet/namedRanges";
+import { activePlane } from "../../../../src/sheets/activeSheet/activePlane";
+import { roofFromNames } from "../../../../src/sheets/activeSheet/activeRoof";
 import { PLANE_HEADINGS } from "../../../../src/sheets/takeoff/planes";
 
-const PANEL: Named = new Map([
+const PANEL: NamedRanges = new Map([
   [
     "Panel",
     [
@@ -20,7 +20,7 @@ const planeRow = (name: string, eave: Cell, slopeUsed: Cell, shape = "rectangle"
   name, shape, eave, top, null, null, null, null, 2, slopeUsed, null, null, null,
 ]; // prettier-ignore
 
-const takeoff = (selectedRow: number, ...rows: Cell[][]): SheetInView => ({
+const takeoff = (selectedRow: number, ...rows: Cell[][]): ActiveSheet => ({
   sheet: "Takeoff",
   selected: { row: selectedRow, column: 0 },
   cells: [["Roof takeoff"], [...PLANE_HEADINGS], ...rows, ["All planes"], [], ["South", 20]],
@@ -31,7 +31,7 @@ describe("the plane in view on a takeoff", () => {
   const south = planeRow("South", 40, 15, "triangle");
 
   it("is that of the selected row", () => {
-    expect(planeInView(takeoff(3, north, south), PANEL)).toMatchObject({
+    expect(activePlane(takeoff(3, north, south), PANEL)).toMatchObject({
       name: "South",
       plane: {
         outline: [
@@ -48,16 +48,16 @@ describe("the plane in view on a takeoff", () => {
   it("is none where an unfilled row is selected, and a hand-measured plane below unfilled rows is found", () => {
     const blank = planeRow("", null, null, "");
     const porch = planeRow("Porch", 12, 8);
-    expect(() => planeInView(takeoff(3, north, blank, porch), PANEL)).toThrow("Select a plane's row");
-    expect(planeInView(takeoff(4, north, blank, porch), PANEL).name).toBe("Porch");
+    expect(() => activePlane(takeoff(3, north, blank, porch), PANEL)).toThrow("Select a plane's row");
+    expect(activePlane(takeoff(4, north, blank, porch), PANEL).name).toBe("Porch");
   });
 
   it("is the one whose name stands in the selected row of another table, else the first", () => {
-    expect(planeInView(takeoff(6, north, south), PANEL).name).toBe("South");
-    expect(planeInView(takeoff(0, north, south), PANEL).name).toBe("North");
+    expect(activePlane(takeoff(6, north, south), PANEL).name).toBe("South");
+    expect(activePlane(takeoff(0, north, south), PANEL).name).toBe("North");
   });
 
-  it.each<[string, SheetInView, Named, string]>([
+  it.each<[string, ActiveSheet, NamedRanges, string]>([
     [
       "no takeoff",
       { sheet: "Bid", selected: { row: 0, column: 0 }, cells: [["a"]] },
@@ -85,12 +85,12 @@ describe("the plane in view on a takeoff", () => {
       "no footprint",
     ],
   ])("says what is lacking: %s", (_, view, panel, sentence) => {
-    expect(() => planeInView(view, panel)).toThrow(sentence);
+    expect(() => activePlane(view, panel)).toThrow(sentence);
   });
 });
 
 describe("a plane and a roof from the footprint", () => {
-  const named: Named = new Map([
+  const named: NamedRanges = new Map([
     ...PANEL,
     [
       "Footprint",
@@ -111,7 +111,7 @@ describe("a plane and a roof from the footprint", () => {
   ]);
 
   it("gives the plane its own corners: 12 ft of run at 9 in 12 is 15 ft of slope", () => {
-    const { plane } = planeInView(takeoff(2, planeRow("Plane 1", 40, 15, "from footprint")), named);
+    const { plane } = activePlane(takeoff(2, planeRow("Plane 1", 40, 15, "from footprint")), named);
     expect(plane.outline).toEqual([
       { x: 0, y: 0 },
       { x: 40, y: 0 },

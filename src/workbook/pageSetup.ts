@@ -1,7 +1,7 @@
 import type { Print } from "./plan";
 
 /** What goes to paper how, in the words that the hosts share; every sheet is one page wide. */
-export const PAGES: Readonly<
+export const PAGE_SETUP: Readonly<
   Record<
     Print,
     {

@@ -2,7 +2,7 @@
 const SCRIPT_MISSING = "ChunkLoadError";
 
 /** What went wrong, as a sentence. */
-export const failureInWords = (failure: unknown): string => {
+export const errorMessage = (failure: unknown): string => {
   if (!(failure instanceof Error)) return String(failure);
   return failure.name === SCRIPT_MISSING
     ? "It didn't come over the network: look at the connection, and try again."

@@ -20,24 +20,25 @@ import {
   VALUE_COLUMN,
   type InputKey,
 } from "../fieldSheet/fieldSheetLayout";
-import { blockInView, cellInView, type SheetInView } from "../../workbook/inView";
-import { isAllBlank, withoutErrors, type Named } from "./named";
+import { valueAt, valuesIn } from "../../workbook/contents";
+import type { ActiveSheet } from "../../workbook/activeSheet";
+import { isAllBlank, withoutErrors, type NamedRanges } from "./namedRanges";
 import { PANEL_NAME } from "../panelSheet";
-import { roofArguments } from "./roofInView";
+import { roofArguments } from "./activeRoof";
 import { numberOfRoofPlane, PLANE, ROOF_SHAPE } from "../takeoff/planes";
-import { planeRowInView } from "../takeoff/planeRow";
+import { activePlaneRow } from "../takeoff/planeRow";
 
 /** A roof plane as a sheet describes it, read and checked. */
-export interface PlaneInView {
+export interface ActivePlane {
   readonly name: string;
   readonly plane: Plane;
   readonly panel: Panel;
   readonly start: LayoutStart;
 }
 
-export const isFieldSheet = (view: SheetInView): boolean =>
+export const isFieldSheet = (view: ActiveSheet): boolean =>
   (Object.keys(INPUT_ROWS) as InputKey[]).every(
-    (key) => cellInView(view, { row: INPUT_ROWS[key], column: LABEL_COLUMN }) === INPUT_LABELS[key],
+    (key) => valueAt(view, { row: INPUT_ROWS[key], column: LABEL_COLUMN }) === INPUT_LABELS[key],
   );
 
 /** What a function of the catalog answers with a table of corners, or its sentence as an InputError. */
@@ -50,15 +51,15 @@ const cornersFrom = (spec: FunctionSpec, args: readonly Argument[]): Matrix => {
 };
 
 /** The corners of a plane of the roof, by the plane's name. */
-const cornersOfRoof = (name: Cell, named: Named): Matrix => {
+const cornersOfRoof = (name: Cell, named: NamedRanges): Matrix => {
   const { before, after } = roofArguments(named);
   const plane = numberOfRoofPlane(String(name));
   return cornersFrom(planeOutlineSpec, [...before, plane, ...after]);
 };
 
 /** The corners that OUTLINE gives for the measures in a row of a takeoff. */
-const cornersOfRow = (view: SheetInView, row: number, named: Named): Matrix => {
-  const at = (column: keyof typeof PLANE): Cell => cellInView(view, { row, column: PLANE[column] });
+const cornersOfRow = (view: ActiveSheet, row: number, named: NamedRanges): Matrix => {
+  const at = (column: keyof typeof PLANE): Cell => valueAt(view, { row, column: PLANE[column] });
   if (at("shape") === ROOF_SHAPE) return cornersOfRoof(at("name"), named);
   return cornersFrom(outlineSpec, [at("shape"), at("eave"), at("slopeUsed"), at("top")]);
 };
@@ -67,16 +68,16 @@ const nameInWords = (cell: Cell): string =>
   isBlank(cell) || cell instanceof CellError ? "plane" : String(cell);
 
 /** The corners that are typed on a field sheet, or those that its measures give. */
-const cornersOfFieldSheet = (view: SheetInView, at: (key: InputKey) => Cell, named: Named): Matrix => {
-  const typed = withoutErrors(blockInView(view, CORNERS.from, CORNERS.to));
+const cornersOfFieldSheet = (view: ActiveSheet, at: (key: InputKey) => Cell, named: NamedRanges): Matrix => {
+  const typed = withoutErrors(valuesIn(view, CORNERS));
   if (!isAllBlank(typed)) return typed;
   if (at("shape") === ROOF_SHAPE) return cornersOfRoof(at("plane"), named);
   return cornersFrom(outlineSpec, [at("shape"), at("eave"), at("slopeLength"), at("top"), at("lean")]);
 };
 
-const onFieldSheet = (view: SheetInView, panel: Panel, named: Named): PlaneInView => {
-  const at = (key: InputKey): Cell => cellInView(view, { row: INPUT_ROWS[key], column: VALUE_COLUMN });
-  const openingRows = withoutErrors(blockInView(view, OPENINGS.from, OPENINGS.to));
+const onFieldSheet = (view: ActiveSheet, panel: Panel, named: NamedRanges): ActivePlane => {
+  const at = (key: InputKey): Cell => valueAt(view, { row: INPUT_ROWS[key], column: VALUE_COLUMN });
+  const openingRows = withoutErrors(valuesIn(view, OPENINGS));
   const start = at("start");
   if (start instanceof CellError) throw new InputError(`the start holds ${start.code}`);
   return {
@@ -90,8 +91,8 @@ const onFieldSheet = (view: SheetInView, panel: Panel, named: Named): PlaneInVie
   };
 };
 
-const onTakeoff = (view: SheetInView, row: number, panel: Panel, named: Named): PlaneInView => ({
-  name: nameInWords(cellInView(view, { row, column: PLANE.name })),
+const onTakeoff = (view: ActiveSheet, row: number, panel: Panel, named: NamedRanges): ActivePlane => ({
+  name: nameInWords(valueAt(view, { row, column: PLANE.name })),
   panel,
   plane: { outline: outline.read(cornersOfRow(view, row, named), "outline"), openings: [] },
   start: layoutStart.read(DEFAULT_START, "start"),
@@ -101,9 +102,9 @@ const onTakeoff = (view: SheetInView, row: number, panel: Panel, named: Named): 
  * The plane that a person looks at: that of a field sheet, or of the selected row of a takeoff. Throws an InputError
  * with what is missing or wrong.
  */
-export const planeInView = (view: SheetInView, named: Named): PlaneInView => {
+export const activePlane = (view: ActiveSheet, named: NamedRanges): ActivePlane => {
   const panelCells = named.get(PANEL_NAME);
-  const row = planeRowInView(view);
+  const row = activePlaneRow(view);
   if (row === undefined && !isFieldSheet(view))
     throw new InputError("Select a plane's row on a takeoff, or go to a field sheet, to see the plane laid.");
   if (!panelCells)

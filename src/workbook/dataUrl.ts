@@ -2,12 +2,11 @@
 const AT_A_TIME = 8192;
 
 /** A file as an address that holds all of it. */
-export const dataAddress = (type: string, bytes: Uint8Array): string => {
+export const dataUrl = (type: string, bytes: Uint8Array): string => {
   const pieces: string[] = [];
   for (let at = 0; at < bytes.length; at += AT_A_TIME)
     pieces.push(String.fromCharCode(...bytes.subarray(at, at + AT_A_TIME)));
   return `data:${type};base64,${btoa(pieces.join(""))}`;
 };
 
-export const svgAddress = (svg: string): string =>
-  dataAddress("image/svg+xml", new TextEncoder().encode(svg));
+export const svgUrl = (svg: string): string => dataUrl("image/svg+xml", new TextEncoder().encode(svg));

@@ -5,12 +5,12 @@ import { PANEL_NAME } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
 
 /** The cells behind the names that templates bring, as far as the workbook has them. */
-export type Named = ReadonlyMap<string, Matrix | undefined>;
+export type NamedRanges = ReadonlyMap<string, Matrix | undefined>;
 
 const NAMES = [PANEL_NAME, ...Object.values(ROOF_NAMES)];
 
-export const readNamed = async (host: Host): Promise<Named> =>
-  new Map(await Promise.all(NAMES.map(async (name) => [name, await host.named(name)] as const)));
+export const readNamedRanges = async (host: Host): Promise<NamedRanges> =>
+  new Map(await Promise.all(NAMES.map(async (name) => [name, await host.namedRange(name)] as const)));
 
 /** Passes on what an error in a block says; the kinds read blocks without errors. */
 export const withoutErrors = (cells: Matrix): Matrix => {

@@ -12,7 +12,7 @@ const THIN_RULE = { s: BorderStyleTypes.THIN, cl: { rgb: RULE_COLOR } };
 const ALL_SIDES: IBorderData = { t: THIN_RULE, r: THIN_RULE, b: THIN_RULE, l: THIN_RULE };
 
 /** How a planned cell looks, in the words that engine and file share. */
-export const lookOf = (name: StyleName | undefined, numberFormat: string | undefined): IStyleData => {
+export const styleData = (name: StyleName | undefined, numberFormat: string | undefined): IStyleData => {
   const style: Style = name ? STYLES[name] : {};
   return {
     ...(style.bold && { bl: BooleanNumber.TRUE }),

@@ -1,4 +1,5 @@
-import { refuseGoneOn, type EnteredContents } from "../../../src/workbook/builtSheets";
+import type { EnteredContents } from "../../../src/workbook/enteredContents";
+import { refuseUndoAfterEdits } from "../../../src/workbook/undoAddedSheets";
 import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { blankSheet } from "../../support/blankSheet";
 
@@ -19,14 +20,14 @@ const plan = (...sheets: readonly string[]): WorkbookPlan => ({
 const refusal = (built: string, formula: string): string | undefined => {
   const then = typed({ [built]: { A1: "Roof" } });
   try {
-    refuseGoneOn(plan(built), then, typed({ [built]: { A1: "Roof" }, Bid: { B4: formula } }));
+    refuseUndoAfterEdits(plan(built), then, typed({ [built]: { A1: "Roof" }, Bid: { B4: formula } }));
   } catch (error) {
     return (error as Error).message;
   }
   return undefined;
 };
 
-const CALLS = 'B4 on "Bid" calls on what was built. Nothing was undone.';
+const CALLS = 'B4 on "Bid" refers to a sheet or name that would be removed. Nothing was undone.';
 
 describe("sheets that were built are taken away", () => {
   it.each([
@@ -56,13 +57,13 @@ describe("sheets that were built are taken away", () => {
   it("not where a person has typed on them, or has taken one away", () => {
     const then = typed({ Panel: { A1: "Roof" } });
     expect(() => {
-      refuseGoneOn(plan("Panel"), then, typed({ Panel: { A1: "Roof", C9: 3 } }));
+      refuseUndoAfterEdits(plan("Panel"), then, typed({ Panel: { A1: "Roof", C9: 3 } }));
     }).toThrow('C9 on "Panel" has changed since it was built. Nothing was undone.');
     expect(() => {
-      refuseGoneOn(plan("Panel"), then, typed({ Panel: {} }));
+      refuseUndoAfterEdits(plan("Panel"), then, typed({ Panel: {} }));
     }).toThrow('A1 on "Panel" has changed since it was built. Nothing was undone.');
     expect(() => {
-      refuseGoneOn(plan("Panel"), then, typed({ Bid: {} }));
+      refuseUndoAfterEdits(plan("Panel"), then, typed({ Bid: {} }));
     }).toThrow('There is no sheet "Panel" any more. Nothing was undone.');
   });
 
@@ -71,7 +72,7 @@ describe("sheets that were built are taken away", () => {
     const OURS = { HeadLap: "='Panel'!$A$1" };
     const refusedNames = (then: Record<string, string>, now: Record<string, string>): string | undefined => {
       try {
-        refuseGoneOn(plan("Panel"), typed(SHEETS, then), typed(SHEETS, now));
+        refuseUndoAfterEdits(plan("Panel"), typed(SHEETS, then), typed(SHEETS, now));
       } catch (error) {
         return (error as Error).message;
       }
@@ -79,10 +80,26 @@ describe("sheets that were built are taken away", () => {
     };
 
     it.each([
-      ["Eave", "=Panel!$A$1", 'The name "Eave" calls on what was built. Nothing was undone.'],
-      ["Lap", "=2*HeadLap", 'The name "Lap" calls on what was built. Nothing was undone.'],
-      ["'Bid'!Eave", "='Panel'!$A$1", "The name \"'Bid'!Eave\" calls on what was built. Nothing was undone."],
-      ["'Panel'!Rate", "=0.08", "The name \"'Panel'!Rate\" calls on what was built. Nothing was undone."],
+      [
+        "Eave",
+        "=Panel!$A$1",
+        'The name "Eave" refers to a sheet or name that would be removed. Nothing was undone.',
+      ],
+      [
+        "Lap",
+        "=2*HeadLap",
+        'The name "Lap" refers to a sheet or name that would be removed. Nothing was undone.',
+      ],
+      [
+        "'Bid'!Eave",
+        "='Panel'!$A$1",
+        "The name \"'Bid'!Eave\" refers to a sheet or name that would be removed. Nothing was undone.",
+      ],
+      [
+        "'Panel'!Rate",
+        "=0.08",
+        "The name \"'Panel'!Rate\" refers to a sheet or name that would be removed. Nothing was undone.",
+      ],
       ["HeadLap", "=Bid!$C$3", 'The name "HeadLap" has changed since it was built. Nothing was undone.'],
     ])("not where a person has made one that would be lost or broken: %s, %s", (name, target, sentence) => {
       expect(refusedNames(OURS, { ...OURS, [name]: target })).toBe(sentence);

@@ -4,7 +4,7 @@ import type { Contents } from "./contents";
  * The next of `Signed 1`, `Signed 2` ...: after the highest that a sheet bears in its name, or in its title, which keeps the number
  * of one that was renamed.
  */
-export const nextNumbered = (word: string, { sheets }: Contents): string => {
+export const nextSheetName = (word: string, { sheets }: Contents): string => {
   const pattern = new RegExp(`^${word} (\\d+)(?:$|:)`, "i");
   const borne = [...sheets].flatMap(([name, { cells }]) => [name, String(cells[0]?.[0] ?? "")]);
   const numbers = borne.map((words) => Number(pattern.exec(words)?.[1] ?? 0));

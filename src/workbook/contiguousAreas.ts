@@ -1,7 +1,7 @@
 import type { Area, CellAddress } from "./address";
 
 /** The blocks that places fill: runs down a column, side by side ones of the same rows joined into one. */
-export const blocksOf = (places: readonly CellAddress[]): Area[] => {
+export const contiguousAreas = (places: readonly CellAddress[]): Area[] => {
   const runs: Area[] = [];
   const downThenAcross = [...places].sort((a, b) => a.column - b.column || a.row - b.row);
   for (const place of downThenAcross) {

@@ -1,14 +1,18 @@
 import fc from "fast-check";
-import { areaInWords, addressesIn, readArea } from "../../../src/workbook/address";
-import { blocksOf } from "../../../src/workbook/blocks";
+import { areaAddress, addressesIn, readArea } from "../../../src/workbook/address";
+import { contiguousAreas } from "../../../src/workbook/contiguousAreas";
 
 const places = (...areas: string[]) => areas.flatMap((area) => addressesIn(readArea(area)));
 
 describe("the blocks that places fill", () => {
   it("joins runs of the same rows side by side, and no others", () => {
-    expect(blocksOf(places("B2:C4", "D2:D3", "F2")).map(areaInWords)).toEqual(["B2:C4", "D2:D3", "F2"]);
-    expect(blocksOf(places("A1:A2", "A4")).map(areaInWords)).toEqual(["A1:A2", "A4"]);
-    expect(blocksOf([])).toEqual([]);
+    expect(contiguousAreas(places("B2:C4", "D2:D3", "F2")).map(areaAddress)).toEqual([
+      "B2:C4",
+      "D2:D3",
+      "F2",
+    ]);
+    expect(contiguousAreas(places("A1:A2", "A4")).map(areaAddress)).toEqual(["A1:A2", "A4"]);
+    expect(contiguousAreas([])).toEqual([]);
   });
 
   it("hold every place once, and nothing else", () => {
@@ -16,7 +20,7 @@ describe("the blocks that places fill", () => {
     const some = fc.uniqueArray(place, { selector: ({ row, column }) => `${row} ${column}` });
     fc.assert(
       fc.property(some, (given) => {
-        const held = blocksOf(given).flatMap(addressesIn);
+        const held = contiguousAreas(given).flatMap(addressesIn);
         expect(held).toHaveLength(given.length);
         expect(held).toEqual(expect.arrayContaining(given));
       }),
