@@ -34,5 +34,6 @@ test("a comparison uses the items of an array, not the cells below the formula",
 
 test("without the fix, the comparison uses the wrong cells", async () => {
   const { createHeadlessEngine: create } = engineWithout("arrayComparisons", "compareArrayItems");
-  expect(await resultsBelowLetters(create, ['=SUMPRODUCT((VSTACK(A1,A1)="x")*1)'])).not.toEqual([2]);
+  const formulas = ['=SUMPRODUCT((VSTACK(A3:A4,A1:A2)="x")*1)', '=SUMPRODUCT((VSTACK(A1,A1)="x")*1)'];
+  expect(await resultsBelowLetters(create, formulas)).not.toEqual([2, 2]);
 });
