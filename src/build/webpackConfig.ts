@@ -96,7 +96,7 @@ export const webpackConfig = ({
     functions: join(SOURCE, "hosts/excel/functions.ts"),
     taskpane: join(SOURCE, "hosts/excel/taskpane.ts"),
     local: join(SOURCE, "hosts/local/page/main.ts"),
-    help: join(SOURCE, "help/live.tsx"),
+    help: join(SOURCE, "help/hydrate.tsx"),
     ...(isPackage && {
       keep: join(SOURCE, "offline/keep.ts"),
       "service-worker": join(SOURCE, "offline/serviceWorker.ts"),

@@ -1,9 +1,9 @@
 import { CellError, isMatrix, type Answer as AnswerValue, type Cell } from "../../shared/cell";
 
-/** What a person can use of a number: four decimals, or four digits where it is smaller. The cell holds all of it. */
+/** Shows four decimals, or four significant digits of a smaller number. The cell itself holds the full value. */
 const readable = new Intl.NumberFormat("en-US", {
   useGrouping: false,
-  // There is no -0 on a tape.
+  // Never shows -0.
   signDisplay: "negative",
   maximumFractionDigits: 4,
   maximumSignificantDigits: 4,
@@ -17,7 +17,7 @@ const shown = (cell: Cell): string => {
   return typeof cell === "string" ? cell : cell.code;
 };
 
-/** What a function answers: a value with its unit, a table, or an error with its sentence. */
+/** The result of a function: a value with its unit, a table, or an error with its message. */
 export const Answer = ({ answer, unit }: { answer: AnswerValue; unit: string }) => {
   if (answer instanceof CellError)
     return (
@@ -33,7 +33,7 @@ export const Answer = ({ answer, unit }: { answer: AnswerValue; unit: string }) 
       </>
     );
   return (
-    <div class="scroll" tabIndex={0} role="region" aria-label="Result, a table">
+    <div class="scroll" tabIndex={0} role="region" aria-label="Result table">
       <table>
         <tbody>
           {answer.map((row, index) => (

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import { isMatrix, type Argument, type Cell } from "../../shared/cell";
+import { parameterCaption } from "../../shared/spec/parameterCaption";
 import { runFunction } from "../../shared/spec/runner";
 import type { FunctionSpec } from "../../shared/spec/spec";
 import { typedCell } from "../workbook/typedCell";
@@ -9,7 +10,7 @@ import { formulaText } from "./formulaText";
 const asTyped = (cell: Cell): string =>
   cell === null ? "" : typeof cell === "boolean" ? (cell ? "TRUE" : "FALSE") : String(cell);
 
-/** The worked example: single values can be changed, and the result follows. */
+/** The worked example. Readers can change its single values and see the new result. */
 export const Example = ({ spec }: { spec: FunctionSpec }) => {
   const [first] = spec.examples;
   const [args, setArgs] = useState<readonly Argument[]>(first?.args ?? []);
@@ -24,14 +25,15 @@ export const Example = ({ spec }: { spec: FunctionSpec }) => {
       }}
     >
       {args.map((argument, index) => {
-        const name = spec.parameters[index]?.name ?? "";
+        const parameter = spec.parameters[index];
+        const caption = parameter ? parameterCaption(parameter) : "";
         return isMatrix(argument) ? (
-          <p key={name}>
-            {name}: a range of {argument.length} rows
+          <p key={caption}>
+            {caption}: a range of {argument.length} rows
           </p>
         ) : (
-          <label key={name}>
-            {name}
+          <label key={caption}>
+            {caption}
             <input
               value={asTyped(argument ?? null)}
               autocomplete="off"

@@ -3,10 +3,10 @@ import { counted } from "../../shared/describe";
 import { CONCEPTS, type FunctionSpec } from "../../shared/spec/spec";
 import { findFunctions } from "./findFunctions";
 
-/** Every function under its concept, or those that a search finds. */
+/** All functions grouped by concept, or those that match a search. */
 export const FunctionIndex = ({ catalog }: { catalog: readonly FunctionSpec[] }) => {
   const [search, setSearch] = useState("");
-  const { functions: found, holdAll } = findFunctions(catalog, search);
+  const { functions: found, matchAll } = findFunctions(catalog, search);
   const concepts = CONCEPTS.filter((concept) => found.some((spec) => spec.concept === concept));
   return (
     <>
@@ -23,8 +23,8 @@ export const FunctionIndex = ({ catalog }: { catalog: readonly FunctionSpec[] })
       </label>
       <p role="status">
         {found.length === 0
-          ? "No function's help has any of these words."
-          : `${counted(found.length, "function")}${holdAll ? "" : ", none with all of these words"}`}
+          ? "No function matches these words."
+          : `${counted(found.length, "function")}${matchAll ? "" : "; none matches every word"}`}
       </p>
       {concepts.map((concept) => (
         <section key={concept} aria-labelledby={concept}>

@@ -1,3 +1,4 @@
+import { parameterCaption } from "../../shared/spec/parameterCaption";
 import type { FunctionSpec } from "../../shared/spec/spec";
 import { parameterHelp } from "./parameterHelp";
 import { qualifiedName } from "../workbook/namespace";
@@ -9,11 +10,11 @@ const signature = (spec: FunctionSpec): string =>
 
 interface Props {
   readonly spec: FunctionSpec;
-  /** The other functions of its concept. */
+  /** The other functions of the same concept. */
   readonly related: readonly FunctionSpec[];
 }
 
-/** Everything that the specification says of one function. */
+/** The help page of one function, made from its specification. */
 export const FunctionPage = ({ spec, related }: Props) => (
   <Page title={qualifiedName(spec)} summary={spec.summary}>
     <p>
@@ -24,11 +25,11 @@ export const FunctionPage = ({ spec, related }: Props) => (
       {spec.parameters.map((parameter) => (
         <div key={parameter.name}>
           <dt>
-            {parameter.name}
-            {parameter.optional && " (may be left out)"}
+            {parameterCaption(parameter)}
+            {parameter.optional && ", optional"}
           </dt>
           <dd>
-            {parameterHelp(parameter)} Takes {parameter.kind.takes}.
+            {parameterHelp(parameter)} Accepts {parameter.kind.takes}.
           </dd>
         </div>
       ))}
@@ -36,8 +37,8 @@ export const FunctionPage = ({ spec, related }: Props) => (
     <h2>Result</h2>
     <p>
       {spec.columns
-        ? `A table: ${spec.columns.map(({ heading }) => heading).join(", ")}.`
-        : `One value, or one for each row of a column${spec.result.unit === "" ? "" : `: ${spec.result.unit}`}.`}
+        ? `A table with the columns ${new Intl.ListFormat("en").format(spec.columns.map(({ heading }) => heading))}.`
+        : `One value${spec.result.unit === "" ? "" : ` (${spec.result.unit})`}. If an input is a column, one value for each row.`}
     </p>
     <p>{spec.formula}</p>
     <h2>Try it</h2>
@@ -48,7 +49,7 @@ export const FunctionPage = ({ spec, related }: Props) => (
     <p>{spec.source}</p>
     {related.length > 0 && (
       <nav aria-labelledby="related">
-        <h2 id="related">Related</h2>
+        <h2 id="related">Related functions</h2>
         <ul>
           {related.map(({ id, summary }) => (
             <li key={id}>

@@ -1,93 +1,93 @@
 import { Page } from "./Page";
 
-/** For whoever puts Gablewright on the computers of a small office. */
+/** For the person who installs Gablewright on the computers of a small office. */
 export const OfficeGuide = ({ site }: { site: string }) => (
-  <Page title="For the office" summary="How Gablewright comes into the Excel of one person, or of everybody.">
+  <Page title="For the office" summary="How to install Gablewright in Excel, for one person or for everyone.">
     <p>
-      This folder holds all of it: it needs no server of its own, no account and no database. It was made for{" "}
-      <a href={site}>{site}</a>; for another address make it again with{" "}
-      <code>npm run package -- --site https://…</code>. It is tested against stand-ins and has not been tried
-      in a real Excel yet: try it on one computer first.
+      This folder is complete: it needs no server software, no account and no database. It was made for{" "}
+      <a href={site}>{site}</a>. For another address, make it again with{" "}
+      <code>npm run package -- --site https://…</code>. Gablewright is tested against a simulated Excel and
+      has not been tried in a real one yet, so try it on one computer first.
     </p>
-    <h2>Serve the folder</h2>
+    <h2>Host the folder</h2>
     <ol>
       <li>
         Copy the folder to any web host that serves files over https with a certificate that your computers
         trust.
       </li>
       <li>
-        Open <a href="../index.html">the local workbook</a> there in a browser: when a worked example shows,
-        the files are in place.
+        Open <a href="../index.html">the local workbook</a> there in a browser. If a worked example shows, the
+        files are in place.
       </li>
       <li>
-        Office.js comes with the folder. Microsoft supports only its own copy:{" "}
-        <code>--office-js https://…</code> takes that one's address when the folder is made.
+        The folder includes Office.js. Microsoft supports only the copy on its own site; to use that one, make
+        the folder with <code>--office-js https://…</code> and its address.
       </li>
-      <li>Let the host compress what it sends, where it can: that makes it far less.</li>
+      <li>If the host can compress files, turn that on: downloads get much smaller.</li>
     </ol>
     <p>
-      Nothing that is typed leaves the computer. (Office.js, by which Excel talks to any add-in, tells
-      Microsoft that it is used.) After the first visit the pages open without a network, too; Excel itself
-      may want one to start an add-in.
+      Nothing you type leaves the computer. (Office.js, which connects any add-in to Excel, tells Microsoft
+      that it is in use.) After the first visit the pages also open offline; Excel itself may need a network
+      to start an add-in.
     </p>
-    <h2>One computer, to try it</h2>
+    <h2>Try it on one computer</h2>
     <ul>
       <li>
-        Excel on the web: Home, Add-ins, More Add-ins, My Add-ins, Upload My Add-in, then choose{" "}
+        Excel on the web: click Home, Add-ins, More Add-ins, My Add-ins, Upload My Add-in, then choose{" "}
         <a href="../manifest.xml">manifest.xml</a>.
       </li>
       <li>
-        Excel on a Mac: put <code>manifest.xml</code> into{" "}
-        <code>~/Library/Containers/com.microsoft.Excel/Data/Documents/wef</code> (make the folder if it isn't
-        there), start Excel again, and find it under Home, Add-ins.
+        Excel on a Mac: copy <code>manifest.xml</code> to{" "}
+        <code>~/Library/Containers/com.microsoft.Excel/Data/Documents/wef</code> (create the folder if
+        needed), restart Excel, and find Gablewright under Home, Add-ins.
       </li>
-      <li>Excel on Windows: a shared folder, as below, may be a folder of that computer itself.</li>
+      <li>Excel on Windows: follow the next section. The shared folder may be on that same computer.</li>
     </ul>
-    <h2>A shared folder, for a few computers with Windows</h2>
+    <h2>A few Windows computers: a shared folder</h2>
     <ol>
       <li>
-        Put <code>manifest.xml</code> into a folder of your network that everybody may read, such as{" "}
+        Copy <code>manifest.xml</code> to a network folder that everyone can read, such as{" "}
         <code>\\server\add-ins</code>.
       </li>
       <li>
-        In each Excel: File, Options, Trust Center, Trust Center Settings, Trusted Add-in Catalogs. Add the
-        folder's address, tick Show in Menu, and start Excel again.
+        In each Excel, click File, Options, Trust Center, Trust Center Settings, Trusted Add-in Catalogs. Add
+        the folder's address, check Show in Menu, and restart Excel.
       </li>
-      <li>Home, Add-ins, More Add-ins, Shared Folder: choose Gablewright.</li>
+      <li>Click Home, Add-ins, More Add-ins, Shared Folder, and choose Gablewright.</li>
     </ol>
-    <h2>Everybody, from one place</h2>
+    <h2>Everyone at once: the admin center</h2>
     <p>
-      An administrator of Microsoft 365 uploads <code>manifest.xml</code> in the admin center (Settings,
-      Integrated apps, Upload custom apps) and says who gets it. It shows in their Excel within a day, on
+      A Microsoft 365 administrator uploads <code>manifest.xml</code> in the admin center (Settings,
+      Integrated apps, Upload custom apps) and chooses who gets it. It appears in their Excel within a day, on
       Windows, Mac and the web.
     </p>
-    <h2>A new version</h2>
+    <h2>Update to a new version</h2>
     <ol>
       <li>
-        Put the new folder in place of the old one, all of it. The version is at the pane's foot, and{" "}
-        <code>=GABLE.VERSION()</code> tells it.
+        Replace the whole old folder with the new one. The version is at the bottom of the pane and in{" "}
+        <code>=GABLE.VERSION()</code>.
       </li>
       <li>
-        Excel takes it when it starts again. The manifest is given out again only where its own text has
-        changed: its version says so.
+        Excel uses the new version when it restarts. Distribute the manifest again only if the version number
+        in it has changed.
       </li>
       <li>
-        What a function is called, takes and means stays within a major version. What was signed holds values
-        only, and says the version that made it.
+        Within a major version, functions keep their names, parameters and meaning. Signed sheets hold values
+        only, and show the version that made them.
       </li>
     </ol>
-    <h2>When something is wrong</h2>
+    <h2>Troubleshooting</h2>
     <ul>
       <li>
-        Cells show <code>#NAME?</code>: the workbook was opened before the add-in. Open the pane, then Extend,
-        Repair.
+        Cells show <code>#NAME?</code>: the workbook was opened before the add-in. Open the pane, click
+        Extend, then Repair workbook.
       </li>
       <li>
-        The pane stays empty: open its address in a browser of that computer; a certificate warning there is
-        the reason.
+        The pane stays empty: open its address in a browser on that computer. If the browser shows a
+        certificate warning, that is the cause.
       </li>
       <li>
-        A page says that a file was blocked: it isn't the file that the package was made with. Copy the folder
+        A page reports a blocked file: the file isn't the one that the package was made with. Copy the folder
         again.
       </li>
     </ul>

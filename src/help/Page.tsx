@@ -8,7 +8,7 @@ interface Props {
   readonly children: ComponentChildren;
 }
 
-/** What every help page has: its head, its title, and the cautions at its foot. */
+/** The frame of every help page: head, title, and safety notes at the bottom. */
 export const Page = ({ title, summary, children }: Props) => (
   <html lang="en">
     <head>

@@ -1,6 +1,6 @@
 /**
- * What a page of ours may load, and where it may send: its own site only, and no script that isn't a file of it. A header
- * would do the same; in the page it holds on any static host. The task pane has none: Office.js brings scripts of its own.
+ * What a page may load and where it may send data: its own site only, and scripts only from files. A meta tag works on any
+ * static host, where a header may not. The task pane has no policy, because Office.js loads scripts of its own.
  */
 const policy = (directives: Readonly<Record<string, string>>): string =>
   Object.entries({
@@ -15,7 +15,7 @@ const policy = (directives: Readonly<Record<string, string>>): string =>
 
 export const HELP_POLICY = policy({});
 
-/** The grid puts styles into the page as it goes, and draws from pictures and fonts that it keeps in addresses. */
+/** The grid adds styles to the page, and uses pictures and fonts from data URLs and blobs. */
 export const WORKBOOK_POLICY = policy({
   "style-src": "'self' 'unsafe-inline'",
   "img-src": "'self' data: blob:",

@@ -1,7 +1,7 @@
 import type { FunctionSpec } from "../../shared/spec/spec";
 import { NAMESPACE } from "../workbook/namespace";
-import { nearWord } from "./nearWord";
-import { wordsFor } from "./otherWords";
+import { closestWord } from "./closestWord";
+import { searchTerms } from "./synonyms";
 
 const inWords = (text: string): string[] =>
   text
@@ -10,71 +10,73 @@ const inWords = (text: string): string[] =>
     .split(/[^a-z0-9°]+/)
     .filter((word) => word !== "");
 
-/** What says nothing of a function: the beginning of every whole name, as a formula has it, and the s of `chimney's`. */
-const SAYS_NOTHING = new RegExp(`\\b${NAMESPACE}\\.|['’]s\\b`, "gi");
+/** Parts that don't help to find a function: the namespace of a full name, and the possessive s of `chimney's`. */
+const IGNORED_PARTS = new RegExp(`\\b${NAMESPACE}\\.|['’]s\\b`, "gi");
 
-/** What a function says of itself, and what it says of its parameters; `slopeLengthFt` is three words. */
+/** The words of a function's own help and of its parameters' help; `slopeLengthFt` counts as three words. */
 const helpOf = ({ concept, summary, parameters }: FunctionSpec) => ({
   ofItself: inWords(`${concept} ${summary}`),
   ofParameters: inWords(parameters.map(({ name, summary: help }) => `${name} ${help}`).join(" ")),
 });
 
-/** Words that say nothing about a function: a search asks for the others. */
-const LITTLE_WORDS = new Set(
+/** Common words that a search ignores. */
+const STOP_WORDS = new Set(
   "a an and are at by do does for from go goes how i in is it many me much my need of on or the to what where with".split(
     " ",
   ),
 );
 
-/** How well a function answers to a word: best by its name, then by what it does, then by what it takes; 0 is not at all. */
-const weightOf = (spec: FunctionSpec, ways: readonly string[]): number => {
+/** How well a function matches any of the terms: 3 by its name, 2 by its summary, 1 by its parameters, 0 not at all. */
+const weightOf = (spec: FunctionSpec, terms: readonly string[]): number => {
   const { ofItself, ofParameters } = helpOf(spec);
-  const holds = (words: readonly string[]): boolean =>
-    ways.some((way) => words.some((word) => word.startsWith(way)));
-  if (ways.some((way) => spec.id.toLowerCase().includes(way))) return 3;
-  if (holds(ofItself)) return 2;
-  return holds(ofParameters) ? 1 : 0;
+  const matches = (words: readonly string[]): boolean =>
+    terms.some((term) => words.some((word) => word.startsWith(term)));
+  if (terms.some((term) => spec.id.toLowerCase().includes(term))) return 3;
+  if (matches(ofItself)) return 2;
+  return matches(ofParameters) ? 1 : 0;
 };
 
-/** Shorter words than this are too often other words, and no slips of the keyboard. */
-const SHORTEST_MISSPELT = 5;
+/** Shorter unknown words are more often other words than typos. */
+const SHORTEST_CORRECTED = 5;
 
-/** The help's own word in the place of one that none of it knows; undefined where none is near. */
-const spelled = (catalog: readonly FunctionSpec[], word: string): string | undefined => {
-  if (word.length < SHORTEST_MISSPELT) return undefined;
+/** The closest word of the help to one that it doesn't contain; undefined if none is close. */
+const corrected = (catalog: readonly FunctionSpec[], word: string): string | undefined => {
+  if (word.length < SHORTEST_CORRECTED) return undefined;
   const known = catalog.flatMap((spec) => {
     const { ofItself, ofParameters } = helpOf(spec);
     return [...ofItself, ...ofParameters];
   });
-  return nearWord(word, known);
+  return closestWord(word, known);
 };
 
 export interface Found {
-  /** Those that answer best first, else in the catalog's order. */
+  /** Best matches first, then in the catalog's order. */
   readonly functions: readonly FunctionSpec[];
-  /** Whether each of them holds every word as it was typed; where none does, they hold as many as any. */
-  readonly holdAll: boolean;
+  /** Whether each of them matches every word as typed. If none does, these match the most words. */
+  readonly matchAll: boolean;
 }
 
-/** The functions whose help holds every word of a search but the little ones; where none does, those that hold most of them. */
+/** The functions that match every word of a search except stop words or, if none does, the most words. */
 export const findFunctions = (catalog: readonly FunctionSpec[], search: string): Found => {
-  const typed = inWords(search.replaceAll(SAYS_NOTHING, "")).filter((word) => !LITTLE_WORDS.has(word));
-  const isKnown = (word: string): boolean => catalog.some((spec) => weightOf(spec, wordsFor(word)) > 0);
-  const sought = typed.map((word) => wordsFor(isKnown(word) ? word : (spelled(catalog, word) ?? word)));
+  const typed = inWords(search.replaceAll(IGNORED_PARTS, "")).filter((word) => !STOP_WORDS.has(word));
+  const isKnown = (word: string): boolean => catalog.some((spec) => weightOf(spec, searchTerms(word)) > 0);
+  const searched = typed.map((word) =>
+    searchTerms(isKnown(word) ? word : (corrected(catalog, word) ?? word)),
+  );
   const rated = catalog.map((spec) => {
-    const weights = sought.map((ways) => weightOf(spec, ways));
+    const weights = searched.map((terms) => weightOf(spec, terms));
     return {
       spec,
-      held: weights.filter((weight) => weight > 0).length,
+      matched: weights.filter((weight) => weight > 0).length,
       weight: weights.reduce((sum, weight) => sum + weight, 0),
     };
   });
-  const most = Math.max(...rated.map(({ held }) => held));
+  const most = Math.max(...rated.map(({ matched }) => matched));
   return {
     functions: rated
-      .filter(({ held }) => held === most && (sought.length === 0 || most > 0))
+      .filter(({ matched }) => matched === most && (searched.length === 0 || most > 0))
       .sort((a, b) => b.weight - a.weight)
       .map(({ spec }) => spec),
-    holdAll: most === sought.length && typed.every(isKnown),
+    matchAll: most === searched.length && typed.every(isKnown),
   };
 };

@@ -17,6 +17,6 @@ const argumentText = (argument: Argument): string =>
       ? `{${argument.map((row) => row.map(literal).join(",")).join(";")}}`
       : literal(argument);
 
-/** A call as a person would type it into a cell: `=GABLE.COURSES("20 ft", 12)`. */
+/** A formula as someone would type it into a cell: `=GABLE.COURSES("20 ft", 12)`. */
 export const formulaText = (spec: FunctionSpec, args: readonly Argument[]): string =>
   `=${qualifiedName(spec)}(${args.map(argumentText).join(", ")})`;

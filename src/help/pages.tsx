@@ -17,18 +17,18 @@ const page = (fileName: string, content: VNode): HelpPage => ({
 });
 
 /**
- * A page a function and an index, made from the specifications, and the guide for an office: they read without a script, and come
- * alive with one.
+ * One page per function and an index, made from the specifications, and the guide for an office. They can be read without
+ * JavaScript; with it, examples and search work.
  */
 export const helpPages = (catalog: readonly FunctionSpec[], site: string): HelpPage[] => [
   page(
     "help/index.html",
-    <Page title="Functions" summary="Every function of Gablewright, by what it is about.">
+    <Page title="Functions" summary="All Gablewright functions by topic.">
       <div id="index">
         <FunctionIndex catalog={catalog} />
       </div>
       <p>
-        <a href="office.html">For the office</a>: how Gablewright comes into everybody's Excel.
+        <a href="office.html">For the office</a>: install Gablewright in Excel for one person or for everyone.
       </p>
     </Page>,
   ),

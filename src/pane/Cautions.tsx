@@ -1,6 +1,6 @@
 import { CAUTIONS } from "../sheets/safety";
 
-/** The usual cautions, always in view at the pane's foot. */
+/** Safety notes, always at the bottom of the pane. */
 export const Cautions = () => (
   <footer class="cautions">
     <h2>Before anyone climbs</h2>

@@ -1,13 +1,13 @@
 import { useEffect, useState } from "preact/hooks";
 import type { PaneHost, WatchedCell } from "./parts/paneHost";
 
-/** So many letters of a formula leave room for the rest of the pane; the program's own line shows all of it. */
+/** Longer formulas are cut off to leave room in the pane. The formula bar shows all of it. */
 const FORMULA_SHOWN = 200;
 
 const shortened = (formula: string): string =>
   formula.length > FORMULA_SHOWN ? `${formula.slice(0, FORMULA_SHOWN)}…` : formula;
 
-/** What stands in the selected cell, and what its error means. */
+/** The selected cell: its value, its formula, and the meaning of its error. */
 export const CellCard = ({ watchCell }: { watchCell: NonNullable<PaneHost["watchCell"]> }) => {
   const [cell, setCell] = useState<WatchedCell>();
   useEffect(() => {
@@ -24,7 +24,7 @@ export const CellCard = ({ watchCell }: { watchCell: NonNullable<PaneHost["watch
           {cell.sentence && <dd class="cell-sentence">{cell.sentence}</dd>}
         </dl>
       ) : (
-        <p class="hint">Select a cell to see its formula, and what an error in it means.</p>
+        <p class="hint">Select a cell to see its formula, and what any error means.</p>
       )}
     </section>
   );

@@ -8,27 +8,27 @@ import { cautionOf, useOutcome, type Done } from "./parts/useOutcome";
 
 interface Props {
   readonly files: WorkbookFiles;
-  /** Another workbook is shown now. */
+  /** Called when another workbook has replaced the one shown. */
   readonly onOpened: () => void;
 }
 
 const inLines = (sentences: readonly string[]): Done => ({ message: sentences.join("\n") });
 
-/** Opens an .xlsx workbook in the place of the one shown, and saves the one shown. */
+/** Opens an .xlsx workbook instead of the one shown, and saves the one shown. */
 export const FileCard = ({ files, onOpened }: Props) => {
   const { isBusy, outcome, attempt } = useOutcome();
   const [working, setWorking] = useState<FileStage & { readonly cancel: () => void }>();
   const [waiting, setWaiting] = useState<File>();
   const field = useRef<HTMLInputElement>(null);
 
-  /** What is said, or undefined where a question comes first. A question that stood there is done with. */
+  /** Runs an action and drops any open question. The action returns undefined if it asks a question first. */
   const run = (act: () => Promise<Done | undefined>): Promise<void> =>
     attempt(() => {
       setWaiting(undefined);
       return act();
     });
 
-  /** Lets a long work show what it does, and be canceled. */
+  /** Shows the progress of a long action, with a way to cancel it. */
   const watched = async <Result,>(
     whenCanceled: string,
     work: (run: FileRun) => Promise<Result>,
@@ -43,7 +43,7 @@ export const FileCard = ({ files, onOpened }: Props) => {
     }
   };
   const open = async (file: File): Promise<Done> => {
-    const { said, warnings } = await watched("Canceled: the workbook is as it was.", (each) =>
+    const { said, warnings } = await watched("Canceled: the workbook is unchanged.", (each) =>
       files.open(file, each),
     );
     onOpened();
@@ -58,7 +58,7 @@ export const FileCard = ({ files, onOpened }: Props) => {
     setWaiting(file);
     return undefined;
   };
-  /** The buttons of the question go with it; the keyboard goes back to where the question came from. */
+  /** The question's buttons disappear, so focus returns to the file field. */
   const answer = (act: () => void): void => {
     field.current?.focus();
     act();
@@ -67,9 +67,7 @@ export const FileCard = ({ files, onOpened }: Props) => {
   return (
     <section class="card" aria-labelledby="file-title">
       <h2 id="file-title">Workbook file</h2>
-      <p>
-        An .xlsx opens in the place of the workbook shown. Saving alters in it only what you changed here.
-      </p>
+      <p>Opening an .xlsx file replaces the workbook shown here. Saving changes only what you edited.</p>
       <form onSubmit={(event) => event.preventDefault()}>
         <FilesField
           label="Open .xlsx"
@@ -81,13 +79,11 @@ export const FileCard = ({ files, onOpened }: Props) => {
         />
         {waiting && (
           <>
-            <p role="alert">
-              The workbook shown has changes that aren't saved. Opening {waiting.name} drops them.
-            </p>
+            <p role="alert">This workbook has unsaved changes. Opening {waiting.name} discards them.</p>
             <Button appearance="primary" onClick={() => answer(() => void run(() => open(waiting)))}>
-              Open, drop the changes
+              Discard changes and open
             </Button>
-            <Button onClick={() => answer(() => setWaiting(undefined))}>Keep the workbook shown</Button>
+            <Button onClick={() => answer(() => setWaiting(undefined))}>Keep this workbook</Button>
           </>
         )}
         <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void run(save)}>

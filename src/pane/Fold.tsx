@@ -3,12 +3,12 @@ import { useState } from "preact/hooks";
 
 interface Props {
   readonly title: string;
-  /** What is in it. */
+  /** What the section contains, shown next to the title. */
   readonly summary: string;
   readonly children: (isOpen: boolean) => ComponentChildren;
 }
 
-/** Cards that are needed on some days only, folded away under a line that opens them. What was begun in them stays. */
+/** A collapsible section for cards that are needed rarely. They keep their state when it is closed. */
 export const Fold = ({ title, summary, children }: Props) => {
   const [isOpen, setIsOpen] = useState(false);
   const [wasOpened, setWasOpened] = useState(false);

@@ -12,7 +12,7 @@ import { Places } from "./Places";
 import { RepairCard } from "./RepairCard";
 import { TakeoffCard } from "./TakeoffCard";
 
-// A pane that opens soon holds little: what is of use on some days only, or needs the whole catalog, comes when it is asked for.
+// The pane opens faster when it loads little: parts that are needed rarely, or that need the whole catalog, load when first shown.
 const ChangeCards = loadedLater(() => import("./change/ChangeCards").then((part) => part.ChangeCards));
 const PracticeCards = loadedLater(() =>
   import("./practice/PracticeCards").then((part) => part.PracticeCards),
@@ -23,14 +23,14 @@ const FunctionsCard = loadedLater(() =>
 const ExtendCard = loadedLater(() => import("./extend/ExtendCard").then((part) => part.ExtendCard));
 const PictureCard = loadedLater(() => import("./picture/PictureCard").then((part) => part.PictureCard));
 
-/** The second click of a double click isn't meant: what is done once would be done again, or refused, and its Undo gone. */
+/** Ignores the second click of a double click: it would repeat the action, or fail and hide the Undo of the first. */
 const dropSecondClick = (event: MouseEvent): void => {
   if (event.detail < 2 || !(event.target instanceof Element) || !event.target.closest("button")) return;
   event.preventDefault();
   event.stopPropagation();
 };
 
-/** The whole task pane, whichever workbook it stands beside. */
+/** The task pane, the same in every host. */
 export const Pane = ({ host }: { host: PaneHost }) => {
   const { handOut } = host;
   const [opened, setOpened] = useState(0);
@@ -38,7 +38,7 @@ export const Pane = ({ host }: { host: PaneHost }) => {
     <main class="pane" aria-label="Gablewright" tabIndex={-1} onClickCapture={dropSecondClick}>
       <header class="pane-head">
         <h1>Gablewright</h1>
-        <p>Roof quantities for interlocking metal shingles, beside {host.title}.</p>
+        <p>Roof quantities for interlocking metal shingles, in {host.title}.</p>
         {host.keyboardHint && <p>{host.keyboardHint}</p>}
       </header>
       {host.watchCell && <CellCard watchCell={host.watchCell} />}
@@ -51,18 +51,18 @@ export const Pane = ({ host }: { host: PaneHost }) => {
               content: (isShown) => (
                 <>
                   {host.files && (
-                    // What it says is of the workbook that it has just opened.
+                    // Its message is about the workbook that it has just opened, so opening doesn't clear it.
                     <OpenedWorkbooks.Provider value={0}>
                       <FileCard files={host.files} onOpened={() => setOpened((before) => before + 1)} />
                     </OpenedWorkbooks.Provider>
                   )}
                   <TakeoffCard host={host} />
                   <FieldSheetCard host={host} />
-                  <Fold title="Change orders" summary="signed base, change order, ledger lines">
+                  <Fold title="Change orders" summary="signed order, change order, journal entry">
                     {(isOpen) => <ChangeCards host={host} isShown={isShown && isOpen} />}
                   </Fold>
                   {handOut && (
-                    <Fold title="A class" summary="practice sheets, their key, marking">
+                    <Fold title="Training class" summary="practice sheets, answer key, grading">
                       {() => <PracticeCards host={host} handOut={handOut} />}
                     </Fold>
                   )}

@@ -11,8 +11,8 @@ const stepOf = (key: string, at: number, last: number): number | undefined =>
   ({ ArrowRight: at === last ? 0 : at + 1, ArrowLeft: at === 0 ? last : at - 1, Home: 0, End: last })[key];
 
 /**
- * The places of the pane, one at a time, as the ARIA Authoring Practices describe tabs: arrow keys go between them. A place
- * is made when it is first shown; what was begun in it is still there when a person comes back.
+ * The tabs of the pane, with the keyboard behavior of the ARIA Authoring Practices: arrow keys move between them. A tab's
+ * content is created when it is first shown, and keeps its state when another tab is shown.
  */
 export const Places = ({ tabs }: { tabs: readonly PaneTab[] }) => {
   const [shown, setShown] = useState(0);
@@ -27,7 +27,7 @@ export const Places = ({ tabs }: { tabs: readonly PaneTab[] }) => {
       <div
         class="places"
         role="tablist"
-        aria-label="Places"
+        aria-label="Gablewright tools"
         onKeyDown={(event) => {
           const next = stepOf(event.key, shown, tabs.length - 1);
           if (next === undefined) return;

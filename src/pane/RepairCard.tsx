@@ -9,16 +9,16 @@ import { useOutcome } from "./parts/useOutcome";
 const inWords = ({ entered, stillUnknown, protectedSheets }: Repaired): string => {
   const sentences = [
     entered === 0
-      ? "No cell of ours was left at #NAME?."
-      : `Entered ${counted(entered, "cell")} again; ${stillUnknown === 0 ? "none shows" : `${stillUnknown} still ${stillUnknown === 1 ? "shows" : "show"}`} #NAME?.`,
+      ? "No Gablewright formula shows #NAME?."
+      : `Re-entered ${counted(entered, "cell")}; ${stillUnknown === 0 ? "none shows #NAME? now" : `${stillUnknown} still ${stillUnknown === 1 ? "shows" : "show"} #NAME?`}.`,
     ...(protectedSheets.length > 0
-      ? [`Left alone, because protected: ${new Intl.ListFormat("en").format(protectedSheets)}.`]
+      ? [`Skipped protected sheets: ${new Intl.ListFormat("en").format(protectedSheets)}.`]
       : []),
   ];
   return sentences.join(" ");
 };
 
-/** For a workbook that was opened before the functions were there. */
+/** For a workbook that was opened before the add-in, so that its formulas show #NAME?. */
 export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) => {
   const { isBusy, outcome, attempt, undo } = useOutcome();
   const { working, watched } = useLongRun();
@@ -26,13 +26,16 @@ export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) 
   const run = (): Promise<void> =>
     attempt(async () => {
       const repaired = await watched(
-        "Formulas looked for and entered",
+        "Finding and re-entering formulas",
         "Canceled: nothing was entered.",
         repair,
       );
       return {
         message: inWords(repaired),
-        takeBack: repaired.undo && { run: repaired.undo, said: "Undone: the formulas are as they were." },
+        takeBack: repaired.undo && {
+          run: repaired.undo,
+          said: "Undone: the formulas are back to what they were.",
+        },
       };
     });
 
@@ -40,10 +43,10 @@ export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) 
     <section class="card" aria-labelledby="repair-title">
       <h2 id="repair-title">Repair #NAME?</h2>
       <p>
-        Enters formulas of Gablewright again that were left at #NAME? when the workbook was opened before it.
+        Re-enters Gablewright formulas that show #NAME? because the workbook was opened before the add-in.
       </p>
       <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void run()}>
-        Repair the workbook
+        Repair workbook
       </Button>
       {working && <Progress {...working} />}
       <OutcomeLine outcome={outcome} onUndo={undo} />

@@ -3,7 +3,7 @@ import type { FunctionComponent } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { errorMessage } from "../workbook/errorMessage";
 
-/** A part of the pane that isn't needed to begin with: it is loaded when it is first shown. */
+/** A part of the pane whose script loads when the part is first shown. */
 export const loadedLater = <Props,>(
   load: () => Promise<FunctionComponent<Props>>,
 ): FunctionComponent<Props> => {
@@ -31,12 +31,12 @@ export const loadedLater = <Props,>(
         {failure !== undefined && (
           <Button
             onClick={({ currentTarget }) => {
-              // The button goes, and its place stays: the keyboard goes on from there.
+              // The button disappears, so focus moves to its tab, which stays.
               currentTarget.closest<HTMLElement>(".place")?.focus();
               begin();
             }}
           >
-            Load it again
+            Try again
           </Button>
         )}
       </>

@@ -93,7 +93,7 @@ describeInBrowser("change orders in the local workbook", () => {
     await freeze.getByRole("button", { name: "Freeze the order" }).click();
     await said(page, 'Added "Signed 1".');
     await freeze.getByRole("button", { name: "Undo" }).click();
-    await said(page, "Undone: the sheets are gone, and nothing else has changed.");
+    await said(page, "Undone: the sheets were removed. Nothing else was changed.");
     await freeze.getByRole("button", { name: "Freeze the order" }).click();
     await said(page, 'Added "Signed 1".');
     await shows(page, "B5", "as signed");

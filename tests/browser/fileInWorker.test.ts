@@ -45,7 +45,7 @@ describeInBrowser("a workbook file in a browser", () => {
     await card.locator('input[type="file"]').setInputFiles(fileOf("Long.xlsx", long));
     await card.getByText("Reading the file").waitFor();
     await card.getByRole("button", { name: "Cancel" }).click();
-    await card.getByText("Canceled: the workbook is as it was.").waitFor();
+    await card.getByText("Canceled: the workbook is unchanged.").waitFor();
     expect(await shownAt(page, "A2")).toBe(before);
 
     await card

@@ -29,19 +29,19 @@ describeInBrowser("function help in a browser", () => {
     return page;
   };
 
-  it("works an example again as its values are changed, and explains what it can't", async () => {
+  it("recalculates an example as its values change, and explains errors", async () => {
     const page = await open("COURSES");
     const result = page.locator("output");
     expect(await result.textContent()).toBe("20 courses");
-    await page.getByLabel("slopeLengthFt").fill(`18' 6 1/2"`);
+    await page.getByLabel("Slope length (ft)").fill(`18' 6 1/2"`);
     await result.filter({ hasText: "19 courses" }).waitFor();
     expect(await page.locator("form code").textContent()).toBe(`=GABLE.COURSES("18' 6 1/2""", 12)`);
-    await page.getByLabel("exposureIn").fill("0");
+    await page.getByLabel("Exposure (in)").fill("0");
     await result.filter({ hasText: "#VALUE! exposure must be more than 0 in, got 0" }).waitFor();
     await page.close();
   });
 
-  it("leads from a search by what a function does to its page, by keyboard", async () => {
+  it("opens a function page from a search, by keyboard", async () => {
     const page = await open("index");
     await page.getByLabel("Search by name or by what it does").fill("attic vents");
     await page.getByRole("status").filter({ hasText: "1 function" }).waitFor();
@@ -55,7 +55,7 @@ describeInBrowser("function help in a browser", () => {
     ["index", 320],
     ["COURSES", 320],
     ["LAYOUT", 800],
-  ])("has no fault that axe finds: %s at %d px", async (name, width) => {
+  ])("passes axe: %s at %d px", async (name, width) => {
     const page = await open(name, { width, height: 900 });
     expect(await axeFaults(page, "html")).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);

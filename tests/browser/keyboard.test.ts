@@ -47,20 +47,20 @@ describeInBrowser("the keyboard, where the button that was pressed goes away", (
       mimeType: "application/octet-stream",
       buffer: Buffer.from(BID),
     });
-    await page.getByRole("alert").filter({ hasText: "Opening bid.xlsx drops them." }).waitFor();
+    await page.getByRole("alert").filter({ hasText: "Opening bid.xlsx discards them." }).waitFor();
     expect(await focused(page)).toBe("workbook-file");
     await tabTo(page, answer);
     await page.keyboard.press("Enter");
   };
 
   it("stays on the file's field when the workbook shown is kept", async () => {
-    await comeToAnswer("Keep the workbook shown");
+    await comeToAnswer("Keep this workbook");
     await page.getByRole("alert").waitFor({ state: "detached" });
     expect(await focused(page)).toBe("workbook-file");
   });
 
   it("stays on the file's field when the changes are dropped", async () => {
-    await comeToAnswer("Open, drop the changes");
+    await comeToAnswer("Discard changes and open");
     await page.getByRole("status").filter({ hasText: "Opened bid.xlsx: 1 sheet." }).waitFor();
     await page.waitForFunction(() => document.activeElement?.getAttribute("name") === "workbook-file");
     await page.keyboard.press("Tab");
@@ -72,7 +72,7 @@ describeInBrowser("the keyboard, where the button that was pressed goes away", (
     await showPlace(page, "Functions");
     await page.getByText("This part of the pane couldn't be loaded.").waitFor();
     await page.unroute("**/*.js");
-    await tabTo(page, "Load it again");
+    await tabTo(page, "Try again");
     await page.keyboard.press("Enter");
     await page.getByRole("heading", { name: "Find a function" }).waitFor();
     expect(await focused(page)).toBe("place-functions");
@@ -85,7 +85,7 @@ describeInBrowser("the keyboard, where the button that was pressed goes away", (
     await page.getByRole("button", { name: "Find the best start" }).waitFor();
     await tabTo(page, "Find the best start");
     await page.keyboard.press("Enter");
-    await page.getByRole("status").filter({ hasText: "starts weighed" }).waitFor();
+    await page.getByRole("status").filter({ hasText: "starts compared" }).waitFor();
     expect(await focused(page)).toBe("Find the best start");
 
     // Every course is laid for every start: with 20 times the courses there is time to press Cancel.

@@ -226,7 +226,7 @@ describeInBrowser("the local workbook in a browser", () => {
     const undo = page.locator("#place-sheets").getByRole("button", { name: "Undo" });
     await build();
     await undo.click();
-    await page.getByRole("status").filter({ hasText: "Undone: the sheets are gone" }).waitFor();
+    await page.getByRole("status").filter({ hasText: "Undone: the sheets were removed" }).waitFor();
     expect(await page.getByText("Takeoff 2", { exact: true }).count()).toBe(0);
     await build();
     await type(page, "A6", "Porch");
@@ -297,7 +297,7 @@ describeInBrowser("the local workbook in a browser", () => {
       document.querySelector(".picture desc")?.textContent?.includes("30' 0\" wide"),
     );
     await page.getByRole("button", { name: "Find the best start" }).click();
-    await page.getByRole("status").filter({ hasText: "768 starts weighed" }).waitFor();
+    await page.getByRole("status").filter({ hasText: "768 starts compared" }).waitFor();
     expect(complaints).toEqual([]);
     await page.close();
   });
@@ -314,7 +314,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByRole("button", { name: "Find the best start" }).click();
     await page.getByRole("button", { name: "Cancel" }).click();
     await page.getByRole("button", { name: "Cancel" }).waitFor({ state: "detached" });
-    expect(await page.getByRole("status").filter({ hasText: "weighed" }).count()).toBe(0);
+    expect(await page.getByRole("status").filter({ hasText: "compared" }).count()).toBe(0);
     await page.close();
   });
 
@@ -326,8 +326,8 @@ describeInBrowser("the local workbook in a browser", () => {
     expect(await shownAt(page, "B4")).toBe("South");
     expect(await shownAt(page, "B21")).toBe(`1' 0"`);
     await showPlace(page, "Picture");
-    await page.getByRole("button", { name: "Put the picture on the sheet" }).click();
-    await page.getByRole("status").filter({ hasText: 'The picture lies on "Field South"' }).waitFor();
+    await page.getByRole("button", { name: "Insert picture" }).click();
+    await page.getByRole("status").filter({ hasText: 'The picture is on "Field South"' }).waitFor();
     const savedParts = async (): Promise<ReadonlyMap<string, Uint8Array>> => {
       await showPlace(page, "Sheets");
       const [download] = await Promise.all([
@@ -341,7 +341,7 @@ describeInBrowser("the local workbook in a browser", () => {
     expect(parts.get("xl/media/image1.png")?.length).toBeGreaterThan(10_000);
     await showPlace(page, "Picture");
     await page.locator("#place-picture").getByRole("button", { name: "Undo" }).click();
-    await page.getByRole("status").filter({ hasText: "Undone: the picture is gone." }).waitFor();
+    await page.getByRole("status").filter({ hasText: "Undone: the picture was removed." }).waitFor();
     expect([...(await savedParts()).keys()].filter((part) => part.startsWith("xl/media/"))).toEqual([]);
     expect(complaints).toEqual([]);
     await page.close();
@@ -361,10 +361,10 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByRole("slider", { name: "Turn" }).press("ArrowRight");
     expect(await page.locator(".picture svg").count()).toBe(2);
     for (const name of ["plan", "view"]) {
-      await page.getByRole("button", { name: `Put the ${name} on the sheet` }).click();
+      await page.getByRole("button", { name: `Insert ${name}` }).click();
       await page
         .getByRole("status")
-        .filter({ hasText: `The ${name} lies on "Roof"` })
+        .filter({ hasText: `The ${name} is on "Roof"` })
         .waitFor();
     }
     await goTo(page, "D11");
@@ -386,11 +386,11 @@ describeInBrowser("the local workbook in a browser", () => {
     ["narrow", { viewport: { width: 320, height: 800 } }],
   ] as const)("has no fault that axe finds in the pane: %s", async (_, options) => {
     const { page } = await visit(options);
-    for (const folded of ["Change orders", "A class"]) await unfold(page, folded);
+    for (const folded of ["Change orders", "Training class"]) await unfold(page, folded);
     await page.getByRole("heading", { name: "Marking" }).waitFor();
     expect(await axeFaults(page, "#pane")).toEqual([]);
     for (const [place, action] of [
-      ["Functions", "Use selection for slopeLengthFt"],
+      ["Functions", "Use selection for Slope length (ft)"],
       ["Extend", "Read the selection"],
       ["Picture", "Find the best start"],
     ] as const) {
@@ -427,7 +427,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.keyboard.type("60");
     await tabTo(page, "argument-spacingIn");
     await page.keyboard.type("12");
-    await page.getByText("Gives: 61 clips").waitFor();
+    await page.getByText("Result: 61 clips").waitFor();
     await tabTo(page, 'Insert into O29 on "Takeoff"');
     await page.keyboard.press("Enter");
     await page.getByRole("status").filter({ hasText: 'Wrote the formula into O29 on "Takeoff".' }).waitFor();
@@ -452,16 +452,14 @@ describeInBrowser("the local workbook in a browser", () => {
     expect(await page.locator(".picture.large").count()).toBe(1);
     await tabTo(page, "Find the best start");
     await page.keyboard.press("Enter");
-    await status("starts weighed").waitFor();
-    await tabTo(page, "Put the picture on the sheet");
+    await status("starts compared").waitFor();
+    await tabTo(page, "Insert picture");
     await page.keyboard.press("Enter");
-    await status('The picture lies on "Takeoff"').waitFor();
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(
-      "Put the picture on the sheet",
-    );
+    await status('The picture is on "Takeoff"').waitFor();
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Insert picture");
     await tabTo(page, "Undo");
     await page.keyboard.press("Enter");
-    await status("Undone: the picture is gone.").waitFor();
+    await status("Undone: the picture was removed.").waitFor();
     expect(complaints).toEqual([]);
     await page.close();
   });
@@ -469,15 +467,15 @@ describeInBrowser("the local workbook in a browser", () => {
   it("finds a function, fills it with cells, shows what it gives, inserts it and takes it back", async () => {
     const { page, complaints } = await visit();
     await showPlace(page, "Functions");
-    await page.getByLabel("By name, or by what it does").fill("clips along");
+    await page.getByLabel("Search by name or by what it does").fill("clips along");
     await goTo(page, "C29");
-    await page.getByRole("button", { name: "Use selection for lengthFt" }).click();
+    await page.getByRole("button", { name: "Use selection for Length (ft)" }).click();
     const spacing = page.getByRole("textbox", { name: "spacingIn" });
     await spacing.fill("none");
     await page.getByText("spacing takes a length in inches such as 12, or text with its unit").waitFor();
     await spacing.fill("12");
     await goTo(page, "O29");
-    await page.getByText("Gives: 61 clips").waitFor();
+    await page.getByText("Result: 61 clips").waitFor();
     // A double click writes once: its second click isn't taken for another wish.
     await page.getByRole("button", { name: 'Insert into O29 on "Takeoff"' }).dblclick();
     await page.getByRole("status").filter({ hasText: 'Wrote the formula into O29 on "Takeoff".' }).waitFor();

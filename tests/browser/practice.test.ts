@@ -47,7 +47,7 @@ describeInBrowser("a class in the browser", () => {
     server = await serve(WEB, 3350);
     browser = await launch();
     visited = await visit(browser, server.address);
-    await unfold(visited.page, "A class");
+    await unfold(visited.page, "Training class");
   });
 
   afterAll(async () => {
@@ -81,7 +81,7 @@ describeInBrowser("a class in the browser", () => {
     );
     await page.getByText("2 students, 62 answers, 0 % right.").waitFor();
     await page.getByRole("button", { name: "Undo" }).click();
-    await page.getByText("Undone: the sheets are gone").waitFor();
+    await page.getByText("Undone: the sheets were removed").waitFor();
   });
 
   it("shows its pictures when it is opened, to be looked at only", async () => {
@@ -92,7 +92,7 @@ describeInBrowser("a class in the browser", () => {
       buffer: Buffer.from(files["practice-2611-A.xlsx"] ?? []),
     });
     // Marking wrote sheets, and took them back.
-    await page.getByRole("button", { name: "Open, drop the changes" }).click();
+    await page.getByRole("button", { name: "Discard changes and open" }).click();
     const said = page.getByText("Opened A.xlsx: 13 sheets.");
     await said.waitFor();
     expect(await said.textContent()).not.toContain("drawings");

@@ -117,8 +117,8 @@ describeInBrowser("a workbook file in the browser", () => {
     await page.keyboard.press("Enter");
     expect(await shownAt(page, "C1")).toBe("100");
     await choose();
-    await page.getByText("has changes that aren't saved").waitFor();
-    await page.getByRole("button", { name: "Keep the workbook shown" }).click();
+    await page.getByText("has unsaved changes").waitFor();
+    await page.getByRole("button", { name: "Keep this workbook" }).click();
     const { bytes } = await saved();
     const workbook = await readBack(bytes);
     expect(workbook.getWorksheet("Old bid")?.getCell("B1").value).toBe(50);

@@ -1,4 +1,5 @@
 import { Button } from "@fluentui/react-button";
+import { parameterCaption } from "../../../shared/spec/parameterCaption";
 import type { Parameter } from "../../../shared/spec/spec";
 import { parameterHelp } from "../../help/parameterHelp";
 import { areaAddress } from "../../workbook/address";
@@ -9,7 +10,7 @@ interface Props {
   readonly parameter: Parameter<unknown>;
   readonly given: Given;
   readonly onType: (typed: string) => void;
-  /** Takes the cells that are selected on the sheet. */
+  /** Uses the cells that are selected on the sheet. */
   readonly onPick: () => void;
 }
 
@@ -18,17 +19,17 @@ const shown = (given: Given): string => {
   return given.kind === "name" ? given.name : `${given.sheet}, ${areaAddress(given.area)}`;
 };
 
-/** A parameter: a value is typed, or cells are selected on the sheet and taken over. */
+/** One argument of a function: a typed value, or cells selected on the sheet. */
 export const ArgumentField = ({ parameter, given, onType, onPick }: Props) => (
   <div class="argument">
     <TextField
-      label={`${parameter.name}${parameter.optional ? "" : " (needed)"}`}
+      label={`${parameterCaption(parameter)}${parameter.optional ? ", optional" : ""}`}
       name={`argument-${parameter.name}`}
       value={shown(given)}
       describedBy={`help-${parameter.name}`}
       onValue={onType}
     />
-    <Button aria-label={`Use selection for ${parameter.name}`} onClick={onPick}>
+    <Button aria-label={`Use selection for ${parameterCaption(parameter)}`} onClick={onPick}>
       Use selection
     </Button>
     <p class="hint" id={`help-${parameter.name}`}>

@@ -102,7 +102,7 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
         {sentence !== undefined && (
           <p class="hint">
             {isUntouched
-              ? "Type a value, or select cells and press Use selection. Then select a blank cell for the formula."
+              ? "Type a value, or select cells and click Use selection. Then select a blank cell for the formula."
               : sentence}
           </p>
         )}
@@ -110,11 +110,9 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
           <>
             <p class="cell-formula">{formula}</p>
             <p>
-              Gives: <Answer answer={answer} unit={spec.result.unit} />
+              Result: <Answer answer={answer} unit={spec.result.unit} />
             </p>
-            {isTaken && (
-              <p class="hint">{`${place} holds something: select a blank cell for the formula.`}</p>
-            )}
+            {isTaken && <p class="hint">{`${place} isn't blank: select a blank cell for the formula.`}</p>}
           </>
         )}
       </div>

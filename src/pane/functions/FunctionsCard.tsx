@@ -21,7 +21,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
   const { outcome, attempt, undo, forget } = useOutcome();
   const survey = useSurvey(host, isShown);
 
-  const { functions: found, holdAll } = findFunctions(catalog, search);
+  const { functions: found, matchAll } = findFunctions(catalog, search);
   const spec = found.find((each) => each.id === id) ?? found[0];
 
   const insert = (patch: CellPatch, place: string): Promise<void> =>
@@ -51,14 +51,14 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
         }}
       >
         <TextField
-          label="By name, or by what it does"
+          label="Search by name or by what it does"
           type="search"
           name="function-search"
           value={search}
           onValue={searchFor}
         />
         <ChoiceField
-          label={`Function (${found.length} found${holdAll ? "" : ", none with all of these words"})`}
+          label={`Function (${found.length} found${matchAll ? "" : "; none matches every word"})`}
           name="function"
           value={spec?.id}
           choices={found.map((each) => ({ value: each.id, label: qualifiedName(each) }))}
@@ -86,11 +86,11 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
               onInsert={(patch, place) => void insert(patch, place)}
             />
           ) : (
-            <p class="hint">The sheet in front can't be read just now.</p>
+            <p class="hint">The active sheet can't be read right now.</p>
           )}
         </>
       ) : (
-        <p class="hint">No function's help has any of these words.</p>
+        <p class="hint">No function matches these words.</p>
       )}
       <OutcomeLine outcome={outcome} onUndo={undo} />
     </section>

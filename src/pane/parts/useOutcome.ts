@@ -61,7 +61,7 @@ export const useOutcome = (): Attempts => {
       if (!isBusy) setOutcome(undefined);
       return go(act, (sentence) =>
         takeBack
-          ? { kind: "failed", message: `${sentence} What was done before can still be undone.`, takeBack }
+          ? { kind: "failed", message: `${sentence} You can still undo the last change.`, takeBack }
           : { kind: "failed", message: sentence },
       );
     },
@@ -86,7 +86,7 @@ export const cautionOf = (remarks: readonly string[] = []): Pick<Done, "warning"
 /** Takes away sheets that were added. */
 export const sheetsAway = (undo: () => Promise<void>): TakeBack => ({
   run: undo,
-  said: "Undone: the sheets are gone, and nothing else has changed.",
+  said: "Undone: the sheets were removed. Nothing else was changed.",
 });
 
 export const listedSheets = (sheets: readonly string[]): string =>

@@ -33,7 +33,7 @@ export const BestStartFinder = ({ plane, onFound }: Props) => {
       </Button>
       {isSearching && (
         <Progress
-          words="Starts weighed"
+          words="Comparing starts"
           share={search.weighed / search.choices}
           onCancel={() => {
             // The button that was pressed goes with the bar.
@@ -47,7 +47,7 @@ export const BestStartFinder = ({ plane, onFound }: Props) => {
         {search.kind === "found" &&
           `Start "${writeStart(search.best.start)}": ${counted(search.best.warnings, "warning")}, ` +
             `${counted(search.best.panels, "panel")}, ${counted(search.best.cuts, "cut")}; ` +
-            `${counted(search.best.choices, "start")} weighed.`}
+            `${counted(search.best.choices, "start")} compared.`}
       </p>
     </div>
   );

@@ -10,7 +10,7 @@ export const PictureCard = ({ host, isShown }: { host: Host; isShown: boolean })
   return (
     <section class="card" aria-labelledby="picture-title">
       <h2 id="picture-title">Picture</h2>
-      {!sight && <p class="hint">Looking at the sheet…</p>}
+      {!sight && <p class="hint">Reading the sheet…</p>}
       {sight?.kind === "nothing" && <p class="hint">{sight.sentence}</p>}
       {sight?.kind === "plane" && (
         // A start that was found, and what was said, hold for the plane that they are about.

@@ -30,7 +30,7 @@ const writeCaption = async (host: Host, caption: () => Promise<CellPatch>): Prom
   } catch (failure) {
     return {
       ...WITHOUT,
-      sentence: ` No line beneath says what it was drawn for. ${errorMessage(failure)}`,
+      sentence: ` The caption below it was not written. ${errorMessage(failure)}`,
     };
   }
 };
@@ -48,14 +48,14 @@ export const PutOnSheet = ({ host, name, picture, caption }: Props) => {
         await removePicture();
       };
       return {
-        message: `The ${name} lies on "${made.sheet}", over the cells from ${a1(made.at)} on; drag it where you like.${sentence}`,
-        takeBack: { run, said: `Undone: the ${name} is gone.` },
+        message: `The ${name} is on "${made.sheet}", starting at ${a1(made.at)}. Drag it where you want it.${sentence}`,
+        takeBack: { run, said: `Undone: the ${name} was removed.` },
       };
     });
   return (
     <>
       <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void put()}>
-        {`Put the ${name} on the sheet`}
+        {`Insert ${name}`}
       </Button>
       <OutcomeLine outcome={outcome} onUndo={undo} />
     </>

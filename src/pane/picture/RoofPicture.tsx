@@ -38,7 +38,7 @@ export const RoofPicture = ({ host, roof, sheet }: Props) => {
       <SvgBox svg={drawPlan({ title: "Roof plan", id: "pane-roof-plan", palette: SCREEN_PALETTE })} />
       <SvgBox
         svg={drawView({
-          title: "Roof, turned",
+          title: "Roof view",
           id: "pane-roof-view",
           palette: SCREEN_PALETTE,
         })}
@@ -57,7 +57,7 @@ export const RoofPicture = ({ host, roof, sheet }: Props) => {
         />
       </label>
       <PutOnSheet host={host} name="plan" picture={() => onPaper(ROOF_PLAN, drawPlan, "Roof plan")} />
-      <PutOnSheet host={host} name="view" picture={() => onPaper(ROOF_VIEW, drawView, "Roof, turned")} />
+      <PutOnSheet host={host} name="view" picture={() => onPaper(ROOF_VIEW, drawView, "Roof view")} />
     </>
   );
 };

@@ -26,17 +26,17 @@ export const StartKeeper = ({ host, view, start }: Props) => {
   const keep = (found: LayoutStart): Promise<void> =>
     attempt(async () => ({
       takeBack: { run: await host.putCells(startPatch(view, found)), said: `Undone: ${cell} is as it was.` },
-      message: `${cell} on "${view.sheet}" says "${writeStart(found)}" now.`,
+      message: `${cell} on "${view.sheet}" is now "${writeStart(found)}".`,
     }));
   return (
     <>
       {start &&
         (isFieldSheet(view) ? (
           <Button disabledFocusable={isBusy} onClick={() => void keep(start)}>
-            {`Write this start into ${cell}${isBlank(holds) ? "" : `, over ${describeCell(holds)}`}`}
+            {`Write this start into ${cell}${isBlank(holds) ? "" : `, replacing ${describeCell(holds)}`}`}
           </Button>
         ) : (
-          <p class="hint">Type it as the field sheet's start to keep it.</p>
+          <p class="hint">To keep it, type it as the start on the field sheet.</p>
         ))}
       <OutcomeLine outcome={outcome} onUndo={undo} />
     </>

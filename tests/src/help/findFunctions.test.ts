@@ -70,16 +70,16 @@ describe("a search for a function", () => {
   });
 
   it("shows what holds most of the words where nothing holds them all, and says so", () => {
-    expect(findFunctions(catalog, "how many boxes of nails")).toMatchObject({ holdAll: false });
+    expect(findFunctions(catalog, "how many boxes of nails")).toMatchObject({ matchAll: false });
     expect(found("how many boxes of nails")).toEqual(["NAILCOUNT", "NAILPOUNDS", "PACKS"]);
     expect(found("attic zebra")).toEqual(["VENTAREA"]);
-    expect(findFunctions(catalog, "attic vents").holdAll).toBe(true);
+    expect(findFunctions(catalog, "attic vents").matchAll).toBe(true);
     // It was guessed what is meant: none holds the word itself.
-    expect(findFunctions(catalog, "corses").holdAll).toBe(false);
+    expect(findFunctions(catalog, "corses").matchAll).toBe(false);
   });
 
   it("finds nothing by words that no help knows, and without one shows the whole catalog in its order", () => {
     for (const word of ["zebra", "house", "trees"]) expect(found(word)).toEqual([]);
-    expect(findFunctions(catalog, "  ")).toEqual({ functions: catalog, holdAll: true });
+    expect(findFunctions(catalog, "  ")).toEqual({ functions: catalog, matchAll: true });
   });
 });

@@ -101,7 +101,7 @@ describe("the cards of change orders, beside Excel's stand-in", () => {
     press("Issue the change order");
     await says('"Change order 1" is issued already, under the seal ');
     // Pressed once too often, it can be taken back still.
-    await says("Nothing was written. What was done before can still be undone.");
+    await says("Nothing was written. You can still undo the last change.");
     press("Undo", "issue");
     await says("Undone: the seal is gone, and nothing else has changed.");
     press("Issue the change order");
@@ -141,7 +141,7 @@ describe("the cards of change orders, beside Excel's stand-in", () => {
     press("Freeze the order");
     await says('Added "Signed 1".');
     press("Undo");
-    await says("Undone: the sheets are gone, and nothing else has changed.");
+    await says("Undone: the sheets were removed. Nothing else was changed.");
     expect((await host.existing()).sheets).toEqual(["Order"]);
   });
 });

@@ -93,19 +93,14 @@ describe("the card that repairs", () => {
     sentence: string,
   ): Promise<void> => {
     const card = show(h(RepairCard, { repair: repaired }));
-    press(card, "Repair the workbook");
+    press(card, "Repair workbook");
     await seen(card, sentence);
   };
 
   it.each([
-    [0, 0, [], "No cell of ours was left at #NAME?."],
-    [3, 0, [], "Entered 3 cells again; none shows #NAME?."],
-    [
-      1,
-      1,
-      ["Old", "Bid"],
-      "Entered 1 cell again; 1 still shows #NAME?. Left alone, because protected: Old and Bid.",
-    ],
+    [0, 0, [], "No Gablewright formula shows #NAME?."],
+    [3, 0, [], "Re-entered 3 cells; none shows #NAME? now."],
+    [1, 1, ["Old", "Bid"], "Re-entered 1 cell; 1 still shows #NAME?. Skipped protected sheets: Old and Bid."],
   ])("says what came of it: %d, %d, %j", async (entered, stillUnknown, protectedSheets, sentence) => {
     await outcome(() => Promise.resolve({ entered, stillUnknown, protectedSheets }), sentence);
   });

@@ -51,10 +51,10 @@ describe("the card that opens and saves files", () => {
     const card = show(h(FileCard, { files, onOpened: () => undefined }));
     await choose(card, "bid.xlsx");
     await end("unsaved", true);
-    await seen(card, "Opening bid.xlsx drops them.");
+    await seen(card, "Opening bid.xlsx discards them.");
     press(card, "Save .xlsx");
     await rendered();
-    expect(card.textContent).not.toContain("drops them");
+    expect(card.textContent).not.toContain("discards them");
     await end("save", ["Saved as Gablewright.xlsx."]);
     await seen(card, "Saved as Gablewright.xlsx.");
     expect(asked).toEqual(["unsaved", "save"]);
@@ -101,7 +101,7 @@ describe("the card that opens and saves files", () => {
     await seen(card, "The workbook didn't come.");
   });
 
-  it.each(["Open, drop the changes", "Keep the workbook shown"])(
+  it.each(["Discard changes and open", "Keep this workbook"])(
     "gives the keyboard back to the field where the file was chosen: %s",
     async (answer) => {
       const { files, end } = slowFiles();

@@ -27,12 +27,12 @@ describe("the form of a function", () => {
     const form = show(formOn(surveyOf([[null]])));
     await fill(form, "slopeLengthFt", "20");
     await fill(form, "exposureIn", "12");
-    await seen(form, "Gives: 20 courses");
+    await seen(form, "Result: 20 courses");
     const formula = form.querySelector(".cell-formula")?.textContent ?? "";
     expect(form.textContent).not.toContain(TAKEN);
     render(formOn(surveyOf([[{ formula, shows: 20 }]])), form);
     expect(form.textContent).not.toContain(TAKEN);
     render(formOn(surveyOf([["ridge"]])), form);
-    expect(form.textContent).toContain(`A1 on "Bid" holds something: ${TAKEN}`);
+    expect(form.textContent).toContain(`A1 on "Bid" isn't blank: ${TAKEN}`);
   });
 });

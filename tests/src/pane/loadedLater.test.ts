@@ -23,7 +23,7 @@ describe("a part of the pane that is loaded later", () => {
     );
     const pane = show(h(Part, {}));
     await seen(pane, "This part of the pane couldn't be loaded. The network is gone.");
-    press(pane, "Load it again");
+    press(pane, "Try again");
     await seen(pane, "here it is");
     expect(tries).toBe(2);
   });

@@ -84,20 +84,20 @@ describe("a field sheet's picture", () => {
   it("is put as it is shown, with a line beneath, also with a start that was found; both are taken away", async () => {
     const { host, pictures, patches, undone } = hand();
     const card = shown(host);
-    press(card, "Put the picture on the sheet");
-    await seen(card, 'The picture lies on "F"');
+    press(card, "Insert picture");
+    await seen(card, 'The picture is on "F"');
     expect(described(pictures[0]?.svg)).toContain("from the right");
     expect(patches.map(({ at }) => at)).toEqual([{ row: 16, column: 9 }]);
     press(card, "Undo");
-    await seen(card, "Undone: the picture is gone.");
+    await seen(card, "Undone: the picture was removed.");
     expect(undone).toEqual(["cells", "picture"]);
 
     press(card, "Find the best start");
     await seen(card, "Write this start into B10");
     const [, start = ""] = /Start "([^"]*)"/.exec(card.textContent) ?? [];
     expect(start).toMatch(/left|right/);
-    press(card, "Put the picture on the sheet");
-    await seen(card, 'The picture lies on "F"');
+    press(card, "Insert picture");
+    await seen(card, 'The picture is on "F"');
     expect(described(pictures[1]?.svg)).toBe(card.querySelector("desc")?.textContent);
     expect(pictures[1]?.svg.length).not.toBe(pictures[0]?.svg.length);
     expect(written(patches[1])).toContain(`Start ${start.replaceAll('"', '\\"\\"')}.`);
@@ -109,8 +109,8 @@ describe("a field sheet's picture", () => {
     press(card, "Find the best start");
     await seen(card, "Write this start into B10");
     const [, start = ""] = /Start "([^"]*)"/.exec(card.textContent) ?? [];
-    press(card, 'Write this start into B10, over "right 5"');
-    await seen(card, `B10 on "F" says "${start}" now.`);
+    press(card, 'Write this start into B10, replacing "right 5"');
+    await seen(card, `B10 on "F" is now "${start}".`);
     expect(written(patches[0])).toBe(JSON.stringify([[{ content: text(start) }]]));
     expect(["right 5", "right", "=B9"].map((holds) => patches[0]?.mayReplace?.(holds))).toEqual([
       true,
@@ -122,11 +122,11 @@ describe("a field sheet's picture", () => {
   it("lies there without a line where the cell beneath holds something", async () => {
     const { host, pictures, undone } = hand("for Ann");
     const card = shown(host);
-    press(card, "Put the picture on the sheet");
-    await seen(card, 'No line beneath says what it was drawn for. J17 holds "for Ann". Nothing was written.');
+    press(card, "Insert picture");
+    await seen(card, 'The caption below it was not written. J17 holds "for Ann". Nothing was written.');
     expect(pictures).toHaveLength(1);
     press(card, "Undo");
-    await seen(card, "Undone: the picture is gone.");
+    await seen(card, "Undone: the picture was removed.");
     expect(undone).toEqual(["picture"]);
   });
 });

@@ -143,7 +143,7 @@ describe("the card that marks, beside Excel's stand-in", () => {
     await seen(card, "2 students,");
     expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid", "Class", "Class answers"]);
     press(card, "Undo");
-    await seen(card, "Undone: the sheets are gone");
+    await seen(card, "Undone: the sheets were removed");
     expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid"]);
   });
 

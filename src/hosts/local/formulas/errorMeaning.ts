@@ -1,6 +1,6 @@
 import { feetSpec } from "../../../../functions/measure/feet";
 import { qualifiedName } from "../../../workbook/namespace";
-import { nearWord } from "../../../help/nearWord";
+import { closestWord } from "../../../help/closestWord";
 import { isCall, tokensOf } from "../../../workbook/formulas/tokens";
 
 /** What a spreadsheet's own error means, where no function has words for it. Common practice, no published source. */
@@ -17,7 +17,7 @@ const lastPart = (name: string): string => name.slice(name.lastIndexOf(".") + 1)
 
 /** The function that a person may have meant: often only what stands before the point is missing. */
 const suggestionFor = (name: string, known: readonly string[]): string | undefined =>
-  known.find((each) => lastPart(each) === name) ?? nearWord(name, known);
+  known.find((each) => lastPart(each) === name) ?? closestWord(name, known);
 
 /** The names of the functions that a formula calls, in capitals. */
 const calledIn = (formula: string): string[] => {

@@ -94,7 +94,7 @@ describe("functions.json", () => {
     const clipCount = functions.find(({ id }) => id === "CLIPCOUNT");
     expect(clipCount?.parameters[2]).toMatchObject({
       optional: true,
-      description: expect.stringMatching(/ 2 if left out\.$/) as string,
+      description: expect.stringMatching(/ Default: 2\.$/) as string,
     });
   });
 

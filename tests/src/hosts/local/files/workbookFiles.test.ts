@@ -182,8 +182,8 @@ it("keeps the workbook and its file where opening another is canceled or refused
   isStuck = true;
   const opening = run();
   const opened = files.open(fileOf(BID, "Second.xlsx"), opening);
-  opening.stop.abort(new Error("Canceled: the workbook is as it was."));
-  await expect(opened).rejects.toThrow("Canceled: the workbook is as it was.");
+  opening.stop.abort(new Error("Canceled: the workbook is unchanged."));
+  await expect(opened).rejects.toThrow("Canceled: the workbook is unchanged.");
   const saving = run();
   const wasSaved = files.save(saving);
   saving.stop.abort(new Error("Canceled: nothing was saved."));

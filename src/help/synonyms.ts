@@ -1,5 +1,5 @@
-/** What people say for a word of the help. Common practice, no published source. */
-const OTHER_WORDS: Readonly<Record<string, string>> = {
+/** Words that people use for a word of the help. From common practice; no published source. */
+const SYNONYMS: Readonly<Record<string, string>> = {
   felt: "underlayment",
   paper: "underlayment",
   tarpaper: "underlayment",
@@ -27,12 +27,12 @@ const OTHER_WORDS: Readonly<Record<string, string>> = {
   shield: "barrier",
 };
 
-/** Long words lose their plural; `gas` and `us` stay. */
+/** Longer words lose their plural s; `gas` and `us` keep it. */
 const singular = (word: string): string => (word.length > 3 ? word.replace(/s$/, "") : word);
 
-/** What to look for in the place of a person's word: how it begins in the help, and how the help itself says it. */
-export const wordsFor = (word: string): string[] => {
+/** What to search for when someone types a word: its singular, and the help's own word for it. */
+export const searchTerms = (word: string): string[] => {
   const one = singular(word);
-  const other = OTHER_WORDS[one] ?? OTHER_WORDS[one.replace(/e$/, "")];
+  const other = SYNONYMS[one] ?? SYNONYMS[one.replace(/e$/, "")];
   return other === undefined ? [one] : [one, other];
 };
