@@ -1,3 +1,4 @@
+import type { Contents } from "../../src/workbook/contents";
 import type { Host } from "../../src/workbook/host";
 import { localCatalog } from "../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../src/hosts/local/workbook/headless";
@@ -22,15 +23,13 @@ const notHere = (): never => {
   throw new Error("this workbook is for plans only");
 };
 
-const calculate = async (plan: WorkbookPlan): Promise<HeadlessEngine> => {
-  const engine = createHeadlessEngine(localCatalog, plan);
-  await engine.calculated();
-  return engine;
-};
+/** The contents of each plan of this test file: its tests begin alike, and a takeoff takes the engine most of a second. */
+const calculatedContents = new Map<string, Promise<Contents>>();
 
 /** A workbook without a window: plans are written to it, cells typed into it, and the local workbook's engine calculates it. */
 export class PlanWorkbook {
-  private engine: Promise<HeadlessEngine> | undefined;
+  /** Holds the plan, once something needed it calculated. */
+  private engine: HeadlessEngine | undefined;
   private activeSheetName: string;
 
   constructor(private plan: WorkbookPlan) {
@@ -42,8 +41,17 @@ export class PlanWorkbook {
     this.dispose();
   }
 
-  calculated(): Promise<HeadlessEngine> {
-    return (this.engine ??= calculate(this.plan));
+  async calculated(): Promise<HeadlessEngine> {
+    const engine = (this.engine ??= createHeadlessEngine(localCatalog, this.plan));
+    await engine.calculated();
+    return engine;
+  }
+
+  private contents(): Promise<Contents> {
+    const key = JSON.stringify(this.plan);
+    const contents = calculatedContents.get(key) ?? this.calculated().then((engine) => engine.contents());
+    calculatedContents.set(key, contents);
+    return contents;
   }
 
   type(sheet: string, address: string, typed: string | number | null): void {
@@ -53,10 +61,11 @@ export class PlanWorkbook {
       const others = each.cells.filter((cell) => cell !== old);
       return { ...each, cells: [...others, { ...old, row, column, content: contentOf(typed) }] };
     };
-    this.change({
+    this.plan = {
       ...this.plan,
       sheets: this.plan.sheets.map((each) => (each.name === sheet ? edited(each) : each)),
-    });
+    };
+    this.engine?.setCell({ sheet, row, column }, typed);
   }
 
   /** As spreadsheets do it: formulas and names follow. */
@@ -104,7 +113,7 @@ export class PlanWorkbook {
         names: this.plan.names.map(({ name }) => name),
         activeSheetName: this.activeSheetName,
       }),
-    contents: async () => (await this.calculated()).contents(),
+    contents: () => this.contents(),
     activeSheet: () =>
       Promise.resolve({ sheet: this.activeSheetName, selected: { row: 0, column: 0 }, cells: [] }),
     addSheets: (plan) => {
@@ -150,9 +159,7 @@ export class PlanWorkbook {
   };
 
   dispose(): void {
-    void this.engine?.then((engine) => {
-      engine.dispose();
-    });
+    this.engine?.dispose();
     this.engine = undefined;
   }
 }
