@@ -1,3 +1,4 @@
+import "../../../../support/noScreen";
 import { ImageSourceType, type Injector, type Workbook } from "@univerjs/core";
 import { DrawingRenderService } from "@univerjs/drawing-ui";
 import { ISheetDrawingService } from "@univerjs/sheets-drawing";
@@ -9,9 +10,6 @@ import { readPictures } from "../../../../../src/hosts/local/pictures/savedPictu
 import { describePictures } from "../../../../../src/hosts/local/pictures/pictureDescriptions";
 import type { BookSheet, FilePicture } from "../../../../../src/xlsx/book/book";
 import { sheetOf } from "../../../xlsx/bookOf";
-
-// It can't be loaded without a screen.
-jest.mock("@univerjs/drawing-ui", () => ({ DrawingRenderService: Symbol("DrawingRenderService") }));
 
 const at = (row: number, column: number, x = 0, y = 0) => ({ row, column, offsetPx: { x, y } });
 
