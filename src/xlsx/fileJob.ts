@@ -1,4 +1,4 @@
-import { afterMessage } from "./afterMessage";
+import { restoreErrors } from "./restoreErrors";
 import type { Book } from "./book/book";
 import type { SaveOptions } from "./write/writeBook";
 import { openXlsx, saveXlsx, type XlsxFile } from "./xlsxFile";
@@ -16,7 +16,7 @@ export type FileJob =
     };
 
 export interface FileAnswer {
-  readonly read: Pick<XlsxFile, "book" | "unseen">;
+  readonly read: Pick<XlsxFile, "book" | "notShown">;
   readonly write: {
     /** Left out where nothing had changed: the file is the very same. */
     readonly changed?: Uint8Array;
@@ -25,13 +25,13 @@ export interface FileAnswer {
 
 export const doFileJob = (job: FileJob): FileAnswer[FileJob["kind"]] => {
   if (job.kind === "read") {
-    const { book, unseen } = openXlsx(job.bytes);
-    return { book, unseen };
+    const { book, notShown } = openXlsx(job.bytes);
+    return { book, notShown };
   }
   const from = job.from && {
-    file: { bytes: job.from.bytes, parts: readZip(job.from.bytes), book: afterMessage(job.from.inFile) },
-    calculated: afterMessage(job.from.calculated),
+    file: { bytes: job.from.bytes, parts: readZip(job.from.bytes), book: restoreErrors(job.from.inFile) },
+    calculated: restoreErrors(job.from.calculated),
   };
-  const bytes = saveXlsx(from, afterMessage(job.now), job.options);
+  const bytes = saveXlsx(from, restoreErrors(job.now), job.options);
   return bytes === from?.file.bytes ? {} : { changed: bytes };
 };

@@ -1,6 +1,6 @@
 import type { Book } from "./book/book";
 import { readBook } from "./read/readBook";
-import { countUnseen, unseenThings, type SeenSheet } from "./read/unseenThings";
+import { countNotShown, contentNotShown, type SheetNotShown } from "./read/notShown";
 import { refuseSigned, writeBook, type Opened, type SaveOptions } from "./write/writeBook";
 import { readZip, writeZip, type Parts } from "./package/zip";
 
@@ -10,17 +10,17 @@ export interface XlsxFile {
   readonly parts: Parts;
   readonly book: Book;
   /** What it holds that isn't shown, in words: `2 charts`. All of it stays in the file. */
-  readonly unseen: readonly string[];
+  readonly notShown: readonly string[];
 }
 
 /** Opens a workbook, or says in a sentence why not (`FileError`). */
 export const openXlsx = (bytes: Uint8Array): XlsxFile => {
   const parts = readZip(bytes);
-  const inSheets: SeenSheet[] = [];
+  const inSheets: SheetNotShown[] = [];
   const book = readBook(parts, (sheet, overCells) =>
-    inSheets.push({ unseen: countUnseen(sheet), ...overCells }),
+    inSheets.push({ counts: countNotShown(sheet), ...overCells }),
   );
-  return { bytes, parts, book, unseen: unseenThings(parts, inSheets) };
+  return { bytes, parts, book, notShown: contentNotShown(parts, inSheets) };
 };
 
 const isSame = (before: Parts, now: Parts): boolean =>
@@ -28,7 +28,7 @@ const isSame = (before: Parts, now: Parts): boolean =>
 
 /** A file that was opened, and the workbook as it stood when it had been calculated. */
 export interface SaveFrom {
-  readonly file: Omit<XlsxFile, "unseen">;
+  readonly file: Omit<XlsxFile, "notShown">;
   readonly calculated: Book;
 }
 

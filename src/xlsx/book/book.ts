@@ -19,7 +19,7 @@ export interface BookCell {
 }
 
 /** A row or a column; undefined is as usual. */
-export interface BookLine {
+export interface BookRowOrColumn {
   readonly sizePx?: number;
   readonly isHidden?: boolean;
   readonly style?: string;
@@ -58,15 +58,15 @@ export interface BookPicture {
 }
 
 /** A place over the cells: from the upper left corner of one. */
-export interface CellSpot extends CellAddress {
+export interface AnchorPoint extends CellAddress {
   readonly offsetPx: { readonly x: number; readonly y: number };
 }
 
 /** A picture or a drawing that a file holds, to be looked at: the file keeps its own. */
 export interface FilePicture {
-  readonly from: CellSpot;
+  readonly from: AnchorPoint;
   /** Where it ends, or how large it is. */
-  readonly to: CellSpot | { readonly widthPx: number; readonly heightPx: number };
+  readonly to: AnchorPoint | { readonly widthPx: number; readonly heightPx: number };
   /** For those who can't see it; empty where the file says nothing. */
   readonly description: string;
   /** The picture itself, as an address that holds all of it. */
@@ -85,10 +85,10 @@ export interface BookSheet {
   readonly tables?: readonly BookTable[];
   /** By row, then by column, counted from 0. */
   readonly cells: ReadonlyMap<number, ReadonlyMap<number, BookCell>>;
-  readonly rows: ReadonlyMap<number, BookLine>;
-  readonly columns: ReadonlyMap<number, BookLine>;
-  readonly usualRowPx?: number;
-  readonly usualColumnPx?: number;
+  readonly rows: ReadonlyMap<number, BookRowOrColumn>;
+  readonly columns: ReadonlyMap<number, BookRowOrColumn>;
+  readonly defaultRowPx?: number;
+  readonly defaultColumnPx?: number;
   /** `A1:C1` */
   readonly merges: readonly string[];
   readonly frozen: { readonly rows: number; readonly columns: number };

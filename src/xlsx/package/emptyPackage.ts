@@ -12,7 +12,7 @@ export const STYLES_CONTENT_TYPE = `${SPREADSHEET}.styles+xml`;
 /** A sheet with nothing on it. */
 export const EMPTY_SHEET = `<worksheet xmlns="${MAIN}"><sheetViews><sheetView workbookViewId="0"/></sheetViews><sheetFormatPr defaultRowHeight="15"/><sheetData/><pageMargins left="0.5" right="0.5" top="0.75" bottom="0.75" header="0.3" footer="0.3"/></worksheet>`;
 
-export const USUAL_STYLES = `<styleSheet xmlns="${MAIN}"><fonts count="1"><font><sz val="11"/><color rgb="FF000000"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/></cellXfs><cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles></styleSheet>`;
+export const DEFAULT_STYLES = `<styleSheet xmlns="${MAIN}"><fonts count="1"><font><sz val="11"/><color rgb="FF000000"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0"/></cellStyleXfs><cellXfs count="1"><xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/></cellXfs><cellStyles count="1"><cellStyle name="Normal" xfId="0" builtinId="0"/></cellStyles></styleSheet>`;
 
 /** The calculation number of a current Excel: an older one would make it calculate anew at once, even without our functions. */
 const CURRENT_CALCULATION = "191029";
@@ -30,6 +30,6 @@ export const emptyPackage = (): Parts =>
       "_rels/.rels": relationships(["rId1", "officeDocument", "/xl/workbook.xml"]),
       "xl/workbook.xml": WORKBOOK,
       "xl/_rels/workbook.xml.rels": relationships(["rId1", "styles", "/xl/styles.xml"]),
-      "xl/styles.xml": USUAL_STYLES,
+      "xl/styles.xml": DEFAULT_STYLES,
     }).map(([path, text]) => [path, encodeXml(text)]),
   );

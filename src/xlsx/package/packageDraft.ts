@@ -75,7 +75,7 @@ export class PackageDraft {
   }
 
   /** Draws an arrow from a part to another, and returns its id. */
-  relate(from: string, kind: string, to: string): string {
+  addRelationship(from: string, kind: string, to: string): string {
     const path = relationshipsPathOf(from);
     if (!this.parts.has(path)) this.parts.set(path, encodeXml(NO_RELATIONSHIPS));
     const taken = new Set(relationshipsOf(this.parts, from).map(({ id }) => id));

@@ -11,7 +11,7 @@ export interface Relationship {
   readonly type: string;
   /** A part's path, or an address outside. */
   readonly target: string;
-  readonly isOutside: boolean;
+  readonly isExternal: boolean;
 }
 
 export const RELATIONSHIP_TYPES = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
@@ -47,13 +47,13 @@ export const relationshipsOf = (parts: Parts, from: string): Relationship[] => {
   return parseXml(bytes, path).root.children.map(({ attributes }) => {
     const type = attributes.get("Type") ?? "";
     const target = attributes.get("Target") ?? "";
-    const isOutside = attributes.get("TargetMode") === "External";
+    const isExternal = attributes.get("TargetMode") === "External";
     return {
       id: attributes.get("Id") ?? "",
       kind: type.slice(type.lastIndexOf("/") + 1),
       type,
-      target: isOutside ? target : actualPath(parts, resolve(from, target)),
-      isOutside,
+      target: isExternal ? target : actualPath(parts, resolve(from, target)),
+      isExternal,
     };
   });
 };
@@ -63,8 +63,8 @@ export const reachableParts = (parts: Parts): ReadonlySet<string> => {
   const found = new Set<string>();
   const next = [""];
   for (let from = next.pop(); from !== undefined; from = next.pop())
-    for (const { target, isOutside } of relationshipsOf(parts, from))
-      if (!isOutside && parts.has(target) && !found.has(target)) {
+    for (const { target, isExternal } of relationshipsOf(parts, from))
+      if (!isExternal && parts.has(target) && !found.has(target)) {
         found.add(target);
         next.push(target);
       }

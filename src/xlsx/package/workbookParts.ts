@@ -63,4 +63,4 @@ export const workbookParts = (parts: Parts): WorkbookParts => {
 
 /** The part of a kind that the workbook points to, such as its styles. */
 export const partOfKind = ({ relationships }: WorkbookParts, kind: string): string | undefined =>
-  relationships.find((each) => each.kind === kind && !each.isOutside)?.target;
+  relationships.find((each) => each.kind === kind && !each.isExternal)?.target;

@@ -2,10 +2,10 @@ import type { Book, BookName } from "../book/book";
 import { fileStyleKey } from "../book/book";
 import { themeColors } from "../styles/colors";
 import { FileError } from "../book/fileError";
-import { shownFormula } from "../formulas/formulaForm";
+import { shownFormula } from "../formulas/storedFormula";
 import { pictureBudget } from "./drawings/pictureBudget";
-import { readOverCells, type OverCells } from "./drawings/readOverCells";
-import { readSharedTexts } from "./readCellValue";
+import { readDrawings, type SheetDrawings } from "./drawings/readDrawings";
+import { readSharedStrings } from "./cellValues";
 import { readSheet } from "./readSheet";
 import { hidesRows, readTables } from "./readTables";
 import { readStyles, unlockedFormats } from "../styles/readStyles";
@@ -36,10 +36,10 @@ export const readNames = ({ root, sheets }: Pick<WorkbookParts, "root" | "sheets
  * The whole workbook as plain values, as far as we can show it. A sheet's part is shown to `see` while it is there: it is large;
  * what lies over its cells is, too.
  */
-export const readBook = (parts: Parts, see: (sheet: XmlElement, overCells: OverCells) => void): Book => {
+export const readBook = (parts: Parts, see: (sheet: XmlElement, overCells: SheetDrawings) => void): Book => {
   const workbook = workbookParts(parts);
   const texts = rootOf(parts, partOfKind(workbook, "sharedStrings"));
-  const sharedTexts = texts ? readSharedTexts(texts) : [];
+  const sharedTexts = texts ? readSharedStrings(texts) : [];
   const styleSheet = rootOf(parts, partOfKind(workbook, "styles"));
   const styles = styleSheet
     ? readStyles(styleSheet, themeColors(rootOf(parts, partOfKind(workbook, "theme"))))
@@ -51,7 +51,7 @@ export const readBook = (parts: Parts, see: (sheet: XmlElement, overCells: OverC
     sheets: shown.map(({ name, path, isHidden }) => {
       const root = rootOf(parts, path);
       if (!root) throw new FileError(`The file has no part for its sheet "${name}".`);
-      const overCells = readOverCells(parts, path, budget);
+      const overCells = readDrawings(parts, path, budget);
       see(root, overCells);
       const tables = readTables(parts, path);
       return {

@@ -1,9 +1,9 @@
 import { a1, LAST_CELL } from "../../workbook/address";
-import { fileStyleKey, type BookCell, type BookLine, type BookSheet } from "../book/book";
-import { parseRange, rangeText } from "../book/cellAddress";
+import { fileStyleKey, type BookCell, type BookRowOrColumn, type BookSheet } from "../book/book";
+import { parseRange, rangeText } from "../book/a1References";
 import { FileError } from "../book/fileError";
-import { shownFormula } from "../formulas/formulaForm";
-import { readCellValue } from "./readCellValue";
+import { shownFormula } from "../formulas/storedFormula";
+import { readCellValue } from "./cellValues";
 import { readDropDowns } from "./readDropDowns";
 import { allCellElements, formulaReader, rowElements, type CellElement } from "./sheetCells";
 import { columnPx, columnPxOfDigits, rowPx } from "../styles/sizes";
@@ -17,13 +17,13 @@ const styleKey = (element: XmlElement, attribute: string): { style?: string } =>
   return index === undefined ? {} : { style: fileStyleKey(index) };
 };
 
-const readColumns = (sheet: XmlElement): ReadonlyMap<number, BookLine> => {
-  const columns = new Map<number, BookLine>();
+const readColumns = (sheet: XmlElement): ReadonlyMap<number, BookRowOrColumn> => {
+  const columns = new Map<number, BookRowOrColumn>();
   for (const element of childrenOf(childOf(sheet, "cols"), "col")) {
     const first = (numberAttribute(element, "min") ?? 1) - 1;
     const last = (numberAttribute(element, "max") ?? 1) - 1;
     const width = numberAttribute(element, "width");
-    const line: BookLine = {
+    const line: BookRowOrColumn = {
       ...(width !== undefined && { sizePx: columnPx(width) }),
       ...(flagAttribute(element, "hidden") && { isHidden: true }),
       ...styleKey(element, "style"),
@@ -36,11 +36,11 @@ const readColumns = (sheet: XmlElement): ReadonlyMap<number, BookLine> => {
   return columns;
 };
 
-const readRows = (sheet: XmlElement): ReadonlyMap<number, BookLine> => {
-  const rows = new Map<number, BookLine>();
+const readRows = (sheet: XmlElement): ReadonlyMap<number, BookRowOrColumn> => {
+  const rows = new Map<number, BookRowOrColumn>();
   for (const { row, element } of rowElements(childOf(sheet, "sheetData"))) {
     const points = numberAttribute(element, "ht");
-    const line: BookLine = {
+    const line: BookRowOrColumn = {
       ...(points !== undefined && { sizePx: rowPx(points) }),
       ...(flagAttribute(element, "hidden") && { isHidden: true }),
       ...(flagAttribute(element, "customFormat") && styleKey(element, "s")),
@@ -115,8 +115,8 @@ export const readSheet = (
     cells,
     rows: readRows(sheet),
     columns: readColumns(sheet),
-    ...(usualRow !== undefined && { usualRowPx: rowPx(usualRow) }),
-    usualColumnPx: usualColumn === undefined ? columnPxOfDigits(usualDigits ?? 8) : columnPx(usualColumn),
+    ...(usualRow !== undefined && { defaultRowPx: rowPx(usualRow) }),
+    defaultColumnPx: usualColumn === undefined ? columnPxOfDigits(usualDigits ?? 8) : columnPx(usualColumn),
     merges: childrenOf(childOf(sheet, "mergeCells"), "mergeCell").map(
       ({ attributes }) => attributes.get("ref") ?? "",
     ),

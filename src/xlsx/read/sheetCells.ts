@@ -1,5 +1,5 @@
 import type { CellAddress } from "../../workbook/address";
-import { parseA1 } from "../book/cellAddress";
+import { parseA1 } from "../book/a1References";
 import { FileError } from "../book/fileError";
 import { LIMITS } from "../book/limits";
 import { shiftFormula } from "../../workbook/formulas/shiftFormula";
@@ -16,7 +16,7 @@ export interface CellElement extends CellAddress {
 }
 
 /** Tells places apart in a map. */
-export const placeKey = ({ row, column }: CellAddress): string => `${row},${column}`;
+export const addressKey = ({ row, column }: CellAddress): string => `${row},${column}`;
 
 /** Rows and cells may leave out where they stand; then they follow the one before. */
 export const rowElements = (sheetData: XmlElement | undefined): RowElement[] => {

@@ -7,7 +7,7 @@ import {
 } from "@univerjs/core";
 import { colorOf } from "./colors";
 import { numberFormats } from "./numberFormats";
-import { BORDER_WORDS, fromWord, HORIZONTAL_WORDS, VERTICAL_WORDS } from "./styleWords";
+import { BORDER_STYLES, enumValue, HORIZONTAL_ALIGNMENTS, VERTICAL_ALIGNMENTS } from "./styleEnums";
 import { childOf, childrenOf, flagAttribute, numberAttribute, type XmlElement } from "../xml/xml";
 
 type Theme = readonly (string | undefined)[];
@@ -59,7 +59,7 @@ const borderStyle = (border: XmlElement | undefined, theme: Theme): IStyleData =
   const data: IBorderData = {};
   for (const [key, name] of SIDES) {
     const side = childOf(border, name);
-    const style = fromWord(BORDER_WORDS, side?.attributes.get("style"));
+    const style = enumValue(BORDER_STYLES, side?.attributes.get("style"));
     if (style !== undefined)
       data[key] = { s: style, cl: { rgb: colorOf(childOf(side, "color"), theme) ?? "#000000" } };
   }
@@ -74,8 +74,8 @@ const rotation = (degrees: number | undefined): IStyleData => {
 };
 
 const alignmentStyle = (alignment: XmlElement | undefined): IStyleData => {
-  const horizontal = fromWord(HORIZONTAL_WORDS, alignment?.attributes.get("horizontal"));
-  const vertical = fromWord(VERTICAL_WORDS, alignment?.attributes.get("vertical"));
+  const horizontal = enumValue(HORIZONTAL_ALIGNMENTS, alignment?.attributes.get("horizontal"));
+  const vertical = enumValue(VERTICAL_ALIGNMENTS, alignment?.attributes.get("vertical"));
   return {
     ...(horizontal !== undefined && { ht: horizontal }),
     ...(vertical !== undefined && { vt: vertical }),

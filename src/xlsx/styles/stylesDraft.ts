@@ -10,7 +10,7 @@ import { argbOf } from "./colors";
 import { changeElement, insertInOrder, prefixOf, STYLES_ORDER } from "../xml/elementOrder";
 import { builtInNumber, FIRST_OWN_NUMBER } from "./numberFormats";
 import type { Splice } from "../xml/splices";
-import { BORDER_WORDS, HORIZONTAL_WORDS, toWord, VERTICAL_WORDS } from "./styleWords";
+import { BORDER_STYLES, HORIZONTAL_ALIGNMENTS, enumName, VERTICAL_ALIGNMENTS } from "./styleEnums";
 import { childOf, childrenOf, numberAttribute, type XmlElement, type XmlPart } from "../xml/xml";
 import { attributesText } from "../xml/xmlText";
 
@@ -48,7 +48,7 @@ const fillText = (style: IStyleData, x: string): string => {
 };
 
 const sideText = (name: string, side: Nullable<IBorderStyleData>, x: string): string => {
-  const style = side ? toWord(BORDER_WORDS, side.s) : undefined;
+  const style = side ? enumName(BORDER_STYLES, side.s) : undefined;
   if (!side || style === undefined) return `<${x}${name}/>`;
   const color = argbOf(side.cl.rgb ?? "") ?? "FF000000";
   return `<${x}${name} style="${style}"><${x}color rgb="${color}"/></${x}${name}>`;
@@ -64,8 +64,8 @@ const rotationOf = ({ tr }: IStyleData): string | undefined => {
 };
 
 const alignmentOf = (style: IStyleData): Readonly<Record<string, string | undefined>> => ({
-  horizontal: style.ht ? toWord(HORIZONTAL_WORDS, style.ht) : undefined,
-  vertical: style.vt ? toWord(VERTICAL_WORDS, style.vt) : undefined,
+  horizontal: style.ht ? enumName(HORIZONTAL_ALIGNMENTS, style.ht) : undefined,
+  vertical: style.vt ? enumName(VERTICAL_ALIGNMENTS, style.vt) : undefined,
   wrapText: style.tb === WrapStrategy.WRAP ? "1" : undefined,
   textRotation: rotationOf(style),
 });
@@ -79,7 +79,7 @@ export class StylesDraft {
   constructor(
     private readonly part: XmlPart,
     /** The looks that the file has, in their order. */
-    private readonly looks: readonly IStyleData[],
+    private readonly cellFormats: readonly IStyleData[],
   ) {
     this.xfs = childrenOf(childOf(part.root, "cellXfs"), "xf");
   }
@@ -125,9 +125,9 @@ export class StylesDraft {
   indexOf(style: IStyleData | undefined, base: number | undefined, isQuoted: boolean): number {
     const from = base !== undefined && this.xfs[base] ? base : 0;
     const xf = this.xfs[from];
-    const had = this.looks[from] ?? {};
+    const had = this.cellFormats[from] ?? {};
     // What a style doesn't say of its letters is as usual in this workbook.
-    const usual = this.looks[0] ?? {};
+    const usual = this.cellFormats[0] ?? {};
     const look: IStyleData = style ? { ff: usual.ff, fs: usual.fs, cl: usual.cl, ...style } : had;
     const { x } = this;
     const attributes: Record<string, string | undefined> = Object.fromEntries(xf?.attributes ?? []);

@@ -16,7 +16,7 @@ export const addSheetPart = (
 ): string => {
   const path = draft.freePath("xl/worksheets/sheet", ".xml");
   draft.add(path, WORKSHEET_CONTENT_TYPE, EMPTY_SHEET);
-  const id = draft.relate(workbookPath, "worksheet", path);
+  const id = draft.addRelationship(workbookPath, "worksheet", path);
   draft.edit(workbookPath, ({ source, root }) => {
     const list = childOf(root, "sheets");
     if (!list) throw new FileError("The file's workbook has no list of sheets.");

@@ -1,14 +1,14 @@
 import { CellError } from "../../../shared/cell";
 import type { Book, BookCell, BookSheet } from "../book/book";
-import type { SheetFates } from "../formulas/followSheets";
-import { lacksResult } from "./doubtfulResults";
-import { presentName } from "./sheetRenamesAndDeletions";
+import type { SheetRenames } from "../formulas/sheetReferences";
+import { lacksCachedResult } from "./cachedResults";
+import { currentName } from "./sheetRenamesAndDeletions";
 
 /** A result that the file doesn't have, or only as #NAME?: it is written though nothing was changed. */
 const isMissing = (inFile: BookCell | undefined, calculated: BookCell): boolean =>
   calculated.formula !== undefined &&
   inFile?.formula !== undefined &&
-  lacksResult(inFile.value) &&
+  lacksCachedResult(inFile.value) &&
   calculated.value !== null &&
   calculated.value !== "" &&
   !(calculated.value instanceof CellError);
@@ -36,11 +36,11 @@ const baseline = (inFile: BookSheet | undefined, calculated: BookSheet): BookShe
 export const baselines = (
   inFile: Book,
   calculated: Book,
-  fates: SheetFates,
+  fates: SheetRenames,
 ): ReadonlyMap<string, BookSheet> =>
   new Map(
     calculated.sheets.flatMap((sheet): [string, BookSheet][] => {
-      const name = presentName(fates, sheet.name);
+      const name = currentName(fates, sheet.name);
       if (name === undefined) return [];
       const there = inFile.sheets.find((each) => each.name === sheet.name);
       return [[name, baseline(there, sheet)]];

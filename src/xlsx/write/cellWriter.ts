@@ -1,24 +1,24 @@
 import { a1, type CellAddress } from "../../workbook/address";
 import { needsApostrophe } from "../../workbook/needsApostrophe";
-import { needsArrayForm } from "../formulas/arrayForm";
+import { needsArrayFormula } from "../formulas/needsArrayFormula";
 import { fileStyleIndex, type Book, type BookCell, type BookSheet } from "../book/book";
-import { rangeText } from "../book/cellAddress";
+import { rangeText } from "../book/a1References";
 import { cellText, formulaText } from "./cellText";
-import type { CellChange } from "./differences";
+import type { CellChange } from "./cellChanges";
 import { changeElement } from "../xml/elementOrder";
-import { fileFormula } from "../formulas/formulaForm";
-import { blockOf } from "./plainSpills";
-import { placeKey, sharedNumber, type CellElement } from "../read/sheetCells";
+import { storedFormula } from "../formulas/storedFormula";
+import { spillArea } from "./legacySpills";
+import { addressKey, sharedNumber, type CellElement } from "../read/sheetCells";
 import type { StylesDraft } from "../styles/stylesDraft";
 import { childOf, numberAttribute, type XmlPart } from "../xml/xml";
 import { attributesText } from "../xml/xmlText";
 
 /** What a sheet needs of the rest of the package while it is written. */
 export interface SheetTools {
-  readonly styles: StylesDraft;
-  readonly looks: Book["styles"];
+  readonly stylesDraft: StylesDraft;
+  readonly styles: Book["styles"];
   /** The mark of a formula that spills. */
-  readonly dynamicArray: () => string;
+  readonly dynamicArrayMark: () => string;
 }
 
 /** Writes changed cells of a sheet, each as the text of its element. */
@@ -44,8 +44,8 @@ export class CellWriter {
     const base = (hasLostLook ? undefined : inFile) ?? fileStyleIndex(line);
     const own = fileStyleIndex(cell?.style);
     if (own !== undefined || cell?.style === undefined)
-      return this.tools.styles.indexOf(undefined, own ?? base ?? 0, isQuoted);
-    return this.tools.styles.indexOf(this.tools.looks.get(cell.style), base, isQuoted);
+      return this.tools.stylesDraft.indexOf(undefined, own ?? base ?? 0, isQuoted);
+    return this.tools.stylesDraft.indexOf(this.tools.styles.get(cell.style), base, isQuoted);
   }
 
   private formulaElement(
@@ -58,7 +58,7 @@ export class CellWriter {
     const old = childOf(element?.element, "f");
     if (isKept && old && sharedNumber({ ...place, element: old }) === undefined) {
       const { source } = this.part;
-      const ref = old.attributes.get("t") === "array" ? this.blockText(place, cell) : undefined;
+      const ref = old.attributes.get("t") === "array" ? this.arrayRange(place, cell) : undefined;
       const wasRef = old.attributes.get("ref");
       const text =
         ref === undefined || wasRef === ref || !cell.spill
@@ -66,19 +66,19 @@ export class CellWriter {
           : changeElement(source, old, { attributes: { ref } }).text;
       return { text, isDynamic: false };
     }
-    const isDynamic = cell.spill !== undefined || needsArrayForm(cell.formula);
+    const isDynamic = cell.spill !== undefined || needsArrayFormula(cell.formula);
     return {
       text: formulaText(
-        fileFormula(cell.formula),
-        isDynamic ? this.blockText(place, cell) : undefined,
+        storedFormula(cell.formula),
+        isDynamic ? this.arrayRange(place, cell) : undefined,
         this.x,
       ),
       isDynamic,
     };
   }
 
-  private blockText(place: CellAddress, cell: BookCell): string {
-    const { rows, columns } = blockOf(place, cell);
+  private arrayRange(place: CellAddress, cell: BookCell): string {
+    const { rows, columns } = spillArea(place, cell);
     return rangeText({ from: place, to: { row: place.row + rows - 1, column: place.column + columns - 1 } });
   }
 
@@ -86,7 +86,7 @@ export class CellWriter {
   write(change: CellChange, isOrphan: boolean): string {
     const { row, column, before, now } = change;
     const place = { row, column };
-    const element = this.elements.get(placeKey(place));
+    const element = this.elements.get(addressKey(place));
     const isKept = !isOrphan && before?.formula === now?.formula;
     const style = this.styleOf(change, element);
     const formula = now && this.formulaElement(place, now, element, isKept);
@@ -97,7 +97,7 @@ export class CellWriter {
     const metadata = element?.element.attributes.get("cm");
     const kept: Record<string, string> = {};
     if (isKept && formula && metadata !== undefined) kept["cm"] = metadata;
-    if (formula?.isDynamic) kept["cm"] = this.tools.dynamicArray();
+    if (formula?.isDynamic) kept["cm"] = this.tools.dynamicArrayMark();
     const extras = childOf(element?.element, "extLst");
     return cellText(
       place,

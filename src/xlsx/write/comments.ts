@@ -1,7 +1,7 @@
 import { a1, type CellAddress } from "../../workbook/address";
-import { parseA1 } from "../book/cellAddress";
+import { parseA1 } from "../book/a1References";
 import { FileError } from "../book/fileError";
-import { placeAfter, type LineMove } from "../book/lineMoves";
+import { addressAfter, type RowColumnMove } from "../book/rowColumnMoves";
 import type { PackageDraft } from "../package/packageDraft";
 import { relationshipsOf } from "../package/relationships";
 import { changeElement, removeElement } from "../xml/elementOrder";
@@ -38,10 +38,10 @@ export const hasFormControls = (draft: PackageDraft, sheetPath: string): boolean
   });
 
 /** The change that gives what goes by a cell's address its new one, or takes it away with its cell. */
-const moveAddressed = (source: string, element: XmlElement, moves: readonly LineMove[]): Splice[] => {
+const moveAddressed = (source: string, element: XmlElement, moves: readonly RowColumnMove[]): Splice[] => {
   const from = parseA1(element.attributes.get("ref") ?? "");
   if (!from) return [];
-  const to = placeAfter(from, moves);
+  const to = addressAfter(from, moves);
   return [to ? changeElement(source, element, { attributes: { ref: a1(to) } }) : removeElement(element)];
 };
 
@@ -65,12 +65,12 @@ const textChange = ({ innerStart, innerEnd }: XmlElement, text: string): Splice 
 });
 
 /** A box goes as far as its cell does, and keeps its size. */
-const moveBox = (shape: XmlElement, moves: readonly LineMove[]): Splice[] => {
+const moveBox = (shape: XmlElement, moves: readonly RowColumnMove[]): Splice[] => {
   const data = clientDataOf(shape);
   const [row, column, anchor] = ["Row", "Column", "Anchor"].map((name) => childOf(data, name));
   if (!row || !column) return [];
   const from = { row: Number(row.text), column: Number(column.text) };
-  const to = placeAfter(from, moves);
+  const to = addressAfter(from, moves);
   if (!to) return [removeElement(shape)];
   const by = { row: to.row - from.row, column: to.column - from.column };
   return [
@@ -81,7 +81,11 @@ const moveBox = (shape: XmlElement, moves: readonly LineMove[]): Splice[] => {
 };
 
 /** Lets the comments of a sheet follow their cells where whole rows and columns were put in or taken out. */
-export const moveComments = (draft: PackageDraft, sheetPath: string, moves: readonly LineMove[]): void => {
+export const moveComments = (
+  draft: PackageDraft,
+  sheetPath: string,
+  moves: readonly RowColumnMove[],
+): void => {
   for (const [kind, name] of [
     ["comments", "comment"],
     ["threadedComment", "threadedComment"],

@@ -112,7 +112,7 @@ const drawingOf = (draft: PackageDraft, sheetPath: string): string => {
   if (there !== undefined && draft.has(there)) return there;
   const path = draft.freePath("xl/drawings/drawing", ".xml");
   draft.add(path, CONTENT_TYPE, `<xdr:wsDr xmlns:xdr="${DRAWING}" xmlns:a="${MAIN}"></xdr:wsDr>`);
-  const id = draft.relate(sheetPath, "drawing", path);
+  const id = draft.addRelationship(sheetPath, "drawing", path);
   draft.edit(sheetPath, ({ root }) => [
     insertInOrder(
       root,
@@ -125,7 +125,7 @@ const drawingOf = (draft: PackageDraft, sheetPath: string): string => {
 };
 
 /** Puts something over a sheet's cells, above what lies there. What it is made of must have its part's path and a free number. */
-export const putOverCells = (
+export const addAnchored = (
   draft: PackageDraft,
   sheetPath: string,
   { at, offsetPx = { x: 0, y: 0 }, width, height }: OverCells,
@@ -153,5 +153,5 @@ export const addDrawing = (
   { at, figure }: { readonly at: CellAddress; readonly figure: Figure },
 ): void => {
   const { width, height } = figure;
-  putOverCells(draft, sheetPath, { at, width, height }, (_, id, size) => figureText(figure, id, size));
+  addAnchored(draft, sheetPath, { at, width, height }, (_, id, size) => figureText(figure, id, size));
 };

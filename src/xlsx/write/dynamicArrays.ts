@@ -21,7 +21,7 @@ export const dynamicArrayMark = (
   if (metadataPath === undefined) {
     const path = draft.freePath("xl/metadata", ".xml");
     draft.add(path, CONTENT_TYPE, METADATA);
-    draft.relate(workbookPath, "sheetMetadata", path);
+    draft.addRelationship(workbookPath, "sheetMetadata", path);
     return "1";
   }
   const { root } = draft.read(metadataPath);

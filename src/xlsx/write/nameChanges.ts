@@ -1,6 +1,6 @@
 import type { BookName } from "../book/book";
 import { changeElement, insertInOrder, prefixOf, removeElement, WORKBOOK_ORDER } from "../xml/elementOrder";
-import { fileFormula } from "../formulas/formulaForm";
+import { storedFormula } from "../formulas/storedFormula";
 import { isBuiltInName } from "../read/readBook";
 import type { Splice } from "../xml/splices";
 import type { WorkbookParts } from "../package/workbookParts";
@@ -32,7 +32,7 @@ export const nameChanges = (
       inside.push({
         start: element.innerStart,
         end: element.innerEnd,
-        text: escapeXml(fileFormula(present.target)),
+        text: escapeXml(storedFormula(present.target)),
       });
   }
   const order = [...workbook.sheets.map(({ name }) => name)];
@@ -40,7 +40,7 @@ export const nameChanges = (
     .filter((name) => !was.has(nameKey(name)))
     .map(({ name, sheet, target }) => {
       const index = sheet === undefined ? undefined : order.indexOf(sheet);
-      return `<${x}definedName${attributesText({ name, localSheetId: index })}>${escapeXml(fileFormula(target))}</${x}definedName>`;
+      return `<${x}definedName${attributesText({ name, localSheetId: index })}>${escapeXml(storedFormula(target))}</${x}definedName>`;
     })
     .join("");
   if (added === "" && inside.length === 0) return [];

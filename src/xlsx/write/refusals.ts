@@ -1,16 +1,16 @@
 import { a1 } from "../../workbook/address";
 import type { Book, BookSheet } from "../book/book";
 import { hasFormControls } from "./comments";
-import { cellChanges } from "./differences";
-import { unwritablePart } from "../formulas/formulaForm";
-import { parseRange } from "../book/cellAddress";
-import type { SheetMoves } from "../book/lineMoves";
+import { cellChanges } from "./cellChanges";
+import { unwritablePart } from "../formulas/storedFormula";
+import { parseRange } from "../book/a1References";
+import type { SheetMoves } from "../book/rowColumnMoves";
 import type { PackageDraft } from "../package/packageDraft";
 import { childOf } from "../xml/xml";
 import type { XmlElement } from "../xml/xml";
 import { allCellElements } from "../read/sheetCells";
 
-const FORM_CONTROLS = "comments or form controls";
+const COMMENTS_OR_CONTROLS = "comments or form controls";
 
 /** What stands on a sheet at fixed cells and isn't moved by us when rows or columns are. */
 const ANCHORED: readonly (readonly [element: string, words: string])[] = [
@@ -20,14 +20,14 @@ const ANCHORED: readonly (readonly [element: string, words: string])[] = [
   ["autoFilter", "a filter"],
   ["protectedRanges", "protected ranges"],
   ["drawing", "charts, pictures or shapes"],
-  ["legacyDrawing", FORM_CONTROLS],
+  ["legacyDrawing", COMMENTS_OR_CONTROLS],
   ["tableParts", "tables"],
   ["rowBreaks", "page breaks"],
   ["colBreaks", "page breaks"],
   ["extLst", "extras of newer Excel versions"],
 ];
 
-const anchoredThings = (sheet: XmlElement): string[] => [
+const anchoredContent = (sheet: XmlElement): string[] => [
   ...new Set(ANCHORED.flatMap(([name, words]) => (childOf(sheet, name) ? [words] : []))),
 ];
 
@@ -37,9 +37,9 @@ const followsMoves = (draft: PackageDraft, path: string, moves: SheetMoves): boo
 
 /** What wouldn't come along where rows, columns or cells were moved on a sheet of the file. */
 export const leftBehind = (draft: PackageDraft, name: string, path: string, moves: SheetMoves): string[] => {
-  const things = anchoredThings(draft.read(path).root);
+  const things = anchoredContent(draft.read(path).root);
   const anchored = followsMoves(draft, path, moves)
-    ? things.filter((words) => words !== FORM_CONTROLS)
+    ? things.filter((words) => words !== COMMENTS_OR_CONTROLS)
     : things;
   const moved = `rows, columns or cells were moved on "${name}", and`;
   return [

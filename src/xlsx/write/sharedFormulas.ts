@@ -1,7 +1,7 @@
 import type { CellAddress } from "../../workbook/address";
 import type { BookSheet } from "../book/book";
-import type { CellChange } from "./differences";
-import { placeKey, sharedNumber, type CellElement } from "../read/sheetCells";
+import type { CellChange } from "./cellChanges";
+import { addressKey, sharedNumber, type CellElement } from "../read/sheetCells";
 import { childOf } from "../xml/xml";
 
 /** Cells whose shared formula was written in a cell that now has another: each gets its own. */
@@ -11,7 +11,7 @@ export const orphanedChanges = (
   before: BookSheet,
   now: BookSheet,
 ): CellChange[] => {
-  const changed = new Set(changes.map(placeKey));
+  const changed = new Set(changes.map(addressKey));
   const hasNewFormula = ({ row, column }: CellAddress): boolean =>
     before.cells.get(row)?.get(column)?.formula !== now.cells.get(row)?.get(column)?.formula;
   const lost = new Set(
@@ -21,7 +21,7 @@ export const orphanedChanges = (
   );
   return cells.flatMap((cell) => {
     const { row, column } = cell;
-    if (!lost.has(sharedNumber(cell) ?? "") || changed.has(placeKey(cell))) return [];
+    if (!lost.has(sharedNumber(cell) ?? "") || changed.has(addressKey(cell))) return [];
     return [
       { row, column, before: before.cells.get(row)?.get(column), now: now.cells.get(row)?.get(column) },
     ];

@@ -2,7 +2,7 @@ import { a1, LAST_CELL, type Area, type CellAddress } from "../../workbook/addre
 import type { InputPrompt } from "../../workbook/printableSheet";
 import { PAGE_SETUP } from "../../workbook/pageSetup";
 import type { BookSheet, DropDown } from "../book/book";
-import { parseRange, rangeText } from "../book/cellAddress";
+import { parseRange, rangeText } from "../book/a1References";
 import { changeElement, insertInOrder, removeElement, SHEET_ORDER } from "../xml/elementOrder";
 import { columnWidth } from "../styles/sizes";
 import type { Splice } from "../xml/splices";

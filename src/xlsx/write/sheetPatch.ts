@@ -1,10 +1,10 @@
 import type { BookSheet } from "../book/book";
 import { CellWriter, type SheetTools } from "./cellWriter";
-import { cellChanges, type CellChange } from "./differences";
+import { cellChanges, type CellChange } from "./cellChanges";
 import { changeElement, prefixOf } from "../xml/elementOrder";
-import { withoutOldPlainSpills } from "./plainSpills";
+import { withoutLegacySpills } from "./legacySpills";
 import { orphanedChanges } from "./sharedFormulas";
-import { allCellElements, cellElements, placeKey, rowElements, type CellElement } from "../read/sheetCells";
+import { allCellElements, cellElements, addressKey, rowElements, type CellElement } from "../read/sheetCells";
 import {
   columnsChanges,
   dimensionChanges,
@@ -33,7 +33,7 @@ class SheetPatch {
   ) {
     this.x = prefixOf(part.root);
     this.cells = allCellElements(part.root);
-    this.elements = new Map(this.cells.map((cell) => [placeKey(cell), cell]));
+    this.elements = new Map(this.cells.map((cell) => [addressKey(cell), cell]));
     this.writer = new CellWriter(part, before, tools, this.x, this.elements);
   }
 
@@ -51,14 +51,14 @@ class SheetPatch {
 
   /** The changed cells as splices of the rows that they are in. */
   rows(): { splices: Splice[]; touched: CellChange[] } {
-    const direct = withoutOldPlainSpills(
+    const direct = withoutLegacySpills(
       cellChanges(this.before, this.now),
       this.elements,
       this.now,
       this.before,
     );
     const orphans = orphanedChanges(this.cells, direct, this.before, this.now);
-    const orphaned = new Set(orphans.map(placeKey));
+    const orphaned = new Set(orphans.map(addressKey));
     const changes = [...direct, ...orphans].sort((a, b) => a.row - b.row || a.column - b.column);
     const byRow = new Map<number, CellChange[]>();
     for (const change of changes) byRow.set(change.row, [...(byRow.get(change.row) ?? []), change]);
@@ -74,7 +74,7 @@ class SheetPatch {
       const found = byNumber.get(row);
       const texts = inRow.map((change) => ({
         change,
-        text: this.writer.write(change, orphaned.has(placeKey(change))),
+        text: this.writer.write(change, orphaned.has(addressKey(change))),
       }));
       if (!found) {
         const inside = texts.map(({ text }) => text).join("");
@@ -105,7 +105,7 @@ class SheetPatch {
     const inside: Splice[] = [];
     const appended: string[] = [];
     for (const { change, text } of texts) {
-      const found = this.elements.get(placeKey(change));
+      const found = this.elements.get(addressKey(change));
       const next = cells.find(({ column }) => column > change.column);
       if (found) inside.push({ start: found.element.start, end: found.element.end, text });
       else if (next) inside.push({ start: next.element.start, end: next.element.start, text });

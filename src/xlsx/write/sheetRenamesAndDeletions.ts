@@ -1,10 +1,10 @@
 import type { Book, BookCell, BookSheet } from "../book/book";
 import {
-  followFormula,
-  followWhereEngineDoesNot,
-  type Fates,
-  type SheetFates,
-} from "../formulas/followSheets";
+  updateReferences,
+  updateWhereEngineDoesNot,
+  type RenamesAndDeletions,
+  type SheetRenames,
+} from "../formulas/sheetReferences";
 import type { PackageDraft } from "../package/packageDraft";
 import { changeElement } from "../xml/elementOrder";
 import type { Splice } from "../xml/splices";
@@ -17,7 +17,7 @@ const isSame = (a: BookSheet, b: BookSheet): boolean =>
   a.id === undefined || b.id === undefined ? a.name === b.name : a.id === b.id;
 
 /** What became of the sheets that have another name now, or were taken away. */
-const sheetFates = (before: Book, now: Book): SheetFates =>
+const sheetRenames = (before: Book, now: Book): SheetRenames =>
   new Map(
     before.sheets.flatMap((sheet): [string, string | undefined][] => {
       const present = now.sheets.find((each) => isSame(each, sheet));
@@ -26,51 +26,51 @@ const sheetFates = (before: Book, now: Book): SheetFates =>
   );
 
 /** What a sheet of the file is called now; undefined where it was taken away. */
-export const presentName = (fates: SheetFates, name: string): string | undefined => {
+export const currentName = (fates: SheetRenames, name: string): string | undefined => {
   const key = name.toLowerCase();
   return fates.has(key) ? fates.get(key) : name;
 };
 
 /** What became of the sheets and tables of a file. */
-export const fatesOf = (inFile: Book, calculated: Book, now: Book): Fates => {
-  const sheets = sheetFates(calculated, now);
-  const gone = inFile.sheets.filter(({ name }) => presentName(sheets, name) === undefined);
+export const renamesAndDeletions = (inFile: Book, calculated: Book, now: Book): RenamesAndDeletions => {
+  const sheets = sheetRenames(calculated, now);
+  const gone = inFile.sheets.filter(({ name }) => currentName(sheets, name) === undefined);
   const goneTables = gone.flatMap(({ tables = [] }) => tables.map(({ name }) => name.toLowerCase()));
-  return { sheets, goneTables: new Set(goneTables) };
+  return { sheets, deletedTables: new Set(goneTables) };
 };
 
-const cellFollowed = (cell: BookCell, fates: Fates): BookCell => {
-  const formula = cell.formula && followWhereEngineDoesNot(cell.formula, fates);
+const updateCell = (cell: BookCell, fates: RenamesAndDeletions): BookCell => {
+  const formula = cell.formula && updateWhereEngineDoesNot(cell.formula, fates);
   return formula === cell.formula ? cell : { ...cell, formula };
 };
 
 /** The workbook with formulas that follow also where the engine leaves them as they were. */
-export const cellsFollowed = (book: Book, fates: Fates): Book => {
+export const updateCells = (book: Book, fates: RenamesAndDeletions): Book => {
   if (fates.sheets.size === 0) return book;
   const followed = ({ cells }: BookSheet): BookSheet["cells"] =>
     new Map(
       [...cells].map(([row, inRow]) => [
         row,
-        new Map([...inRow].map(([column, cell]) => [column, cellFollowed(cell, fates)])),
+        new Map([...inRow].map(([column, cell]) => [column, updateCell(cell, fates)])),
       ]),
     );
   return { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, cells: followed(sheet) })) };
 };
 
 /** What holds a formula beside the cells: rules, charts, tables, names. */
-const FORMULAS = new Set(
+const FORMULA_ELEMENTS = new Set(
   "f formula formula1 formula2 calculatedColumnFormula totalsRowFormula definedName".split(" "),
 );
 /** What says where to go, what to show, or which cell a button or a list of a form goes by. */
-const PLACES = ["location", "textlink", "fmlaLink", "fmlaRange", "fmlaTxbx", "fmlaGroup"];
+const REFERENCE_ATTRIBUTES = ["location", "textlink", "fmlaLink", "fmlaRange", "fmlaTxbx", "fmlaGroup"];
 
-const SOURCES = new Set(["worksheetSource", "rangeSet"]);
+const PIVOT_SOURCES = new Set(["worksheetSource", "rangeSet"]);
 
-const MAY_REFER =
+const PARTS_WITH_REFERENCES =
   /^xl\/(?:workbook|worksheets|charts|drawings|tables|ctrlProps|pivotCache\/pivotCacheDefinition)[^]*\.xml$/i;
 
 /** The attributes of an element that name sheets and have changed, as they are now. */
-const placesFollowed = (element: XmlElement, fates: Fates): Record<string, string> => {
+const updatedAttributes = (element: XmlElement, fates: RenamesAndDeletions): Record<string, string> => {
   const follow = (name: string, to: (was: string) => string | undefined): [string, string][] => {
     const was = element.attributes.get(name);
     const is = was === undefined ? undefined : to(was);
@@ -78,43 +78,48 @@ const placesFollowed = (element: XmlElement, fates: Fates): Record<string, strin
   };
   // The source of a pivot table: a sheet of another file has an arrow there; one that is gone stays named as it was.
   const isSource =
-    SOURCES.has(element.name) && ![...element.attributes.keys()].some((key) => /:id$/.test(key));
+    PIVOT_SOURCES.has(element.name) && ![...element.attributes.keys()].some((key) => /:id$/.test(key));
   return Object.fromEntries([
-    ...PLACES.flatMap((name) => follow(name, (was) => followFormula(was, fates))),
-    ...(isSource ? follow("sheet", (was) => presentName(fates.sheets, was)) : []),
+    ...REFERENCE_ATTRIBUTES.flatMap((name) => follow(name, (was) => updateReferences(was, fates))),
+    ...(isSource ? follow("sheet", (was) => currentName(fates.sheets, was)) : []),
   ]);
 };
 
 /** The changes of an element and all in it. Cells are the engine's: it has followed already. */
-const referencesFollowed = (source: string, element: XmlElement, fates: Fates): Splice[] => {
+const referenceChanges = (source: string, element: XmlElement, fates: RenamesAndDeletions): Splice[] => {
   if (element.name === "sheetData") return [];
-  if (FORMULAS.has(element.name) && element.children.length === 0) {
-    const text = followFormula(element.text, fates);
+  if (FORMULA_ELEMENTS.has(element.name) && element.children.length === 0) {
+    const text = updateReferences(element.text, fates);
     if (text === element.text) return [];
     return [{ start: element.innerStart, end: element.innerEnd, text: escapeXml(text) }];
   }
-  const attributes = placesFollowed(element, fates);
-  const inside = element.children.flatMap((child) => referencesFollowed(source, child, fates));
+  const attributes = updatedAttributes(element, fates);
+  const inside = element.children.flatMap((child) => referenceChanges(source, child, fates));
   return Object.keys(attributes).length === 0
     ? inside
     : [changeElement(source, element, { attributes, inside })];
 };
 
 /** The changes of the workbook's list that give its sheets the names that they have now. */
-const newNames = ({ source, root }: XmlPart, fates: SheetFates): Splice[] =>
+const sheetNameChanges = ({ source, root }: XmlPart, fates: SheetRenames): Splice[] =>
   childrenOf(childOf(root, "sheets"), "sheet").flatMap((element) => {
     const was = element.attributes.get("name") ?? "";
-    const name = presentName(fates, was);
+    const name = currentName(fates, was);
     return name === undefined || name === was
       ? []
       : [changeElement(source, element, { attributes: { name } })];
   });
 
 /** Gives the sheets of a package the names that they have now, takes away those that are gone, and lets what refers to them follow. */
-export const followFates = (draft: PackageDraft, workbookPath: string, fates: Fates): void => {
+export const applyRenamesAndDeletions = (
+  draft: PackageDraft,
+  workbookPath: string,
+  fates: RenamesAndDeletions,
+): void => {
   if (fates.sheets.size === 0) return;
   for (const [name, now] of fates.sheets) if (now === undefined) removeSheetPart(draft, workbookPath, name);
   for (const path of draft.result().keys())
-    if (MAY_REFER.test(path)) draft.edit(path, ({ source, root }) => referencesFollowed(source, root, fates));
-  draft.edit(workbookPath, (part) => newNames(part, fates.sheets));
+    if (PARTS_WITH_REFERENCES.test(path))
+      draft.edit(path, ({ source, root }) => referenceChanges(source, root, fates));
+  draft.edit(workbookPath, (part) => sheetNameChanges(part, fates.sheets));
 };

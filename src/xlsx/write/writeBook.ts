@@ -1,22 +1,27 @@
 import { addSheetPart } from "./addSheetPart";
 import { baselines } from "./baseline";
 import type { Book, BookName, BookSheet } from "../book/book";
-import type { SheetFates } from "../formulas/followSheets";
+import type { SheetRenames } from "../formulas/sheetReferences";
 import { themeColors } from "../styles/colors";
 import { addDrawing } from "./drawing";
 import { dynamicArrayMark } from "./dynamicArrays";
 import { changeElement, insertInOrder, prefixOf, WORKBOOK_ORDER } from "../xml/elementOrder";
-import { emptyPackage, STYLES_CONTENT_TYPE, USUAL_STYLES } from "../package/emptyPackage";
+import { emptyPackage, STYLES_CONTENT_TYPE, DEFAULT_STYLES } from "../package/emptyPackage";
 import { FileError } from "../book/fileError";
-import type { SheetMoves } from "../book/lineMoves";
+import type { SheetMoves } from "../book/rowColumnMoves";
 import { moveComments } from "./comments";
-import { missingPlaces } from "./missingPlaces";
+import { explicitReferences } from "./explicitReferences";
 import { nameChanges } from "./nameChanges";
 import { PackageDraft } from "../package/packageDraft";
 import { addPicture } from "./writePictures";
 import { readStyles } from "../styles/readStyles";
 import { leftBehind, orderChanges, unwritableFormulas, whatIfChanges } from "./refusals";
-import { cellsFollowed, fatesOf, followFates, presentName } from "./sheetRenamesAndDeletions";
+import {
+  updateCells,
+  renamesAndDeletions,
+  applyRenamesAndDeletions,
+  currentName,
+} from "./sheetRenamesAndDeletions";
 import { patchSheet } from "./sheetPatch";
 import { StylesDraft } from "../styles/stylesDraft";
 import { partOfKind, workbookParts, type WorkbookParts } from "../package/workbookParts";
@@ -48,8 +53,8 @@ const stylesOf = (draft: PackageDraft, workbook: WorkbookParts): string => {
   const there = partOfKind(workbook, "styles");
   if (there !== undefined) return there;
   const path = draft.freePath("xl/styles", ".xml");
-  draft.add(path, STYLES_CONTENT_TYPE, USUAL_STYLES);
-  draft.relate(workbook.path, "styles", path);
+  draft.add(path, STYLES_CONTENT_TYPE, DEFAULT_STYLES);
+  draft.addRelationship(workbook.path, "styles", path);
   return path;
 };
 
@@ -68,14 +73,14 @@ export interface SaveOptions {
   /** What was moved on which sheets since the file was opened. */
   readonly movesBySheet?: ReadonlyMap<string, SheetMoves>;
   /** Formulas whose results differ between file and engine. */
-  readonly hasDoubtfulResults?: boolean;
+  readonly hasDifferingResults?: boolean;
 }
 
 /** Names go by the sheets that know them: by what those are called now. */
-const namesNow = (names: readonly BookName[], fates: SheetFates): BookName[] =>
+const namesNow = (names: readonly BookName[], fates: SheetRenames): BookName[] =>
   names.flatMap((name) => {
     if (name.sheet === undefined) return [name];
-    const sheet = presentName(fates, name.sheet);
+    const sheet = currentName(fates, name.sheet);
     return sheet === undefined ? [] : [{ ...name, sheet }];
   });
 
@@ -99,9 +104,9 @@ export const writeBook = (opened: Opened | undefined, present: Book, options: Sa
   const parts = opened?.parts ?? emptyPackage();
   const draft = new PackageDraft(parts);
   const before = opened?.calculated ?? EMPTY_BOOK;
-  const fates = fatesOf(opened?.inFile ?? EMPTY_BOOK, before, present);
-  const now = cellsFollowed(present, fates);
-  followFates(draft, workbookParts(parts).path, fates);
+  const fates = renamesAndDeletions(opened?.inFile ?? EMPTY_BOOK, before, present);
+  const now = updateCells(present, fates);
+  applyRenamesAndDeletions(draft, workbookParts(parts).path, fates);
   // From here on, the file's sheets go by the names that they have now.
   const workbook = workbookParts(draft.result());
   const paths = new Map(workbook.sheets.map(({ name, path }) => [name, path]));
@@ -134,9 +139,9 @@ export const writeBook = (opened: Opened | undefined, present: Book, options: Sa
   const stylesPart = draft.read(stylesPath);
   const themePath = partOfKind(workbook, "theme");
   const theme = themePath !== undefined && draft.has(themePath) ? draft.read(themePath).root : undefined;
-  const styles = new StylesDraft(stylesPart, readStyles(stylesPart.root, themeColors(theme)));
+  const stylesDraft = new StylesDraft(stylesPart, readStyles(stylesPart.root, themeColors(theme)));
   let mark: string | undefined;
-  const dynamicArray = (): string =>
+  const markOnce = (): string =>
     (mark ??= dynamicArrayMark(draft, workbook.path, partOfKind(workbook, "sheetMetadata")));
 
   let changesFormulas = false;
@@ -144,16 +149,21 @@ export const writeBook = (opened: Opened | undefined, present: Book, options: Sa
   for (const sheet of now.sheets) {
     const path = paths.get(sheet.name) ?? "";
     const was = compared.get(sheet.name) ?? blankSheet(sheet.name);
-    const patch = () => patchSheet(draft.read(path), was, sheet, { styles, looks: now.styles, dynamicArray });
+    const patch = () =>
+      patchSheet(draft.read(path), was, sheet, {
+        stylesDraft,
+        styles: now.styles,
+        dynamicArrayMark: markOnce,
+      });
     let patched = patch();
     if (patched.splices.length === 0) continue;
-    if (draft.edit(path, missingPlaces)) patched = patch();
+    if (draft.edit(path, explicitReferences)) patched = patch();
     const { splices } = patched;
     changesCells = true;
     changesFormulas ||= patched.changesFormulas;
     draft.edit(path, () => splices);
   }
-  draft.edit(stylesPath, () => styles.changes());
+  draft.edit(stylesPath, () => stylesDraft.changes());
   for (const { name, drawing, pictures = [] } of now.sheets) {
     const path = paths.get(name) ?? "";
     if (drawing) addDrawing(draft, path, drawing);
@@ -174,6 +184,6 @@ export const writeBook = (opened: Opened | undefined, present: Book, options: Sa
 
   const chain = partOfKind(workbook, "calcChain");
   if (changesFormulas && chain !== undefined) draft.remove(workbook.path, chain);
-  if (changesCells && options.hasDoubtfulResults) calculateOnOpening(draft, workbook.path);
+  if (changesCells && options.hasDifferingResults) calculateOnOpening(draft, workbook.path);
   return draft.result();
 };

@@ -1,5 +1,5 @@
 import type { BookPicture } from "../book/book";
-import { putOverCells } from "./drawing";
+import { addAnchored } from "./drawing";
 import type { PackageDraft } from "../package/packageDraft";
 import { RELATIONSHIP_TYPES } from "../package/relationships";
 import { attributesText } from "../xml/xmlText";
@@ -16,12 +16,12 @@ const addImage = (
 ): string => {
   const path = draft.freePath("xl/media/image", `.${kind}`);
   draft.add(path, kind === "png" ? "image/png" : "image/svg+xml", bytes);
-  return draft.relate(drawingPath, "image", path);
+  return draft.addRelationship(drawingPath, "image", path);
 };
 
 /** Adds a picture to a sheet: as dots for every reader, and as lines, where it has any, for those who know how. */
 export const addPicture = (draft: PackageDraft, sheetPath: string, picture: BookPicture): void => {
-  putOverCells(draft, sheetPath, picture, (drawingPath, id, size) => {
+  addAnchored(draft, sheetPath, picture, (drawingPath, id, size) => {
     const png = addImage(draft, drawingPath, "png", picture.png);
     const svg = picture.svg && addImage(draft, drawingPath, "svg", picture.svg);
     const lines =

@@ -138,12 +138,12 @@ describe("a student's file", () => {
 
   it.each(EVERY)("shows every drawing that it holds when it is opened: $units, $level", (version) => {
     const problems = problemsOf(version);
-    const { book, unseen } = openXlsx(studentFile(problems, version));
+    const { book, notShown } = openXlsx(studentFile(problems, version));
     const drawn = problems.flatMap(({ question }) => question.figure?.description ?? []);
     expect(drawn.length).toBeGreaterThan(8);
     const shown = book.sheets.flatMap(({ filePictures = [] }) => filePictures);
     expect(shown.map(({ description }) => description)).toEqual(drawn);
-    expect(unseen.join()).not.toContain("drawings");
+    expect(notShown.join()).not.toContain("drawings");
   });
 
   it.each([

@@ -1,5 +1,5 @@
 import type { Book, BookCell, BookName, BookSheet } from "../../../src/xlsx/book/book";
-import { parseA1 } from "../../../src/xlsx/book/cellAddress";
+import { parseA1 } from "../../../src/xlsx/book/a1References";
 
 /** A sheet with some cells, by address. */
 export const sheetOf = (name: string, typed: Readonly<Record<string, BookCell>>): BookSheet => {

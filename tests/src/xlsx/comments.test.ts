@@ -4,7 +4,7 @@ import ExcelJS from "exceljs";
 import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import { watchStructuralEdits } from "../../../src/hosts/local/engine/structuralEdits";
-import { placeAfter } from "../../../src/xlsx/book/lineMoves";
+import { addressAfter } from "../../../src/xlsx/book/rowColumnMoves";
 import { PackageDraft } from "../../../src/xlsx/package/packageDraft";
 import { writeZip } from "../../../src/xlsx/package/zip";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
@@ -32,7 +32,7 @@ const commented = async (changeVml = (vml: string): string => vml): Promise<Uint
     "application/vnd.ms-excel.threadedcomments+xml",
     '<ThreadedComments xmlns="http://schemas.microsoft.com/office/spreadsheetml/2018/threadedcomments"><threadedComment ref="C4" id="{1}" personId="{2}"><text>ask the owner</text></threadedComment></ThreadedComments>',
   );
-  draft.relate("xl/worksheets/sheet1.xml", "threadedComment", THREAD);
+  draft.addRelationship("xl/worksheets/sheet1.xml", "threadedComment", THREAD);
   const changed = new Map(draft.result());
   changed.set(VML, new TextEncoder().encode(changeVml(new TextDecoder().decode(changed.get(VML)))));
   return writeZip(changed);
@@ -131,10 +131,10 @@ test("a place after several moves, counted one after the other", () => {
     { axis: "row", at: 4, count: -2 },
     { axis: "column", at: 0, count: 1 },
   ] as const;
-  const rowAfter = (row: number) => placeAfter({ row, column: 0 }, moves)?.row;
+  const rowAfter = (row: number) => addressAfter({ row, column: 0 }, moves)?.row;
   expect([0, 1, 2, 3].map(rowAfter)).toEqual([0, 1, undefined, 4]);
-  expect(placeAfter({ row: 1, column: 0 }, [{ axis: "row", at: 0, count: -2 }])).toBeUndefined();
-  expect(placeAfter({ row: 2, column: 0 }, [{ axis: "row", at: 0, count: -2 }])?.row).toBe(0);
+  expect(addressAfter({ row: 1, column: 0 }, [{ axis: "row", at: 0, count: -2 }])).toBeUndefined();
+  expect(addressAfter({ row: 2, column: 0 }, [{ axis: "row", at: 0, count: -2 }])?.row).toBe(0);
 });
 
 describeWithLibreOffice("in LibreOffice", () => {

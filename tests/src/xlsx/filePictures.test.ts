@@ -52,7 +52,7 @@ it("reads a file's pictures: where they lie, and what they are whatever they are
     { from: corner(1, 1), to: corner(3, 3), description: "", source },
     { from: corner(5, 4), to: { widthPx: 120, heightPx: 80 }, description: "", source },
   ]);
-  expect(file.unseen).toEqual([]);
+  expect(file.notShown).toEqual([]);
 });
 
 it("reads what the file says of a picture to those who can't see it", async () => {
@@ -151,7 +151,7 @@ describe("a picture that can't be shown as it is meant keeps no file from being 
   ])("one %s", async (_, path, change) => {
     const file = await opened(path, change);
     expect(picturesOf(file)).toHaveLength(1);
-    expect(file.unseen).toEqual(["1 picture"]);
+    expect(file.notShown).toEqual(["1 picture"]);
     expect(saveXlsx({ file, calculated: file.book }, file.book)).toBe(file.bytes);
   });
 
@@ -166,7 +166,7 @@ describe("a picture that can't be shown as it is meant keeps no file from being 
   ])("one %s", async (_, path, change) => {
     const file = await opened(path, change);
     expect(picturesOf(file)).toHaveLength(1);
-    expect(file.unseen).toEqual(["1 picture", "1 picture that isn't in the file"]);
+    expect(file.notShown).toEqual(["1 picture", "1 picture that isn't in the file"]);
   });
 
   it.each<[string, string, (part: Uint8Array) => Uint8Array]>([
@@ -184,7 +184,7 @@ describe("a picture that can't be shown as it is meant keeps no file from being 
   ])("all of a sheet %s", async (_, path, change) => {
     const file = await opened(path, change);
     expect(picturesOf(file)).toEqual([]);
-    expect(file.unseen).toEqual(["2 pictures"]);
+    expect(file.notShown).toEqual(["2 pictures"]);
   });
 
   it("those beyond the number that is taken", async () => {
@@ -194,6 +194,6 @@ describe("a picture that can't be shown as it is meant keeps no file from being 
       return inText(anchor, one.repeat(LIMITS.pictures + 5))(part);
     });
     expect(picturesOf(file)).toHaveLength(LIMITS.pictures);
-    expect(file.unseen).toEqual(["1 picture"]);
+    expect(file.notShown).toEqual(["1 picture"]);
   });
 });

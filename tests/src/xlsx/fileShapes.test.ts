@@ -69,7 +69,7 @@ it("draws a group of lines, faces and words where it lies", () => {
   expect(arrows).toEqual(["120,20", "120,80"]);
   expect(elementsOf(read, "text")).toMatchObject([{ x: "140", y: "50", "text-anchor": "start" }]);
   expect(svgText(read)).toContain(">5 &lt; 6</tspan>");
-  expect(read.unseen).toEqual([]);
+  expect(read.notShown).toEqual([]);
 });
 
 it("draws what a group makes larger, and what is flipped", () => {
@@ -127,5 +127,5 @@ it.each<[string, string | RegExp, string]>([
 ])("leaves a drawing alone that holds %s, and names it", (_, from, to) => {
   const read = opened(from, to);
   expect(pictureOf(read)).toBeUndefined();
-  expect(read.unseen).toEqual(["1 sheet with drawings"]);
+  expect(read.notShown).toEqual(["1 sheet with drawings"]);
 });

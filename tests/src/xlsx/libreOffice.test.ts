@@ -2,7 +2,7 @@ import { CellError, type Cell } from "../../../shared/cell";
 import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import type { Book } from "../../../src/xlsx/book/book";
-import { doubtfulResults } from "../../../src/xlsx/write/doubtfulResults";
+import { differingResults } from "../../../src/xlsx/write/cachedResults";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 import { writeZip } from "../../../src/xlsx/package/zip";
 import { convert, describeWithLibreOffice } from "../../support/libreOffice";
@@ -115,7 +115,7 @@ describeWithLibreOffice("workbooks made by LibreOffice", () => {
 
     it("calculates to the same here, and comes back as the very same file", async () => {
       const { file, engine, calculated } = await open();
-      expect(doubtfulResults(file.book, calculated)).toEqual([]);
+      expect(differingResults(file.book, calculated)).toEqual([]);
       expect(saveXlsx({ file, calculated }, engine.book())).toBe(bytes);
       engine.dispose();
     });

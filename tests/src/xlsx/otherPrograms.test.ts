@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
-import { doubtfulResults } from "../../../src/xlsx/write/doubtfulResults";
+import { differingResults } from "../../../src/xlsx/write/cachedResults";
 import { writeZip } from "../../../src/xlsx/package/zip";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 
@@ -22,7 +22,7 @@ describe.each(FILES)("a package's example workbook, %s", (path) => {
     const engine = createHeadlessEngine(localCatalog, file.book);
     await engine.calculated();
     const calculated = engine.book();
-    expect(doubtfulResults(file.book, calculated)).toEqual([]);
+    expect(differingResults(file.book, calculated)).toEqual([]);
     expect(saveXlsx({ file, calculated }, engine.book())).toBe(bytes);
 
     const sheet = file.book.sheets[0]?.name ?? "";
@@ -51,10 +51,10 @@ describe.each(FILES)("a package's example workbook, %s", (path) => {
 });
 
 it("says what a workbook holds that isn't shown", () => {
-  const { parts, unseen } = openXlsx(read("ranges/template.xlsx"));
-  expect(unseen).toEqual(["1 chart"]);
+  const { parts, notShown } = openXlsx(read("ranges/template.xlsx"));
+  expect(notShown).toEqual(["1 chart"]);
   const withMacros = new Map([...parts, ["xl/vbaProject.bin", new Uint8Array([1, 2, 3])]] as const);
-  expect(openXlsx(writeZip(withMacros)).unseen).toEqual(["1 chart", "1 macro project"]);
+  expect(openXlsx(writeZip(withMacros)).notShown).toEqual(["1 chart", "1 macro project"]);
 });
 
 it("refuses a workbook under a password", () => {

@@ -3,7 +3,7 @@ import { CellError } from "../../../shared/cell";
 import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import type { Book } from "../../../src/xlsx/book/book";
-import { doubtfulResults } from "../../../src/xlsx/write/doubtfulResults";
+import { differingResults } from "../../../src/xlsx/write/cachedResults";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../src/xlsx/xlsxFile";
 import type { SaveOptions } from "../../../src/xlsx/write/writeBook";
 import { placeOf } from "../../support/place";
@@ -126,13 +126,13 @@ it("keeps the file's error where the engine would have a number, and tells of it
   bid.getCell("C1").value = { formula: "GABLE.COURSES(1)", result: { error: "#NAME?" } };
   engine.dispose();
   await open(new Uint8Array(await workbook.xlsx.writeBuffer()));
-  expect(doubtfulResults(file.book, calculated)).toEqual(['B1 on "Bid"']);
+  expect(differingResults(file.book, calculated)).toEqual(['B1 on "Bid"']);
   expect((await readBack(save())).getWorksheet("Bid")?.getCell("B1").result).toEqual({ error: "#VALUE!" });
 });
 
 it("keeps the file's result of a formula that it can't work out", async () => {
   await edit("Bid", "B2", 50);
-  const bid = (await readBack(save({ hasDoubtfulResults: true }))).getWorksheet("Bid");
+  const bid = (await readBack(save({ hasDifferingResults: true }))).getWorksheet("Bid");
   expect(bid?.getCell("E2").value).toMatchObject({ formula: "NOSUCHTHING(B2)", result: 7 });
 });
 

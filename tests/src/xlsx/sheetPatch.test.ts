@@ -1,6 +1,6 @@
 import { strToU8 } from "fflate";
 import type { Book, BookCell, BookSheet } from "../../../src/xlsx/book/book";
-import { emptyPackage, USUAL_STYLES } from "../../../src/xlsx/package/emptyPackage";
+import { emptyPackage, DEFAULT_STYLES } from "../../../src/xlsx/package/emptyPackage";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../src/xlsx/xlsxFile";
 import { dimensionChanges } from "../../../src/xlsx/write/sheetFrame";
 import { parseXml } from "../../../src/xlsx/xml/xml";
@@ -13,7 +13,7 @@ const SHEET = "xl/worksheets/sheet1.xml";
 /** A workbook of one sheet, whose part is this text, with one look beside the usual one. */
 const fileOf = (sheet: string): XlsxFile => {
   const { parts } = openXlsx(saveXlsx(undefined, bookOf({ A1: { value: 1 } })));
-  const looks = USUAL_STYLES.replace(
+  const looks = DEFAULT_STYLES.replace(
     /<cellXfs count="1">(.*?)<\/cellXfs>/,
     '<cellXfs count="2">$1$1</cellXfs>',
   );

@@ -4,7 +4,7 @@ import ExcelJS from "exceljs";
 import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import type { Book } from "../../../src/xlsx/book/book";
-import { followFormula } from "../../../src/xlsx/formulas/followSheets";
+import { updateReferences } from "../../../src/xlsx/formulas/sheetReferences";
 import { writeZip } from "../../../src/xlsx/package/zip";
 import { openXlsx, saveXlsx, type XlsxFile } from "../../../src/xlsx/xlsxFile";
 import { convert, describeWithLibreOffice } from "../../support/libreOffice";
@@ -229,7 +229,7 @@ test.each([
     ["prices", "New"],
     ["gone", undefined],
   ]);
-  expect(followFormula(formula, { sheets, goneTables: new Set(["lost"]) })).toBe(now);
+  expect(updateReferences(formula, { sheets, deletedTables: new Set(["lost"]) })).toBe(now);
 });
 
 describeWithLibreOffice("in LibreOffice", () => {

@@ -9,8 +9,8 @@ import {
 } from "@univerjs/core";
 import { CellError } from "../../../../shared/cell";
 import { highest } from "../../../../shared/highest";
-import type { Book, BookCell, BookLine, BookSheet } from "../../../xlsx/book/book";
-import { parseRange } from "../../../xlsx/book/cellAddress";
+import type { Book, BookCell, BookRowOrColumn, BookSheet } from "../../../xlsx/book/book";
+import { parseRange } from "../../../xlsx/book/a1References";
 import { rowPxOfFont } from "../../../xlsx/styles/sizes";
 import { dropDownsResource, fileDropDownRules } from "../engine/dropDowns";
 import { filePicturesResource, placedPictures, type PlacedPicture } from "../pictures/filePictures";
@@ -35,14 +35,14 @@ const cellData = (cell: BookCell): ICellData => ({
   ...(cell.style !== undefined && { s: cell.style }),
 });
 
-const lineData = ({ isHidden, style }: BookLine) => ({
+const lineData = ({ isHidden, style }: BookRowOrColumn) => ({
   ...(isHidden && { hd: BooleanNumber.TRUE }),
   ...(style !== undefined && { s: style }),
 });
 
 /** The heights that rows need for their biggest font where the file leaves that to whoever shows it. */
 const fittedRowHeights = (
-  { cells, rows, usualRowPx = DEFAULT_WORKSHEET_ROW_HEIGHT }: BookSheet,
+  { cells, rows, defaultRowPx = DEFAULT_WORKSHEET_ROW_HEIGHT }: BookSheet,
   { styles }: Book,
 ): ReadonlyMap<number, number> =>
   new Map(
@@ -51,7 +51,7 @@ const fittedRowHeights = (
       let points = 0;
       for (const { style = "" } of inRow.values()) points = Math.max(points, styles.get(style)?.fs ?? 0);
       const heightPx = rowPxOfFont(points);
-      return heightPx > usualRowPx ? [[row, heightPx]] : [];
+      return heightPx > defaultRowPx ? [[row, heightPx]] : [];
     }),
   );
 
@@ -98,8 +98,8 @@ const sheetData = (id: string, sheet: BookSheet, book: Book): Partial<IWorksheet
         { ...(line.sizePx !== undefined && { w: line.sizePx }), ...lineData(line) },
       ]),
     ),
-    ...(sheet.usualRowPx !== undefined && { defaultRowHeight: sheet.usualRowPx }),
-    ...(sheet.usualColumnPx !== undefined && { defaultColumnWidth: sheet.usualColumnPx }),
+    ...(sheet.defaultRowPx !== undefined && { defaultRowHeight: sheet.defaultRowPx }),
+    ...(sheet.defaultColumnPx !== undefined && { defaultColumnWidth: sheet.defaultColumnPx }),
     mergeData: sheet.merges.flatMap((text) => {
       const range = parseRange(text);
       return range

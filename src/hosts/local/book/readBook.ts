@@ -12,9 +12,9 @@ import {
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { PAGE_SETUP } from "../../../workbook/pageSetup";
 import type { Print } from "../../../workbook/plan";
-import type { Book, BookCell, BookLine, BookSheet, DropDown } from "../../../xlsx/book/book";
+import type { Book, BookCell, BookRowOrColumn, BookSheet, DropDown } from "../../../xlsx/book/book";
 import { fileStyleIndex } from "../../../xlsx/book/book";
-import { rangeText } from "../../../xlsx/book/cellAddress";
+import { rangeText } from "../../../xlsx/book/a1References";
 import { isFileRule } from "../engine/dropDowns";
 import { definedNamesIn } from "../engine/definedNames";
 import { hasProtection } from "../engine/protection";
@@ -100,10 +100,10 @@ export const readBook = (
       sizeOf: (line: T) => number | undefined,
     ) =>
       new Map(
-        Object.entries(data ?? {}).flatMap(([index, line]): [number, BookLine][] => {
+        Object.entries(data ?? {}).flatMap(([index, line]): [number, BookRowOrColumn][] => {
           if (!line) return [];
           const sizePx = sizeOf(line);
-          const read: BookLine = {
+          const read: BookRowOrColumn = {
             ...(sizePx !== undefined && { sizePx }),
             ...(line.hd === BooleanNumber.TRUE && { isHidden: true }),
             ...styleOf(line.s),

@@ -7,7 +7,7 @@ import {
 } from "@univerjs/core";
 import type { SheetPlan } from "../../../workbook/plan";
 import type { BookSheet } from "../../../xlsx/book/book";
-import { parseRange } from "../../../xlsx/book/cellAddress";
+import { parseRange } from "../../../xlsx/book/a1References";
 
 /** A list as the engine keeps it; one that stands in cells begins with an equals sign. */
 const listRule = (

@@ -9,7 +9,7 @@ import {
   RemoveRowMutation,
   ReorderRangeMutation,
 } from "@univerjs/sheets";
-import type { LineMove, SheetMoves } from "../../../xlsx/book/lineMoves";
+import type { RowColumnMove, SheetMoves } from "../../../xlsx/book/rowColumnMoves";
 
 interface StructuralEditParams {
   readonly subUnitId?: string;
@@ -21,7 +21,7 @@ interface StructuralEditParams {
 }
 
 /** What puts whole rows or columns in, or takes them out: what Undo does to the one is the other. */
-const LINE_MUTATIONS = new Map<string, { readonly axis: LineMove["axis"]; readonly sign: 1 | -1 }>([
+const LINE_MUTATIONS = new Map<string, { readonly axis: RowColumnMove["axis"]; readonly sign: 1 | -1 }>([
   [InsertRowMutation.id, { axis: "row", sign: 1 }],
   [RemoveRowMutation.id, { axis: "row", sign: -1 }],
   [InsertColMutation.id, { axis: "column", sign: 1 }],
@@ -45,7 +45,7 @@ export const sheetIdsOfStructuralEdit = (params: object | undefined): string[] =
   return [...ids].filter((id) => id !== undefined);
 };
 
-type Step = LineMove | "scattered";
+type Step = RowColumnMove | "scattered";
 
 /** What a step of the engine moves. */
 const stepOf = (id: string, { range }: StructuralEditParams): Step => {
@@ -71,7 +71,7 @@ const withStep = (steps: readonly Step[], step: Step, isTakenBack: boolean): Ste
 const netSteps = (steps: readonly Step[]): Step[] =>
   steps.reduce<Step[]>((left, step) => withStep(left, step, step !== "scattered" && step.count < 0), []);
 
-const isLineMovesOnly = (steps: readonly Step[]): steps is readonly LineMove[] =>
+const isLineMovesOnly = (steps: readonly Step[]): steps is readonly RowColumnMove[] =>
   !steps.includes("scattered");
 
 /** Watches what was moved on which sheets, other than there and back. */

@@ -1,5 +1,5 @@
 import type { BookTable } from "../../../xlsx/book/book";
-import { parseRange } from "../../../xlsx/book/cellAddress";
+import { parseRange } from "../../../xlsx/book/a1References";
 import type { Token } from "../../../workbook/formulas/tokens";
 
 /**

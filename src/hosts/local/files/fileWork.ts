@@ -1,4 +1,4 @@
-import { afterMessage } from "../../../xlsx/afterMessage";
+import { restoreErrors } from "../../../xlsx/restoreErrors";
 import type { FileAnswer, FileJob } from "../../../xlsx/fileJob";
 
 /** Does a job somewhere else, and drops it where it is canceled. */
@@ -14,8 +14,8 @@ export interface FileWork {
 /** Reading and writing files beside the page, so that nobody waits to type. */
 export const fileWork = (send: SendJob): FileWork => ({
   read: async (bytes, signal) => {
-    const { book, unseen } = (await send({ kind: "read", bytes }, signal)) as FileAnswer["read"];
-    return { book: afterMessage(book), unseen };
+    const { book, notShown } = (await send({ kind: "read", bytes }, signal)) as FileAnswer["read"];
+    return { book: restoreErrors(book), notShown };
   },
   write: async (job, signal) => (await send({ kind: "write", ...job }, signal)) as FileAnswer["write"],
 });

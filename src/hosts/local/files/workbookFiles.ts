@@ -1,7 +1,7 @@
 import { counted } from "../../../../shared/describe";
 import type { WorkbookFiles } from "../../../pane/parts/paneHost";
 import type { Book, BookSheet } from "../../../xlsx/book/book";
-import { doubtfulResults } from "../../../xlsx/write/doubtfulResults";
+import { differingResults } from "../../../xlsx/write/cachedResults";
 import type { canBeDrawn } from "../pictures/decodedImage";
 import type { download } from "./download";
 import { withoutDamagedPictures } from "./damagedPictures";
@@ -77,7 +77,7 @@ export const workbookFiles = (
       const before = await ready;
       const steps = before.steps();
       const bytes = new Uint8Array(await chosen.arrayBuffer());
-      const { book: read, unseen } = await work.read(bytes, signal);
+      const { book: read, notShown } = await work.read(bytes, signal);
       const { book: shown, damaged } = await withoutDamagedPictures(read, canBeDrawn, signal);
       signal.throwIfAborted();
       await before.finishEditing();
@@ -93,11 +93,11 @@ export const workbookFiles = (
       await workbook.calculated;
       const inFile = withoutPictures(read);
       const calculated = workbook.book();
-      base = { name: chosen.name, bytes, inFile, calculated, doubtful: doubtfulResults(inFile, calculated) };
+      base = { name: chosen.name, bytes, inFile, calculated, doubtful: differingResults(inFile, calculated) };
       savedSteps = workbook.steps();
       const { brokenSeals } = await import("../../../sheets/sealCheck/brokenSeals");
       return {
-        said: openedInWords(base, [...unseen, ...damagedInWords(damaged)]),
+        said: openedInWords(base, [...notShown, ...damagedInWords(damaged)]),
         warnings: brokenSeals(workbook.contents()),
       };
     },
@@ -138,7 +138,7 @@ export const workbookFiles = (
           now: { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, ...picturesOn(sheet.name) })) },
           options: {
             movesBySheet,
-            hasDoubtfulResults: (base?.doubtful.length ?? 0) > 0,
+            hasDifferingResults: (base?.doubtful.length ?? 0) > 0,
           },
         },
         signal,

@@ -13,7 +13,7 @@ import {
 } from "@univerjs/sheets";
 import type { CellAddress } from "../../../workbook/address";
 import type { SpreadsheetTable } from "../../../workbook/survey";
-import { parseRange } from "../../../xlsx/book/cellAddress";
+import { parseRange } from "../../../xlsx/book/a1References";
 import { isStructuralEdit, watchStructuralEdits } from "../engine/structuralEdits";
 import { fileMetadataOf, readFileMetadata } from "../engine/fileMetadata";
 import { tableParts } from "../engineFixes/tableParts";

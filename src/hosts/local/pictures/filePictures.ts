@@ -10,7 +10,7 @@ import {
 import type { ICellOverGridPosition } from "@univerjs/sheets";
 import type { ISheetImage } from "@univerjs/sheets-drawing";
 import { LAST_CELL } from "../../../workbook/address";
-import type { BookSheet, CellSpot, FilePicture } from "../../../xlsx/book/book";
+import type { BookSheet, AnchorPoint, FilePicture } from "../../../xlsx/book/book";
 
 /** Pictures that a file has brought: it keeps its own, so they aren't written again. */
 const FILE_PICTURE_PREFIX = "file-picture-";
@@ -66,7 +66,7 @@ const lineAt = (
 };
 
 /** The place that lies so far to the right of and below a cell's corner. */
-const placeFrom = (sizes: Partial<Sizes>, { row, column, offsetPx }: CellSpot): ICellOverGridPosition => {
+const placeFrom = (sizes: Partial<Sizes>, { row, column, offsetPx }: AnchorPoint): ICellOverGridPosition => {
   const [atRow, rowOffset] = lineAt(row, offsetPx.y, LAST_CELL.row, (each) => rowPx(sizes, each));
   const [atColumn, columnOffset] = lineAt(column, offsetPx.x, LAST_CELL.column, (each) =>
     columnPx(sizes, each),
@@ -74,7 +74,7 @@ const placeFrom = (sizes: Partial<Sizes>, { row, column, offsetPx }: CellSpot): 
   return { row: atRow, rowOffset, column: atColumn, columnOffset };
 };
 
-const endOf = ({ from, to }: FilePicture): CellSpot =>
+const endOf = ({ from, to }: FilePicture): AnchorPoint =>
   "row" in to
     ? to
     : { ...from, offsetPx: { x: from.offsetPx.x + to.widthPx, y: from.offsetPx.y + to.heightPx } };

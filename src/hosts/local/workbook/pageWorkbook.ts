@@ -21,7 +21,7 @@ import type { CellPatch, Undo } from "../../../workbook/patch";
 import type { WorkbookPlan } from "../../../workbook/plan";
 import type { Survey } from "../../../workbook/survey";
 import type { Book } from "../../../xlsx/book/book";
-import type { SheetMoves } from "../../../xlsx/book/lineMoves";
+import type { SheetMoves } from "../../../xlsx/book/rowColumnMoves";
 import { readBook } from "../book/readBook";
 import { addSheets } from "../cells/addSheets";
 import { readContents } from "../cells/contents";

@@ -1,14 +1,14 @@
 import { LAST_CELL } from "../../../workbook/address";
-import type { CellSpot, FilePicture } from "../../book/book";
+import type { AnchorPoint, FilePicture } from "../../book/book";
 import { pxOfEmu } from "../../styles/sizes";
 import { childOf, numberAttribute, type XmlElement } from "../../xml/xml";
-import { NotShown, onlyIf, orNotShown } from "./notShown";
+import { Unsupported, requireSupported, orUnsupported } from "./unsupported";
 
 /** Of a length, in EMU: the format's own bound. */
 const LONGEST_EMU = 2 ** 31;
 
 const within = (number: number, least: number, most: number): number => {
-  onlyIf(number >= least && number <= most);
+  requireSupported(number >= least && number <= most);
   return number;
 };
 
@@ -19,7 +19,7 @@ const inText = (element: XmlElement | undefined, name: string, least: number, mo
 
 const index = (element: XmlElement | undefined, name: string, last: number): number => {
   const number = inText(element, name, 0, last);
-  onlyIf(Number.isInteger(number));
+  requireSupported(Number.isInteger(number));
   return number;
 };
 
@@ -27,7 +27,7 @@ const index = (element: XmlElement | undefined, name: string, last: number): num
 const offsetPx = (element: XmlElement | undefined, name: string): number =>
   Math.max(0, pxOfEmu(inText(element, name, -LONGEST_EMU, LONGEST_EMU)));
 
-const spot = (anchor: XmlElement, name: "from" | "to"): CellSpot => {
+const spot = (anchor: XmlElement, name: "from" | "to"): AnchorPoint => {
   const element = childOf(anchor, name);
   return {
     row: index(element, "row", LAST_CELL.row),
@@ -37,14 +37,14 @@ const spot = (anchor: XmlElement, name: "from" | "to"): CellSpot => {
 };
 
 const lengthPx = (element: XmlElement | undefined, name: string, leastEmu: number): number =>
-  pxOfEmu(within(orNotShown(numberAttribute(element, name)), leastEmu, LONGEST_EMU));
+  pxOfEmu(within(orUnsupported(numberAttribute(element, name)), leastEmu, LONGEST_EMU));
 
 const size = (anchor: XmlElement): { readonly widthPx: number; readonly heightPx: number } => {
   const element = childOf(anchor, "ext");
   return { widthPx: lengthPx(element, "cx", 1), heightPx: lengthPx(element, "cy", 1) };
 };
 
-const isBehind = (from: CellSpot, to: CellSpot): boolean =>
+const isBehind = (from: AnchorPoint, to: AnchorPoint): boolean =>
   (to.row > from.row || (to.row === from.row && to.offsetPx.y > from.offsetPx.y)) &&
   (to.column > from.column || (to.column === from.column && to.offsetPx.x > from.offsetPx.x));
 
@@ -53,7 +53,7 @@ export const readAnchor = (anchor: XmlElement): Pick<FilePicture, "from" | "to">
   switch (anchor.name) {
     case "twoCellAnchor": {
       const [from, to] = [spot(anchor, "from"), spot(anchor, "to")];
-      onlyIf(isBehind(from, to));
+      requireSupported(isBehind(from, to));
       return { from, to };
     }
     case "oneCellAnchor":
@@ -64,6 +64,6 @@ export const readAnchor = (anchor: XmlElement): Pick<FilePicture, "from" | "to">
       return { from: { row: 0, column: 0, offsetPx: corner }, to: size(anchor) };
     }
     default:
-      throw new NotShown();
+      throw new Unsupported();
   }
 };

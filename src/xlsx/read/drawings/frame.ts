@@ -1,6 +1,6 @@
 import type { PicturePoint } from "../../../pictures/picturePoint";
 import { childOf, flagAttribute, numberAttribute, type XmlElement } from "../../xml/xml";
-import { onlyIf, orNotShown } from "./notShown";
+import { requireSupported, orUnsupported } from "./unsupported";
 
 export interface Frame {
   readonly left: number;
@@ -16,16 +16,16 @@ export const cornersFrame = (
 ): Frame => {
   const [at, extent] = [childOf(place, corner), childOf(place, size)];
   return {
-    left: orNotShown(numberAttribute(at, "x")),
-    top: orNotShown(numberAttribute(at, "y")),
-    width: orNotShown(numberAttribute(extent, "cx")),
-    height: orNotShown(numberAttribute(extent, "cy")),
+    left: orUnsupported(numberAttribute(at, "x")),
+    top: orUnsupported(numberAttribute(at, "y")),
+    width: orUnsupported(numberAttribute(extent, "cx")),
+    height: orUnsupported(numberAttribute(extent, "cy")),
   };
 };
 
 /** Nothing that is turned is shown. */
-export const refuseTurned = (place: XmlElement | undefined): void => {
-  onlyIf((numberAttribute(place, "rot") ?? 0) === 0);
+export const refuseRotated = (place: XmlElement | undefined): void => {
+  requireSupported((numberAttribute(place, "rot") ?? 0) === 0);
 };
 
 export const flips = (place: XmlElement | undefined): { readonly x: boolean; readonly y: boolean } => ({
@@ -37,13 +37,13 @@ export const flips = (place: XmlElement | undefined): { readonly x: boolean; rea
 const FARTHEST = 1e9;
 
 /** A change of measure that takes one frame to another, as a group does with what is in it. */
-export interface Change {
+export interface FrameTransform {
   readonly from: Frame;
   readonly to: Frame;
 }
 
-export const changed = ({ left, top, width, height }: Frame, { from, to }: Change): Frame => {
-  onlyIf(from.width > 0 && from.height > 0);
+export const transformed = ({ left, top, width, height }: Frame, { from, to }: FrameTransform): Frame => {
+  requireSupported(from.width > 0 && from.height > 0);
   const [across, down] = [to.width / from.width, to.height / from.height];
   const frame = {
     left: to.left + (left - from.left) * across,
@@ -51,12 +51,12 @@ export const changed = ({ left, top, width, height }: Frame, { from, to }: Chang
     width: width * across,
     height: height * down,
   };
-  onlyIf(Object.values(frame).every((length) => Math.abs(length) <= FARTHEST));
+  requireSupported(Object.values(frame).every((length) => Math.abs(length) <= FARTHEST));
   return frame;
 };
 
 /** The spot that lies so far across and down a frame, both from 0 to 1. */
-export const spotIn = ({ left, top, width, height }: Frame, across: number, down: number): PicturePoint => ({
+export const pointIn = ({ left, top, width, height }: Frame, across: number, down: number): PicturePoint => ({
   x: left + across * width,
   y: top + down * height,
 });

@@ -1,62 +1,65 @@
 import type { PicturePoint } from "../../../pictures/picturePoint";
 import { childOf, numberAttribute, type XmlElement } from "../../xml/xml";
-import { spotIn, type Frame } from "./frame";
-import { NotShown, onlyIf, orNotShown } from "./notShown";
+import { pointIn, type Frame } from "./frame";
+import { Unsupported, requireSupported, orUnsupported } from "./unsupported";
 
 /** A line from spot to spot. */
 export interface Outline {
-  readonly spots: readonly PicturePoint[];
+  readonly points: readonly PicturePoint[];
   readonly isClosed: boolean;
 }
 
 /** From 0 to 1, across and down the shape's frame. */
-type Share = readonly [across: number, down: number];
+type Fraction = readonly [across: number, down: number];
 
-const CORNERS: readonly Share[] = [
+const CORNERS: readonly Fraction[] = [
   [0, 0],
   [1, 0],
   [1, 1],
   [0, 1],
 ];
-const DIAGONAL: readonly Share[] = [
+const DIAGONAL: readonly Fraction[] = [
   [0, 0],
   [1, 1],
 ];
 
-interface Shares {
-  readonly shares: readonly Share[];
+interface FractionalOutline {
+  readonly points: readonly Fraction[];
   readonly isClosed: boolean;
 }
 
-const namedShares = (name: string | undefined): Shares => {
+const presetOutline = (name: string | undefined): FractionalOutline => {
   switch (name) {
     case "rect":
-      return { shares: CORNERS, isClosed: true };
+      return { points: CORNERS, isClosed: true };
     case "line":
     case "straightConnector1":
-      return { shares: DIAGONAL, isClosed: false };
+      return { points: DIAGONAL, isClosed: false };
     default:
-      throw new NotShown();
+      throw new Unsupported();
   }
 };
 
-const shareOf = (at: number, whole: number): number => (whole === 0 ? 0 : at / whole);
+const fractionOf = (at: number, whole: number): number => (whole === 0 ? 0 : at / whole);
 
 /** The lines of a path; one with curves, or with places that are worked out, isn't known. */
-const pathShares = (path: XmlElement): Shares[] => {
-  onlyIf(!path.attributes.has("fill") && !path.attributes.has("stroke"));
-  const [width, height] = [numberAttribute(path, "w"), numberAttribute(path, "h")].map(orNotShown);
-  const lines: { shares: Share[]; isClosed: boolean }[] = [];
+const pathOutlines = (path: XmlElement): FractionalOutline[] => {
+  requireSupported(!path.attributes.has("fill") && !path.attributes.has("stroke"));
+  const [width, height] = [numberAttribute(path, "w"), numberAttribute(path, "h")].map(orUnsupported);
+  const lines: { points: Fraction[]; isClosed: boolean }[] = [];
   for (const step of path.children) {
     if (step.name === "close") {
-      orNotShown(lines.at(-1)).isClosed = true;
+      orUnsupported(lines.at(-1)).isClosed = true;
       continue;
     }
-    onlyIf(step.name === "moveTo" || step.name === "lnTo");
+    requireSupported(step.name === "moveTo" || step.name === "lnTo");
     const point = childOf(step, "pt");
-    const [x, y] = [numberAttribute(point, "x"), numberAttribute(point, "y")].map(orNotShown);
-    if (step.name === "moveTo") lines.push({ shares: [], isClosed: false });
-    orNotShown(lines.at(-1)).shares.push([shareOf(x ?? 0, width ?? 0), shareOf(y ?? 0, height ?? 0)]);
+    const [x, y] = [numberAttribute(point, "x"), numberAttribute(point, "y")].map(orUnsupported);
+    if (step.name === "moveTo") lines.push({ points: [], isClosed: false });
+    orUnsupported(lines.at(-1)).points.push([
+      fractionOf(x ?? 0, width ?? 0),
+      fractionOf(y ?? 0, height ?? 0),
+    ]);
   }
   return lines;
 };
@@ -69,11 +72,11 @@ export const outlines = (
 ): Outline[] => {
   const own = childOf(properties, "custGeom");
   const found = own
-    ? (childOf(own, "pathLst")?.children ?? []).flatMap(pathShares)
-    : [namedShares(childOf(properties, "prstGeom")?.attributes.get("prst"))];
-  return found.map(({ shares, isClosed }) => ({
-    spots: shares.map(([across, down]) =>
-      spotIn(frame, flipped.x ? 1 - across : across, flipped.y ? 1 - down : down),
+    ? (childOf(own, "pathLst")?.children ?? []).flatMap(pathOutlines)
+    : [presetOutline(childOf(properties, "prstGeom")?.attributes.get("prst"))];
+  return found.map(({ points, isClosed }) => ({
+    points: points.map(([across, down]) =>
+      pointIn(frame, flipped.x ? 1 - across : across, flipped.y ? 1 - down : down),
     ),
     isClosed,
   }));

@@ -1,6 +1,6 @@
 import { pxOfEmu } from "../../styles/sizes";
 import { childOf, numberAttribute, type XmlElement } from "../../xml/xml";
-import { onlyIf, orNotShown } from "./notShown";
+import { requireSupported, orUnsupported } from "./unsupported";
 
 const HEX = /^[0-9a-f]{6}$/i;
 
@@ -12,22 +12,22 @@ const isThemed = (shape: XmlElement, reference: "fillRef" | "lnRef"): boolean =>
 export const paintOf = (holder: XmlElement | undefined): string | undefined => {
   const fill = holder?.children.find(({ name }) => name.endsWith("Fill"));
   if (!fill || fill.name === "noFill") return fill && "none";
-  onlyIf(fill.name === "solidFill");
+  requireSupported(fill.name === "solidFill");
   const color = childOf(fill, "srgbClr");
   const hex = color?.attributes.get("val") ?? "";
-  onlyIf(HEX.test(hex) && color?.children.length === 0);
+  requireSupported(HEX.test(hex) && color?.children.length === 0);
   return `#${hex}`;
 };
 
 /** Shadows and the like aren't drawn. */
 export const refuseEffects = (properties: XmlElement | undefined): void => {
-  onlyIf((childOf(properties, "effectLst")?.children ?? []).length === 0);
-  onlyIf(["effectDag", "scene3d", "sp3d"].every((name) => !childOf(properties, name)));
+  requireSupported((childOf(properties, "effectLst")?.children ?? []).length === 0);
+  requireSupported(["effectDag", "scene3d", "sp3d"].every((name) => !childOf(properties, name)));
 };
 
 const paintOrNone = (holder: XmlElement | undefined, isOfTheme: boolean): string => {
   const paint = paintOf(holder);
-  onlyIf(paint !== undefined || !isOfTheme);
+  requireSupported(paint !== undefined || !isOfTheme);
   return paint ?? "none";
 };
 
@@ -57,17 +57,17 @@ const WIDEST_EMU = 20_116_800;
 
 const hasArrow = (line: XmlElement | undefined, name: "headEnd" | "tailEnd"): boolean => {
   const type = childOf(line, name)?.attributes.get("type") ?? "none";
-  onlyIf(type === "none" || type === "triangle");
+  requireSupported(type === "none" || type === "triangle");
   return type === "triangle";
 };
 
 export const strokeOf = (shape: XmlElement): Stroke => {
   const line = childOf(childOf(shape, "spPr"), "ln");
   const widthEmu = numberAttribute(line, "w") ?? USUAL_WIDTH_EMU;
-  onlyIf(widthEmu >= 0 && widthEmu <= WIDEST_EMU);
+  requireSupported(widthEmu >= 0 && widthEmu <= WIDEST_EMU);
   const widthPx = pxOfEmu(widthEmu);
-  const dashes = orNotShown(DASHES.get(childOf(line, "prstDash")?.attributes.get("val") ?? "solid"));
-  onlyIf(!childOf(line, "custDash"));
+  const dashes = orUnsupported(DASHES.get(childOf(line, "prstDash")?.attributes.get("val") ?? "solid"));
+  requireSupported(!childOf(line, "custDash"));
   return {
     color: paintOrNone(line, isThemed(shape, "lnRef")),
     widthPx,

@@ -2,11 +2,11 @@ import type { PicturePoint } from "../../../pictures/picturePoint";
 import { element, px } from "../../../pictures/svg";
 import { pxOfEmu } from "../../styles/sizes";
 import { childOf, flagAttribute, type XmlElement } from "../../xml/xml";
-import { changed, cornersFrame, flips, refuseTurned, type Change, type Frame } from "./frame";
-import { NotShown, onlyIf } from "./notShown";
+import { transformed, cornersFrame, flips, refuseRotated, type FrameTransform, type Frame } from "./frame";
+import { Unsupported, requireSupported } from "./unsupported";
 import { outlines, type Outline } from "./outline";
 import { fillOf, refuseEffects, strokeOf, type Stroke } from "./paint";
-import { wordsIn } from "./words";
+import { shapeText } from "./shapeText";
 
 /** On a dark page the cells are dark too: light lines on it, and every color keeps its hue. */
 const STYLE = element(
@@ -20,21 +20,21 @@ export const onPaper = (svg: string): string => svg.replace(STYLE, "");
 
 /** A side of a whole drawing: some ten pages. */
 const LONGEST_PX = 20_000;
-const ARROW_WIDTHS = 3;
+const ARROW_LINE_WIDTHS = 3;
 const SMALLEST_ARROW_PX = 7;
 
 const arrow = (at: PicturePoint, from: PicturePoint, { color, widthPx }: Stroke): string => {
   const length = Math.hypot(at.x - from.x, at.y - from.y);
   if (length === 0) return "";
-  const size = Math.max(SMALLEST_ARROW_PX, widthPx * ARROW_WIDTHS);
+  const size = Math.max(SMALLEST_ARROW_PX, widthPx * ARROW_LINE_WIDTHS);
   const [x, y] = [((from.x - at.x) / length) * size, ((from.y - at.y) / length) * size];
   const corner = (side: number): string =>
     `${px(at.x + x - (side * y) / 2)},${px(at.y + y + (side * x) / 2)}`;
   return element("polygon", { points: `${px(at.x)},${px(at.y)} ${corner(1)} ${corner(-1)}`, fill: color });
 };
 
-const arrowsOf = ({ spots }: Outline, stroke: Stroke): string[] => {
-  const [first, second, nextToLast, last] = [spots[0], spots[1], spots.at(-2), spots.at(-1)];
+const arrowsOf = ({ points }: Outline, stroke: Stroke): string[] => {
+  const [first, second, nextToLast, last] = [points[0], points[1], points.at(-2), points.at(-1)];
   if (!first || !second || !nextToLast || !last || stroke.color === "none") return [];
   return [
     ...(stroke.arrows.start ? [arrow(first, second, stroke)] : []),
@@ -45,19 +45,19 @@ const arrowsOf = ({ spots }: Outline, stroke: Stroke): string[] => {
 const pathOf = (lines: readonly Outline[]): string =>
   lines
     .map(
-      ({ spots, isClosed }) =>
-        `M${spots.map(({ x, y }) => `${px(x)} ${px(y)}`).join("L")}${isClosed ? "Z" : ""}`,
+      ({ points, isClosed }) =>
+        `M${points.map(({ x, y }) => `${px(x)} ${px(y)}`).join("L")}${isClosed ? "Z" : ""}`,
     )
     .join("");
 
-const shapeMarkup = (shape: XmlElement, change: Change): string[] => {
+const shapeMarkup = (shape: XmlElement, change: FrameTransform): string[] => {
   const properties = childOf(shape, "spPr");
   const place = childOf(properties, "xfrm");
-  refuseTurned(place);
+  refuseRotated(place);
   refuseEffects(properties);
   // What a linked shape says stands in a cell.
-  onlyIf((shape.attributes.get("textlink") ?? "") === "");
-  const frame = changed(cornersFrame(place, "off", "ext"), change);
+  requireSupported((shape.attributes.get("textlink") ?? "") === "");
+  const frame = transformed(cornersFrame(place, "off", "ext"), change);
   const lines = outlines(properties, frame, flips(place));
   const stroke = strokeOf(shape);
   const dashes = stroke.dashesPx.length > 0 && { "stroke-dasharray": stroke.dashesPx.map(px).join(" ") };
@@ -65,28 +65,30 @@ const shapeMarkup = (shape: XmlElement, change: Change): string[] => {
   return [
     element("path", { d: pathOf(lines), ...look }),
     ...lines.flatMap((each) => (each.isClosed ? [] : arrowsOf(each, stroke))),
-    ...wordsIn(shape, frame),
+    ...shapeText(shape, frame),
   ];
 };
 
 /** Beside its shapes a group holds what it is called and where it lies. */
-const OF_GROUP = ["nvGrpSpPr", "grpSpPr", "extLst"];
+const GROUP_PROPERTIES = ["nvGrpSpPr", "grpSpPr", "extLst"];
 
-const groupMarkup = (group: XmlElement, change: Change): string[] => {
+const groupMarkup = (group: XmlElement, change: FrameTransform): string[] => {
   const place = childOf(childOf(group, "grpSpPr"), "xfrm");
-  refuseTurned(place);
-  onlyIf(!flips(place).x && !flips(place).y);
+  refuseRotated(place);
+  requireSupported(!flips(place).x && !flips(place).y);
   const inside = {
     from: cornersFrame(place, "chOff", "chExt"),
-    to: changed(cornersFrame(place, "off", "ext"), change),
+    to: transformed(cornersFrame(place, "off", "ext"), change),
   };
-  return group.children.flatMap((child) => (OF_GROUP.includes(child.name) ? [] : markup(child, inside)));
+  return group.children.flatMap((child) =>
+    GROUP_PROPERTIES.includes(child.name) ? [] : markup(child, inside),
+  );
 };
 
 const isHidden = (thing: XmlElement): boolean =>
   thing.children.some((each) => flagAttribute(childOf(each, "cNvPr"), "hidden") === true);
 
-const markup = (thing: XmlElement, change: Change): string[] => {
+const markup = (thing: XmlElement, change: FrameTransform): string[] => {
   if (isHidden(thing)) return [];
   switch (thing.name) {
     case "sp":
@@ -95,7 +97,7 @@ const markup = (thing: XmlElement, change: Change): string[] => {
     case "grpSp":
       return groupMarkup(thing, change);
     default:
-      throw new NotShown();
+      throw new Unsupported();
   }
 };
 
@@ -105,7 +107,7 @@ export const shapesSvg = (thing: XmlElement): string => {
   const from = cornersFrame(childOf(properties, "xfrm"), "off", "ext");
   const to: Frame = { left: 0, top: 0, width: pxOfEmu(from.width), height: pxOfEmu(from.height) };
   const { width, height } = to;
-  onlyIf([width, height].every((length) => length > 0 && length <= LONGEST_PX));
+  requireSupported([width, height].every((length) => length > 0 && length <= LONGEST_PX));
   return element(
     "svg",
     {

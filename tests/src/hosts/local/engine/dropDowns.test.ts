@@ -42,7 +42,7 @@ it("a file's lists are offered: words, and words that stand in cells", async () 
     { formula1: "=$D$1:$D$4", ranges: [cell(2, 1)] },
     { formula1: "='Old bid'!$D$1:$D$4", ranges: [cell(3, 1)] },
   ]);
-  expect(file.unseen).toEqual([]);
+  expect(file.notShown).toEqual([]);
 });
 
 it("other rules aren't, and the page says so", async () => {
@@ -51,7 +51,7 @@ it("other rules aren't, and the page says so", async () => {
     B3: list("INDIRECT(A1)"),
   });
   expect(engineRules(file)).toEqual([]);
-  expect(file.unseen).toEqual(["2 validation rules"]);
+  expect(file.notShown).toEqual(["2 validation rules"]);
 });
 
 it("a list over a whole column is offered as far as the sheet is shown", async () => {

@@ -111,7 +111,7 @@ it("shows the pictures of a file but for damaged ones, which it names", async ()
       read: async (bytes, signal) => {
         const { book } = await work.read(bytes, signal);
         const sheets = book.sheets.map((sheet) => ({ ...sheet, filePictures }));
-        return { book: { ...book, sheets }, unseen: ["1 chart"] };
+        return { book: { ...book, sheets }, notShown: ["1 chart"] };
       },
     },
   });

@@ -7,7 +7,7 @@ import { localCatalog } from "../../../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { deleteSheetsCompletely } from "../../../../../src/hosts/local/engineFixes/sheetDeletion";
 import { registerTables } from "../../../../../src/hosts/local/formulas/fileTables";
-import { doubtfulResults } from "../../../../../src/xlsx/write/doubtfulResults";
+import { differingResults } from "../../../../../src/xlsx/write/cachedResults";
 import { openXlsx, type XlsxFile } from "../../../../../src/xlsx/xlsxFile";
 import { writeZip } from "../../../../../src/xlsx/package/zip";
 import { readArea } from "../../../../../src/workbook/address";
@@ -56,7 +56,7 @@ it("formulas know the tables of a file, and follow what changes in them", async 
   engine = createHeadlessEngine(localCatalog, file.book);
   await engine.calculated();
   expect(shown("D2", "D3", "D4")).toEqual([98, 80, 3]);
-  expect(doubtfulResults(file.book, engine.book())).toEqual([]);
+  expect(differingResults(file.book, engine.book())).toEqual([]);
   engine.setCell({ sheet: "Bid", row: 2, column: 1 }, 42);
   await engine.calculated();
   expect(shown("D2", "D3", "D4")).toEqual([100, 84, 3]);

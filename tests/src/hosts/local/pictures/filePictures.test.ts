@@ -22,8 +22,8 @@ const picture = (from: FilePicture["from"], to: FilePicture["to"], description =
 
 const sheet = (filePictures: readonly FilePicture[], more: Partial<BookSheet> = {}): BookSheet => ({
   ...sheetOf("Bid", { A1: { value: "eave" } }),
-  usualRowPx: 20,
-  usualColumnPx: 100,
+  defaultRowPx: 20,
+  defaultColumnPx: 100,
   filePictures,
   ...more,
 });

@@ -5,7 +5,7 @@ import type { Splice } from "../xml/splices";
 import { childOf, type XmlPart } from "../xml/xml";
 
 /** Rows and cells may leave out where they stand; before others are put between them, they have to say it. */
-export const missingPlaces = ({ source, root }: XmlPart): Splice[] =>
+export const explicitReferences = ({ source, root }: XmlPart): Splice[] =>
   rowElements(childOf(root, "sheetData")).flatMap((found) => {
     const { row, element } = found;
     const inside = cellElements(found)

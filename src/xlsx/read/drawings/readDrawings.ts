@@ -12,25 +12,25 @@ import {
   type XmlElement,
 } from "../../xml/xml";
 import { readAnchor } from "./anchor";
-import { flips, refuseTurned } from "./frame";
+import { flips, refuseRotated } from "./frame";
 import { imageKind, type ImageKind } from "./imageKind";
-import { NotShown, onlyIf, orNotShown } from "./notShown";
+import { Unsupported, requireSupported, orUnsupported } from "./unsupported";
 import { paintOf, refuseEffects } from "./paint";
 import type { PictureBudget } from "./pictureBudget";
 import { shapesSvg } from "./shapes";
 
 /** What lies over a sheet's cells. */
-export interface OverCells {
+export interface SheetDrawings {
   readonly pictures: readonly FilePicture[];
   /** Parts that are shown. */
-  readonly shown: readonly string[];
+  readonly partsShown: readonly string[];
   /** Parts of which something isn't shown. */
-  readonly left: readonly string[];
+  readonly partsNotShown: readonly string[];
   /** Pictures that have no part in the file. */
-  readonly elsewhere: number;
+  readonly linkedPictures: number;
 }
 
-const NOTHING: OverCells = { pictures: [], shown: [], left: [], elsewhere: 0 };
+const NO_DRAWINGS: SheetDrawings = { pictures: [], partsShown: [], partsNotShown: [], linkedPictures: 0 };
 
 /** A drawing's part, and what it takes to follow its arrows. */
 interface Drawing {
@@ -52,63 +52,65 @@ const imagePath = (blip: XmlElement | undefined, { images }: Drawing): string | 
 
 const imagesOf = (arrows: readonly Relationship[]): ReadonlyMap<string, string> =>
   new Map(
-    arrows.flatMap(({ id, kind, isOutside, target }): [string, string][] =>
-      kind === "image" && !isOutside ? [[id, target]] : [],
+    arrows.flatMap(({ id, kind, isExternal, target }): [string, string][] =>
+      kind === "image" && !isExternal ? [[id, target]] : [],
     ),
   );
 
 const kindOf = (path: string, bytes: Uint8Array, { kinds }: Drawing): ImageKind => {
   if (!kinds.has(path)) kinds.set(path, imageKind(bytes));
-  return orNotShown(kinds.get(path));
+  return orUnsupported(kinds.get(path));
 };
 
 /** A picture is a plain rectangle of dots: without an edge of its own, effects, or another outline. */
-const refuseFrame = (properties: XmlElement | undefined): void => {
-  onlyIf((childOf(properties, "prstGeom")?.attributes.get("prst") ?? "rect") === "rect");
-  onlyIf(
+const requirePlainRectangle = (properties: XmlElement | undefined): void => {
+  requireSupported((childOf(properties, "prstGeom")?.attributes.get("prst") ?? "rect") === "rect");
+  requireSupported(
     !childOf(properties, "custGeom") && ["none", undefined].includes(paintOf(childOf(properties, "ln"))),
   );
   refuseEffects(properties);
 };
 
-const isWhole = (crop: XmlElement | undefined): boolean =>
+const isUncropped = (crop: XmlElement | undefined): boolean =>
   ["l", "t", "r", "b"].every((side) => (numberAttribute(crop, side) ?? 0) === 0);
 
 /** A picture of dots. Lines that stand behind it for newer programs (SVG) are left alone. */
 const pictureSource = (picture: XmlElement, drawing: Drawing): string => {
   const properties = childOf(picture, "spPr");
   const place = childOf(properties, "xfrm");
-  refuseTurned(place);
-  onlyIf(!flips(place).x && !flips(place).y);
-  refuseFrame(properties);
+  refuseRotated(place);
+  requireSupported(!flips(place).x && !flips(place).y);
+  requirePlainRectangle(properties);
   const fill = childOf(picture, "blipFill");
   const blip = childOf(fill, "blip");
   // What else stands in a blip changes how it looks: a watermark would hide the cells beneath.
-  onlyIf((blip?.children ?? []).every(({ name }) => name === "extLst"));
-  onlyIf(isWhole(childOf(fill, "srcRect")) && isWhole(childOf(childOf(fill, "stretch"), "fillRect")));
-  onlyIf(!childOf(fill, "tile"));
+  requireSupported((blip?.children ?? []).every(({ name }) => name === "extLst"));
+  requireSupported(
+    isUncropped(childOf(fill, "srcRect")) && isUncropped(childOf(childOf(fill, "stretch"), "fillRect")),
+  );
+  requireSupported(!childOf(fill, "tile"));
   const path = imagePath(blip, drawing) ?? "";
-  const bytes = orNotShown(drawing.parts.get(path));
-  onlyIf(drawing.budget({ pictures: 1, pictureBytes: bytes.length }));
+  const bytes = orUnsupported(drawing.parts.get(path));
+  requireSupported(drawing.budget({ pictures: 1, pictureBytes: bytes.length }));
   const { type, pixels } = kindOf(path, bytes, drawing);
-  onlyIf(drawing.budget({ picturePixels: pixels }));
+  requireSupported(drawing.budget({ picturePixels: pixels }));
   return dataUrl(type, bytes);
 };
 
 const shapesSource = (thing: XmlElement, { budget }: Drawing): string => {
   const svg = shapesSvg(thing);
-  onlyIf(budget({ pictures: 1, pictureBytes: svg.length }));
+  requireSupported(budget({ pictures: 1, pictureBytes: svg.length }));
   return svgUrl(svg);
 };
 
 /** Beside the thing itself an anchor says where it lies. */
-const OF_ANCHOR = ["from", "to", "ext", "pos", "clientData"];
+const ANCHOR_PARTS = ["from", "to", "ext", "pos", "clientData"];
 
-const readThing = (anchor: XmlElement, drawing: Drawing): FilePicture => {
-  const things = anchor.children.filter(({ name }) => !OF_ANCHOR.includes(name));
-  const thing = orNotShown(things[0]);
+const readAnchoredObject = (anchor: XmlElement, drawing: Drawing): FilePicture => {
+  const things = anchor.children.filter(({ name }) => !ANCHOR_PARTS.includes(name));
+  const thing = orUnsupported(things[0]);
   const [named] = descendantsOf(thing, "cNvPr");
-  onlyIf(things.length === 1 && !flagAttribute(named, "hidden"));
+  requireSupported(things.length === 1 && !flagAttribute(named, "hidden"));
   const place = readAnchor(anchor);
   return {
     ...place,
@@ -126,13 +128,14 @@ const partsOf = (anchor: XmlElement, drawing: Drawing): string[] => [
   ...(["sp", "cxnSp"].some((name) => descendantsOf(anchor, name).length > 0) ? [drawing.path] : []),
 ];
 
-const tryToRead = (anchor: XmlElement, drawing: Drawing): OverCells => {
+const tryToRead = (anchor: XmlElement, drawing: Drawing): SheetDrawings => {
   const its = partsOf(anchor, drawing);
   try {
-    return { ...NOTHING, pictures: [readThing(anchor, drawing)], shown: its };
+    return { ...NO_DRAWINGS, pictures: [readAnchoredObject(anchor, drawing)], partsShown: its };
   } catch (error) {
     const isElsewhere = its.length === 0 && descendantsOf(anchor, "pic").length > 0;
-    if (error instanceof NotShown) return { ...NOTHING, left: its, elsewhere: isElsewhere ? 1 : 0 };
+    if (error instanceof Unsupported)
+      return { ...NO_DRAWINGS, partsNotShown: its, linkedPictures: isElsewhere ? 1 : 0 };
     throw error;
   }
 };
@@ -141,22 +144,22 @@ const tryToRead = (anchor: XmlElement, drawing: Drawing): OverCells => {
  * The pictures and drawings over a sheet's cells, as far as they can be shown. They are there to be looked at, so that nothing
  * about them keeps a workbook from being opened.
  */
-export const readOverCells = (parts: Parts, sheetPath: string, budget: PictureBudget): OverCells => {
+export const readDrawings = (parts: Parts, sheetPath: string, budget: PictureBudget): SheetDrawings => {
   try {
     const path = relationshipsOf(parts, sheetPath).find(({ kind }) => kind === "drawing")?.target ?? "";
     const bytes = parts.get(path);
-    if (!bytes || !budget({ drawingBytes: bytes.length })) return NOTHING;
+    if (!bytes || !budget({ drawingBytes: bytes.length })) return NO_DRAWINGS;
     const images = imagesOf(relationshipsOf(parts, path));
     const drawing: Drawing = { parts, path, images, kinds: new Map(), budget };
     const read = parseXml(bytes, path).root.children.map((anchor) => tryToRead(anchor, drawing));
     return {
       pictures: read.flatMap(({ pictures }) => pictures),
-      shown: read.flatMap(({ shown }) => shown),
-      left: read.flatMap(({ left }) => left),
-      elsewhere: read.reduce((sum, { elsewhere }) => sum + elsewhere, 0),
+      partsShown: read.flatMap(({ partsShown }) => partsShown),
+      partsNotShown: read.flatMap(({ partsNotShown }) => partsNotShown),
+      linkedPictures: read.reduce((sum, { linkedPictures }) => sum + linkedPictures, 0),
     };
   } catch (error) {
-    if (error instanceof FileError) return NOTHING;
+    if (error instanceof FileError) return NO_DRAWINGS;
     throw error;
   }
 };

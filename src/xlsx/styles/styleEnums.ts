@@ -1,7 +1,7 @@
 import { BorderStyleTypes, HorizontalAlign, VerticalAlign } from "@univerjs/core";
 
 /** What file and engine call the same thing. */
-export const BORDER_WORDS: readonly (readonly [string, BorderStyleTypes])[] = [
+export const BORDER_STYLES: readonly (readonly [string, BorderStyleTypes])[] = [
   ["thin", BorderStyleTypes.THIN],
   ["hair", BorderStyleTypes.HAIR],
   ["dotted", BorderStyleTypes.DOTTED],
@@ -17,7 +17,7 @@ export const BORDER_WORDS: readonly (readonly [string, BorderStyleTypes])[] = [
   ["thick", BorderStyleTypes.THICK],
 ];
 
-export const HORIZONTAL_WORDS: readonly (readonly [string, HorizontalAlign])[] = [
+export const HORIZONTAL_ALIGNMENTS: readonly (readonly [string, HorizontalAlign])[] = [
   ["left", HorizontalAlign.LEFT],
   ["center", HorizontalAlign.CENTER],
   ["right", HorizontalAlign.RIGHT],
@@ -25,16 +25,16 @@ export const HORIZONTAL_WORDS: readonly (readonly [string, HorizontalAlign])[] =
   ["distributed", HorizontalAlign.DISTRIBUTED],
 ];
 
-export const VERTICAL_WORDS: readonly (readonly [string, VerticalAlign])[] = [
+export const VERTICAL_ALIGNMENTS: readonly (readonly [string, VerticalAlign])[] = [
   ["top", VerticalAlign.TOP],
   ["center", VerticalAlign.MIDDLE],
   ["bottom", VerticalAlign.BOTTOM],
 ];
 
-export const fromWord = <T>(
+export const enumValue = <T>(
   words: readonly (readonly [string, T])[],
   word: string | undefined,
 ): T | undefined => words.find(([each]) => each === word)?.[1];
 
-export const toWord = <T>(words: readonly (readonly [string, T])[], thing: T): string | undefined =>
+export const enumName = <T>(words: readonly (readonly [string, T])[], thing: T): string | undefined =>
   words.find(([, each]) => each === thing)?.[0];

@@ -1,6 +1,6 @@
 import { readDropDowns } from "./readDropDowns";
 import type { XmlElement } from "../xml/xml";
-import type { OverCells } from "./drawings/readOverCells";
+import type { SheetDrawings } from "./drawings/readDrawings";
 import type { Parts } from "../package/zip";
 
 /** Parts of a package that we carry and mostly don't show, by where they stand. */
@@ -39,7 +39,7 @@ const countElements = (element: XmlElement, name: string): number =>
   element.children.reduce((sum, child) => sum + (child.name === name ? 1 : countElements(child, name)), 0);
 
 /** How many elements of each kind stand in a sheet beside its cells, without those that are shown. */
-export const countUnseen = (sheet: XmlElement): ReadonlyMap<string, number> =>
+export const countNotShown = (sheet: XmlElement): ReadonlyMap<string, number> =>
   new Map(
     ELEMENTS.map(([name]) => [
       name,
@@ -56,19 +56,25 @@ const holdsDrawing = ([path, bytes]: readonly [string, Uint8Array]): boolean =>
   DRAWING_PART.test(path) && SHAPE.test(new TextDecoder().decode(bytes));
 
 /** What isn't shown of a sheet by its elements, and which parts over its cells are shown or left. */
-export interface SeenSheet extends Pick<OverCells, "shown" | "left" | "elsewhere"> {
-  readonly unseen: ReadonlyMap<string, number>;
+export interface SheetNotShown extends Pick<
+  SheetDrawings,
+  "partsShown" | "partsNotShown" | "linkedPictures"
+> {
+  readonly counts: ReadonlyMap<string, number>;
 }
 
 /** The parts of which something isn't shown. */
-const hiddenParts = (parts: Parts, inSheets: readonly SeenSheet[]): [path: string, bytes: Uint8Array][] => {
-  const shown = new Set(inSheets.flatMap((sheet) => sheet.shown));
-  for (const path of inSheets.flatMap(({ left }) => left)) shown.delete(path);
+const hiddenParts = (
+  parts: Parts,
+  inSheets: readonly SheetNotShown[],
+): [path: string, bytes: Uint8Array][] => {
+  const shown = new Set(inSheets.flatMap((sheet) => sheet.partsShown));
+  for (const path of inSheets.flatMap(({ partsNotShown }) => partsNotShown)) shown.delete(path);
   return [...parts].filter(([path]) => !shown.has(path));
 };
 
 /** What a file holds that isn't shown, in words: `2 charts`, `1 macro project`. */
-export const unseenThings = (parts: Parts, inSheets: readonly SeenSheet[]): string[] => {
+export const contentNotShown = (parts: Parts, inSheets: readonly SheetNotShown[]): string[] => {
   const hidden = hiddenParts(parts, inSheets);
   return [
     ...PARTS.flatMap(([path, one, many]) =>
@@ -76,13 +82,13 @@ export const unseenThings = (parts: Parts, inSheets: readonly SeenSheet[]): stri
     ),
     ...counted(hidden.filter(holdsDrawing).length, "sheet with drawings", "sheets with drawings"),
     ...counted(
-      inSheets.reduce((sum, { elsewhere }) => sum + elsewhere, 0),
+      inSheets.reduce((sum, { linkedPictures }) => sum + linkedPictures, 0),
       "picture that isn't in the file",
       "pictures that aren't in the file",
     ),
     ...ELEMENTS.flatMap(([name, one, many]) =>
       counted(
-        inSheets.reduce((sum, { unseen }) => sum + (unseen.get(name) ?? 0), 0),
+        inSheets.reduce((sum, { counts }) => sum + (counts.get(name) ?? 0), 0),
         one,
         many,
       ),

@@ -11,7 +11,7 @@ export const plainText = (element: XmlElement | undefined): string => {
     .join("");
 };
 
-export const readSharedTexts = (root: XmlElement): string[] => childrenOf(root, "si").map(plainText);
+export const readSharedStrings = (root: XmlElement): string[] => childrenOf(root, "si").map(plainText);
 
 /** What a cell holds, or its formula's last result. */
 export const readCellValue = (cell: XmlElement, sharedTexts: readonly string[]): Cell => {

@@ -37,7 +37,7 @@ const OPERATOR = /^[-+*/^&=<>%]$/;
  * Whether a formula must be kept as an array formula even though it shows a single value now: older files, and so plain
  * formulas in any file, take one cell out of a range wherever one value is wanted. In doubt yes, which changes nothing else.
  */
-export const needsArrayForm = (formula: string): boolean => {
+export const needsArrayFormula = (formula: string): boolean => {
   const tokens = tokensOf(formula.replace(/^\s*=/, "")).filter(({ kind }) => kind !== "space");
   const inside = enclosing(tokens);
   const isRange = (at: number): boolean =>

@@ -2,13 +2,13 @@ import { sheetPrefix } from "../../workbook/address";
 import { formulaOf, tokensOf, type Token } from "../../workbook/formulas/tokens";
 
 /** What became of sheets, by their names in small letters: another name, or none where a sheet was taken away. */
-export type SheetFates = ReadonlyMap<string, string | undefined>;
+export type SheetRenames = ReadonlyMap<string, string | undefined>;
 
 /** What a formula may name that isn't there any more, or has another name. */
-export interface Fates {
-  readonly sheets: SheetFates;
+export interface RenamesAndDeletions {
+  readonly sheets: SheetRenames;
   /** Tables that went with their sheets, in small letters. */
-  readonly goneTables: ReadonlySet<string>;
+  readonly deletedTables: ReadonlySet<string>;
 }
 
 interface Replacement {
@@ -17,9 +17,9 @@ interface Replacement {
   readonly end: number;
 }
 
-type Follow = (tokens: readonly Token[], at: number) => Replacement | undefined;
+type Rewrite = (tokens: readonly Token[], at: number) => Replacement | undefined;
 
-const GONE: Token = { kind: "error", text: "#REF!" };
+const DELETED: Token = { kind: "error", text: "#REF!" };
 
 const textAt = (tokens: readonly Token[], at: number): string | undefined => tokens[at]?.text;
 
@@ -31,7 +31,7 @@ const endOfReference = (tokens: readonly Token[], at: number): number =>
   textAt(tokens, at + 1) === ":" && tokens[at + 2]?.kind === "reference" ? at + 3 : at + 1;
 
 /** Behind `Jan:Mar` at an index, the first and last of the sheets that a formula reads through; undefined where there is none. */
-const endOfSpan = (tokens: readonly Token[], at: number): number | undefined =>
+const endOfSheetRange = (tokens: readonly Token[], at: number): number | undefined =>
   tokens[at]?.kind === "word" &&
   textAt(tokens, at - 1) !== "!" &&
   textAt(tokens, at + 1) === ":" &&
@@ -41,11 +41,11 @@ const endOfSpan = (tokens: readonly Token[], at: number): number | undefined =>
     : undefined;
 
 /** The names before the `!` at an index `end`, of one sheet or of the first and last of several, as they are now. */
-const followNames = (
+const rewriteSheets = (
   tokens: readonly Token[],
   names: readonly string[],
   end: number,
-  sheets: SheetFates,
+  sheets: SheetRenames,
 ): Replacement | undefined => {
   const keys = names.map((name) => name.toLowerCase());
   if (!keys.some((key) => sheets.has(key))) return undefined;
@@ -53,43 +53,43 @@ const followNames = (
     sheets.has(keys[index] ?? "") ? sheets.get(keys[index] ?? "") : name,
   );
   return now.includes(undefined)
-    ? { token: GONE, end: endOfReference(tokens, end + 1) }
+    ? { token: DELETED, end: endOfReference(tokens, end + 1) }
     : { token: { kind: "quoted", text: sheetPrefix(now.join(":")) }, end: end + 1 };
 };
 
 /** `Jan:Mar!A1` or `'Jan 26:Mar 26'!A1`. */
-const spanFollowed =
-  (sheets: SheetFates): Follow =>
+const rewriteSheetRange =
+  (sheets: SheetRenames): Rewrite =>
   (tokens, at) => {
     const token = tokens[at] as Token;
-    const end = token.kind === "quoted" && token.text.includes(":") ? at + 1 : endOfSpan(tokens, at);
+    const end = token.kind === "quoted" && token.text.includes(":") ? at + 1 : endOfSheetRange(tokens, at);
     if (end === undefined || textAt(tokens, end) !== "!") return undefined;
     const names = unquoted({ kind: token.kind, text: formulaOf(tokens.slice(at, end)) }).split(":");
-    return followNames(tokens, names, end, sheets);
+    return rewriteSheets(tokens, names, end, sheets);
   };
 
 /** `Jan!A1` or `'Jan 26'!A1`, of this workbook. */
-const sheetFollowed =
-  (sheets: SheetFates): Follow =>
+const rewriteSheet =
+  (sheets: SheetRenames): Rewrite =>
   (tokens, at) => {
     const token = tokens[at] as Token;
     const isName = token.kind === "quoted" || token.kind === "word";
-    const isOther = tokens[at - 1]?.kind === "bracket" || endOfSpan(tokens, at - 2) !== undefined;
+    const isOther = tokens[at - 1]?.kind === "bracket" || endOfSheetRange(tokens, at - 2) !== undefined;
     if (!isName || isOther || textAt(tokens, at + 1) !== "!") return undefined;
-    return followNames(tokens, [unquoted(token)], at + 1, sheets);
+    return rewriteSheets(tokens, [unquoted(token)], at + 1, sheets);
   };
 
 /** `Bids` or `Bids[Feet]`. */
-const tableFollowed =
-  (gone: ReadonlySet<string>): Follow =>
+const rewriteTable =
+  (gone: ReadonlySet<string>): Rewrite =>
   (tokens, at) => {
     const { kind, text } = tokens[at] as Token;
     if (kind !== "word" || !gone.has(text.toLowerCase())) return undefined;
     if (textAt(tokens, at - 1) === "!" || ["(", "!"].includes(textAt(tokens, at + 1) ?? "")) return undefined;
-    return { token: GONE, end: tokens[at + 1]?.kind === "bracket" ? at + 2 : at + 1 };
+    return { token: DELETED, end: tokens[at + 1]?.kind === "bracket" ? at + 2 : at + 1 };
   };
 
-const rewritten = (formula: string, follows: readonly Follow[]): string => {
+const rewritten = (formula: string, follows: readonly Rewrite[]): string => {
   const tokens = tokensOf(formula);
   const now: Token[] = [];
   for (let at = 0; at < tokens.length;) {
@@ -101,9 +101,11 @@ const rewritten = (formula: string, follows: readonly Follow[]): string => {
 };
 
 /** A formula that calls sheets by the names that they have now; what was on a sheet that is gone is an error in it. */
-export const followFormula = (formula: string, { sheets, goneTables }: Fates): string =>
-  rewritten(formula, [spanFollowed(sheets), sheetFollowed(sheets), tableFollowed(goneTables)]);
+export const updateReferences = (formula: string, { sheets, deletedTables }: RenamesAndDeletions): string =>
+  rewritten(formula, [rewriteSheetRange(sheets), rewriteSheet(sheets), rewriteTable(deletedTables)]);
 
 /** The same where the engine has followed already: it knows neither sheets from one to another nor that a table is gone. */
-export const followWhereEngineDoesNot = (formula: string, { sheets, goneTables }: Fates): string =>
-  rewritten(formula, [spanFollowed(sheets), tableFollowed(goneTables)]);
+export const updateWhereEngineDoesNot = (
+  formula: string,
+  { sheets, deletedTables }: RenamesAndDeletions,
+): string => rewritten(formula, [rewriteSheetRange(sheets), rewriteTable(deletedTables)]);

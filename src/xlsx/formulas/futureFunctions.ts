@@ -2,7 +2,7 @@
  * Functions that came after the file format: a file writes them with a prefix, a person without. From Microsoft's published
  * list "Issue: An _xlfn. prefix is displayed in front of a formula" and the names in the [MS-XLSX] specification.
  */
-export const NEWER_FUNCTIONS: ReadonlySet<string> = new Set(
+export const FUTURE_FUNCTIONS: ReadonlySet<string> = new Set(
   `ACOT ACOTH AGGREGATE ARABIC ARRAYTOTEXT BASE BETA.DIST BETA.INV BINOM.DIST BINOM.DIST.RANGE BINOM.INV BITAND BITLSHIFT BITOR BITRSHIFT BITXOR
   BYCOL BYROW CEILING.MATH CEILING.PRECISE CHISQ.DIST CHISQ.DIST.RT CHISQ.INV CHISQ.INV.RT CHISQ.TEST CHOOSECOLS CHOOSEROWS COMBINA CONCAT
   CONFIDENCE.NORM CONFIDENCE.T COT COTH COVARIANCE.P COVARIANCE.S CSC CSCH DAYS DECIMAL DROP ERF.PRECISE ERFC.PRECISE EXPAND EXPON.DIST F.DIST
@@ -17,4 +17,4 @@ export const NEWER_FUNCTIONS: ReadonlySet<string> = new Set(
 );
 
 /** These two have a second prefix. */
-export const NEWEST_FUNCTIONS: ReadonlySet<string> = new Set(["FILTER", "SORT"]);
+export const FUTURE_WORKSHEET_FUNCTIONS: ReadonlySet<string> = new Set(["FILTER", "SORT"]);

@@ -8,7 +8,7 @@ const withError = (cell: BookCell): BookCell =>
     : cell;
 
 /** A book as it was before it went through a message. */
-export const afterMessage = (book: Book): Book => ({
+export const restoreErrors = (book: Book): Book => ({
   ...book,
   sheets: book.sheets.map((sheet) => ({
     ...sheet,

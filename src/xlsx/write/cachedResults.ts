@@ -15,15 +15,15 @@ const agrees = (a: Cell, b: Cell): boolean => {
 };
 
 /** A formula that was never calculated, or by a program that didn't know its functions. */
-export const lacksResult = (inFile: Cell): boolean =>
+export const lacksCachedResult = (inFile: Cell): boolean =>
   inFile === null || (inFile instanceof CellError && inFile.code === "#NAME?");
 
 /** Cells whose formula gives another result here than the file has, such as `D4 on "Bid"`; results that the file lacks don't count. */
-export const doubtfulResults = (inFile: Book, calculated: Book): string[] =>
+export const differingResults = (inFile: Book, calculated: Book): string[] =>
   inFile.sheets.flatMap((sheet, index) =>
     [...sheet.cells].flatMap(([row, cells]) =>
       [...cells].flatMap(([column, { formula, value }]) => {
-        if (formula === undefined || lacksResult(value)) return [];
+        if (formula === undefined || lacksCachedResult(value)) return [];
         const here = calculated.sheets[index]?.cells.get(row)?.get(column)?.value ?? null;
         return agrees(value, here) ? [] : [`${a1({ row, column })} on "${sheet.name}"`];
       }),

@@ -1,11 +1,11 @@
 import type { CellAddress } from "../../workbook/address";
 import type { BookCell, BookSheet } from "../book/book";
-import type { CellChange } from "./differences";
-import { placeKey, type CellElement } from "../read/sheetCells";
+import type { CellChange } from "./cellChanges";
+import { addressKey, type CellElement } from "../read/sheetCells";
 import { childOf } from "../xml/xml";
 
 /** The cells that the result of a cell fills. */
-export const blockOf = (
+export const spillArea = (
   { row, column }: CellAddress,
   cell: BookCell | undefined,
 ): { rows: number; columns: number } & CellAddress => ({
@@ -15,7 +15,7 @@ export const blockOf = (
   columns: cell?.spill?.columns ?? 1,
 });
 
-const isWithin = ({ row, column }: CellAddress, block: ReturnType<typeof blockOf>): boolean =>
+const isWithin = ({ row, column }: CellAddress, block: ReturnType<typeof spillArea>): boolean =>
   row >= block.row &&
   row < block.row + block.rows &&
   column >= block.column &&
@@ -25,20 +25,20 @@ const isWithin = ({ row, column }: CellAddress, block: ReturnType<typeof blockOf
  * A plain formula of the file means one cell where its result would spill here: it stays as the file has it, and what it fills here
  * isn't written.
  */
-export const withoutOldPlainSpills = (
+export const withoutLegacySpills = (
   changes: readonly CellChange[],
   elements: ReadonlyMap<string, CellElement>,
   now: BookSheet,
   before: BookSheet,
 ): CellChange[] => {
-  const blocks: ReturnType<typeof blockOf>[] = [];
+  const blocks: ReturnType<typeof spillArea>[] = [];
   for (const [row, cells] of now.cells)
     for (const [column, cell] of cells) {
       const was = before.cells.get(row)?.get(column);
-      const formula = childOf(elements.get(placeKey({ row, column }))?.element, "f");
+      const formula = childOf(elements.get(addressKey({ row, column }))?.element, "f");
       if (!formula || formula.attributes.get("t") === "array" || cell.formula !== was?.formula) continue;
-      if (cell.spill) blocks.push(blockOf({ row, column }, cell));
-      if (was?.spill) blocks.push(blockOf({ row, column }, was));
+      if (cell.spill) blocks.push(spillArea({ row, column }, cell));
+      if (was?.spill) blocks.push(spillArea({ row, column }, was));
     }
   return changes.filter((change) => {
     const isOfFormula =

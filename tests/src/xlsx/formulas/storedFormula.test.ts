@@ -1,6 +1,6 @@
-import { needsArrayForm } from "../../../src/xlsx/formulas/arrayForm";
-import { fileFormula, shownFormula, unwritablePart } from "../../../src/xlsx/formulas/formulaForm";
-import { formulaOf, tokensOf } from "../../../src/workbook/formulas/tokens";
+import { needsArrayFormula } from "../../../../src/xlsx/formulas/needsArrayFormula";
+import { storedFormula, shownFormula, unwritablePart } from "../../../../src/xlsx/formulas/storedFormula";
+import { formulaOf, tokensOf } from "../../../../src/workbook/formulas/tokens";
 
 const FORMS = [
   ["=GABLE.COURSES(J6,ExposedHeight)", "_xldudf_GABLE_COURSES(J6,ExposedHeight)"],
@@ -15,7 +15,7 @@ const FORMS = [
 ] as const;
 
 test.each(FORMS)("%s is %s in a file", (shown, inFile) => {
-  expect(fileFormula(shown)).toBe(inFile);
+  expect(storedFormula(shown)).toBe(inFile);
   expect(shownFormula(inFile)).toBe(shown);
 });
 
@@ -45,7 +45,7 @@ test.each([
   ["=SEQUENCE(3)", true],
   ["=SUM({1,2}*A1)", false],
 ])("%s kept as an array formula: %s", (formula, isArray) => {
-  expect(needsArrayForm(formula)).toBe(isArray);
+  expect(needsArrayFormula(formula)).toBe(isArray);
 });
 
 test("tokens joined are the formula again", () => {

@@ -1,5 +1,5 @@
 import { NAMESPACE } from "../../workbook/namespace";
-import { NEWER_FUNCTIONS, NEWEST_FUNCTIONS } from "./newerFunctions";
+import { FUTURE_FUNCTIONS, FUTURE_WORKSHEET_FUNCTIONS } from "./futureFunctions";
 import { formulaOf, isCall, tokensOf, type Token } from "../../workbook/formulas/tokens";
 
 /**
@@ -10,28 +10,29 @@ import { formulaOf, isCall, tokensOf, type Token } from "../../workbook/formulas
  * - a variable of LET or LAMBDA is `_xlpm.x`;
  * - there is no equals sign before it.
  */
-const CUSTOM = `_xldudf_${NAMESPACE}_`;
-const NEWER = "_xlfn.";
-const NEWEST = "_xlfn._xlws.";
-const VARIABLE = "_xlpm.";
+const CUSTOM_PREFIX = `_xldudf_${NAMESPACE}_`;
+const FUTURE_PREFIX = "_xlfn.";
+const FUTURE_WORKSHEET_PREFIX = "_xlfn._xlws.";
+const VARIABLE_PREFIX = "_xlpm.";
 
 const startsWith = (text: string, start: string): boolean =>
   text.toLowerCase().startsWith(start.toLowerCase());
 
-const isListed = (name: string): boolean => NEWER_FUNCTIONS.has(name) || NEWEST_FUNCTIONS.has(name);
+const isListed = (name: string): boolean =>
+  FUTURE_FUNCTIONS.has(name) || FUTURE_WORKSHEET_FUNCTIONS.has(name);
 
 const shownWord = (word: string): string => {
-  if (startsWith(word, CUSTOM)) return `${NAMESPACE}.${word.slice(CUSTOM.length)}`;
-  if (startsWith(word, VARIABLE)) return word.slice(VARIABLE.length);
-  const prefix = [NEWEST, NEWER].find((each) => startsWith(word, each));
+  if (startsWith(word, CUSTOM_PREFIX)) return `${NAMESPACE}.${word.slice(CUSTOM_PREFIX.length)}`;
+  if (startsWith(word, VARIABLE_PREFIX)) return word.slice(VARIABLE_PREFIX.length);
+  const prefix = [FUTURE_WORKSHEET_PREFIX, FUTURE_PREFIX].find((each) => startsWith(word, each));
   // A function that isn't on our list keeps its prefix: it comes back to the file as it was.
   if (prefix === undefined || !isListed(word.slice(prefix.length).toUpperCase())) return word;
   return word.slice(prefix.length);
 };
 
 /** A file's formula as a person reads it, with the equals sign. */
-export const shownFormula = (inFile: string): string =>
-  `=${formulaOf(tokensOf(inFile).map((token) => (token.kind === "word" ? { ...token, text: shownWord(token.text) } : token)))}`;
+export const shownFormula = (stored: string): string =>
+  `=${formulaOf(tokensOf(stored).map((token) => (token.kind === "word" ? { ...token, text: shownWord(token.text) } : token)))}`;
 
 /** The tokens of a call between its brackets, argument by argument, as from and to; `end` is at the closing bracket. */
 const argumentsOf = (tokens: readonly Token[], call: number): { parts: [number, number][]; end: number } => {
@@ -72,15 +73,15 @@ const scopesOf = (tokens: readonly Token[]): Scope[] =>
     return [{ from: call, to: end, names: new Set(names) }];
   });
 
-const fileWord = (word: string): string => {
+const storedWord = (word: string): string => {
   const upper = word.toUpperCase();
-  if (startsWith(word, `${NAMESPACE}.`)) return CUSTOM + upper.slice(NAMESPACE.length + 1);
-  if (NEWEST_FUNCTIONS.has(upper)) return NEWEST + upper;
-  return NEWER_FUNCTIONS.has(upper) ? NEWER + upper : word;
+  if (startsWith(word, `${NAMESPACE}.`)) return CUSTOM_PREFIX + upper.slice(NAMESPACE.length + 1);
+  if (FUTURE_WORKSHEET_FUNCTIONS.has(upper)) return FUTURE_WORKSHEET_PREFIX + upper;
+  return FUTURE_FUNCTIONS.has(upper) ? FUTURE_PREFIX + upper : word;
 };
 
 /** A formula that a person typed, as a file keeps it. */
-export const fileFormula = (shown: string): string => {
+export const storedFormula = (shown: string): string => {
   const tokens = tokensOf(shown.replace(/^\s*=/, ""));
   const scopes = scopesOf(tokens);
   const isVariable = (text: string, at: number): boolean =>
@@ -88,8 +89,8 @@ export const fileFormula = (shown: string): string => {
   return formulaOf(
     tokens.map((token, at) => {
       if (token.kind !== "word") return token;
-      if (isVariable(token.text, at)) return { ...token, text: VARIABLE + token.text };
-      return isCall(tokens, at) ? { ...token, text: fileWord(token.text) } : token;
+      if (isVariable(token.text, at)) return { ...token, text: VARIABLE_PREFIX + token.text };
+      return isCall(tokens, at) ? { ...token, text: storedWord(token.text) } : token;
     }),
   );
 };

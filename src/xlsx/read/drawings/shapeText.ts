@@ -2,14 +2,14 @@ import { element, escapeXml } from "../../../pictures/svg";
 import { pxOfEmu } from "../../styles/sizes";
 import { childOf, childrenOf, flagAttribute, numberAttribute, type XmlElement } from "../../xml/xml";
 import type { Frame } from "./frame";
-import { onlyIf, orNotShown } from "./notShown";
+import { requireSupported, orUnsupported } from "./unsupported";
 import { paintOf } from "./paint";
 
 const FONT = "Calibri,Carlito,'Segoe UI',system-ui,sans-serif";
 const PX_PER_POINT = 4 / 3;
 const LINE_HEIGHTS = 1.2;
 /** Room between a shape's edge and its words where nothing is said of it, in EMU. */
-const USUAL_ROOM = { lIns: 91_440, rIns: 91_440, tIns: 45_720, bIns: 45_720 } as const;
+const DEFAULT_INSETS_EMU = { lIns: 91_440, rIns: 91_440, tIns: 45_720, bIns: 45_720 } as const;
 
 /** A line's anchor in SVG, and where in its room it hangs, from 0 to 1. */
 const ALIGNMENTS: ReadonlyMap<string, readonly [anchor: string, share: number]> = new Map([
@@ -36,12 +36,12 @@ interface Line {
 
 const runOf = (run: XmlElement): { readonly markup: string; readonly sizePx: number } => {
   const look = childOf(run, "rPr");
-  const sizePx = (orNotShown(numberAttribute(look, "sz")) / 100) * PX_PER_POINT;
-  onlyIf(sizePx > 0 && (numberAttribute(look, "baseline") ?? 0) === 0);
-  onlyIf(LETTER_CHANGES.every((name) => /^no/.test(look?.attributes.get(name) ?? "none")));
+  const sizePx = (orUnsupported(numberAttribute(look, "sz")) / 100) * PX_PER_POINT;
+  requireSupported(sizePx > 0 && (numberAttribute(look, "baseline") ?? 0) === 0);
+  requireSupported(LETTER_CHANGES.every((name) => /^no/.test(look?.attributes.get(name) ?? "none")));
   const attributes = {
     "font-size": sizePx,
-    fill: orNotShown(paintOf(look)),
+    fill: orUnsupported(paintOf(look)),
     ...(flagAttribute(look, "b") && { "font-weight": "bold" }),
     ...(flagAttribute(look, "i") && { "font-style": "italic" }),
   };
@@ -49,12 +49,12 @@ const runOf = (run: XmlElement): { readonly markup: string; readonly sizePx: num
 };
 
 const lineOf = (paragraph: XmlElement): Line => {
-  onlyIf(paragraph.children.every(({ name }) => ["pPr", "r", "endParaRPr"].includes(name)));
+  requireSupported(paragraph.children.every(({ name }) => ["pPr", "r", "endParaRPr"].includes(name)));
   const runs = childrenOf(paragraph, "r").map(runOf);
   const look = childOf(paragraph, "pPr");
-  onlyIf((look?.children ?? []).every(({ name }) => !/^bu(?!None)/.test(name)));
-  onlyIf(INDENTS.every((name) => (numberAttribute(look, name) ?? 0) === 0));
-  const [anchor, share] = orNotShown(ALIGNMENTS.get(look?.attributes.get("algn") ?? "l"));
+  requireSupported((look?.children ?? []).every(({ name }) => !/^bu(?!None)/.test(name)));
+  requireSupported(INDENTS.every((name) => (numberAttribute(look, name) ?? 0) === 0));
+  const [anchor, share] = orUnsupported(ALIGNMENTS.get(look?.attributes.get("algn") ?? "l"));
   return {
     markup: runs.map(({ markup }) => markup).join(""),
     sizePx: runs.reduce((most, { sizePx }) => Math.max(most, sizePx), 0),
@@ -64,9 +64,9 @@ const lineOf = (paragraph: XmlElement): Line => {
 };
 
 /** The room in a shape's frame that its words take. */
-const roomIn = ({ left, top, width, height }: Frame, body: XmlElement | undefined): Frame => {
-  const room = (name: keyof typeof USUAL_ROOM): number =>
-    pxOfEmu(numberAttribute(body, name) ?? USUAL_ROOM[name]);
+const textBox = ({ left, top, width, height }: Frame, body: XmlElement | undefined): Frame => {
+  const room = (name: keyof typeof DEFAULT_INSETS_EMU): number =>
+    pxOfEmu(numberAttribute(body, name) ?? DEFAULT_INSETS_EMU[name]);
   return {
     left: left + room("lIns"),
     top: top + room("tIns"),
@@ -76,17 +76,19 @@ const roomIn = ({ left, top, width, height }: Frame, body: XmlElement | undefine
 };
 
 /** The words in a shape. Where they would have to be broken into lines they aren't known: that hangs on the font. */
-export const wordsIn = (shape: XmlElement, frame: Frame): string[] => {
+export const shapeText = (shape: XmlElement, frame: Frame): string[] => {
   const text = childOf(shape, "txBody");
   const lines = childrenOf(text, "p").map(lineOf);
   if (lines.every(({ markup }) => markup === "")) return [];
   const body = childOf(text, "bodyPr");
-  onlyIf(body?.attributes.get("wrap") === "none");
-  onlyIf((numberAttribute(body, "rot") ?? 0) === 0 && (body?.attributes.get("vert") ?? "horz") === "horz");
-  onlyIf(!childOf(body, "normAutofit")?.attributes.has("fontScale"));
-  const room = roomIn(frame, body);
+  requireSupported(body?.attributes.get("wrap") === "none");
+  requireSupported(
+    (numberAttribute(body, "rot") ?? 0) === 0 && (body?.attributes.get("vert") ?? "horz") === "horz",
+  );
+  requireSupported(!childOf(body, "normAutofit")?.attributes.has("fontScale"));
+  const room = textBox(frame, body);
   const heightPx = lines.reduce((sum, { sizePx }) => sum + sizePx * LINE_HEIGHTS, 0);
-  const down = orNotShown(HEIGHTS.get(body?.attributes.get("anchor") ?? "t"));
+  const down = orUnsupported(HEIGHTS.get(body?.attributes.get("anchor") ?? "t"));
   let y = room.top + (room.height - heightPx) * down;
   return lines.map(({ markup, sizePx, anchor, share }) => {
     const middle = y + (sizePx * LINE_HEIGHTS) / 2;
