@@ -20,11 +20,11 @@ export const NEAR_TOLERANCES = 4;
 
 const MM_PER_METER = 1000;
 /** Factors between the units that get mixed up. */
-const UNIT_SLIPS = [INCHES_PER_FOOT, MM_PER_INCH, MM_PER_INCH * INCHES_PER_FOOT, MM_PER_METER, 10];
+const UNIT_FACTORS = [INCHES_PER_FOOT, MM_PER_INCH, MM_PER_INCH * INCHES_PER_FOOT, MM_PER_METER, 10];
 
 /** Whether a number is right but for its unit. */
-export const isUnitSlip = (answer: number, expected: number, tolerance: number): boolean =>
-  UNIT_SLIPS.flatMap((factor) => [factor, 1 / factor]).some(
+export const isUnitMixUp = (answer: number, expected: number, tolerance: number): boolean =>
+  UNIT_FACTORS.flatMap((factor) => [factor, 1 / factor]).some(
     (factor) => Math.abs(answer - expected * factor) <= tolerance * factor,
   );
 
@@ -35,7 +35,7 @@ export const isWithin = (answer: number, expected: number, tolerance: number): b
 export const markNumber = (answer: number, expected: number, tolerance: number): Mark => {
   if (isWithin(answer, expected, tolerance)) return "right";
   const isNear =
-    Math.abs(answer - expected) <= NEAR_TOLERANCES * tolerance || isUnitSlip(answer, expected, tolerance);
+    Math.abs(answer - expected) <= NEAR_TOLERANCES * tolerance || isUnitMixUp(answer, expected, tolerance);
   return expected !== 0 && isNear ? "near" : "wrong";
 };
 

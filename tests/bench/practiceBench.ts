@@ -1,9 +1,9 @@
 import { practiceFiles, type NamedFile } from "../../src/practice/files/practiceFiles";
 import { openXlsx } from "../../src/xlsx/xlsxFile";
 import { readStudentFile } from "../../src/practice/marking/readStudentFile";
-import { markStudent } from "../../src/practice/marking/student";
-import type { ClassOptions } from "../../src/practice/classOptions";
-import { TOPIC_IDS } from "../../src/practice/topicTitles";
+import { markStudent } from "../../src/practice/marking/markStudent";
+import type { ClassOptions } from "../../src/practice/class/classOptions";
+import { TOPIC_IDS } from "../../src/practice/topics/index";
 import { markingSheets } from "../../src/practice/marking/markingSheets";
 import type { BenchRow } from "./measure";
 
@@ -30,7 +30,7 @@ const mark = (files: readonly NamedFile[]): void => {
   markingSheets(students, { grid: "Class", answers: "Answers" }, "2026-06-01");
 };
 
-/** A whole class, once, without a warm-up, as a teacher waits for it: 30 students with 12 problems each. */
+/** A whole class, once, without a warm-up, as an instructor waits for it: 30 students with 12 problems each. */
 export const practiceBench = (): BenchRow[] => {
   const built = timed(() => [...practiceFiles(CLASS)]);
   const marked = timed(() => {

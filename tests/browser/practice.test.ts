@@ -3,8 +3,8 @@ import { unzipSync } from "fflate";
 import type { Browser } from "playwright-core";
 import { WEB } from "../../src/build/paths";
 import { practiceFiles } from "../../src/practice/files/practiceFiles";
-import type { ClassOptions } from "../../src/practice/classOptions";
-import { TOPIC_IDS } from "../../src/practice/topicTitles";
+import type { ClassOptions } from "../../src/practice/class/classOptions";
+import { TOPIC_IDS } from "../../src/practice/topics/index";
 import { serve, type RunningServer } from "../../src/server/server";
 import { describeInBrowser, launch } from "../support/browser";
 import { showPlace, unfold, visit, type Visit } from "../support/localPage";
@@ -55,7 +55,7 @@ describeInBrowser("a class in the browser", () => {
     await server.close();
   });
 
-  it("is downloaded, and is the very one that Node makes", async () => {
+  it("is downloaded, and is the same as Node builds", async () => {
     const { page } = visited;
     await page.getByLabel("Seed").fill(CLASS.seed);
     const [download] = await Promise.all([
@@ -84,14 +84,14 @@ describeInBrowser("a class in the browser", () => {
     await page.getByText("Undone: the sheets were removed").waitFor();
   });
 
-  it("shows its pictures when it is opened, to be looked at only", async () => {
+  it("shows its pictures when opened, to view only", async () => {
     const { page, complaints } = visited;
     await page.getByLabel("Open .xlsx").setInputFiles({
       name: "A.xlsx",
       mimeType: "application/octet-stream",
       buffer: Buffer.from(files["practice-2611-A.xlsx"] ?? []),
     });
-    // Marking wrote sheets, and took them back.
+    // Marking added sheets, and removed them again.
     await page.getByRole("button", { name: "Discard changes and open" }).click();
     const said = page.getByText("Opened A.xlsx: 13 sheets.");
     await said.waitFor();
@@ -100,9 +100,9 @@ describeInBrowser("a class in the browser", () => {
     await page.getByText("1 Reading a tape", { exact: true }).first().click();
     await page.waitForFunction(dotsInGrid, POINTER);
     expect(await page.locator("#workbook").getAttribute("aria-description")).toBe(
-      "Pictures on this sheet, at A10: A piece of a tape with a pointer at one of its marks.",
+      "Pictures on this sheet, at A10: A piece of tape with a pointer at one of its marks.",
     );
-    // In the middle of the picture lies a cell, and Delete empties that.
+    // Behind the picture is a cell, and Delete empties that.
     await page.locator("#workbook").click({ position: { x: 200, y: 409 } });
     await page.locator(".cell dt", { hasText: "1 Reading a tape, A14" }).waitFor();
     await page.keyboard.press("Delete");
@@ -116,11 +116,11 @@ describeInBrowser("a class in the browser", () => {
     expect(complaints).toEqual([]);
   });
 
-  it("is checked page by page, and its pictures are shown beside it", async () => {
+  it("is checked page by page, with its pictures in the pane", async () => {
     const { page, complaints } = visited;
     await page.getByText("2 Pitch", { exact: true }).first().click();
     await page.locator(".cell dt", { hasText: "2 Pitch, A1" }).waitFor();
-    await page.getByRole("button", { name: "Check the page in front" }).click();
+    await page.getByRole("button", { name: "Check active page" }).click();
     await page.getByText("0 of 3 answers right.").waitFor();
     await showPlace(page, "Picture");
     await page.getByRole("img", { name: "Pitch" }).waitFor();

@@ -9,7 +9,7 @@ import type { PicturePoint } from "../../src/pictures/picturePoint";
 import { figureSvg } from "../../src/pictures/figureSvg";
 import { PAPER_PALETTE } from "../../src/pictures/palette";
 import { problemsOf } from "../../src/practice/class/practiceClass";
-import { TOPIC_IDS } from "../../src/practice/topicTitles";
+import { TOPIC_IDS } from "../../src/practice/topics/index";
 import { a1 } from "../../src/workbook/address";
 import type { PrintableSheet } from "../../src/workbook/printableSheet";
 import { sheetsOf, studentSheets } from "../../src/practice/sheets/studentSheets";
@@ -128,7 +128,7 @@ it("another program reads a student's file, with the prompt of each answer cell"
   const cells = (sheets.problems[1]?.answerPlaces ?? []).map((place) => pitch?.getCell(a1(place)));
   const answers = cells.map((cell) => cell?.dataValidation);
   expect(answers.map((rule) => rule?.type)).toEqual(["custom", "custom", "list"]);
-  expect(answers[0]?.prompt).toBe("Write rise on 12.");
+  expect(answers[0]?.prompt).toBe("Write rise in 12.");
   expect(answers[2]?.formulae).toEqual(['"steep,low slope"']);
   expect(cells.map((cell) => cell?.numFmt)).toEqual(["@", "@", "@"]);
 });

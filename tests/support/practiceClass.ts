@@ -1,8 +1,8 @@
 import type { Level } from "../../functions/practice/level";
 import type { Units } from "../../functions/practice/measuring";
 import { problemsOf } from "../../src/practice/class/practiceClass";
-import type { Problem } from "../../src/practice/problem";
-import { TOPIC_IDS } from "../../src/practice/topicTitles";
+import type { Problem } from "../../src/practice/problems/problem";
+import { TOPIC_IDS } from "../../src/practice/topics/index";
 
 export const ALL_TOPICS = { kind: "topics", topics: TOPIC_IDS, problems: TOPIC_IDS.length } as const;
 

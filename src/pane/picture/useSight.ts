@@ -23,8 +23,8 @@ const isPractice = (view: ActiveSheet): boolean =>
 
 /** What makes practice problems is loaded when the first page of one is in front. */
 const practiceFigure = async (view: ActiveSheet): Promise<Sight> => {
-  const { pageInView } = await import("../../practice/marking/pageInView");
-  const question = pageInView(view)?.problem.question;
+  const { activeProblem } = await import("../../practice/marking/activeProblem");
+  const question = activeProblem(view)?.question;
   return question?.figure
     ? { kind: "figure", figure: question.figure, title: question.title }
     : { kind: "nothing", sentence: "This page of a practice workbook has no picture." };

@@ -2,7 +2,7 @@ import { Button } from "@fluentui/react-button";
 import { LEVELS, type Level } from "../../../functions/practice/level";
 import { UNITS } from "../../../functions/practice/measuring";
 import { InputError } from "../../../shared/inputError";
-import { checkClass, fileTitle, LIMITS } from "../../practice/classOptions";
+import { checkClass, fileTitle, LIMITS } from "../../practice/class/classOptions";
 import { ChoiceField, choicesOf, type Choice } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
 import type { HandOut } from "../parts/paneHost";
@@ -15,12 +15,12 @@ import { useOutcome } from "../parts/useOutcome";
 
 const SETS: readonly Choice<ClassForm["set"]>[] = [
   { value: "topics", label: "problems by topic" },
-  { value: "course", label: "full day's course, one roof" },
+  { value: "course", label: "full-day course, one roof" },
 ];
 
-/** What a level's name alone doesn't say. */
-const LEVEL_WORDS: Readonly<Record<Level, string>> = {
-  "first hour": "round measures, the first questions of each topic",
+/** What each level asks. */
+const LEVEL_HINTS: Readonly<Record<Level, string>> = {
+  "first hour": "round measurements, the first questions of each topic",
   "half day": "quarter inches or 5 mm, more questions",
   "full roof": "sixteenths or millimeters, every question",
 };
@@ -31,13 +31,13 @@ interface Props {
   readonly onForm: (form: ClassForm) => void;
 }
 
-/** Makes practice sheets for a class: a file for each version, and the key. */
+/** Builds practice sheets for a class: one file per version, and the answer key. */
 export const ClassCard = ({ handOut, form, onForm }: Props) => {
   const { isBusy, outcome, attempt, forget } = useOutcome();
   const { working, watched } = useLongRun();
   const change = (changed: Partial<ClassForm>): void => {
     onForm({ ...form, ...changed });
-    // What the line says is about another class; and the browser alone says of a number that it is none.
+    // The message is about the class as it was; and only the browser reports text in a number field.
     forget();
   };
 
@@ -47,8 +47,8 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
       checkClass(options);
       const refusal = handOut.refusal?.(options.versions + 1);
       if (refusal !== undefined) throw new InputError(refusal);
-      const { buildClass } = await import("./tasks");
-      const files = await watched("Files built", "Canceled: nothing was made.", (built) =>
+      const { buildClass } = await import("./practiceTasks");
+      const files = await watched("Files built", "Canceled: no files were built.", (built) =>
         buildClass(options, built),
       );
       return { message: await handOut.deliver(fileTitle(options), files) };
@@ -58,9 +58,9 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
     <section class="card" aria-labelledby="class-title">
       <h2 id="class-title">Class</h2>
       <p>
-        Practice sheets: a workbook for each version, a page a problem, and the key in a file of its own.
-        Seed, topics, number of problems, level and units are printed on every sheet: whoever types them all
-        here makes the same class again, and its key.
+        Practice sheets: one workbook per version with one page per problem, and the answer key in a separate
+        file. Seed, topics, number of problems, level and units are printed on every sheet. Enter the same
+        ones here to build the same class again, with its answer key.
       </p>
       <form
         onSubmit={(event) => {
@@ -82,7 +82,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
           name="class-level"
           value={form.level}
           choices={choicesOf(LEVELS)}
-          hint={LEVEL_WORDS[form.level]}
+          hint={LEVEL_HINTS[form.level]}
           onValue={(level) => {
             change({ level });
           }}
@@ -141,7 +141,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
             change({ seed: newSeed() });
           }}
         >
-          Another seed
+          New seed
         </Button>
         <Button appearance="primary" type="submit" disabledFocusable={isBusy}>
           {isBusy ? "Working…" : handOut.action}

@@ -9,23 +9,23 @@ import { Progress } from "../parts/Progress";
 import { useLongRun } from "../parts/useLongRun";
 import { listedSheets, sheetsAway, useOutcome } from "../parts/useOutcome";
 import { classOptionsOf, type ClassForm } from "./classForm";
-import type * as Tasks from "./tasks";
-import { useViewLeft } from "./useViewLeft";
+import type * as Tasks from "./practiceTasks";
+import { useSheetChanged } from "./useSheetChanged";
 
 interface Props {
   readonly host: Host;
-  /** The class that pasted answers are of; files say themselves which they are of. */
+  /** The class of pasted answers; students' files name their own class. */
   readonly form: ClassForm;
 }
 
-/** Marks what students hand in: files, a pasted table, or the page in front. */
+/** Marks students' files, a pasted table, or the active page. */
 export const MarkingCard = ({ host, form }: Props) => {
   const [pasted, setPasted] = useState("");
-  /** The page that the outcome is about; undefined where it is about none. */
+  /** The page that the message is about; undefined where it isn't about a page. */
   const [checked, setChecked] = useState<ActiveSheet>();
   const { isBusy, outcome, attempt, undo, forget } = useOutcome();
   const { working, watched } = useLongRun();
-  useViewLeft(host, checked, () => {
+  useSheetChanged(host, checked, () => {
     setChecked(undefined);
     forget();
   });
@@ -33,28 +33,28 @@ export const MarkingCard = ({ host, form }: Props) => {
   const mark = (act: (tasks: typeof Tasks) => Promise<Tasks.Marking>): Promise<void> =>
     attempt(async () => {
       setChecked(undefined);
-      const marking = await act(await import("./tasks"));
+      const marking = await act(await import("./practiceTasks"));
       return {
-        message: `${marking.sentences.join(" ")} Added ${listedSheets(marking.sheets)}.`,
+        message: `${marking.messages.join(" ")} Added ${listedSheets(marking.sheets)}.`,
         takeBack: sheetsAway(marking.undo),
       };
     });
 
   const check = (): Promise<void> =>
     attempt(async () => {
-      const { checkInWords } = await import("./tasks");
-      // Read at last: what comes to front while the code loads would else be taken for the page that was checked.
+      const { checkSummary } = await import("./practiceTasks");
+      // Read last: another sheet may become active while the code loads.
       const view = await host.activeSheet();
       setChecked(view);
-      return { message: checkInWords(view).join(" ") };
+      return { message: checkSummary(view).join(" ") };
     });
 
   return (
     <section class="card" aria-labelledby="marking-title">
       <h2 id="marking-title">Marking</h2>
       <p>
-        Each answer right, near with the slip named, or wrong; the class by topic, and what to teach again. No
-        key is needed. The marks go on two new sheets.
+        Marks each answer right, near (with the common mistake), or wrong, and shows the class by topic with
+        what to teach again. No answer key needed. Adds two sheets.
       </p>
       <form
         onSubmit={(event) => {
@@ -70,27 +70,29 @@ export const MarkingCard = ({ host, form }: Props) => {
           disabled={isBusy}
           onFiles={(files) =>
             void mark(({ markFiles }) =>
-              watched("Files marked", "Canceled: nothing was written.", (run) => markFiles(host, files, run)),
+              watched("Files marked", "Canceled: no sheets were added.", (run) =>
+                markFiles(host, files, run),
+              ),
             )
           }
         />
         <LinesField
-          label="Or paste rows of a sheet: name, version, each answer in order"
+          label="Or paste rows: name, version, each answer in order"
           name="marking-pasted"
           rows={3}
           value={pasted}
           onValue={setPasted}
         />
         <p class="hint">
-          A row a student, a column for each answer, blank where there is none. They are marked as answers to
-          the class whose seed and choices stand above. Checking the page in front says how its answers stand,
-          tells none, and writes nothing.
+          One row per student, one column per answer, blank if there is none. Rows are marked as answers to
+          the class above. Checking the active page marks its answers without showing the right ones, and
+          changes nothing.
         </p>
         <Button appearance="primary" type="submit" disabledFocusable={isBusy || pasted.trim() === ""}>
-          {isBusy ? "Working…" : "Mark what is pasted"}
+          {isBusy ? "Working…" : "Mark pasted rows"}
         </Button>
         <Button disabledFocusable={isBusy} onClick={() => void check()}>
-          Check the page in front
+          Check active page
         </Button>
       </form>
       {working && <Progress {...working} />}

@@ -5,7 +5,7 @@ import { ClassCard } from "./ClassCard";
 import { firstForm } from "./classForm";
 import { MarkingCard } from "./MarkingCard";
 
-/** A class's sheets, and their marking: what is pasted there is of the class that is made here. */
+/** Builds a class's sheets and marks them. Pasted answers belong to the class in the first card. */
 export const PracticeCards = ({ host, handOut }: { host: Host; handOut: HandOut }) => {
   const [form, setForm] = useState(firstForm);
   return (

@@ -1,4 +1,4 @@
-import { TOPIC_IDS, TOPIC_TITLES, type TopicId } from "../../practice/topicTitles";
+import { TOPIC_IDS, TOPICS, type TopicId } from "../../practice/topics/index";
 import { Tick } from "../controls/Tick";
 
 interface Props {
@@ -6,14 +6,14 @@ interface Props {
   readonly onPick: (topics: readonly TopicId[]) => void;
 }
 
-/** Which topics the problems go through, in the order of the list; the line on every sheet tells them by their numbers. */
+/** The topics of the class, numbered as in the class line on every sheet. */
 export const TopicChoices = ({ picked, onPick }: Props) => (
   <fieldset>
     <legend>Topics</legend>
-    {TOPIC_IDS.map((id, index) => (
+    {TOPICS.map(({ id, title }, index) => (
       <Tick
         key={id}
-        label={`${index + 1}. ${TOPIC_TITLES[id]}`}
+        label={`${index + 1}. ${title}`}
         name={`topic-${id}`}
         isTicked={picked.includes(id)}
         onTick={(isTicked) => {

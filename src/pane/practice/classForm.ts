@@ -1,9 +1,9 @@
 import type { Level } from "../../../functions/practice/level";
 import type { Units } from "../../../functions/practice/measuring";
-import type { ClassOptions } from "../../practice/classOptions";
-import { TOPIC_IDS, type TopicId } from "../../practice/topicTitles";
+import type { ClassOptions } from "../../practice/class/classOptions";
+import { TOPIC_IDS, type TopicId } from "../../practice/topics/index";
 
-/** What stands in the card's fields. */
+/** The values in the Class card's fields. */
 export interface ClassForm {
   readonly set: "topics" | "course";
   readonly level: Level;
@@ -14,7 +14,7 @@ export interface ClassForm {
   readonly seed: string;
 }
 
-/** Four digits: short enough to be written on a board. */
+/** Four digits: short enough to write on a board. */
 export const newSeed = (): string => String(1000 + Math.floor(Math.random() * 9000));
 
 export const firstForm = (): ClassForm => ({
@@ -22,12 +22,12 @@ export const firstForm = (): ClassForm => ({
   level: "half day",
   units: "feet and inches",
   topics: TOPIC_IDS,
-  problems: "12",
+  problems: String(TOPIC_IDS.length),
   versions: "2",
   seed: newSeed(),
 });
 
-/** A field that holds no number is none, and the class's check says so. */
+/** NaN for an empty field, which the class's check reports. */
 const countIn = (field: string): number => (field.trim() === "" ? NaN : Number(field));
 
 export const classOptionsOf = ({

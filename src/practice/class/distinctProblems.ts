@@ -1,31 +1,31 @@
-import type { Problem } from "../problem";
+import type { Problem } from "../problems/problem";
 
-/** What has few problems to draw from may run out of new ones; then one comes again. */
-const MOST_REDRAWS = 200;
+/** A topic with few possible problems may run out of new ones; then one repeats. */
+const MAX_REDRAWS = 200;
 
-/** Problems that belong together, such as a day's; each number of draws before gives others. */
-export type Draw = (drawsBefore: number) => readonly Problem[];
+/** Problems that are drawn together, such as a course's; each number of redraws gives other ones. */
+export type Draw = (redraws: number) => readonly Problem[];
 
-/** What a student would know a problem by: what is told, and what is to be found. */
+/** What makes two problems the same to a student: what is given and what is to be found. */
 const identityOf = ({ topic, question, solution }: Problem): string =>
-  JSON.stringify([topic, question.words, question.givens, solution.answers.map(({ shown }) => shown)]);
+  JSON.stringify([topic, question.text, question.givens, solution.answers.map(({ shown }) => shown)]);
 
-const drawNew = (draw: Draw, taken: ReadonlySet<string>): readonly Problem[] => {
+const drawUnused = (draw: Draw, used: ReadonlySet<string>): readonly Problem[] => {
   let problems = draw(0);
-  const isTaken = (): boolean => problems.some((problem) => taken.has(identityOf(problem)));
-  for (let draws = 1; draws <= MOST_REDRAWS && isTaken(); draws++) problems = draw(draws);
+  const isUsed = (): boolean => problems.some((problem) => used.has(identityOf(problem)));
+  for (let redraws = 1; redraws <= MAX_REDRAWS && isUsed(); redraws++) problems = draw(redraws);
   return problems;
 };
 
-/** A class's versions one after the other, none with a problem that came before. */
+/** A class's versions in order, with no problem repeated. */
 export function* distinctVersions(
   drawsOf: (version: number) => readonly Draw[],
 ): Generator<Problem[], never> {
-  const taken = new Set<string>();
+  const used = new Set<string>();
   for (let version = 0; ; version++)
     yield drawsOf(version).flatMap((draw) => {
-      const problems = drawNew(draw, taken);
-      for (const problem of problems) taken.add(identityOf(problem));
+      const problems = drawUnused(draw, used);
+      for (const problem of problems) used.add(identityOf(problem));
       return problems;
     });
 }

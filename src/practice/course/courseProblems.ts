@@ -1,27 +1,28 @@
 import { randomOf } from "../../../functions/practice/random";
-import { isHumane } from "../suitable";
-import type { Problem, Setting } from "../problem";
-import { drawDayRoof, isFitForDay } from "./dayRoof";
-import { SESSIONS, type Session } from "./sessions";
+import type { Problem } from "../problems/problem";
+import { isSuitable } from "../problems/suitable";
+import type { Setting } from "../topic";
+import { drawCourseRoof, isSuitableForCourse } from "./courseRoof";
+import { COURSE_SESSIONS, type CourseSession } from "./courseSessions";
 
-/** Every session must like the roof: few will do. */
-const MOST_DRAWS = 5_000;
+/** Every session's problems must be suitable, so few roofs are. */
+const MAX_DRAWS = 5_000;
 
-const withStory = (problem: Problem, { story }: Session): Problem => ({
+const withIntro = (problem: Problem, { intro }: CourseSession): Problem => ({
   ...problem,
-  question: { ...problem.question, words: `${story} ${problem.question.words}` },
+  question: { ...problem.question, text: `${intro} ${problem.question.text}` },
 });
 
-/** A day's problems, session by session, all of one roof. */
-export const courseSessions = (seed: string, setting: Setting): readonly (readonly Problem[])[] => {
+/** The full-day course's problems, session by session, all on one roof. */
+export const drawCourse = (seed: string, setting: Setting): readonly (readonly Problem[])[] => {
   const random = randomOf(seed);
-  for (let draws = 0; draws < MOST_DRAWS; draws++) {
-    const roof = drawDayRoof(random, setting);
-    if (!isFitForDay(roof, setting)) continue;
-    const sessions = SESSIONS.map((session) =>
-      session.problems(roof, setting, random).map((problem) => withStory(problem, session)),
+  for (let draws = 0; draws < MAX_DRAWS; draws++) {
+    const roof = drawCourseRoof(random, setting);
+    if (!isSuitableForCourse(roof, setting)) continue;
+    const sessions = COURSE_SESSIONS.map((session) =>
+      session.problems(roof, setting, random).map((problem) => withIntro(problem, session)),
     );
-    if (sessions.flat().every(({ solution }) => isHumane(solution))) return sessions;
+    if (sessions.flat().every(({ solution }) => isSuitable(solution))) return sessions;
   }
-  throw new Error(`no roof for a day's course, seed ${seed}`);
+  throw new Error(`no suitable roof for a full-day course in ${MAX_DRAWS} draws, seed ${seed}`);
 };

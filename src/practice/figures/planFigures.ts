@@ -20,7 +20,7 @@ interface PlanLabels {
   readonly width: string;
 }
 
-/** A gable roof from above, to scale: walls dashed inside the roof's edge, the ridge along the middle. */
+/** A gable roof from above, to scale: dashed walls inside the roof's edge, the ridge along the middle. */
 export const gablePlanFigure = (
   lengthIn: number,
   widthIn: number,
@@ -38,7 +38,7 @@ export const gablePlanFigure = (
   return {
     width: FIGURE_WIDTH,
     height: TOP + width + 2 * overhang + 50,
-    description: "A gable roof from above, to scale: the walls dashed, the ridge along the middle.",
+    description: "A gable roof from above, to scale: dashed walls, the ridge along the middle.",
     marks: [
       face("metal", ...box(left, TOP, length + 2 * overhang, width + 2 * overhang)),
       line("dashed", ...walls, walls[0] as PicturePoint),

@@ -18,7 +18,7 @@ export interface PlaneLabels {
   readonly height: string;
 }
 
-/** A face of a roof seen square on, to scale: its eave below, its ridge on top. */
+/** A roof face seen straight on, to scale: eave at the bottom, ridge at the top. */
 export const planeFigure = (widthIn: number, heightIn: number, labels: PlaneLabels): Figure => {
   const pxPerIn = Math.min(LARGEST_WIDTH / widthIn, LARGEST_HEIGHT / heightIn);
   const [width, height] = [widthIn * pxPerIn, heightIn * pxPerIn];
@@ -26,7 +26,7 @@ export const planeFigure = (widthIn: number, heightIn: number, labels: PlaneLabe
   return {
     width: FIGURE_WIDTH,
     height: TOP + height + 50,
-    description: "A roof face seen square on, to scale, with its measures.",
+    description: "A roof face seen straight on, to scale, with its measurements.",
     marks: [
       face("metal", ...box(left, TOP, width, height)),
       label(left + width / 2, TOP - 12, "ridge"),

@@ -5,13 +5,13 @@ const WIDTH = FIGURE_WIDTH - 2 * LEFT;
 const TOP = 30;
 const THICK = 22;
 
-/** A run of trim along an edge, to scale, and one piece or space of it drawn on top. */
+/** A run along a roof edge, to scale, with its first piece or space marked off. */
 export const runFigure = (runIn: number, pieceIn: number, labels: { run: string; piece: string }): Figure => {
   const piece = (pieceIn / runIn) * WIDTH;
   return {
     width: FIGURE_WIDTH,
     height: TOP + THICK + 90,
-    description: "A run along an edge of the roof, to scale, with one piece or space of it.",
+    description: "A run along a roof edge, to scale, with its first piece or space marked off.",
     marks: [
       face("metal", ...box(LEFT, TOP, WIDTH, THICK)),
       line("edge", { x: LEFT + piece, y: TOP - 8 }, { x: LEFT + piece, y: TOP + THICK + 8 }),

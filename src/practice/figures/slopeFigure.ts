@@ -17,16 +17,16 @@ export interface SlopeLabels {
   readonly run: string;
   readonly rise?: string;
   readonly overhang?: string;
-  /** Along the slope: what is asked. */
+  /** Along the slope: the length to find. */
   readonly slope?: string;
 }
 
-/** A slope from the side, to scale: level run, plumb rise, and the overhang beyond the wall where there is one. */
-export const slopeFigure = (runIn: number, riseOn12: number, labels: SlopeLabels, overhangIn = 0): Figure => {
+/** A slope from the side, to scale: level run, plumb rise, and any overhang beyond the wall. */
+export const slopeFigure = (runIn: number, riseIn12: number, labels: SlopeLabels, overhangIn = 0): Figure => {
   const totalIn = runIn + overhangIn;
-  const pxPerIn = Math.min(LONGEST_RUN / totalIn, TALLEST_RISE / ((totalIn * riseOn12) / PITCH_RUN));
+  const pxPerIn = Math.min(LONGEST_RUN / totalIn, TALLEST_RISE / ((totalIn * riseIn12) / PITCH_RUN));
   const [run, overhang] = [runIn * pxPerIn, overhangIn * pxPerIn];
-  const riseOf = (level: number): number => (level * riseOn12) / PITCH_RUN;
+  const riseOf = (level: number): number => (level * riseIn12) / PITCH_RUN;
   const left = (FIGURE_WIDTH - LEFT - run - overhang) / 2;
   const [wall, ridge] = [left + overhang, left + overhang + run];
   const bottom = TOP + riseOf(run + overhang);
@@ -34,7 +34,7 @@ export const slopeFigure = (runIn: number, riseOn12: number, labels: SlopeLabels
   return {
     width: FIGURE_WIDTH,
     height: bottom + 70,
-    description: "A roof's slope from the side, to scale, with its measures.",
+    description: "A roof slope from the side, to scale, with its measurements.",
     marks: [
       line("edge", { x: left, y: bottom }, { x: ridge, y: TOP }),
       line("thin", { x: wall, y: plate }, { x: ridge, y: plate }, { x: ridge, y: TOP }),

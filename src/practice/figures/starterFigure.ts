@@ -14,7 +14,7 @@ const PANEL_HEIGHT = 60;
 const TOP = 40;
 const COURSES = 4;
 
-/** Four courses beside a gable's edge: the edge dashed, whole panels beyond; where the starters end is left to be worked out. */
+/** Four courses at a gable edge (dashed), drawn as plain bands: where each starter ends is for the student to find. */
 export const starterFigure = (
   setbackIn: number,
   panelWidthIn: number,
@@ -26,7 +26,7 @@ export const starterFigure = (
   return {
     width: FIGURE_WIDTH,
     height: bottom + 90,
-    description: "Four courses beside a gable's edge, to scale, with the setback and the width of a panel.",
+    description: "Four courses at a gable edge, to scale, with the setback and the panel width.",
     marks: [
       ...courses.map((course) =>
         face(

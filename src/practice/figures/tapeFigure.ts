@@ -7,7 +7,7 @@ const TOP = 30;
 const BOTTOM = 130;
 const MARGIN = 20;
 
-/** What a tape shows: small marks, of which some are longer, and numbers at the longest. */
+/** A tape's marks: some longer than others, with numbers at the longest. */
 interface Scale {
   readonly markIn: number;
   /** How many marks the picture shows on each side of the reading. */
@@ -45,15 +45,15 @@ const MM_SCALE: Scale = {
 };
 
 /**
- * A piece of a tape around a reading, with a pointer at it. Inches count from the last whole foot, centimeters from the start.
- * Only the marks that are read stand on it, `readToIn` apart: what lies between two of them would be read too.
+ * A piece of tape with a pointer at the reading. Inches count from the last whole foot, centimeters from the start. Only the
+ * marks to be read are drawn, `readToIn` apart: students would read any mark between them too.
  */
 export const tapeFigure = (readingIn: number, readToIn: number, { units }: Measuring): Figure => {
   const { markIn, marksAround, heightOf, numberAt } = units === "metric" ? MM_SCALE : INCH_SCALE;
   const readTo = Math.round(readToIn / markIn);
   const reading = Math.round(readingIn / markIn);
   const pxPerMark = (FIGURE_WIDTH - 2 * MARGIN) / (2 * marksAround);
-  // The reading stands off the middle, or the middle of the picture would be its place.
+  // Off center by a varying distance, so that the center doesn't give the reading away.
   const first = reading - marksAround - (reading % 7) + 3;
   const xOf = (mark: number): number => MARGIN + (mark - first) * pxPerMark;
   const marks = Array.from({ length: 2 * marksAround + 1 }, (_, index) => first + index)
@@ -65,12 +65,12 @@ export const tapeFigure = (readingIn: number, readToIn: number, { units }: Measu
       return number === undefined ? [tick] : [tick, label(x, TOP + 86, number)];
     });
   const at = xOf(reading);
-  // Where a number stands at the mark, the pointer's line ends above it.
+  // At a mark with a number, the pointer's line ends above the number.
   const lineEnd = numberAt(reading) === undefined ? BOTTOM : TOP + heightOf(reading);
   return {
     width: FIGURE_WIDTH,
     height: HEIGHT,
-    description: "A piece of a tape with a pointer at one of its marks.",
+    description: "A piece of tape with a pointer at one of its marks.",
     marks: [
       face("metal", ...box(MARGIN, TOP, FIGURE_WIDTH - 2 * MARGIN, BOTTOM - TOP)),
       ...marks,

@@ -1,86 +1,82 @@
-import { TOPICS } from "../topics/index";
-import { TOPIC_IDS, TOPIC_TITLES, type TopicId } from "../topicTitles";
+import { TOPICS, type ListedTopic, type TopicId } from "../topics/index";
 import type { Verdict } from "./markAnswer";
-import type { MarkedAnswer, MarkedStudent } from "./student";
+import type { MarkedAnswer, MarkedStudent } from "./markStudent";
+
+type Counts = Readonly<Record<Verdict, number>>;
 
 export interface TopicResult {
-  readonly id: TopicId;
-  readonly title: string;
-  readonly counts: Readonly<Record<Verdict, number>>;
-  /** Right ones among those asked. */
-  readonly shareRight: number;
-  /** What went wrong where it can be named, the commonest first: a student's slip counts once, however often it comes. */
-  readonly slips: readonly { readonly slip: string; readonly students: number }[];
-  readonly teachAgain: string;
+  readonly topic: ListedTopic;
+  readonly counts: Counts;
+  readonly fractionRight: number;
+  /** The mistakes that marking can name, most common first. Each counts once per student. */
+  readonly mistakes: readonly { readonly mistake: string; readonly students: number }[];
 }
 
 export interface ClassGrid {
-  /** Which class it is, in words; each, where several were marked together. */
+  /** The class line; several if students of several classes were marked together. */
   readonly classes: readonly string[];
   readonly topics: readonly TopicResult[];
-  /** A row a student, a column a topic: the share that is right; undefined where nothing was asked. */
+  /** One row per student, one column per topic: the fraction right; undefined where nothing was asked. */
   readonly rows: readonly {
     readonly student: MarkedStudent;
-    readonly shares: readonly (number | undefined)[];
-    /** Of all answers. */
-    readonly shareRight: number | undefined;
+    readonly fractionsRight: readonly (number | undefined)[];
+    /** Of all the student's answers. */
+    readonly fractionRight: number | undefined;
   }[];
-  /** Of all topics and students. */
-  readonly counts: TopicResult["counts"];
-  /** Topics of which too little is right, the worst first. */
-  readonly toTeachAgain: readonly TopicResult[];
+  /** Over all topics and students. */
+  readonly counts: Counts;
+  /** Topics to teach again, the worst first. */
+  readonly toReteach: readonly TopicResult[];
 }
 
-/** Less than this, and a topic is worth another round. */
-const ENOUGH = 2 / 3;
+/** Below this, a topic needs another round. */
+const ENOUGH_RIGHT = 2 / 3;
 
-const countsOf = (answers: readonly MarkedAnswer[]): Readonly<Record<Verdict, number>> => {
+const countsOf = (answers: readonly MarkedAnswer[]): Counts => {
   const of = (verdict: Verdict): number => answers.filter((answer) => answer.verdict === verdict).length;
   return { right: of("right"), near: of("near"), wrong: of("wrong"), blank: of("blank") };
 };
 
-const shareRight = (answers: readonly MarkedAnswer[]): number | undefined =>
+const fractionRight = (answers: readonly MarkedAnswer[]): number | undefined =>
   answers.length === 0 ? undefined : countsOf(answers).right / answers.length;
 
 const answersOf = ({ answers }: MarkedStudent, id: TopicId): readonly MarkedAnswer[] =>
   answers.filter(({ topic }) => topic === id);
 
-const slipsOf = (byStudent: readonly (readonly MarkedAnswer[])[]): TopicResult["slips"] => {
+const countMistakes = (byStudent: readonly (readonly MarkedAnswer[])[]): TopicResult["mistakes"] => {
   const students = new Map<string, number>();
   for (const answers of byStudent)
-    for (const slip of new Set(answers.flatMap((answer) => answer.slip ?? [])))
-      students.set(slip, (students.get(slip) ?? 0) + 1);
+    for (const mistake of new Set(answers.flatMap((answer) => answer.mistake ?? [])))
+      students.set(mistake, (students.get(mistake) ?? 0) + 1);
   return [...students]
-    .map(([slip, count]) => ({ slip, students: count }))
-    .sort((a, b) => b.students - a.students || a.slip.localeCompare(b.slip));
+    .map(([mistake, count]) => ({ mistake, students: count }))
+    .sort((a, b) => b.students - a.students || a.mistake.localeCompare(b.mistake));
 };
 
-/** The class by topic, and what to teach again. */
+/** The class's results by topic, and what to teach again. */
 export const classGrid = (students: readonly MarkedStudent[]): ClassGrid => {
   const all = students.flatMap(({ answers }) => answers);
-  const asked = TOPIC_IDS.filter((id) => all.some(({ topic }) => topic === id));
-  const topics = asked.map((id): TopicResult => {
-    const answers = all.filter(({ topic }) => topic === id);
+  const asked = TOPICS.filter(({ id }) => all.some(({ topic }) => topic === id));
+  const topics = asked.map((topic): TopicResult => {
+    const byStudent = students.map((student) => answersOf(student, topic.id));
     return {
-      id,
-      title: TOPIC_TITLES[id],
-      counts: countsOf(answers),
-      shareRight: shareRight(answers) ?? 0,
-      slips: slipsOf(students.map((student) => answersOf(student, id))),
-      teachAgain: TOPICS[id].teachAgain,
+      topic,
+      counts: countsOf(byStudent.flat()),
+      fractionRight: fractionRight(byStudent.flat()) ?? 0,
+      mistakes: countMistakes(byStudent),
     };
   });
   return {
-    classes: [...new Set(students.map(({ ofClass }) => ofClass))],
+    classes: [...new Set(students.map(({ classLine }) => classLine))],
     topics,
     rows: students.map((student) => ({
       student,
-      shares: asked.map((id) => shareRight(answersOf(student, id))),
-      shareRight: shareRight(student.answers),
+      fractionsRight: asked.map(({ id }) => fractionRight(answersOf(student, id))),
+      fractionRight: fractionRight(student.answers),
     })),
     counts: countsOf(all),
-    toTeachAgain: topics
-      .filter((topic) => topic.shareRight < ENOUGH)
-      .sort((a, b) => a.shareRight - b.shareRight),
+    toReteach: topics
+      .filter((topic) => topic.fractionRight < ENOUGH_RIGHT)
+      .sort((a, b) => a.fractionRight - b.fractionRight),
   };
 };

@@ -1,75 +1,76 @@
 import { counted } from "../../../shared/describe";
 import { highest } from "../../../shared/highest";
-import { classGrid, type ClassGrid, type TopicResult } from "./classGrid";
-import { shortList } from "./shortList";
-import type { MarkedStudent } from "./student";
-import { TOPIC_TITLES } from "../topicTitles";
 import { number, text, type SheetPlan, type WorkbookPlan } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
-import { PaperRows } from "../sheets/paperRows";
+import { PageRows } from "../sheets/pageRows";
+import { topicOf } from "../topics/index";
+import { classGrid, type ClassGrid, type TopicResult } from "./classGrid";
+import type { MarkedStudent } from "./markStudent";
 
 const NAME_PX = 170;
 const LETTER_PX = 8;
-/** Files' names, which stand where no name was written, may be very long. */
-const MOST_NAME_PX = 720;
+/** File names, used where a student wrote no name, may be very long. */
+const MAX_NAME_PX = 720;
 const TOPIC_PX = 104;
 const PERCENT = "0%";
 const VERDICTS = ["right", "near", "wrong", "blank"] as const;
-/** Slips that are named of a topic. */
-const MOST_SLIPS = 4;
+/** Mistakes listed per topic. */
+const MAX_MISTAKES = 4;
 
-/** The column beside it is filled, so that a name is cut where its own is narrower. */
-const widthOfNames = (students: readonly Pick<MarkedStudent, "name">[]): number =>
+/** Wide enough for the longest name, since the next column's cells would cut it off. */
+const nameColumnPx = (students: readonly Pick<MarkedStudent, "name">[]): number =>
   Math.min(
-    MOST_NAME_PX,
+    MAX_NAME_PX,
     highest(
       students.map(({ name }) => name.length * LETTER_PX),
       NAME_PX,
     ),
   );
 
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
-
-const putTeachAgain = (rows: PaperRows, { title, shareRight, slips, teachAgain }: TopicResult): void => {
-  rows.put(0, text(title), "total");
-  rows.put(1, number(shareRight), "result", { numberFormat: PERCENT });
-  rows.put(2, text(teachAgain), "label");
+const putReteach = (rows: PageRows, { topic, fractionRight, mistakes }: TopicResult): void => {
+  rows.put(0, text(topic.title), "total");
+  rows.put(1, number(fractionRight), "result", { numberFormat: PERCENT });
+  rows.put(2, text(topic.reteachTip), "label");
   rows.skip();
-  if (slips.length === 0) return;
-  const named = slips
-    .slice(0, MOST_SLIPS)
-    .map(({ slip, students }) => `${slip} (${counted(students, "student")})`);
-  rows.put(2, text(`Slips: ${named.join("; ")}.`), "note");
+  if (mistakes.length === 0) return;
+  const listed = mistakes
+    .slice(0, MAX_MISTAKES)
+    .map(({ mistake, students }) => `${mistake} (${counted(students, "student")})`);
+  rows.put(2, text(`Common mistakes: ${listed.join("; ")}.`), "note");
   rows.skip();
 };
 
 const gridSheet = (
   name: string,
-  { classes, topics, rows: students, counts: allCounts, toTeachAgain }: ClassGrid,
+  { classes, topics, rows: students, counts: allCounts, toReteach }: ClassGrid,
   markedOn: string,
 ): SheetPlan => {
-  const columns = [...topics, { title: "All topics", counts: allCounts }];
-  const rows = new PaperRows();
+  const columns = [
+    ...topics.map(({ topic, counts }) => ({ title: topic.title, counts })),
+    { title: "All topics", counts: allCounts },
+  ];
+  const rows = new PageRows();
   rows.line("Class", "title");
   for (const each of classes) rows.line(each, "note");
   rows.line(`Marked on ${markedOn}.`, "note");
-  rows.line(
-    "The share of each student's answers that is right, by topic. Every answer is on the next sheet.",
-    "note",
-  );
+  rows.line("Percent right by student and topic. Every answer is on the next sheet.", "note");
   rows.skip();
   const headingRow = rows.row;
   rows.headings("Student", "Version", ...columns.map(({ title }) => title));
-  for (const { student, shares, shareRight } of students) {
+  for (const { student, fractionsRight, fractionRight } of students) {
     rows.put(0, text(student.name), "label");
     rows.put(1, text(student.versionLetters), "result");
-    [...shares, shareRight].forEach((share, index) => {
-      rows.put(index + 2, share === undefined ? null : number(share), "result", { numberFormat: PERCENT });
+    [...fractionsRight, fractionRight].forEach((fraction, index) => {
+      rows.put(index + 2, fraction === undefined ? null : number(fraction), "result", {
+        numberFormat: PERCENT,
+      });
     });
-    if (student.altered.length > 0)
+    if (student.alteredProblems.length > 0)
       rows.put(
         columns.length + 2,
-        text(`Not marked, for the page isn't as it was given out: problem ${student.altered.join(", ")}`),
+        text(
+          `Not marked because the page was changed after it was handed out: problem ${student.alteredProblems.join(", ")}`,
+        ),
         "note",
       );
     rows.skip();
@@ -80,15 +81,16 @@ const gridSheet = (
     rows.skip();
   }
   rows.skip();
-  rows.line("To teach again", "section");
-  if (toTeachAgain.length === 0) rows.line("Two thirds or more of every topic's answers are right.", "label");
-  for (const topic of toTeachAgain) putTeachAgain(rows, topic);
+  rows.line("Teach again", "section");
+  if (toReteach.length === 0)
+    rows.line("In every topic, at least two thirds of the answers are right.", "label");
+  for (const topic of toReteach) putReteach(rows, topic);
   rows.skip();
   rows.cautions();
   return {
     name,
     cells: rows.cells,
-    columnWidths: [widthOfNames(students.map(({ student }) => student)), 60, ...columns.map(() => TOPIC_PX)],
+    columnWidths: [nameColumnPx(students.map(({ student }) => student)), 60, ...columns.map(() => TOPIC_PX)],
     rowHeights: rowHeightsOf(rows.cells),
     print: "one page, landscape",
     frozenRows: headingRow + 1,
@@ -96,27 +98,46 @@ const gridSheet = (
 };
 
 const answersSheet = (name: string, students: readonly MarkedStudent[]): SheetPlan => {
-  const rows = new PaperRows();
-  rows.headings("Student", "Version", "Problem", "Topic", "Asked", "Wrote", "Right is", "Mark", "Slip");
+  const rows = new PageRows();
+  rows.headings(
+    "Student",
+    "Version",
+    "Problem",
+    "Topic",
+    "Find",
+    "Student's answer",
+    "Right answer",
+    "Mark",
+    "Common mistake",
+  );
   for (const { name: student, versionLetters, answers } of students)
-    for (const { problem, topic, label, wrote, shown, verdict, slip = "" } of answers) {
-      [student, versionLetters, problem, TOPIC_TITLES[topic], label, wrote, shown, verdict, slip].forEach(
-        (content, column) =>
-          rows.put(column, typeof content === "number" ? number(content) : text(content), "result"),
+    for (const { problem, topic, label, studentAnswer, shown, verdict, mistake = "" } of answers) {
+      [
+        student,
+        versionLetters,
+        problem,
+        topicOf(topic).title,
+        label,
+        studentAnswer,
+        shown,
+        verdict,
+        mistake,
+      ].forEach((content, column) =>
+        rows.put(column, typeof content === "number" ? number(content) : text(content), "result"),
       );
       rows.skip();
     }
   return {
     name,
     cells: rows.cells,
-    columnWidths: [widthOfNames(students), 60, 66, 140, 260, 130, 130, 60, 330],
+    columnWidths: [nameColumnPx(students), 60, 66, 140, 260, 130, 130, 60, 330],
     rowHeights: { 0: 26 },
     print: "one page wide, portrait",
     frozenRows: 1,
   };
 };
 
-/** `markedOn` as `2026-06-01`. The class's grid with what to teach again, and every answer behind it. */
+/** The class grid with what to teach again, and a sheet of every answer. `markedOn` is a date such as `2026-06-01`. */
 export const markingSheets = (
   students: readonly MarkedStudent[],
   names: { readonly grid: string; readonly answers: string },
@@ -125,26 +146,3 @@ export const markingSheets = (
   sheets: [gridSheet(names.grid, classGrid(students), markedOn), answersSheet(names.answers, students)],
   names: [],
 });
-
-/** Pages are called by their problems' numbers, with which their names begin. */
-const notMarked = (students: readonly MarkedStudent[]): string => {
-  const altered = students.filter((student) => student.altered.length > 0);
-  const pages = altered.reduce((sum, student) => sum + student.altered.length, 0);
-  if (pages === 0) return "";
-  const whose = altered.map(
-    (student) =>
-      `${student.name} (problem${student.altered.length === 1 ? "" : "s"} ${student.altered.join(", ")})`,
-  );
-  return ` ${counted(pages, "page")} ${pages === 1 ? "isn't" : "aren't"} marked, for what was given out was changed there: ${shortList(whose)}.`;
-};
-
-/** In a sentence, for the pane. */
-export const markingInWords = (students: readonly MarkedStudent[]): string => {
-  const { toTeachAgain } = classGrid(students);
-  const answers = students.flatMap((student) => student.answers);
-  const right = answers.filter(({ verdict }) => verdict === "right").length;
-  const share = answers.length === 0 ? "none was asked" : `${percent(right / answers.length)} right`;
-  const again =
-    toTeachAgain.length === 0 ? "" : ` To teach again: ${toTeachAgain.map(({ title }) => title).join(", ")}.`;
-  return `${counted(students.length, "student")}, ${counted(answers.length, "answer")}, ${share}.${notMarked(students)}${again}`;
-};

@@ -2,51 +2,57 @@ import type { Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import type { Book, BookSheet } from "../../xlsx/book/book";
 import type { CellAddress } from "../../workbook/address";
-import { isKeySheet } from "../sheets/keySheet";
-import { isAsPrinted, type ProblemSheet } from "../sheets/problemSheet";
-import { START_SHEET, studentSheets } from "../sheets/studentSheets";
+import { classLine } from "../class/classLine";
 import { problemsOf } from "../class/practiceClass";
-import { versionOn } from "./startPage";
-import type { HandedIn } from "./student";
+import { isAnswerKeySheet } from "../sheets/answerKeySheet";
+import { NAME_ADDRESS, START_SHEET } from "../sheets/studentSheets";
+import type { Submission } from "./markStudent";
+import { answersOnPage, problemNumberOn, versionOfPage, type CellAt } from "./problemPage";
+import { versionOn } from "./studentWorkbook";
 
-const cellAt = (sheet: BookSheet | undefined, { row, column }: CellAddress): Cell =>
-  sheet?.cells.get(row)?.get(column)?.value ?? null;
+const readerOf =
+  (sheet: BookSheet): CellAt =>
+  ({ row, column }: CellAddress): Cell =>
+    sheet.cells.get(row)?.get(column)?.value ?? null;
 
 function* valuesOn(sheet: BookSheet): Generator<Cell, void> {
   for (const row of sheet.cells.values()) for (const { value } of row.values()) yield value;
 }
 
-const isKey = ({ sheets }: Pick<Book, "sheets">): boolean =>
-  sheets.some((sheet) => isKeySheet(sheet.name) && versionOn(valuesOn(sheet)) !== undefined);
+const isAnswerKey = ({ sheets }: Pick<Book, "sheets">): boolean =>
+  sheets.some((sheet) => isAnswerKeySheet(sheet.name) && versionOn(valuesOn(sheet)) !== undefined);
 
 /**
- * What stands in a student's file. The problems are made again from the line that is printed on its first page, so no key is
- * needed, and a page that was changed is found. `fileName` stands for a name that wasn't written.
+ * A student's answers from a file. The problems are made again from the class line on its first sheet, so no answer key is
+ * needed, and a changed page is found. `fileName` is used where the student wrote no name.
  */
-export const readStudentFile = (book: Pick<Book, "sheets">, fileName: string): HandedIn => {
+export const readStudentFile = (book: Pick<Book, "sheets">, fileName: string): Submission => {
   const start = book.sheets.find(({ name }) => name === START_SHEET);
   const version = start && versionOn(valuesOn(start));
-  if (!version && isKey(book))
-    throw new InputError(`${fileName} is a class's key: give the files that students handed in.`);
+  if (!version && isAnswerKey(book))
+    throw new InputError(`${fileName} is an answer key: pick the files that students turned in.`);
   if (!version)
     throw new InputError(
-      `${fileName} is no practice workbook: its sheet "${START_SHEET}" has no line that says which class it is.`,
+      `${fileName} isn't a practice workbook: its sheet "${START_SHEET}" has no line that names the class.`,
     );
+  const line = classLine(version);
+  const pages = new Map<number | undefined, CellAt>();
+  for (const cellAt of book.sheets.map(readerOf)) {
+    const ofPage = versionOfPage(cellAt);
+    const number = problemNumberOn(cellAt);
+    if (ofPage && classLine(ofPage) === line && !pages.has(number)) pages.set(number, cellAt);
+  }
   const problems = problemsOf(version);
-  const pages = studentSheets(
-    problems.map(({ question }) => question),
-    version,
-  );
-  const name = String(cellAt(start, pages.start.namePlace) ?? "").trim();
-  const sheetOf = ({ sheet }: ProblemSheet): BookSheet | undefined =>
-    book.sheets.find((each) => each.name === sheet.name);
+  const answers = problems.map(({ question }, index) => {
+    const cellAt = pages.get(index + 1);
+    return cellAt && answersOnPage(cellAt, question)?.map(cellAt);
+  });
+  const name = String(readerOf(start)(NAME_ADDRESS) ?? "").trim();
   return {
     name: name === "" ? fileName : name,
     version,
     problems,
-    typed: pages.problems.map((page) => page.answerPlaces.map((place) => cellAt(sheetOf(page), place))),
-    altered: pages.problems.flatMap((page, index) =>
-      isAsPrinted(page, (place) => cellAt(sheetOf(page), place)) ? [] : [index + 1],
-    ),
+    answers: answers.map((onPage) => onPage ?? []),
+    alteredProblems: answers.flatMap((onPage, index) => (onPage ? [] : [index + 1])),
   };
 };

@@ -1,31 +1,31 @@
-import { versionLetters, versionsOf, type ClassOptions } from "../classOptions";
+import { versionLetters, versionsOf, type ClassOptions } from "../class/classOptions";
 import { problemsOf } from "../class/practiceClass";
-import type { Problem } from "../problem";
-import { dealt } from "./pastedAnswers";
-import { shortList } from "./shortList";
-import { markStudent, type HandedIn } from "./student";
+import type { Problem } from "../problems/problem";
+import { listNames } from "./listNames";
+import { markStudent, type Submission } from "./markStudent";
+import { answersByProblem } from "./pastedAnswers";
 
-/** So little of what somebody wrote is right by chance, where it answers other problems. */
-const HARDLY_ANY = 0.2;
-/** So much isn't. */
-const CLEARLY = 0.5;
-/** Of fewer answers, all may be wrong without any doubt. */
-const FEWEST_WRITTEN = 6;
-/** So many whose answers fit no version tell that the class is another one. */
-const TELLING = 5;
+/** At most this fraction of answers is right by chance when they answer other problems. */
+const RIGHT_BY_CHANCE = 0.2;
+/** From this fraction on, the answers belong to the version. */
+const CLEARLY_RIGHT = 0.5;
+/** With fewer answers, all may be wrong without a mix-up. */
+const MIN_ANSWERS = 6;
+/** After this many students who fit no version, the class itself is another one. */
+const MAX_WITHOUT_VERSION = 5;
 
-/** The share that is right of what was written; undefined where too little was to tell by. */
-const shareRight = (student: HandedIn): number | undefined => {
-  const written = markStudent(student).answers.filter(({ verdict }) => verdict !== "blank");
-  return written.length < FEWEST_WRITTEN
+/** The fraction of a student's answers that is right; undefined with too few answers to tell. */
+const fractionRight = (student: Submission): number | undefined => {
+  const answered = markStudent(student).answers.filter(({ verdict }) => verdict !== "blank");
+  return answered.length < MIN_ANSWERS
     ? undefined
-    : written.filter(({ verdict }) => verdict === "right").length / written.length;
+    : answered.filter(({ verdict }) => verdict === "right").length / answered.length;
 };
 
-const asIfOf = (student: HandedIn, problems: readonly Problem[]): HandedIn => ({
+const withProblems = (student: Submission, problems: readonly Problem[]): Submission => ({
   ...student,
   problems,
-  typed: dealt(problems, student.typed.flat()),
+  answers: answersByProblem(problems, student.answers.flat()),
 });
 
 interface Version {
@@ -33,47 +33,45 @@ interface Version {
   readonly problems: readonly Problem[];
 }
 
-/** The letters of the version that the answers are clearly of; undefined where there is none. */
-const fittingVersion = (student: HandedIn, versions: readonly Version[]): string | undefined =>
-  versions.find(({ problems }) => (shareRight(asIfOf(student, problems)) ?? 0) >= CLEARLY)?.letters;
+/** The letters of the version that the answers clearly belong to, if any. */
+const matchingVersion = (student: Submission, versions: readonly Version[]): string | undefined =>
+  versions.find(({ problems }) => (fractionRight(withProblems(student, problems)) ?? 0) >= CLEARLY_RIGHT)
+    ?.letters;
 
-/**
- * Which version each fits, in turn. Once so many have fitted none the class is another one, and no more are held against each
- * of its versions: for a large class that would take many seconds.
- */
-const fittingVersions = (students: readonly HandedIn[], options: ClassOptions): (string | undefined)[] => {
+/** The version each student's answers belong to. Stops trying once the class is clearly another one: in a large class each try is slow. */
+const matchingVersions = (students: readonly Submission[], options: ClassOptions): (string | undefined)[] => {
   if (students.length === 0) return [];
   const versions = versionsOf(options).map((version) => ({
     letters: versionLetters(version.version),
     problems: problemsOf(version),
   }));
-  let fittedNone = 0;
+  let withoutVersion = 0;
   return students.map((student) => {
-    if (fittedNone >= TELLING) return undefined;
-    const fitting = fittingVersion(student, versions);
-    if (fitting === undefined) fittedNone++;
-    return fitting;
+    if (withoutVersion >= MAX_WITHOUT_VERSION) return undefined;
+    const matching = matchingVersion(student, versions);
+    if (matching === undefined) withoutVersion++;
+    return matching;
   });
 };
 
-/** Sentences on students who have hardly anything right: they may have had another version, or the class is another one. */
-export const misfits = (handedIn: readonly HandedIn[], options: ClassOptions): readonly string[] => {
-  const students = handedIn.filter((student) => (shareRight(student) ?? 1) < HARDLY_ANY);
-  const fits = fittingVersions(students, options);
-  const doubtful = students.map(({ name, version }, index) => ({
-    name,
-    had: versionLetters(version.version),
-    fits: fits[index],
-  }));
-  const fitting = doubtful.flatMap(({ name, had, fits }) => (fits ? [`${name} (${fits}, not ${had})`] : []));
-  const others = doubtful.flatMap(({ name, fits }) => (fits ? [] : [name]));
+/** Notes on students with hardly any right answers: they may have had another version, or the class may be another one. */
+export const versionMismatches = (
+  submissions: readonly Submission[],
+  options: ClassOptions,
+): readonly string[] => {
+  const students = submissions.filter((student) => (fractionRight(student) ?? 1) < RIGHT_BY_CHANCE);
+  const matching = matchingVersions(students, options);
+  const mixedUp = students.flatMap(({ name, version }, index) =>
+    matching[index] ? [`${name} (${matching[index]}, not ${versionLetters(version.version)})`] : [],
+  );
+  const others = students.flatMap(({ name }, index) => (matching[index] ? [] : [name]));
   return [
-    ...(fitting.length > 0
-      ? [`Some answers fit another version than the one that is given for them: ${shortList(fitting)}.`]
+    ...(mixedUp.length > 0
+      ? [`Some answers match another version than the one in their row: ${listNames(mixedUp)}.`]
       : []),
     ...(others.length > 0
       ? [
-          `Hardly anything is right of what ${shortList(others)} wrote: see that the seed and the choices of the class are those printed on the sheets.`,
+          `Hardly any answers of ${listNames(others)} are right: check that the class's seed and choices match those printed on the sheets.`,
         ]
       : []),
   ];

@@ -1,43 +1,39 @@
 import type { Units } from "../../../functions/practice/measuring";
-import type { VersionOptions } from "../classOptions";
-import { classLine } from "../class/practiceClass";
-import type { Question } from "../problem";
-import type { CellAddress } from "../../workbook/address";
 import type { PrintableSheet } from "../../workbook/printableSheet";
 import { text } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
-import { PAGE_COLUMNS, PaperRows } from "./paperRows";
+import { classLine } from "../class/classLine";
+import type { VersionOptions } from "../class/classOptions";
+import type { Question } from "../topic";
+import { PAGE_COLUMNS, PageRows } from "./pageRows";
 import { problemSheet, problemSheetName, type ProblemSheet } from "./problemSheet";
 
+/** The first sheet's name, and the cell for the student's name on it. Marking reads both, so they never change. */
 export const START_SHEET = "Start";
+export const NAME_ADDRESS = { row: 3, column: 1 };
 
-/** How measures may be written, in the class's own units first. */
-const MEASURES: Readonly<Record<Units, string>> = {
+/** How to write measurements, the class's own units first. */
+const MEASUREMENTS: Readonly<Record<Units, string>> = {
   "feet and inches":
-    "Lengths are taken as a tape shows them, such as 18' 6 1/2\" or 18-6 1/2, and with any unit, such as 222.5 in or 5.65 m; a pitch as 6 in 12 or 6/12.",
+    "Write lengths as a tape shows them, such as 18' 6 1/2\" or 18-6 1/2, or with any unit, such as 222.5 in or 5.65 m; a pitch as 6 in 12 or 6/12.",
   metric:
-    "Lengths are taken in millimeters, such as 5650, and with any unit, such as 5.65 m or 222.5 in; an angle as 26.6 or 26.6°.",
+    "Write lengths in millimeters, such as 5650, or with any unit, such as 5.65 m or 222.5 in; an angle as 26.6 or 26.6°.",
 };
 
-const howTo = (units: Units): readonly string[] => [
-  `Write each answer into the cell beside it, in the unit that is named there. ${MEASURES[units]}`,
-  "Work on paper or in the empty rows below. Save the file and hand it in, or hand in the printed pages.",
+const instructions = (units: Units): readonly string[] => [
+  `Type each answer into the cell beside its label, in the unit named there. ${MEASUREMENTS[units]}`,
+  "Show your work on paper or in the empty rows below the answers. Save the file and turn it in, or turn in the printed pages.",
 ];
 
-export interface StartSheet {
-  readonly sheet: PrintableSheet;
-  readonly namePlace: CellAddress;
-}
-
-const startSheet = (questions: readonly Question[], version: VersionOptions): StartSheet => {
-  const rows = new PaperRows();
+const startSheet = (questions: readonly Question[], version: VersionOptions): PrintableSheet => {
+  const rows = new PageRows();
   rows.line("Practice", "title");
   rows.line(classLine(version), "note");
-  rows.skip();
+  rows.skip(NAME_ADDRESS.row - rows.row);
   rows.put(0, text("Name"), "label");
-  const namePlace = rows.put(1, null, "input", { numberFormat: "@" });
+  rows.put(NAME_ADDRESS.column, null, "input", { numberFormat: "@" });
   rows.skip(2);
-  for (const each of howTo(version.units)) rows.lines(each, "label");
+  for (const each of instructions(version.units)) rows.paragraph(each, "label");
   rows.skip();
   rows.line("Problems", "section");
   questions.forEach((question, index) => {
@@ -46,32 +42,29 @@ const startSheet = (questions: readonly Question[], version: VersionOptions): St
   rows.skip();
   rows.cautions();
   return {
-    namePlace,
-    sheet: {
-      name: START_SHEET,
-      cells: rows.cells,
-      columnWidths: PAGE_COLUMNS,
-      rowHeights: rowHeightsOf(rows.cells),
-      print: "one page, portrait",
-      frozenRows: 0,
-      inputPrompts: [],
-    },
+    name: START_SHEET,
+    cells: rows.cells,
+    columnWidths: PAGE_COLUMNS,
+    rowHeights: rowHeightsOf(rows.cells),
+    print: "one page, portrait",
+    frozenRows: 0,
+    inputPrompts: [],
   };
 };
 
-/** A student's workbook: a page to start on, and a page for each problem. */
+/** A student's workbook: a start page, and one page per problem. */
 export interface StudentSheets {
-  readonly start: StartSheet;
+  readonly start: PrintableSheet;
   readonly problems: readonly ProblemSheet[];
 }
 
-/** Made of the questions alone: no answer can get in. */
+/** Made from the questions alone, so no answer can get in. */
 export const studentSheets = (questions: readonly Question[], version: VersionOptions): StudentSheets => ({
   start: startSheet(questions, version),
   problems: questions.map((question, index) => problemSheet(index + 1, question, classLine(version))),
 });
 
 export const sheetsOf = ({ start, problems }: StudentSheets): PrintableSheet[] => [
-  start.sheet,
+  start,
   ...problems.map(({ sheet }) => sheet),
 ];

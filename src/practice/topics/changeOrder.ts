@@ -2,11 +2,13 @@ import { changeOrderSpec } from "../../../functions/money/changeOrder";
 import { salesTax, salesTaxSpec } from "../../../functions/money/salesTax";
 import { exact, productToCent, sumOfCents } from "../../../shared/money";
 import { call } from "../../workbook/formula";
-import { distanceToWhole, mistakesOf, moneyAnswer, type Slips } from "../answers";
-import type { Topic } from "../problem";
+import { distanceToWhole } from "../answers/count";
+import { moneyAnswer } from "../answers/number";
+import { mistakesOf, type CommonMistakes } from "../commonMistakes";
+import type { Topic } from "../topic";
 import { quoted, step } from "../steps";
 
-/** Four lines of an order: packs of panels and ridge change, valley is taken off, hip is added. Prices for one, tax in percent. */
+/** Four lines of an order: panel packs and ridge change, valley is deleted, hip is added. Unit prices; tax in percent. */
 export type ChangeOrderFacts = {
   readonly packsBefore: number;
   readonly packsAfter: number;
@@ -22,7 +24,7 @@ export type ChangeOrderFacts = {
 };
 
 const CENTS = 100;
-/** Tax turns at half a cent. */
+/** Tax rounds at half a cent. */
 const HALF = 0.5;
 
 const extended = (quantity: number, price: number): number => productToCent(quantity, price);
@@ -42,27 +44,28 @@ const orderAfter = (facts: ChangeOrderFacts): number =>
   ]);
 const rateOf = ({ taxPercent }: ChangeOrderFacts): number => exact(taxPercent).div(CENTS).toNumber();
 
-const CHANGE: Slips<ChangeOrderFacts> = {
+const CHANGE: CommonMistakes<ChangeOrderFacts> = {
   "gave the new order, not the change": orderAfter,
-  "forgot what was taken off": (facts) => sumOfCents([changeOf(facts), -partsOf(facts).valley]),
-  "forgot what was added": (facts) => sumOfCents([changeOf(facts), -partsOf(facts).hip]),
-  "took the change the wrong way round": (facts) => -changeOf(facts),
+  "left out the deleted item": (facts) => sumOfCents([changeOf(facts), -partsOf(facts).valley]),
+  "left out the added item": (facts) => sumOfCents([changeOf(facts), -partsOf(facts).hip]),
+  "reversed the sign of the change": (facts) => -changeOf(facts),
 };
 
-const TAX: Slips<ChangeOrderFacts> = {
+const TAX: CommonMistakes<ChangeOrderFacts> = {
   "taxed the new order, not the change": (facts) => salesTax(orderAfter(facts), rateOf(facts)),
-  "forgot what was taken off": (facts) =>
+  "left out the deleted item": (facts) =>
     salesTax(sumOfCents([changeOf(facts), -partsOf(facts).valley]), rateOf(facts)),
-  "forgot what was added": (facts) =>
+  "left out the added item": (facts) =>
     salesTax(sumOfCents([changeOf(facts), -partsOf(facts).hip]), rateOf(facts)),
-  "gave the change with the tax": (facts) =>
+  "gave the change with tax": (facts) =>
     sumOfCents([changeOf(facts), salesTax(changeOf(facts), rateOf(facts))]),
 };
 
-export const changeOrderTopic: Topic<ChangeOrderFacts> = {
+export const changeOrderTopic = {
   id: "change order",
-  teachAgain:
-    "Write before and after side by side, match by item, and give every line its sign before adding up.",
+  title: "Change order",
+  reteachTip:
+    "Write before and after side by side, match them by item, and give every line its sign before adding.",
   draw: (random, { level }) => {
     const cents = level === "first hour" ? CENTS : 5;
     const price = (least: number, most: number): number =>
@@ -88,9 +91,9 @@ export const changeOrderTopic: Topic<ChangeOrderFacts> = {
     const line = (before: number, after: number, price: number): string =>
       `before ${before}, after ${after}, at ${money(price)}`;
     return {
-      words:
-        "An order was agreed, and has changed. Find what the change comes to before tax; a credit has a minus." +
-        (level === "first hour" ? "" : " Find also the sales tax on the change, to the cent."),
+      text:
+        "A signed order has changed. Find the amount of the change before tax; a credit is negative." +
+        (level === "first hour" ? "" : " Also find the sales tax on the change, to the cent."),
       givens: [
         { label: "Packs of panels", text: line(facts.packsBefore, facts.packsAfter, facts.packPrice) },
         { label: "Ridge", text: line(facts.ridgeBefore, facts.ridgeAfter, facts.ridgePrice) },
@@ -125,12 +128,12 @@ export const changeOrderTopic: Topic<ChangeOrderFacts> = {
         moneyAnswer("Change before tax", change, mistakesOf(CHANGE, facts)),
         ...(level === "first hour"
           ? []
-          : [{ ...taxAnswer, leeway: distanceToWhole(change * rate * CENTS + HALF) }]),
+          : [{ ...taxAnswer, roundingMargin: distanceToWhole(change * rate * CENTS + HALF) }]),
       ],
       steps: [
         step(
-          `${facts.packsAfter - facts.packsBefore} packs: ${money(parts.packs)}; ${facts.ridgeBefore - facts.ridgeAfter} ridge fewer: ${money(parts.ridge)}; valley off: ${money(parts.valley)}; hip on: ${money(parts.hip)}. Together ${money(change)}.`,
-          // The last row of the table is the total, its last column the amount.
+          `${facts.packsAfter - facts.packsBefore} packs: ${money(parts.packs)}; ${facts.ridgeBefore - facts.ridgeAfter} fewer ridge: ${money(parts.ridge)}; valley deleted: ${money(parts.valley)}; hip added: ${money(parts.hip)}. Total: ${money(change)}.`,
+          // The last row of the table is the total; its last column is the amount.
           `INDEX(${table},5,8)`,
           change,
         ),
@@ -146,4 +149,4 @@ export const changeOrderTopic: Topic<ChangeOrderFacts> = {
       ],
     };
   },
-};
+} as const satisfies Topic<ChangeOrderFacts>;

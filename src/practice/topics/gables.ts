@@ -3,22 +3,16 @@ import { rafterLength, rafterLengthSpec } from "../../../functions/slope/rafterL
 import { feetSpec } from "../../../functions/measure/feet";
 import { SQ_INCHES_PER_SQ_FOOT } from "../../../shared/units";
 import { call } from "../../workbook/formula";
-import {
-  areaAnswer,
-  inAreaUnit,
-  lengthAnswer,
-  mistakesOf,
-  writeArea,
-  type Allowance,
-  type Slips,
-} from "../answers";
+import { areaAnswer, inAreaUnit, writeArea } from "../answers/area";
+import { lengthAnswer, type Allowance } from "../answers/length";
+import { mistakesOf, type CommonMistakes } from "../commonMistakes";
 import { gablePlanFigure } from "../figures/planFigures";
 import { planeFigure } from "../figures/planeFigure";
-import type { Setting, Topic } from "../problem";
+import type { Setting, Topic } from "../topic";
 import { lengthStep, quoted, step } from "../steps";
-import { factorAllowance, factorInWords } from "./rafter";
+import { factorAllowance, factorText } from "./rafter";
 
-/** Beginners are given eave and slope; the others building, pitch and overhang, and `rise` is 0 for beginners. */
+/** Beginners are given eave and slope length, and `rise` is 0; the others are given building, pitch and overhang. */
 export type GableFacts = {
   readonly lengthIn: number;
   readonly widthIn: number;
@@ -30,50 +24,52 @@ const SIDES = 2;
 const RAKES = 4;
 
 const eaveOf = ({ lengthIn, overhangIn }: GableFacts): number => lengthIn + 2 * overhangIn;
-/** For beginners `widthIn` is twice the slope, which they are given. */
+/** For beginners `widthIn` is twice the slope length. */
 const slopeOf = ({ widthIn, rise, overhangIn }: GableFacts): number =>
   rafterLength(widthIn / 2, rise, overhangIn);
 const areaSqFt = (eaveIn: number, slopeIn: number): number =>
   (SIDES * eaveIn * slopeIn) / SQ_INCHES_PER_SQ_FOOT;
 
-const SLOPE: Slips<GableFacts> = {
-  "took the run for the slope length": ({ widthIn, rise, overhangIn }) =>
+const SLOPE: CommonMistakes<GableFacts> = {
+  "used the run as the slope length": ({ widthIn, rise, overhangIn }) =>
     rise === 0 ? undefined : widthIn / 2 + overhangIn,
-  "took the whole width for the run": ({ widthIn, rise, overhangIn }) =>
+  "used the whole width as the run": ({ widthIn, rise, overhangIn }) =>
     rise === 0 ? undefined : (widthIn + overhangIn) * rafterFactor(rise),
-  "forgot the overhang": ({ widthIn, rise }) => (rise === 0 ? undefined : (widthIn / 2) * rafterFactor(rise)),
+  "left out the overhang": ({ widthIn, rise }) =>
+    rise === 0 ? undefined : (widthIn / 2) * rafterFactor(rise),
 };
 
-const AREA: Slips<GableFacts> = {
-  "took one side only": (facts) => areaSqFt(eaveOf(facts), slopeOf(facts)) / SIDES,
-  "took the area on plan": (facts) =>
+const AREA: CommonMistakes<GableFacts> = {
+  "counted only one side": (facts) => areaSqFt(eaveOf(facts), slopeOf(facts)) / SIDES,
+  "used the area on the plan": (facts) =>
     facts.rise === 0 ? undefined : areaSqFt(eaveOf(facts), facts.widthIn / 2 + facts.overhangIn),
-  "forgot the overhang at the gables": (facts) =>
+  "left out the overhang at the gables": (facts) =>
     facts.rise === 0 ? undefined : areaSqFt(facts.lengthIn, slopeOf(facts)),
-  "forgot the overhang": ({ lengthIn, widthIn, rise }) =>
+  "left out the overhang": ({ lengthIn, widthIn, rise }) =>
     rise === 0 ? undefined : areaSqFt(lengthIn, (widthIn / 2) * rafterFactor(rise)),
 };
 
-const TRIM: Slips<GableFacts> = {
-  "took two edges only": (facts) => (RAKES / 2) * slopeOf(facts),
-  "took one edge only": slopeOf,
-  "took the run for the slope length": ({ widthIn, rise, overhangIn }) =>
+const TRIM: CommonMistakes<GableFacts> = {
+  "counted only two edges": (facts) => (RAKES / 2) * slopeOf(facts),
+  "counted only one edge": slopeOf,
+  "used the run as the slope length": ({ widthIn, rise, overhangIn }) =>
     rise === 0 ? undefined : RAKES * (widthIn / 2 + overhangIn),
 };
 
-/** Four edges, each with what one may be off by. */
+/** Four times the tolerance of one edge. */
 const ofFour = (runIn: number, setting: Setting): Allowance => {
   const one = factorAllowance(runIn, setting);
   return {
     tolerance: RAKES * one.tolerance,
-    why: `${setting.measuring.writeSmall(RAKES * one.tolerance)}: four edges, each of which may be off by ${setting.measuring.writeSmall(one.tolerance)}`,
+    why: `${setting.measuring.writeSmall(RAKES * one.tolerance)}: four edges at ${setting.measuring.writeSmall(one.tolerance)} each`,
   };
 };
 
-export const gablesTopic: Topic<GableFacts> = {
+export const gablesTopic = {
   id: "gables",
-  teachAgain:
-    "Fold a sheet of card into a gable roof: two sides, four sloping edges, and the flat card is larger than its shadow.",
+  title: "Gables",
+  reteachTip:
+    "Fold a sheet of card stock into a gable roof: two sides, four rakes, and the unfolded sheet is larger than its shadow.",
   draw: (random, { level, measuring }) => {
     if (level === "first hour")
       return {
@@ -94,8 +90,7 @@ export const gablesTopic: Topic<GableFacts> = {
     const { write, writeSmall, writePitch } = measuring;
     if (rise === 0)
       return {
-        words:
-          "A gable roof has two equal sides. One was measured along the eave and up the slope. Find the area of both sides together, and how much trim all the sloping edges at both gables need.",
+        text: "A gable roof has two equal sides. One side was measured along the eave and up the slope. Find the area of both sides, and the length of trim for all the rakes at both gables.",
         givens: [
           { label: "Eave", text: write(lengthIn) },
           { label: "Slope, eave to ridge", text: write(slopeOf(facts)) },
@@ -106,8 +101,7 @@ export const gablesTopic: Topic<GableFacts> = {
         }),
       };
     return {
-      words:
-        "A building has a gable roof that goes beyond the walls on all four sides by the same overhang, measured level. The ridge stands in the middle. Find the length up the slope, the area of both sides together, and how much trim all the sloping edges at both gables need.",
+      text: "A gable roof overhangs the walls by the same distance on all four sides, measured level. The ridge is in the middle. Find the slope length, the area of both sides, and the length of trim for all the rakes at both gables.",
       givens: [
         { label: "Building, along the ridge", text: write(lengthIn) },
         { label: "Building, across", text: write(widthIn) },
@@ -141,7 +135,7 @@ export const gablesTopic: Topic<GableFacts> = {
             quoted(writeSmall(overhangIn)),
           );
     const trim = lengthAnswer(
-      "Trim for all sloping edges",
+      "Trim for all rakes",
       RAKES * slopeIn,
       measuring,
       mistakesOf(TRIM, facts),
@@ -153,7 +147,7 @@ export const gablesTopic: Topic<GableFacts> = {
           ? []
           : [
               lengthAnswer(
-                "Length up the slope",
+                "Slope length",
                 slopeIn,
                 measuring,
                 mistakesOf(SLOPE, facts),
@@ -168,7 +162,7 @@ export const gablesTopic: Topic<GableFacts> = {
           ? []
           : [
               lengthStep(
-                `${factorInWords(rise, setting)}. (${write(widthIn)} ÷ 2 + ${writeSmall(overhangIn)}) × ${rafterFactor(rise).toFixed(3)} = ${write(slopeIn)}.`,
+                `${factorText(rise, setting)}. (${write(widthIn)} ÷ 2 + ${writeSmall(overhangIn)}) × ${rafterFactor(rise).toFixed(3)} = ${write(slopeIn)}.`,
                 slope,
                 slopeIn,
                 measuring,
@@ -188,4 +182,4 @@ export const gablesTopic: Topic<GableFacts> = {
       ],
     };
   },
-};
+} as const satisfies Topic<GableFacts>;

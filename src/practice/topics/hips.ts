@@ -4,9 +4,11 @@ import { hipLength, hipLengthSpec } from "../../../functions/slope/hipLength";
 import { rafterFactor } from "../../../functions/slope/rafterFactor";
 import { PITCH_RUN } from "../../../shared/units";
 import { call } from "../../workbook/formula";
-import { degreesAnswer, lengthAnswer, mistakesOf, numberAnswer, type Slips } from "../answers";
+import { lengthAnswer } from "../answers/length";
+import { degreesAnswer, numberAnswer } from "../answers/number";
+import { mistakesOf, type CommonMistakes } from "../commonMistakes";
 import { hipPlanFigure } from "../figures/planFigures";
-import type { Topic } from "../problem";
+import type { Topic } from "../topic";
 import { lengthStep, plain, quoted, step } from "../steps";
 import { factorAllowance } from "./rafter";
 
@@ -14,38 +16,39 @@ export type HipFacts = { readonly runIn: number; readonly rise: number };
 
 const FACTOR_TOLERANCE = 0.001;
 const RIGHT_ANGLE = 90;
-const ON_PLAN = 45;
+const PLAN_ANGLE = 45;
 
-const FACTOR: Slips<HipFacts> = {
-  "took the rafter factor": ({ rise }) => rafterFactor(rise),
-  "took the hip on plan": () => Math.SQRT2,
-  "left out the root": ({ rise }) => hipFactor(rise) ** 2,
+const FACTOR: CommonMistakes<HipFacts> = {
+  "used the rafter factor": ({ rise }) => rafterFactor(rise),
+  "used the hip's length on the plan": () => Math.SQRT2,
+  "left out the square root": ({ rise }) => hipFactor(rise) ** 2,
 };
 
-const LENGTH: Slips<HipFacts> = {
-  "took the rafter factor": ({ runIn, rise }) => runIn * rafterFactor(rise),
-  "took the hip on plan": ({ runIn }) => runIn * Math.SQRT2,
-  "took the hip's own run for the common run": ({ runIn, rise }) => runIn * Math.SQRT2 * hipFactor(rise),
+const LENGTH: CommonMistakes<HipFacts> = {
+  "used the rafter factor": ({ runIn, rise }) => runIn * rafterFactor(rise),
+  "used the hip's length on the plan": ({ runIn }) => runIn * Math.SQRT2,
+  "used the hip's own run as the common run": ({ runIn, rise }) => runIn * Math.SQRT2 * hipFactor(rise),
 };
 
-const ANGLE: Slips<HipFacts> = {
-  "took the angle on plan": () => ON_PLAN,
-  "measured from the ridge's side": ({ rise }) => RIGHT_ANGLE - faceAngle(rise),
+const ANGLE: CommonMistakes<HipFacts> = {
+  "used the angle on the plan": () => PLAN_ANGLE,
+  "measured from the wrong side": ({ rise }) => RIGHT_ANGLE - faceAngle(rise),
 };
 
-export const hipsTopic: Topic<HipFacts> = {
+export const hipsTopic = {
   id: "hips",
-  teachAgain:
-    "Stand a stick along a hip of the folded card: seen from above it runs at 45°, on the face it doesn't, and it is longer than a rafter.",
+  title: "Hips and valleys",
+  reteachTip:
+    "Lay a stick along a hip of the folded card stock: seen from above it runs at 45°, on the roof face it doesn't, and it is longer than a rafter.",
   draw: (random, { measuring }) => ({
     runIn: measuring.drawLengthIn(random, 6, 16),
     rise: measuring.drawRise(random),
   }),
   ask: ({ runIn, rise }, { level, measuring }) => ({
-    words:
-      "Two slopes of the same pitch meet in a hip at a square corner; a valley is worked out alike. The common run was measured level, square to the eave. Find the hip factor, and the true length of the hip." +
+    text:
+      "Two slopes of the same pitch meet in a hip at a square corner; a valley is figured the same way. The common run was measured level, square to the eave. Find the hip factor, and the true length of the hip." +
       (level === "full roof"
-        ? " Find also the angle on the sloped face between eave and hip, at which panels are cut."
+        ? " Also find the angle on the roof face between eave and hip, at which panels are cut."
         : ""),
     givens: [
       { label: "Common run, level", text: measuring.write(runIn) },
@@ -65,7 +68,7 @@ export const hipsTopic: Topic<HipFacts> = {
       answers: [
         numberAnswer("Hip factor", factor, 3, mistakesOf(FACTOR, facts), {
           tolerance: FACTOR_TOLERANCE,
-          why: `${FACTOR_TOLERANCE}: the last decimal`,
+          why: `${FACTOR_TOLERANCE}: the last decimal place`,
         }),
         lengthAnswer(
           "True length of the hip",
@@ -102,4 +105,4 @@ export const hipsTopic: Topic<HipFacts> = {
       ],
     };
   },
-};
+} as const satisfies Topic<HipFacts>;

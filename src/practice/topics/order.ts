@@ -4,18 +4,11 @@ import { feetSpec } from "../../../functions/measure/feet";
 import { wholeCount } from "../../../shared/rounding";
 import { SQ_FT_PER_SQUARE, SQ_INCHES_PER_SQ_FOOT } from "../../../shared/units";
 import { call } from "../../workbook/formula";
-import {
-  areaAnswer,
-  areaUnit,
-  countAnswer,
-  inAreaUnit,
-  mistakesOf,
-  numberAnswer,
-  sqFtOf,
-  writeArea,
-  type Slips,
-} from "../answers";
-import type { Topic } from "../problem";
+import { areaAnswer, areaUnit, inAreaUnit, sqFtOf, writeArea } from "../answers/area";
+import { countAnswer } from "../answers/count";
+import { numberAnswer } from "../answers/number";
+import { mistakesOf, type CommonMistakes } from "../commonMistakes";
+import type { Topic } from "../topic";
 import { plain, quoted, step } from "../steps";
 
 export type OrderFacts = {
@@ -37,32 +30,33 @@ const panelsFor = (facts: OrderFacts, waste: number): number =>
   (facts.areaSqFt * (1 + waste)) / panelSqFt(facts);
 
 const quantityOfPacks = (facts: OrderFacts): number => panelsFor(facts, wasteOf(facts)) / facts.perPack;
-/** Whole packs for an order. */
+/** Whole packs to order. */
 export const packsOf = (facts: OrderFacts): number => wholeCount(quantityOfPacks(facts));
 
-/** Of a panel's area: in m² they are all there are, in sq ft so many are written down. */
+/** Of a panel's area: exact in m², rounded in sq ft. */
 const PANEL_DECIMALS = { "feet and inches": 3, metric: 4 } as const;
 
-const AREA: Slips<OrderFacts> = {
-  "forgot the waste": ({ areaSqFt }) => areaSqFt,
-  "took the waste off": (facts) => facts.areaSqFt * (1 - wasteOf(facts)),
+const AREA: CommonMistakes<OrderFacts> = {
+  "left out the waste": ({ areaSqFt }) => areaSqFt,
+  "subtracted the waste": (facts) => facts.areaSqFt * (1 - wasteOf(facts)),
 };
 
-const PANELS: Slips<OrderFacts> = {
-  "forgot the waste": (facts) => Math.ceil(panelsFor(facts, 0)),
-  "took the waste off": (facts) => Math.ceil(panelsFor(facts, -wasteOf(facts))),
+const PANELS: CommonMistakes<OrderFacts> = {
+  "left out the waste": (facts) => Math.ceil(panelsFor(facts, 0)),
+  "subtracted the waste": (facts) => Math.ceil(panelsFor(facts, -wasteOf(facts))),
 };
 
-const PACKS: Slips<OrderFacts> = {
-  "forgot the waste": (facts) => Math.ceil(panelsFor(facts, 0) / facts.perPack),
-  "took the waste off": (facts) => Math.ceil(panelsFor(facts, -wasteOf(facts)) / facts.perPack),
-  "gave panels for packs": (facts) => Math.ceil(panelsFor(facts, wasteOf(facts))),
+const PACKS: CommonMistakes<OrderFacts> = {
+  "left out the waste": (facts) => Math.ceil(panelsFor(facts, 0) / facts.perPack),
+  "subtracted the waste": (facts) => Math.ceil(panelsFor(facts, -wasteOf(facts)) / facts.perPack),
+  "gave panels, not packs": (facts) => Math.ceil(panelsFor(facts, wasteOf(facts))),
 };
 
-export const orderTopic: Topic<OrderFacts> = {
+export const orderTopic = {
   id: "order",
-  teachAgain:
-    "Price one pack too few against one too many: order whole packs, the waste counted before rounding up.",
+  title: "Ordering",
+  reteachTip:
+    "Compare the cost of one pack short with one pack extra: add waste first, then round up to whole packs.",
   draw: (random, { level, measuring }) => {
     const isMetric = measuring.units === "metric";
     const step = level === "first hour" ? 20 : 1;
@@ -76,18 +70,18 @@ export const orderTopic: Topic<OrderFacts> = {
     };
   },
   ask: ({ areaSqFt, wastePercent, exposedWidthIn, exposedHeightIn, perPack }, { measuring }) => ({
-    words:
+    text:
       measuring.units === "metric"
-        ? "Shingles are ordered for a roof's area, with an allowance for waste. Find the area to order for, how many panels that takes, and how many whole packs."
-        : "Shingles are ordered for a roof's area, with an allowance for waste. A square is 100 sq ft. Find the squares to order, how many panels that takes, and how many whole packs.",
+        ? "Shingles are ordered by roof area, plus waste. Find the area to order, the number of panels, and the number of whole packs."
+        : "Shingles are ordered by roof area, plus waste. A square is 100 sq ft. Find the squares to order, the number of panels, and the number of whole packs.",
     givens: [
       { label: "Area on the slope", text: writeArea(areaSqFt, measuring) },
       { label: "Waste", text: `${wastePercent} %` },
       {
-        label: "A panel shows",
+        label: "Panel exposure",
         text: `${measuring.writeSmall(exposedWidthIn)} × ${measuring.writeSmall(exposedHeightIn)}`,
       },
-      { label: "Panels in a pack", text: String(perPack) },
+      { label: "Panels per pack", text: String(perPack) },
     ],
   }),
   solve: (facts, { measuring }) => {
@@ -107,36 +101,36 @@ export const orderTopic: Topic<OrderFacts> = {
     const ofOrder = inAreaUnit(toOrderSqFt, measuring);
     const orderShown = plain(ofOrder, 2);
     const areaWords = `${area} × ${plain(1 + wasteOf(facts), 2)} = ${orderShown} ${areaUnit(measuring)}`;
-    const panelWords = `A panel shows ${writeSmall(exposedWidthIn)} × ${writeSmall(exposedHeightIn)} = `;
+    const panelWords = `Panel exposure: ${writeSmall(exposedWidthIn)} × ${writeSmall(exposedHeightIn)} = `;
     const divided = isMetric
       ? `${panelShown} m²; ${orderShown} ÷ ${panelShown}`
       : `${panelSqIn(facts)} sq in, about ${panelShown} sq ft; ${orderShown} × ${SQ_INCHES_PER_SQ_FOOT} ÷ ${panelSqIn(facts)}`;
     const toOrder = isMetric
-      ? areaAnswer("Area to order for", toOrderSqFt, measuring, mistakesOf(AREA, facts))
+      ? areaAnswer("Area to order", toOrderSqFt, measuring, mistakesOf(AREA, facts))
       : numberAnswer(
           "Squares to order",
           squares(areaSqFt, wasteOf(facts)),
           2,
-          mistakesOf(AREA, facts).map(({ slip, value }) => ({ slip, value: value / SQ_FT_PER_SQUARE })),
+          mistakesOf(AREA, facts).map(({ name, value }) => ({ name, value: value / SQ_FT_PER_SQUARE })),
           {
             unit: "squares",
             tolerance: SQUARES_TOLERANCE,
-            why: `${SQUARES_TOLERANCE}: the last decimal`,
+            why: `${SQUARES_TOLERANCE}: the last decimal place`,
           },
         );
-    // Someone may go on with what was written down: both areas rounded.
-    const panelsAsWritten =
+    // Someone may continue with both areas as rounded.
+    const panelsFromRounded =
       (parseFloat(toOrder.shown) * (isMetric ? 1 : SQ_FT_PER_SQUARE)) / Number(panelShown);
     return {
       answers: [
         toOrder,
-        countAnswer("Panels", "panels", quantity, mistakesOf(PANELS, facts), panelsAsWritten),
+        countAnswer("Panels", "panels", quantity, mistakesOf(PANELS, facts), panelsFromRounded),
         countAnswer("Packs", "packs", ofPacks, mistakesOf(PACKS, facts)),
       ],
       steps: [
         isMetric
           ? step(
-              `${areaWords}; to one decimal ${writeArea(toOrderSqFt, measuring)}.`,
+              `${areaWords}; rounded: ${writeArea(toOrderSqFt, measuring)}.`,
               `${call(squaresSpec, sqFt, waste)}*${inAreaUnit(SQ_FT_PER_SQUARE, measuring)}`,
               ofOrder,
             )
@@ -158,4 +152,4 @@ export const orderTopic: Topic<OrderFacts> = {
       ],
     };
   },
-};
+} as const satisfies Topic<OrderFacts>;

@@ -2,12 +2,14 @@ import { feetSpec } from "../../../functions/measure/feet";
 import { pitchAngle, pitchAngleSpec } from "../../../functions/slope/pitchAngle";
 import { INCHES_PER_FOOT, MM_PER_INCH, PITCH_RUN, toDegrees } from "../../../shared/units";
 import { call } from "../../workbook/formula";
-import { degreesAnswer, mistakesOf, numberAnswer, pitchAnswer, wordAnswer, type Slips } from "../answers";
+import { choiceAnswer } from "../answers/choice";
+import { degreesAnswer, numberAnswer, pitchAnswer } from "../answers/number";
+import { mistakesOf, type CommonMistakes } from "../commonMistakes";
 import { slopeFigure } from "../figures/slopeFigure";
-import type { Answer, Setting, Topic } from "../problem";
+import type { Answer, Setting, Topic } from "../topic";
 import { plain, quoted, step } from "../steps";
 
-/** `isSpanGiven` is 1 where the student is told the whole span of a gable and halves it. */
+/** `isSpanGiven` is 1 where the whole span of a gable is given and has to be halved. */
 export type PitchFacts = { readonly runIn: number; readonly riseIn: number; readonly isSpanGiven: number };
 
 const RIGHT_ANGLE = 90;
@@ -17,25 +19,25 @@ const STEEP_LIMIT = { "feet and inches": "4 in 12", metric: "18.4° (4 in 12)" }
 const MM_STEP = 100;
 const PERCENT_TOLERANCE = 1;
 
-const riseOn12 = ({ runIn, riseIn }: PitchFacts): number => (riseIn / runIn) * PITCH_RUN;
+const riseIn12 = ({ runIn, riseIn }: PitchFacts): number => (riseIn / runIn) * PITCH_RUN;
 
-/** The slope as a rise on 12, after a slip. */
-const SLOPE: Slips<PitchFacts> = {
-  "took run over rise": ({ runIn, riseIn }) => (runIn / riseIn) * PITCH_RUN,
-  "took the whole span for the run": (facts) => (facts.isSpanGiven ? riseOn12(facts) / 2 : undefined),
+/** The slope as a rise in 12. */
+const SLOPE: CommonMistakes<PitchFacts> = {
+  "used run over rise": ({ runIn, riseIn }) => (runIn / riseIn) * PITCH_RUN,
+  "used the whole span as the run": (facts) => (facts.isSpanGiven ? riseIn12(facts) / 2 : undefined),
 };
 
-const ANGLE: Slips<PitchFacts> = {
-  "took the sine for the tangent": ({ runIn, riseIn }) =>
+const ANGLE: CommonMistakes<PitchFacts> = {
+  "used the sine, not the tangent": ({ runIn, riseIn }) =>
     riseIn < runIn ? toDegrees(Math.asin(riseIn / runIn)) : undefined,
-  "measured from plumb": (facts) => RIGHT_ANGLE - pitchAngle(riseOn12(facts)),
-  "took the whole span for the run": (facts) =>
-    facts.isSpanGiven ? pitchAngle(riseOn12(facts) / 2) : undefined,
+  "measured from plumb": (facts) => RIGHT_ANGLE - pitchAngle(riseIn12(facts)),
+  "used the whole span as the run": (facts) =>
+    facts.isSpanGiven ? pitchAngle(riseIn12(facts) / 2) : undefined,
 };
 
 const steepness = (facts: PitchFacts, { measuring }: Setting): Answer => {
-  const rise = riseOn12(facts);
-  return wordAnswer(
+  const rise = riseIn12(facts);
+  return choiceAnswer(
     `Steep is above ${STEEP_LIMIT[measuring.units]}. This roof is`,
     ["steep", "low slope"],
     rise > STEEP_ABOVE ? "steep" : "low slope",
@@ -43,10 +45,11 @@ const steepness = (facts: PitchFacts, { measuring }: Setting): Answer => {
   );
 };
 
-export const pitchTopic: Topic<PitchFacts> = {
+export const pitchTopic = {
   id: "pitch",
-  teachAgain:
-    "Hold the level, measure plumb: rise over run, the run from the wall to below the ridge, never the span.",
+  title: "Pitch",
+  reteachTip:
+    "Hold the level and measure plumb: rise over run. The run goes from the wall to below the ridge; it is never the span.",
   draw: (random, { level, measuring }) => {
     const isSpanGiven = level === "first hour" ? 0 : 1;
     const rise = measuring.drawRise(random);
@@ -66,14 +69,14 @@ export const pitchTopic: Topic<PitchFacts> = {
     const { write } = measuring;
     const run = write(isSpanGiven ? 2 * runIn : runIn);
     return {
-      words: isSpanGiven
-        ? "A gable roof's ridge stands in the middle of the span. The rise was measured plumb from the top of the wall to the ridge. Find the pitch and the angle."
-        : "A level was held against the roof, and the rise measured plumb at its end. Find the pitch and the angle.",
+      text: isSpanGiven
+        ? "The ridge of a gable roof is in the middle of the span. The rise was measured plumb, from the top of the wall to the ridge. Find the pitch and the angle."
+        : "A level was held against the roof, and the rise was measured plumb at its end. Find the pitch and the angle.",
       givens: [
         { label: isSpanGiven ? "Whole span, wall to wall" : "Level run", text: run },
         { label: "Rise, plumb", text: write(riseIn) },
       ],
-      figure: slopeFigure(runIn, riseOn12(facts), {
+      figure: slopeFigure(runIn, riseIn12(facts), {
         run: isSpanGiven ? `half of ${run}` : run,
         rise: write(riseIn),
       }),
@@ -83,7 +86,7 @@ export const pitchTopic: Topic<PitchFacts> = {
     const { runIn, riseIn, isSpanGiven } = facts;
     const { level, measuring } = setting;
     const { write } = measuring;
-    const rise = riseOn12(facts);
+    const rise = riseIn12(facts);
     const angle = pitchAngle(rise);
     const isMetric = measuring.units === "metric";
     const feet = (lengthIn: number): string => call(feetSpec, quoted(write(lengthIn)));
@@ -96,10 +99,10 @@ export const pitchTopic: Topic<PitchFacts> = {
           "Slope in percent",
           percent,
           1,
-          mistakesOf(SLOPE, facts).map(({ slip, value }) => ({ slip, value: (value / PITCH_RUN) * 100 })),
-          { unit: "%", tolerance: PERCENT_TOLERANCE, why: "1 %: what a tape's marks leave open" },
+          mistakesOf(SLOPE, facts).map(({ name, value }) => ({ name, value: (value / PITCH_RUN) * 100 })),
+          { unit: "%", tolerance: PERCENT_TOLERANCE, why: "1 %: a tape can't show it any closer" },
         )
-      : pitchAnswer("Pitch: rise on 12", rise, measuring, mistakesOf(SLOPE, facts));
+      : pitchAnswer("Pitch: rise in 12", rise, measuring, mistakesOf(SLOPE, facts));
     return {
       answers: [
         slope,
@@ -127,7 +130,7 @@ export const pitchTopic: Topic<PitchFacts> = {
           ? []
           : [
               step(
-                `${isMetric ? `${angle.toFixed(1)}°` : `${plain(rise, 2)} in 12`} is ${rise > STEEP_ABOVE ? "over" : "not over"} ${STEEP_LIMIT[measuring.units]} (29 CFR 1926.500(b)).`,
+                `${isMetric ? `${angle.toFixed(1)}°` : `${plain(rise, 2)} in 12`} is ${rise > STEEP_ABOVE ? "above" : "not above"} ${STEEP_LIMIT[measuring.units]} (29 CFR 1926.500(b)).`,
                 `IF(${riseFormula}>${STEEP_ABOVE},"steep","low slope")`,
                 rise > STEEP_ABOVE ? "steep" : "low slope",
               ),
@@ -135,4 +138,4 @@ export const pitchTopic: Topic<PitchFacts> = {
       ],
     };
   },
-};
+} as const satisfies Topic<PitchFacts>;

@@ -2,16 +2,11 @@ import { rafterFactor, rafterFactorSpec } from "../../../functions/slope/rafterF
 import { rafterLength, rafterLengthSpec } from "../../../functions/slope/rafterLength";
 import { inchesToFeet, PITCH_RUN, toDegrees } from "../../../shared/units";
 import { call } from "../../workbook/formula";
-import {
-  lengthAnswer,
-  mistakesOf,
-  numberAnswer,
-  usualToleranceIn,
-  type Allowance,
-  type Slips,
-} from "../answers";
+import { lengthAnswer, tapeToleranceIn, type Allowance } from "../answers/length";
+import { numberAnswer } from "../answers/number";
+import { mistakesOf, type CommonMistakes } from "../commonMistakes";
 import { slopeFigure } from "../figures/slopeFigure";
-import type { Setting, Topic } from "../problem";
+import type { Setting, Topic } from "../topic";
 import { lengthStep, plain, quoted, step } from "../steps";
 
 /** `overhangIn` is 0 for beginners. */
@@ -19,40 +14,41 @@ export type RafterFacts = { readonly runIn: number; readonly rise: number; reado
 
 const FACTOR_TOLERANCE = 0.001;
 
-/** In words, how a factor comes about. */
-export const factorInWords = (rise: number, { measuring }: Setting): string =>
+/** How the factor is found, for a step. */
+export const factorText = (rise: number, { measuring }: Setting): string =>
   measuring.units === "metric"
     ? `${measuring.writePitch(rise)}: 1 ÷ cos ${plain(toDegrees(Math.atan(rise / PITCH_RUN)))}° = ${rafterFactor(rise).toFixed(3)}`
     : `${measuring.writePitch(rise)}: √(1 + ${plain(rise / PITCH_RUN)}²) = ${rafterFactor(rise).toFixed(3)}`;
 
-const FACTOR: Slips<RafterFacts> = {
-  "left out the root": ({ rise }) => rafterFactor(rise) ** 2,
-  "took rise over run alone": ({ rise }) => rise / PITCH_RUN,
-  "took level over sloped": ({ rise }) => 1 / rafterFactor(rise),
+const FACTOR: CommonMistakes<RafterFacts> = {
+  "left out the square root": ({ rise }) => rafterFactor(rise) ** 2,
+  "used rise over run": ({ rise }) => rise / PITCH_RUN,
+  "divided level by sloped": ({ rise }) => 1 / rafterFactor(rise),
 };
 
-const LENGTH: Slips<RafterFacts> = {
-  "took the run for the slope length": ({ runIn, overhangIn }) => runIn + overhangIn,
+const LENGTH: CommonMistakes<RafterFacts> = {
+  "used the run as the slope length": ({ runIn, overhangIn }) => runIn + overhangIn,
   "added the rise to the run": ({ runIn, rise, overhangIn }) => (runIn + overhangIn) * (1 + rise / PITCH_RUN),
-  "forgot the overhang": ({ runIn, rise, overhangIn }) =>
+  "left out the overhang": ({ runIn, rise, overhangIn }) =>
     overhangIn === 0 ? undefined : runIn * rafterFactor(rise),
-  "added the overhang level": ({ runIn, rise, overhangIn }) =>
+  "added the overhang without the factor": ({ runIn, rise, overhangIn }) =>
     overhangIn === 0 ? undefined : runIn * rafterFactor(rise) + overhangIn,
 };
 
-/** A factor of three decimals may be off by half of the last; the tape's mark comes on top. */
+/** The tape's tolerance, plus that of a factor rounded to three decimals. */
 export const factorAllowance = (levelIn: number, { measuring }: Setting): Allowance => {
-  const tolerance = usualToleranceIn(measuring) + levelIn * FACTOR_TOLERANCE;
+  const tolerance = tapeToleranceIn(measuring) + levelIn * FACTOR_TOLERANCE;
   return {
     tolerance,
-    why: `${measuring.writeSmall(tolerance)}: ${measuring.writeSmall(usualToleranceIn(measuring))} of the tape, and a factor of three decimals times ${measuring.write(levelIn)}`,
+    why: `${measuring.writeSmall(tolerance)}: ${measuring.writeSmall(tapeToleranceIn(measuring))} for the tape, plus a factor rounded to three decimals times ${measuring.write(levelIn)}`,
   };
 };
 
-export const rafterTopic: Topic<RafterFacts> = {
+export const rafterTopic = {
   id: "rafter",
-  teachAgain:
-    "Step a rise and run off with the square, then measure the slant: the factor is the slant for each level foot.",
+  title: "Rafter factor",
+  reteachTip:
+    "Step off a rise and run with the framing square, then measure the slant: the factor is slant length per level foot.",
   draw: (random, { level, measuring }) => ({
     runIn: measuring.drawLengthIn(random, 8, 18),
     rise: measuring.drawRise(random),
@@ -62,10 +58,10 @@ export const rafterTopic: Topic<RafterFacts> = {
     const { write, writeSmall, writePitch } = measuring;
     const overhang = overhangIn === 0 ? [] : [{ label: "Overhang, level", text: writeSmall(overhangIn) }];
     return {
-      words:
+      text:
         overhangIn === 0
-          ? "The run was measured level, from the eave to below the ridge. Find the rafter factor, and the length up the slope."
-          : "The run was measured level, from the wall line to below the ridge; the roof goes on beyond the wall. Find the rafter factor, and the length up the slope from the eave's edge to the ridge.",
+          ? "The run was measured level, from the eave to below the ridge. Find the rafter factor and the slope length."
+          : "The run was measured level, from the wall line to below the ridge; the roof overhangs the wall. Find the rafter factor, and the slope length from the eave to the ridge.",
       givens: [
         { label: "Run, level", text: write(runIn) },
         { label: "Pitch", text: writePitch(rise) },
@@ -97,10 +93,10 @@ export const rafterTopic: Topic<RafterFacts> = {
       answers: [
         numberAnswer("Rafter factor", factor, 3, mistakesOf(FACTOR, facts), {
           tolerance: FACTOR_TOLERANCE,
-          why: `${FACTOR_TOLERANCE}: the last decimal`,
+          why: `${FACTOR_TOLERANCE}: the last decimal place`,
         }),
         lengthAnswer(
-          "Length up the slope",
+          "Slope length",
           lengthIn,
           measuring,
           mistakesOf(LENGTH, facts),
@@ -108,7 +104,7 @@ export const rafterTopic: Topic<RafterFacts> = {
         ),
       ],
       steps: [
-        step(`${factorInWords(rise, setting)}.`, call(rafterFactorSpec, pitch), factor),
+        step(`${factorText(rise, setting)}.`, call(rafterFactorSpec, pitch), factor),
         lengthStep(
           `${level} × ${factor.toFixed(3)} = ${decimalFeet}${write(lengthIn)}.`,
           call(
@@ -123,4 +119,4 @@ export const rafterTopic: Topic<RafterFacts> = {
       ],
     };
   },
-};
+} as const satisfies Topic<RafterFacts>;

@@ -6,12 +6,14 @@ import { staggerPattern } from "../../../shared/kinds/staggerPattern";
 import { DEFAULT_PATTERN } from "../../../shared/kinds/staggerPattern";
 import { wholeCount } from "../../../shared/rounding";
 import { call } from "../../workbook/formula";
-import { countAnswer, mistakesOf, smallLengthAnswer, type Slips } from "../answers";
+import { countAnswer } from "../answers/count";
+import { smallLengthAnswer } from "../answers/length";
+import { mistakesOf, type CommonMistakes } from "../commonMistakes";
 import { starterFigure } from "../figures/starterFigure";
-import type { Topic } from "../problem";
+import type { Topic } from "../topic";
 import { plain, quoted, smallLengthStep, step } from "../steps";
 
-/** `gableCourses` is 0 where sets aren't asked for. */
+/** `gableCourses` is 0 if sets aren't asked for. */
 export type StarterFacts = {
   readonly course: number;
   readonly panelWidthIn: number;
@@ -28,27 +30,28 @@ const shareOf = ({ course, panelWidthIn }: StarterFacts): number =>
 const nextShareOf = ({ course, panelWidthIn }: StarterFacts): number =>
   startFraction(course + 1, PATTERN) * panelWidthIn;
 
-const COVER: Slips<StarterFacts> = {
-  "forgot the setback": shareOf,
+const COVER: CommonMistakes<StarterFacts> = {
+  "left out the setback": shareOf,
   "added the setback": (facts) => shareOf(facts) + facts.setbackIn,
-  "took the next course's start": (facts) => nextShareOf(facts) - facts.setbackIn,
+  "used the next course's starter": (facts) => nextShareOf(facts) - facts.setbackIn,
 };
 
-const BLANK: Slips<StarterFacts> = {
-  "forgot the setback": (facts) => shareOf(facts) + facts.foldIn,
-  "forgot the fold": (facts) => shareOf(facts) - facts.setbackIn,
-  "took the fold off": (facts) => shareOf(facts) - facts.setbackIn - facts.foldIn,
-  "took the next course's start": (facts) => nextShareOf(facts) - facts.setbackIn + facts.foldIn,
+const BLANK: CommonMistakes<StarterFacts> = {
+  "left out the setback": (facts) => shareOf(facts) + facts.foldIn,
+  "left out the fold": (facts) => shareOf(facts) - facts.setbackIn,
+  "subtracted the fold": (facts) => shareOf(facts) - facts.setbackIn - facts.foldIn,
+  "used the next course's starter": (facts) => nextShareOf(facts) - facts.setbackIn + facts.foldIn,
 };
 
-const SETS: Slips<StarterFacts> = {
-  "took a set for each course": ({ gableCourses }) => gableCourses,
+const SETS: CommonMistakes<StarterFacts> = {
+  "used a set for each course": ({ gableCourses }) => gableCourses,
 };
 
-export const startersTopic: Topic<StarterFacts> = {
+export const startersTopic = {
   id: "starters",
-  teachAgain:
-    "Lay four starters on the floor in turn: full, half, three-quarter, quarter; then take the setback off and put the fold on.",
+  title: "Stagger and starters",
+  reteachTip:
+    "Lay four starters on the floor in order: full, half, three-quarter, quarter. Then subtract the setback and add the fold.",
   draw: (random, { level, measuring }) => ({
     course: random.whole(1, level === "first hour" ? 4 : 16),
     panelWidthIn: measuring.pickIn(random, [24, 20, 16], [600, 500, 400]),
@@ -60,11 +63,11 @@ export const startersTopic: Topic<StarterFacts> = {
   ask: ({ course, panelWidthIn, setbackIn, foldIn, gableCourses }, { measuring }) => {
     const { writeSmall } = measuring;
     return {
-      words:
-        `Courses start at the gable in turn with a full, a half, a three-quarter and a quarter panel, and then again from the full one. The starter stops short of the gable's edge by the setback; its fold is bent up there. Find what the starter of course ${course} covers, and the blank that is cut for it before the bend.` +
-        (gableCourses === 0 ? "" : " Find also how many whole sets of four starters the gable takes."),
+      text:
+        `At the gable, courses start in rotation with a full, a half, a three-quarter and a quarter panel, then a full one again. The starter stops short of the gable edge by the setback; its fold is bent up there. Find the width that the starter of course ${course} covers, and the width of the blank to cut for it before bending.` +
+        (gableCourses === 0 ? "" : " Also find how many whole sets of four starters the gable takes."),
       givens: [
-        { label: "Width of a panel that shows", text: writeSmall(panelWidthIn) },
+        { label: "Exposed panel width", text: writeSmall(panelWidthIn) },
         { label: "Gable setback", text: writeSmall(setbackIn) },
         { label: "Gable fold", text: writeSmall(foldIn) },
         ...(gableCourses === 0 ? [] : [{ label: "Courses up the gable", text: String(gableCourses) }]),
@@ -93,7 +96,7 @@ export const startersTopic: Topic<StarterFacts> = {
       ],
       steps: [
         smallLengthStep(
-          `Course ${course} starts as course ${((course - 1) % PATTERN.length) + 1} of the four: ${plain(share, 2)} × ${writeSmall(panelWidthIn)} = ${writeSmall(share * panelWidthIn)}; less the setback of ${writeSmall(setbackIn)}: ${writeSmall(cover)}.`,
+          `Course ${course} starts like course ${((course - 1) % PATTERN.length) + 1} of four: ${plain(share, 2)} × ${writeSmall(panelWidthIn)} = ${writeSmall(share * panelWidthIn)}; minus the setback of ${writeSmall(setbackIn)}: ${writeSmall(cover)}.`,
           call(starterCoverSpec, ...args),
           cover,
           measuring,
@@ -120,4 +123,4 @@ export const startersTopic: Topic<StarterFacts> = {
       ],
     };
   },
-};
+} as const satisfies Topic<StarterFacts>;

@@ -4,9 +4,10 @@ import type { Level } from "../../../functions/practice/level";
 import { writeInches } from "../../../shared/lengthText";
 import { INCHES_PER_FOOT, MM_PER_INCH } from "../../../shared/units";
 import { call } from "../../workbook/formula";
-import { lengthAnswer, mistakesOf, smallLengthAnswer, type Allowance, type Slips } from "../answers";
+import { lengthAnswer, smallLengthAnswer, type Allowance } from "../answers/length";
+import { mistakesOf, type CommonMistakes } from "../commonMistakes";
 import { tapeFigure } from "../figures/tapeFigure";
-import type { Setting, Topic } from "../problem";
+import type { Setting, Topic } from "../topic";
 import { lengthStep, plain, quoted, smallLengthStep, step } from "../steps";
 
 export type TapeFacts = { readonly readingIn: number; readonly otherIn: number; readonly markIn: number };
@@ -20,31 +21,31 @@ const MM_MARKS: Readonly<Record<Level, number>> = { "first hour": 10, "half day"
 const SHORTEST_IN = 8 * INCHES_PER_FOOT;
 const LONGEST_IN = 30 * INCHES_PER_FOOT;
 const TEN = 10;
-/** Parts of an inch in which half of the finest mark is told. */
+/** Half of the finest mark is written in this many parts of an inch. */
 const FINEST = 32;
 const MM_PER_METER = 1000;
 
 const feetOf = (lengthIn: number): number => Math.floor(lengthIn / INCHES_PER_FOOT);
 const inchesPast = (lengthIn: number): number => lengthIn - feetOf(lengthIn) * INCHES_PER_FOOT;
 
-const READING: Slips<TapeFacts> = {
+const READING: CommonMistakes<TapeFacts> = {
   "read the mark before": ({ readingIn, markIn }) => readingIn - markIn,
   "read the mark after": ({ readingIn, markIn }) => readingIn + markIn,
 };
 
-const IN_INCHES: Slips<TapeFacts> = {
-  "took ten inches for a foot": ({ readingIn }) => feetOf(readingIn) * TEN + inchesPast(readingIn),
-  "left the feet out": ({ readingIn }) => inchesPast(readingIn),
+const IN_INCHES: CommonMistakes<TapeFacts> = {
+  "counted ten inches to the foot": ({ readingIn }) => feetOf(readingIn) * TEN + inchesPast(readingIn),
+  "left out the feet": ({ readingIn }) => inchesPast(readingIn),
 };
 
-/** Of the sum, where the inches of both come to more than a foot. */
-const SUM: Slips<TapeFacts> = {
-  "took ten inches for a foot": ({ readingIn, otherIn }) => {
+/** Of a sum whose inches add up to more than a foot. */
+const SUM: CommonMistakes<TapeFacts> = {
+  "counted ten inches to the foot": ({ readingIn, otherIn }) => {
     const inches = inchesPast(readingIn) + inchesPast(otherIn);
     if (inches < TEN) return undefined;
     return (feetOf(readingIn) + feetOf(otherIn) + 1) * INCHES_PER_FOOT + inches - TEN;
   },
-  "forgot the foot to carry": ({ readingIn, otherIn }) =>
+  "forgot to carry the foot": ({ readingIn, otherIn }) =>
     inchesPast(readingIn) + inchesPast(otherIn) < INCHES_PER_FOOT
       ? undefined
       : readingIn + otherIn - INCHES_PER_FOOT,
@@ -52,17 +53,18 @@ const SUM: Slips<TapeFacts> = {
 
 const halfAMark = ({ markIn }: TapeFacts, { measuring }: Setting): Allowance => ({
   tolerance: markIn / 2,
-  why: `${measuring.units === "metric" ? `${plain((markIn / 2) * MM_PER_INCH)} mm` : `${writeInches(markIn / 2, FINEST)}"`}: half of the way to the next mark`,
+  why: `${measuring.units === "metric" ? `${plain((markIn / 2) * MM_PER_INCH)} mm` : `${writeInches(markIn / 2, FINEST)}"`}: half the distance to the next mark`,
 });
 
-/** What a class of this level reads a tape to. */
+/** The distance between the marks that a class of this level reads. */
 export const tapeMarkIn = ({ level, measuring }: Setting): number =>
   measuring.units === "metric" ? MM_MARKS[level] / MM_PER_INCH : INCH_MARKS[level];
 
-export const tapeTopic: Topic<TapeFacts> = {
+export const tapeTopic = {
   id: "tape",
-  teachAgain:
-    "Read marks aloud in turn, from a whole foot on; name the marks between two inches before reading one.",
+  title: "Reading a tape",
+  reteachTip:
+    "Read marks aloud one by one, starting at a whole foot; name the marks between two inches before reading one.",
   draw: (random, setting) => {
     const mark = tapeMarkIn(setting);
     const reading = (): number =>
@@ -70,11 +72,11 @@ export const tapeTopic: Topic<TapeFacts> = {
     return { readingIn: reading(), otherIn: reading(), markIn: mark };
   },
   ask: ({ readingIn, otherIn, markIn }, { measuring }) => ({
-    words:
+    text:
       measuring.units === "metric"
-        ? `The pointer stands at a mark of the tape; there is one every ${measuring.writeSmall(markIn)}. The numbers are centimeters from the start of the tape. Read the length, and add the second piece.`
-        : `The pointer stands at a mark of the tape; there is one every ${measuring.writeSmall(markIn)}. The last whole foot at or before the pointer is ${feetOf(readingIn)} ft; the numbers are inches past a whole foot. Read the length, and add the second piece.`,
-    givens: [{ label: "Second piece, put end to end with the first", text: measuring.write(otherIn) }],
+        ? `The pointer is at a mark of the tape. The marks are ${measuring.writeSmall(markIn)} apart; the numbers are centimeters from the start of the tape. Read the length, and add the second piece.`
+        : `The pointer is at a mark of the tape. The marks are ${measuring.writeSmall(markIn)} apart. The last whole foot at or before the pointer is ${feetOf(readingIn)} ft; the numbers are inches past a whole foot. Read the length, and add the second piece.`,
+    givens: [{ label: "Second piece, end to end with the first", text: measuring.write(otherIn) }],
     figure: tapeFigure(readingIn, markIn, measuring),
   }),
   solve: (facts, setting) => {
@@ -84,13 +86,7 @@ export const tapeTopic: Topic<TapeFacts> = {
     const allowance = halfAMark(facts, setting);
     const sumIn = readingIn + otherIn;
     const feet = (lengthIn: number): string => call(feetSpec, quoted(write(lengthIn)));
-    const reading = lengthAnswer(
-      "What the tape reads",
-      readingIn,
-      measuring,
-      mistakesOf(READING, facts),
-      allowance,
-    );
+    const reading = lengthAnswer("Tape reading", readingIn, measuring, mistakesOf(READING, facts), allowance);
     const sum = lengthAnswer(
       "Both pieces end to end",
       sumIn,
@@ -99,7 +95,7 @@ export const tapeTopic: Topic<TapeFacts> = {
       allowance,
     );
     const readStep = lengthStep(
-      `The pointer stands at ${write(readingIn)}.`,
+      `The pointer is at ${write(readingIn)}.`,
       feet(readingIn),
       readingIn,
       measuring,
@@ -116,12 +112,12 @@ export const tapeTopic: Topic<TapeFacts> = {
         answers: [
           reading,
           {
-            ...lengthAnswer("The same in meters", readingIn, measuring, [], allowance),
+            ...lengthAnswer("The reading in meters", readingIn, measuring, [], allowance),
             field: {
-              label: "The same in meters",
+              label: "The reading in meters",
               kind: "length",
               unit: "m",
-              form: "meters with three decimals",
+              format: "meters with three decimals",
             },
             shown: `${meters.toFixed(3)} m`,
           },
@@ -142,7 +138,7 @@ export const tapeTopic: Topic<TapeFacts> = {
       answers: [
         reading,
         smallLengthAnswer(
-          "The same in inches alone",
+          "The reading in inches only",
           readingIn,
           measuring,
           mistakesOf(IN_INCHES, facts),
@@ -162,4 +158,4 @@ export const tapeTopic: Topic<TapeFacts> = {
       ],
     };
   },
-};
+} as const satisfies Topic<TapeFacts>;

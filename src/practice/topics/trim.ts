@@ -4,9 +4,11 @@ import { piecesForRun } from "../../../functions/trim/cutting/piecesForRun";
 import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
 import { feetToInches, inchesToFeet } from "../../../shared/units";
 import { call } from "../../workbook/formula";
-import { countAnswer, lengthAnswer, mistakesOf, type Slips } from "../answers";
+import { countAnswer } from "../answers/count";
+import { lengthAnswer } from "../answers/length";
+import { mistakesOf, type CommonMistakes } from "../commonMistakes";
 import { runFigure } from "../figures/runFigure";
-import type { Topic } from "../problem";
+import type { Topic } from "../topic";
 import { lengthStep, plain, quoted, step } from "../steps";
 
 export type TrimFacts = { readonly runIn: number; readonly stockIn: number; readonly lapIn: number };
@@ -16,36 +18,38 @@ const piecesOf = ({ runIn, stockIn, lapIn }: TrimFacts): number =>
 const lastOf = (facts: TrimFacts): number =>
   facts.runIn - (piecesOf(facts) - 1) * (facts.stockIn - facts.lapIn);
 
-const PIECES: Slips<TrimFacts> = {
-  "forgot the laps": ({ runIn, stockIn }) => Math.ceil(runIn / stockIn),
+const PIECES: CommonMistakes<TrimFacts> = {
+  "left out the laps": ({ runIn, stockIn }) => Math.ceil(runIn / stockIn),
 };
 
-const LAST: Slips<TrimFacts> = {
-  "forgot the laps": ({ runIn, stockIn }) => runIn - (Math.ceil(runIn / stockIn) - 1) * stockIn,
+const LAST: CommonMistakes<TrimFacts> = {
+  "left out the laps": ({ runIn, stockIn }) => runIn - (Math.ceil(runIn / stockIn) - 1) * stockIn,
   "left the lap off the last piece": (facts) => lastOf(facts) - facts.lapIn,
   "counted one lap too many": (facts) => lastOf(facts) + facts.lapIn,
 };
 
-const USED: Slips<TrimFacts> = {
-  "forgot the laps": ({ runIn }) => runIn,
-  "took a lap for each piece": (facts) => facts.runIn + piecesOf(facts) * facts.lapIn,
-  "took whole stock lengths": (facts) => piecesOf(facts) * facts.stockIn,
+const USED: CommonMistakes<TrimFacts> = {
+  "left out the laps": ({ runIn }) => runIn,
+  "added a lap for each piece": (facts) => facts.runIn + piecesOf(facts) * facts.lapIn,
+  "used whole stock lengths": (facts) => piecesOf(facts) * facts.stockIn,
 };
 
-export const trimTopic: Topic<TrimFacts> = {
+export const trimTopic = {
   id: "trim",
-  teachAgain: "Lap two strips of card: each piece after the first covers the stock less one lap.",
+  title: "Trim cuts",
+  reteachTip:
+    "Lap two strips of card stock: each piece after the first covers the stock length minus one lap.",
   draw: (random, { measuring }) => ({
     runIn: measuring.drawLengthIn(random, 22, 58),
     stockIn: measuring.pickIn(random, [120, 144], [3000, 3500]),
     lapIn: measuring.pickIn(random, [2, 3, 4], [50, 75, 100]),
   }),
   ask: ({ runIn, stockIn, lapIn }, { level, measuring }) => ({
-    words:
-      "A run of trim is laid from stock lengths, each lapped over the one before; only the last piece is cut. Find how many pieces the run takes, and the length of the last piece, its lap with it." +
+    text:
+      "A run of trim is laid in stock lengths, each lapped over the one before; only the last piece is cut. Find how many pieces the run takes, and the length of the last piece with its lap." +
       (level === "first hour"
         ? ""
-        : " Find also the trim used, laps with it, the rest of the last stock length not counted."),
+        : " Also find the trim used, with laps but without the cutoff of the last piece."),
     givens: [
       { label: "Run", text: measuring.write(runIn) },
       { label: "Stock length", text: measuring.write(stockIn) },
@@ -65,14 +69,14 @@ export const trimTopic: Topic<TrimFacts> = {
     return {
       answers: [
         countAnswer("Pieces", "pieces", quantity, mistakesOf(PIECES, facts)),
-        lengthAnswer("Last piece, with its lap", lastIn, measuring, mistakesOf(LAST, facts)),
+        lengthAnswer("Last piece with its lap", lastIn, measuring, mistakesOf(LAST, facts)),
         ...(level === "first hour"
           ? []
-          : [lengthAnswer("Trim used, laps with it", usedIn, measuring, mistakesOf(USED, facts))]),
+          : [lengthAnswer("Trim used, with laps", usedIn, measuring, mistakesOf(USED, facts))]),
       ],
       steps: [
         step(
-          `The first piece covers ${write(stockIn)}, each further one ${write(stockIn - lapIn)}: (${write(runIn)} − ${writeSmall(lapIn)}) ÷ ${write(stockIn - lapIn)} = ${plain(quantity, 2)}: ${pieces} pieces.`,
+          `The first piece covers ${write(stockIn)}, each one after it ${write(stockIn - lapIn)}: (${write(runIn)} − ${writeSmall(lapIn)}) ÷ ${write(stockIn - lapIn)} = ${plain(quantity, 2)}: ${pieces} pieces.`,
           count,
           pieces,
         ),
@@ -95,4 +99,4 @@ export const trimTopic: Topic<TrimFacts> = {
       ],
     };
   },
-};
+} as const satisfies Topic<TrimFacts>;

@@ -3,9 +3,10 @@ import { trimPiecesSpec } from "../../../functions/trim/trimPieces";
 import { wholeCount } from "../../../shared/rounding";
 import { inchesToFeet } from "../../../shared/units";
 import { call } from "../../workbook/formula";
-import { countAnswer, mistakesOf, type Slips } from "../answers";
+import { countAnswer } from "../answers/count";
+import { mistakesOf, type CommonMistakes } from "../commonMistakes";
 import { planeFigure } from "../figures/planeFigure";
-import type { Topic } from "../problem";
+import type { Topic } from "../topic";
 import { plain, quoted, step } from "../steps";
 
 export type UnderlaymentFacts = {
@@ -23,23 +24,23 @@ const courseQuantity = ({ slopeIn, wrapIn, headLapIn, rollWidthIn }: Underlaymen
 const rollQuantity = (facts: UnderlaymentFacts, courses = wholeCount(courseQuantity(facts))): number =>
   (courses * (facts.eaveIn + 2 * facts.wrapIn) - facts.endLapIn) / (facts.rollLengthIn - facts.endLapIn);
 
-const COURSES: Slips<UnderlaymentFacts> = {
-  "forgot the head lap": ({ slopeIn, wrapIn, rollWidthIn }) =>
+const COURSES: CommonMistakes<UnderlaymentFacts> = {
+  "left out the head lap": ({ slopeIn, wrapIn, rollWidthIn }) =>
     Math.ceil((slopeIn + 2 * wrapIn) / rollWidthIn),
 };
 
-const ROLLS: Slips<UnderlaymentFacts> = {
-  "forgot the head lap": (facts) =>
+const ROLLS: CommonMistakes<UnderlaymentFacts> = {
+  "left out the head lap": (facts) =>
     Math.ceil(rollQuantity(facts, Math.ceil((facts.slopeIn + 2 * facts.wrapIn) / facts.rollWidthIn))),
-  "took area over area": ({ eaveIn, slopeIn, rollWidthIn, rollLengthIn }) =>
+  "divided area by area": ({ eaveIn, slopeIn, rollWidthIn, rollLengthIn }) =>
     Math.ceil((eaveIn * slopeIn) / (rollWidthIn * rollLengthIn)),
-  "took a roll for each course": (facts) => wholeCount(courseQuantity(facts)),
+  "used a roll for each course": (facts) => wholeCount(courseQuantity(facts)),
 };
 
-export const underlaymentTopic: Topic<UnderlaymentFacts> = {
+export const underlaymentTopic = {
   id: "underlayment",
-  teachAgain:
-    "Lay three strips of paper with their laps: each course after the first gains the roll's width less one lap.",
+  title: "Underlayment",
+  reteachTip: "Lap three strips of paper: each course after the first gains the roll width minus one lap.",
   draw: (random, { measuring }) => ({
     eaveIn: measuring.drawLengthIn(random, 24, 60),
     slopeIn: measuring.drawLengthIn(random, 10, 24),
@@ -55,20 +56,18 @@ export const underlaymentTopic: Topic<UnderlaymentFacts> = {
   ) => {
     const { write, writeSmall } = measuring;
     return {
-      words:
-        "Underlayment goes on in courses from the eave up, each lapped over the one below, and wraps over every edge of the face." +
+      text:
+        "Underlayment is laid in courses from the eave up, each lapped over the one below, and wraps over every edge of the roof face." +
         (level === "first hour"
           ? " Find how many courses the face takes."
-          : " A roll that ends is lapped and goes on with the next one, also in the next course. Find how many courses the face takes, and how many rolls."),
+          : " Where a roll ends, the next one laps over it and continues, also into the next course. Find how many courses the face takes, and how many rolls."),
       givens: [
         ...(level === "first hour" ? [] : [{ label: "Eave", text: write(eaveIn) }]),
         { label: "Slope, eave to ridge", text: write(slopeIn) },
         { label: "Roll width", text: writeSmall(rollWidthIn) },
         ...(level === "first hour" ? [] : [{ label: "Roll length", text: write(rollLengthIn) }]),
-        { label: "Head lap, course over course", text: writeSmall(headLapIn) },
-        ...(level === "first hour"
-          ? []
-          : [{ label: "End lap, roll after roll", text: writeSmall(endLapIn) }]),
+        { label: "Head lap, between courses", text: writeSmall(headLapIn) },
+        ...(level === "first hour" ? [] : [{ label: "End lap, between rolls", text: writeSmall(endLapIn) }]),
         { label: "Wrap over every edge", text: writeSmall(wrapIn) },
       ],
       figure: planeFigure(eaveIn, slopeIn, {
@@ -100,7 +99,7 @@ export const underlaymentTopic: Topic<UnderlaymentFacts> = {
       ],
       steps: [
         step(
-          `(${write(slopeIn)} + 2 × ${writeSmall(wrapIn)} − ${writeSmall(headLapIn)}) ÷ (${writeSmall(rollWidthIn)} − ${writeSmall(headLapIn)}) = ${plain(ofCourses, 2)}: ${courses} courses. They lap as pieces of trim do.`,
+          `(${write(slopeIn)} + 2 × ${writeSmall(wrapIn)} − ${writeSmall(headLapIn)}) ÷ (${writeSmall(rollWidthIn)} − ${writeSmall(headLapIn)}) = ${plain(ofCourses, 2)}: ${courses} courses. They lap like pieces of trim.`,
           call(trimPiecesSpec, small(slopeIn + 2 * wrapIn), small(rollWidthIn), small(headLapIn)),
           courses,
         ),
@@ -119,4 +118,4 @@ export const underlaymentTopic: Topic<UnderlaymentFacts> = {
       ],
     };
   },
-};
+} as const satisfies Topic<UnderlaymentFacts>;

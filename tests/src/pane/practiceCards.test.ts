@@ -6,13 +6,14 @@ import { openClass } from "../../../src/hosts/excel/openClass";
 import type { HandOut } from "../../../src/pane/parts/paneHost";
 import { PracticeCards } from "../../../src/pane/practice/PracticeCards";
 import { problemsOf } from "../../../src/practice/class/practiceClass";
+import { TOPICS } from "../../../src/practice/topics/index";
 import { sheetsOf, studentSheets } from "../../../src/practice/sheets/studentSheets";
 import { press, seen, shareShown, show } from "../../support/card";
 import { fakeExcel, fakeWorkbook } from "../../support/fakeExcel";
 
 jest.setTimeout(60_000);
 
-// jsdom has none of its own.
+// jsdom has neither.
 Object.assign(globalThis, { TextDecoder, TextEncoder });
 
 const type = async (element: HTMLElement, name: string, value: string): Promise<void> => {
@@ -45,23 +46,23 @@ const excel = () => {
   return { workbook, opened, host, handOut };
 };
 
-describe("the card that makes a class, beside Excel's stand-in", () => {
-  it("numbers the topics as the line on every sheet does", () => {
+describe("the Class card with a fake Excel", () => {
+  it("numbers the topics as the class line does", () => {
     const { host, handOut } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
     const labels = [...card.querySelectorAll("fieldset label")].map(({ textContent }) => textContent);
-    expect(labels).toHaveLength(12);
+    expect(labels).toHaveLength(TOPICS.length);
     expect([labels[3], labels[5]]).toEqual(["4. Courses", "6. Gables"]);
   });
 
-  it("says of the level that is picked what it asks, and to screen readers too", async () => {
+  it("describes the selected level, for screen readers too", async () => {
     const { host, handOut } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
     const levels = card.querySelector<HTMLSelectElement>('[name="class-level"]');
     const hint = (): string | null | undefined =>
       document.getElementById(levels?.getAttribute("aria-describedby") ?? "")?.textContent;
     for (const [level, asks] of [
-      ["first hour", "round measures, the first questions of each topic"],
+      ["first hour", "round measurements, the first questions of each topic"],
       ["full roof", "sixteenths or millimeters, every question"],
       ["half day", "quarter inches or 5 mm, more questions"],
     ] as const) {
@@ -70,7 +71,7 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     }
   });
 
-  it("calls a course's files another name than those of topics with the same seed", async () => {
+  it("names a course's files differently from a topic set with the same seed", async () => {
     const { host } = excel();
     const titles: string[] = [];
     const handOut: HandOut = {
@@ -89,7 +90,7 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     expect(titles).toEqual(["course-900"]);
   });
 
-  it("opens each version and the key", async () => {
+  it("opens each version and the answer key", async () => {
     const { host, handOut, opened } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
     await seen(card, "Seed, topics, number of problems, level and units are printed on every sheet");
@@ -102,7 +103,7 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     for (const file of opened) expect(atob(file).slice(0, 2)).toBe("PK");
   });
 
-  it("says what can't be built, before it builds", async () => {
+  it("reports what can't be built before building", async () => {
     const { host, handOut, opened } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
     await type(card, "class-versions", "9");
@@ -111,11 +112,11 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     await type(card, "class-versions", "");
     expect(card.querySelector(".outcome")?.textContent).toBe("");
     press(card, "Build and open");
-    await seen(card, "The number of versions is a whole number from 1 to 60, got no number.");
+    await seen(card, "The number of versions must be a whole number from 1 to 60, got no number.");
     expect(opened).toEqual([]);
   });
 
-  it("can be given up on the way, and then gives nothing", async () => {
+  it("can be canceled halfway, and then delivers nothing", async () => {
     const { host } = excel();
     const delivered: unknown[] = [];
     const handOut: HandOut = {
@@ -128,18 +129,18 @@ describe("the card that makes a class, beside Excel's stand-in", () => {
     await seen(card, "Cancel");
     expect(shareShown(card)).toBeLessThan(1);
     press(card, "Cancel");
-    await seen(card, "Canceled: nothing was made.");
+    await seen(card, "Canceled: no files were built.");
     expect(delivered).toEqual([]);
   });
 });
 
-describe("the card that marks, beside Excel's stand-in", () => {
-  it("marks pasted rows onto two new sheets, and takes them back", async () => {
+describe("the Marking card with a fake Excel", () => {
+  it("marks pasted rows on two new sheets, and undoes that", async () => {
     const { host, handOut, workbook } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
     await type(card, "class-seed", "7");
     await type(card, "marking-pasted", "Ann\tA\t1\nBob\tB\t2");
-    press(card, "Mark what is pasted");
+    press(card, "Mark pasted rows");
     await seen(card, "2 students,");
     expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid", "Class", "Class answers"]);
     press(card, "Undo");
@@ -147,34 +148,34 @@ describe("the card that marks, beside Excel's stand-in", () => {
     expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid"]);
   });
 
-  it("marks the lines that fit, and names the others", async () => {
+  it("marks the rows that fit, and names the others", async () => {
     const { host, handOut } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
     await type(card, "marking-pasted", "Ann\tA\t1\nBob\tZ\t2");
-    press(card, "Mark what is pasted");
-    await seen(card, "Line 2 isn't marked");
+    press(card, "Mark pasted rows");
+    await seen(card, "Row 2 isn't marked");
     expect(card.textContent).toContain("Added");
   });
 
-  it("says where two students are called alike", async () => {
+  it("reports two students with the same name", async () => {
     const { host, handOut } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
     await type(card, "marking-pasted", "Ann\tA\t1\nAnn\tB\t2");
-    press(card, "Mark what is pasted");
-    await seen(card, '2 students are called "Ann": see whether one handed in twice.');
+    press(card, "Mark pasted rows");
+    await seen(card, '2 students are named "Ann": check whether one turned in twice.');
   });
 
-  it("marks nothing where the class's own fields can't be right", async () => {
+  it("marks nothing if the class's fields are wrong", async () => {
     const { host, handOut, workbook } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
     await type(card, "class-seed", "");
     await type(card, "marking-pasted", "Ann\tA\t1");
-    press(card, "Mark what is pasted");
-    await seen(card, "The seed takes 1 to 20 letters, digits and hyphens");
+    press(card, "Mark pasted rows");
+    await seen(card, "The seed must be 1 to 20 letters, digits and hyphens");
     expect(workbook.sheets).toHaveLength(1);
   });
 
-  it("writes no marks into a student's own workbook", async () => {
+  it("adds no marks to a student's workbook", async () => {
     const { host, handOut, workbook } = excel();
     const version = {
       seed: "7",
@@ -187,18 +188,18 @@ describe("the card that marks, beside Excel's stand-in", () => {
     await host.addSheets({ sheets: sheetsOf(studentSheets(questions, version)), names: [] });
     const card = show(h(PracticeCards, { host, handOut }));
     await type(card, "marking-pasted", "Ann\tA\t1");
-    press(card, "Mark what is pasted");
+    press(card, "Mark pasted rows");
     await seen(card, "Open the class's own workbook or a new one");
     expect(workbook.sheets.map(({ name }) => name)).toEqual(["Bid", "Start", "1 Courses"]);
     giveFiles(card, {
       name: "a.xlsx",
       arrayBuffer: () => Promise.reject(new Error("no file is to be read")),
     });
-    await seen(card, "Nothing is marked: the workbook that is open is a student's");
+    await seen(card, "Nothing is marked: the open workbook is a student's");
     expect(workbook.sheets).toHaveLength(3);
   });
 
-  it("says which files it can't mark", async () => {
+  it("names files it can't mark", async () => {
     const { host, handOut, workbook } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
     giveFiles(card, {
@@ -209,7 +210,7 @@ describe("the card that marks, beside Excel's stand-in", () => {
     expect(workbook.sheets).toHaveLength(1);
   });
 
-  it("says how a page stands as long as that page is in front, as it was", async () => {
+  it("shows a page's check only while that page is active and unchanged", async () => {
     const { host, handOut } = excel();
     let view = { ...(await host.activeSheet()), cells: [["Bid"]] };
     const listeners = new Set<() => void>();
@@ -223,44 +224,44 @@ describe("the card that marks, beside Excel's stand-in", () => {
     };
     const card = show(h(PracticeCards, { host: watched, handOut }));
     const outcome = card.querySelectorAll(".outcome")[1];
-    const comesToFront = async (next: Partial<typeof view>): Promise<void> => {
+    const activate = async (next: Partial<typeof view>): Promise<void> => {
       view = { ...view, ...next };
       for (const listener of listeners) listener();
       await new Promise((resolve) => setTimeout(resolve, 150));
     };
     const check = async (): Promise<void> => {
-      press(card, "Check the page in front");
-      await seen(card, "The sheet in front is no problem of a practice workbook");
+      press(card, "Check active page");
+      await seen(card, "The active sheet isn't a page of a practice workbook");
       await new Promise((resolve) => setTimeout(resolve, 150));
     };
     await check();
-    await comesToFront({ selected: { row: 4, column: 1 } });
+    await activate({ selected: { row: 4, column: 1 } });
     expect(outcome?.textContent).not.toBe("");
-    await comesToFront({ sheet: "2 Pitch" });
+    await activate({ sheet: "2 Pitch" });
     expect(outcome?.textContent).toBe("");
-    await comesToFront({ sheet: "3 Rafter factor" });
+    await activate({ sheet: "3 Rafter factor" });
     await check();
     expect(outcome?.textContent).not.toBe("");
-    await comesToFront({ cells: [["Bid 2"]] });
+    await activate({ cells: [["Bid 2"]] });
     expect(outcome?.textContent).toBe("");
     expect(listeners.size).toBe(0);
     const checking = check();
     view = { ...view, sheet: "4 Courses" };
     await checking;
-    await comesToFront({});
+    await activate({});
     expect(outcome?.textContent).not.toBe("");
-    await comesToFront({ sheet: "5 Stagger" });
+    await activate({ sheet: "5 Stagger" });
     await type(card, "marking-pasted", "Ann\tZ");
-    press(card, "Mark what is pasted");
-    await seen(card, "Line 1 isn't marked");
-    await comesToFront({ sheet: "2 Pitch" });
-    expect(outcome?.textContent).toContain("Line 1 isn't marked");
+    press(card, "Mark pasted rows");
+    await seen(card, "Row 1 isn't marked");
+    await activate({ sheet: "2 Pitch" });
+    expect(outcome?.textContent).toContain("Row 1 isn't marked");
   });
 
-  it("checks nothing where no page is in front", async () => {
+  it("checks nothing if the active sheet isn't a page", async () => {
     const { host, handOut } = excel();
     const card = show(h(PracticeCards, { host, handOut }));
-    press(card, "Check the page in front");
-    await seen(card, "The sheet in front is no problem of a practice workbook");
+    press(card, "Check active page");
+    await seen(card, "The active sheet isn't a page of a practice workbook");
   });
 });

@@ -5,26 +5,28 @@ import { PITCH_RUN, toRadians } from "../../../shared/units";
 import { readPitchText } from "../../../shared/pitchText";
 import { fileCount, practiceFiles } from "../../../src/practice/files/practiceFiles";
 import { openXlsx } from "../../../src/xlsx/xlsxFile";
-import { drawDayRoof, isFitForDay } from "../../../src/practice/course/dayRoof";
-import { SESSIONS } from "../../../src/practice/course/sessions";
+import { drawCourseRoof, isSuitableForCourse } from "../../../src/practice/course/courseRoof";
+import { COURSE_SESSIONS } from "../../../src/practice/course/courseSessions";
 import { readStudentFile } from "../../../src/practice/marking/readStudentFile";
-import type { ClassOptions } from "../../../src/practice/classOptions";
-import { problemsOf, readClassLine } from "../../../src/practice/class/practiceClass";
-import { inAreaUnit } from "../../../src/practice/answers";
-import type { Answer, Problem } from "../../../src/practice/problem";
-import { TOPIC_IDS } from "../../../src/practice/topicTitles";
-import { straightAnswer } from "./straightFormulas";
+import type { ClassOptions } from "../../../src/practice/class/classOptions";
+import { readClassLine } from "../../../src/practice/class/classLine";
+import { problemsOf } from "../../../src/practice/class/practiceClass";
+import { inAreaUnit } from "../../../src/practice/answers/area";
+import type { Problem } from "../../../src/practice/problems/problem";
+import type { Answer } from "../../../src/practice/topic";
+import { TOPIC_IDS } from "../../../src/practice/topics/index";
+import { secondEngineAnswer } from "./secondEngine";
 
 jest.setTimeout(120_000);
 
-it("the day's roof isn't as long as wide, and its area doesn't hinge on rounding", () => {
+it("the course's roof isn't as long as wide, and its area isn't close to where rounding changes", () => {
   const measuring = measuringOf("feet and inches", "half day");
   const setting = { measuring, level: "half day" } as const;
   // 5 in 12, without an overhang: 13 ft of slope for 12 ft of run.
   const sides = { halfWidthIn: 144, buildingWidthIn: 288, rise: 5, overhangIn: 0 };
-  const drawn = drawDayRoof(randomOf("1"), setting);
+  const drawn = drawCourseRoof(randomOf("1"), setting);
   const fits = (eaveIn: number, buildingLengthIn = eaveIn): boolean =>
-    isFitForDay({ ...drawn, ...sides, eaveIn, buildingLengthIn }, setting);
+    isSuitableForCourse({ ...drawn, ...sides, eaveIn, buildingLengthIn }, setting);
   const sqFtPerInch = (2 * 13) / 12;
   expect(fits(240)).toBe(true);
   expect(fits(240, 288)).toBe(false);
@@ -42,7 +44,7 @@ const courseOf = (options: (typeof EVERY)[number]): Problem[] =>
 
 const ofTopic = (problems: readonly Problem[], id: string): Problem => {
   const problem = problems.find(({ topic }) => topic === id);
-  if (!problem) throw new Error(`the day has no problem of ${id}`);
+  if (!problem) throw new Error(`the course has no problem of ${id}`);
   return problem;
 };
 
@@ -55,28 +57,28 @@ const given = (problem: Problem, label: string): string =>
 /** Of an angle such as `26.6°`. */
 const riseOf = (angle: string): number => PITCH_RUN * Math.tan(toRadians(parseFloat(angle)));
 
-interface Told {
+interface Shown {
   readonly label: string;
   readonly text: string;
 }
 
-/** What is bought has usual sizes, of which the roof's measures may be one by chance. */
-const isBought = ({ label }: Told): boolean => /^(Stock|Roll) /.test(label);
+/** Materials come in common sizes, and a roof measurement may equal one by chance. */
+const isMaterial = ({ label }: Shown): boolean => /^(Stock|Roll) /.test(label);
 
-/** The roof's measures on a page: what it gives, line by line, and the words of its figure. */
-const toldOn = ({ question: { givens, figure } }: Problem): Told[] => {
-  const bought = givens.filter(isBought).map(({ text }) => text);
+/** The roof's measurements on a page: its givens, and the text of its figure. */
+const shownOn = ({ question: { givens, figure } }: Problem): Shown[] => {
+  const materials = givens.filter(isMaterial).map(({ text }) => text);
   const inFigure = (figure?.marks ?? []).flatMap((mark) =>
-    mark.kind === "label" && !bought.includes(mark.text) ? [{ label: "figure", text: mark.text }] : [],
+    mark.kind === "label" && !materials.includes(mark.text) ? [{ label: "figure", text: mark.text }] : [],
   );
-  return [...givens.filter((each) => !isBought(each)), ...inFigure];
+  return [...givens.filter((each) => !isMaterial(each)), ...inFigure];
 };
 
-/** Shorter ones, of panels and laps, may be alike by chance. */
+/** Shorter lengths, of panels and laps, may be equal by chance. */
 const LONG_IN = 8 * 12;
 
-/** Whether what is told is the quantity that is asked for: by its value, and of counts, which are alike by chance, by its name too. */
-const givesAway = ({ label, text }: Told, { field, value, shown }: Answer): boolean => {
+/** Whether a page shows an answer: by its value, and for counts, which may be equal by chance, by its label too. */
+const givesAway = ({ label, text }: Shown, { field, value, shown }: Answer): boolean => {
   if (field.kind === "length") return Number(value) > LONG_IN && text.includes(shown);
   if (field.kind === "pitch" || field.kind === "degrees") {
     const rise = /in 12|°/.test(text) ? readPitchText(text) : undefined;
@@ -89,30 +91,30 @@ const givesAway = ({ label, text }: Told, { field, value, shown }: Answer): bool
   return false;
 };
 
-describe("the day's course", () => {
+describe("the full-day course", () => {
   it("has eight sessions in order that don't overlap, and a problem of each topic", () => {
-    expect(SESSIONS).toHaveLength(8);
-    const starts = SESSIONS.map(
+    expect(COURSE_SESSIONS).toHaveLength(8);
+    const starts = COURSE_SESSIONS.map(
       (session) => Number(session.starts.slice(0, 2)) * 60 + Number(session.starts.slice(3)),
     );
-    SESSIONS.forEach(({ minutes }, index) => {
+    COURSE_SESSIONS.forEach(({ minutes }, index) => {
       expect((starts[index] ?? 0) + minutes).toBeLessThanOrEqual(starts[index + 1] ?? Infinity);
     });
     for (const options of EVERY) {
       const problems = courseOf(options);
       expect(problems.map(({ topic }) => topic).sort()).toEqual([...TOPIC_IDS].sort());
-      expect(problems).toHaveLength(SESSIONS.reduce((sum, { pages }) => sum + pages, 0));
+      expect(problems).toHaveLength(COURSE_SESSIONS.reduce((sum, { problemCount }) => sum + problemCount, 0));
     }
   });
 
-  it("grows one roof: what a session finds the next ones go on with", () => {
+  it("is on one roof: each session uses what earlier ones found", () => {
     for (const options of EVERY) {
       const problems = courseOf(options);
       const { write, writeSmall } = measuringOf(options.units, options.level);
       const fact = (topic: string, name: string): number => ofTopic(problems, topic).facts[name] ?? NaN;
       const found = (topic: string, label: string): string => answerTo(ofTopic(problems, topic), label);
-      const slope = found("rafter", "Length up the slope");
-      expect(slope).toBe(found("gables", "Length up the slope"));
+      const slope = found("rafter", "Slope length");
+      expect(slope).toBe(found("gables", "Slope length"));
       expect(slope).toBe(write(fact("courses", "slopeIn")));
       expect(slope).toBe(write(fact("underlayment", "slopeIn")));
       expect(found("courses", "Courses")).toBe(String(fact("starters", "gableCourses")));
@@ -128,35 +130,35 @@ describe("the day's course", () => {
     }
   });
 
-  it("tells on no page what an earlier one asks for, and names that one's number", () => {
+  it("shows on no page what an earlier one asks for, and names the earlier problem", () => {
     for (const options of EVERY) {
       const problems = courseOf(options);
       problems.forEach((problem, index) => {
-        const told = toldOn(problem);
+        const shown = shownOn(problem);
         for (const earlier of problems.slice(0, index))
           for (const answer of earlier.solution.answers)
             expect({
-              told: told.filter((each) => givesAway(each, answer)),
+              shown: shown.filter((each) => givesAway(each, answer)),
               answer: answer.field.label,
-            }).toEqual({ told: [], answer: answer.field.label });
+            }).toEqual({ shown: [], answer: answer.field.label });
       });
-      expect(given(ofTopic(problems, "courses"), "Slope, eave to ridge")).toBe("as found in problem 3");
+      expect(given(ofTopic(problems, "courses"), "Slope, eave to ridge")).toBe("answer to problem 3");
       expect(given(ofTopic(problems, "order"), "Area on the slope")).toMatch(
-        /^as found in problem 4, to a whole (sq ft|m²)$/,
+        /^answer to problem 4, rounded to a whole (sq ft|m²)$/,
       );
       expect(given(ofTopic(problems, "change order"), "Packs of panels")).toMatch(
-        /^before as found in problem 11, after \d+, at \d+\.\d\d$/,
+        /^before as in problem 11, after \d+, at \d+\.\d\d$/,
       );
     }
   });
 
-  it("has each answer as straight formulas give it", () => {
+  it("has the answers of the second engine", () => {
     for (const options of EVERY)
       for (const { topic, facts, solution } of courseOf(options))
         for (const { field, value } of solution.answers) {
-          const straight = straightAnswer(topic, facts, field.label);
-          if (typeof value === "string") expect(value).toBe(straight);
-          else expect(Math.abs(value - Number(straight))).toBeLessThanOrEqual(1e-7 * Math.max(1, value));
+          const expected = secondEngineAnswer(topic, facts, field.label);
+          if (typeof value === "string") expect(value).toBe(expected);
+          else expect(Math.abs(value - Number(expected))).toBeLessThanOrEqual(1e-7 * Math.max(1, value));
         }
   });
 });
@@ -170,7 +172,7 @@ describe("a class's files", () => {
     versions: 2,
   };
 
-  it("are one for each version and a key, with the plan of the day in front of it", () => {
+  it("are one per version and an answer key that starts with the day's plan", () => {
     const files = [...practiceFiles(options)];
     expect(files.map(({ name }) => name)).toEqual([
       "course-day-1-A.xlsx",
@@ -193,7 +195,7 @@ describe("a class's files", () => {
       set: { kind: "course" },
       version: 1,
     });
-    expect(readStudentFile(openXlsx(files[1]?.bytes as Uint8Array).book, "b").altered).toEqual([]);
+    expect(readStudentFile(openXlsx(files[1]?.bytes as Uint8Array).book, "b").alteredProblems).toEqual([]);
   });
 
   it.each([
@@ -201,20 +203,20 @@ describe("a class's files", () => {
     [["change order"], "change-order-day-1"],
     [["tape", "pitch"], "practice-day-1-topics-1-2"],
     [TOPIC_IDS, "practice-day-1"],
-  ] as const)("of problems by topic are called otherwise, by topics %j: %s", (topics, title) => {
+  ] as const)("have other names for topics %j: %s", (topics, title) => {
     const set = { kind: "topics", topics, problems: 1 } as const;
     const files = practiceFiles({ ...options, set, versions: 1 });
     expect([...files].map(({ name }) => name)).toEqual([`${title}-A.xlsx`, `${title}-key.xlsx`]);
   });
 
-  it("come out the same, byte for byte, from the same options", () => {
+  it("are byte for byte the same for the same options", () => {
     const [first, again] = [[...practiceFiles(options)], [...practiceFiles(options)]];
     first.forEach(({ bytes }, index) => {
       expect(Buffer.compare(bytes, again[index]?.bytes ?? new Uint8Array())).toBe(0);
     });
   });
 
-  it("are refused before the first, where the options can't be right", () => {
-    expect(() => practiceFiles({ ...options, seed: "" }).next()).toThrow("The seed takes 1 to 20 letters");
+  it("are refused before the first one if the options are wrong", () => {
+    expect(() => practiceFiles({ ...options, seed: "" }).next()).toThrow("The seed must be 1 to 20 letters");
   });
 });

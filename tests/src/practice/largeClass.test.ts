@@ -3,10 +3,11 @@ import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { addSheets } from "../../../src/hosts/local/cells/addSheets";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 import { pastedAnswers } from "../../../src/practice/marking/pastedAnswers";
-import { sameNames } from "../../../src/practice/marking/repeatedNames";
-import { markStudent } from "../../../src/practice/marking/student";
+import { duplicateNames } from "../../../src/practice/marking/duplicateNames";
+import { markStudent } from "../../../src/practice/marking/markStudent";
 import { problemsOf } from "../../../src/practice/class/practiceClass";
-import { markingInWords, markingSheets } from "../../../src/practice/marking/markingSheets";
+import { markingSheets } from "../../../src/practice/marking/markingSheets";
+import { markingSummary } from "../../../src/practice/marking/markingSummary";
 import { sheetData } from "../../../src/hosts/local/engine/planSnapshot";
 import type { SheetPlan, WorkbookPlan } from "../../../src/workbook/plan";
 import { openedUniver } from "../hosts/local/openedUniver";
@@ -29,16 +30,16 @@ const marks = (students: number): WorkbookPlan => {
   const lines = Array.from({ length: students }, (_, index) =>
     [`Student ${index + 1}`, "A", ...shown].join("\t"),
   );
-  const { handedIn } = pastedAnswers(lines.join("\n"), CLASS);
-  const marked = handedIn.map(markStudent);
-  expect(sameNames(handedIn)).toEqual([]);
-  expect(markingInWords(marked)).toContain(
+  const { submissions } = pastedAnswers(lines.join("\n"), CLASS);
+  const marked = submissions.map(markStudent);
+  expect(duplicateNames(submissions)).toEqual([]);
+  expect(markingSummary(marked)).toContain(
     `${students} students, ${students * shown.length} answers, 100 % right.`,
   );
   return markingSheets(marked, { grid: "Class", answers: "Class answers" }, "2026-06-01");
 };
 
-test("more answers than a call may have arguments make a sheet of the local workbook", () => {
+test("a sheet of the local workbook may have more answers than a call may have arguments", () => {
   const answers = marks(4_000).sheets[1] as SheetPlan;
   expect(answers.cells.length).toBeGreaterThan(200_000);
   expect(sheetData("answers", answers).rowCount).toBeGreaterThan(4_000 * shown.length);

@@ -4,11 +4,11 @@ import { localCatalog } from "../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine } from "../../../src/hosts/local/workbook/headless";
 import { planBook } from "../../../src/xlsx/planBook";
 import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
-import type { VersionOptions } from "../../../src/practice/classOptions";
+import type { VersionOptions } from "../../../src/practice/class/classOptions";
 import { problemsOf } from "../../../src/practice/class/practiceClass";
-import type { Problem } from "../../../src/practice/problem";
-import { TOPIC_IDS, TOPIC_TITLES } from "../../../src/practice/topicTitles";
-import { keySheet } from "../../../src/practice/sheets/keySheet";
+import type { Problem } from "../../../src/practice/problems/problem";
+import { TOPICS, TOPIC_IDS } from "../../../src/practice/topics/index";
+import { answerKeySheet } from "../../../src/practice/sheets/answerKeySheet";
 import { sheetsOf, studentSheets } from "../../../src/practice/sheets/studentSheets";
 import { convert, describeWithLibreOffice } from "../../support/libreOffice";
 
@@ -39,7 +39,7 @@ const studentFile = (problems: readonly Problem[], version: VersionOptions): Uin
   );
 
 const keyFile = (problems: readonly Problem[], version: VersionOptions): Uint8Array =>
-  saveXlsx(undefined, planBook([keySheet(problems, version)]));
+  saveXlsx(undefined, planBook([answerKeySheet(problems, version)]));
 
 /** Every part of a file as text. */
 const partsOf = (file: Uint8Array): ReadonlyMap<string, string> =>
@@ -62,7 +62,7 @@ const holds = (text: string, answer: string): boolean => {
 };
 
 describe("a student's file", () => {
-  it("is the same, byte for byte, whatever the answers, slips and steps are", () => {
+  it("is byte for byte the same with other answers, mistakes and steps", () => {
     for (const version of EVERY) {
       const problems = problemsOf(version);
       const others = problems.map((problem) => ({
@@ -91,7 +91,7 @@ describe("a student's file", () => {
       expect([...parts.keys()].filter((path) => !known.test(path))).toEqual([]);
       const whole = [...parts.values()].join("");
       expect(whole).not.toMatch(/<f[ >]|definedName|hidden|veryHidden|<comment|extLst|customXml/);
-      // The one formula that a rule for typed cells has, and lists of the words that are printed beside.
+      // The formula that checks typed cells, and the lists of choices that are printed beside.
       const rules = [...whole.matchAll(/<formula1>(.*?)<\/formula1>/g)].map(([, rule = ""]) => rule);
       for (const rule of rules)
         expect(rule).toMatch(
@@ -100,32 +100,32 @@ describe("a student's file", () => {
     }
   });
 
-  it("shows no answer but one that is told as a measure, in cell or drawing", () => {
-    let looked = 0;
+  it("shows no answer in cell or drawing, unless it is also given as a measurement", () => {
+    let checked = 0;
     for (const version of EVERY) {
       const problems = problemsOf(version);
       const parts = partsOf(studentFile(problems, version));
       problems.forEach(({ question, solution }, index) => {
-        const told = [question.words, ...question.givens.map(({ text }) => text)].join(" ");
+        const given = [question.text, ...question.givens.map(({ text }) => text)].join(" ");
         const own = [`xl/worksheets/sheet${index + 2}.xml`, ...drawingOf(parts, index + 2)];
         const texts = own.flatMap((path) => textsOf(parts.get(path) ?? ""));
         for (const { shown, field } of solution.answers) {
-          // A count may be the number of a page or course as well, and both words are printed; the first test covers these.
-          if (field.kind === "count" || field.kind === "word" || told.includes(shown)) continue;
-          looked++;
+          // A count may also be a page or course number, and all choices are printed; the first test covers these.
+          if (field.kind === "count" || field.kind === "word" || given.includes(shown)) continue;
+          checked++;
           expect(texts.filter((text) => holds(text, shown))).toEqual([]);
         }
       });
     }
-    expect(looked).toBeGreaterThan(100);
+    expect(checked).toBeGreaterThan(100);
   });
 
-  it("gives every problem a page of its own, with rules that take tape text", () => {
+  it("gives every problem its own page, with cell rules that accept tape text", () => {
     const version = versionOf();
     const { parts, book } = openXlsx(studentFile(problemsOf(version), version));
     expect(book.sheets.map(({ name }) => name)).toEqual([
       "Start",
-      ...TOPIC_IDS.map((id, index) => `${index + 1} ${TOPIC_TITLES[id]}`),
+      ...TOPICS.map(({ title }, index) => `${index + 1} ${title}`),
     ]);
     for (let sheet = 1; sheet <= 13; sheet++) {
       const xml = new TextDecoder().decode(parts.get(`xl/worksheets/sheet${sheet}.xml`));
@@ -136,7 +136,7 @@ describe("a student's file", () => {
     expect(rafter).toContain('errorStyle="warning"');
   });
 
-  it.each(EVERY)("shows every drawing that it holds when it is opened: $units, $level", (version) => {
+  it.each(EVERY)("shows all its drawings when opened: $units, $level", (version) => {
     const problems = problemsOf(version);
     const { book, notShown } = openXlsx(studentFile(problems, version));
     const drawn = problems.flatMap(({ question }) => question.figure?.description ?? []);
@@ -148,8 +148,8 @@ describe("a student's file", () => {
 
   it.each([
     ["feet and inches", "18' 6 1/2\"", "6 in 12"],
-    ["metric", "5650, and", "26.6°"],
-  ] as const)("says first how measures are written in its own units: %s", (units, length, slope) => {
+    ["metric", "5650, or ", "26.6°"],
+  ] as const)("explains first how to write measurements in its own units: %s", (units, length, slope) => {
     const version = versionOf({ units });
     const [start] = openXlsx(studentFile(problemsOf(version), version)).book.sheets;
     const words = [...(start?.cells.values() ?? [])].map((row) => String(row.get(0)?.value ?? "")).join(" ");
@@ -168,8 +168,8 @@ describe("a student's file", () => {
   });
 });
 
-describe("the key", () => {
-  it("shows every answer, its tolerance and every slip", () => {
+describe("the answer key", () => {
+  it("shows every answer, its tolerance and every common mistake", () => {
     const version = versionOf();
     const problems = problemsOf(version);
     const { book } = openXlsx(keyFile(problems, version));
@@ -181,12 +181,12 @@ describe("the key", () => {
     for (const { solution } of problems)
       for (const { shown, why, mistakes } of solution.answers) {
         expect(texts).toContain(shown);
-        expect(texts).toContain(`Off by: ${why}`);
-        for (const mistake of mistakes) expect(whole).toContain(`${mistake.slip}: ${mistake.shown}`);
+        expect(texts).toContain(why);
+        for (const mistake of mistakes) expect(whole).toContain(`${mistake.name}: ${mistake.shown}`);
       }
   });
 
-  it("has formulas that come to the results that stand in the file", async () => {
+  it("has formulas that give the results in the file", async () => {
     const version = versionOf();
     const { book } = openXlsx(keyFile(problemsOf(version), version));
     const engine = createHeadlessEngine(localCatalog, book);
@@ -207,7 +207,7 @@ describe("the key", () => {
 });
 
 describeWithLibreOffice("on paper", () => {
-  it.each(UNITS)("each problem takes one page, and none goes on beside it: %s", async (units) => {
+  it.each(UNITS)("each problem takes one page: %s", async (units) => {
     const version = versionOf({ units });
     const pdf = (await convert(studentFile(problemsOf(version), version), "xlsx", "pdf")).toString("latin1");
     expect([...pdf.matchAll(/\/Type\s*\/Page[^s]/g)]).toHaveLength(13);

@@ -23,7 +23,7 @@ describe("the worked steps", () => {
     },
   );
 
-  it("swallow no error: where a function isn't there, nothing else stands in its place", async () => {
+  it("show #NAME? where Gablewright's functions aren't loaded", async () => {
     const bare = createHeadlessEngine([]);
     for (const level of LEVELS)
       for (const units of UNITS)

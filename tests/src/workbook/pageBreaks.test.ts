@@ -3,7 +3,7 @@ import { openXlsx, saveXlsx } from "../../../src/xlsx/xlsxFile";
 import { LEVELS } from "../../../functions/practice/level";
 import { pageBreaks } from "../../../src/workbook/pageBreaks";
 import { PAPER_PX } from "../../../src/workbook/pageSetup";
-import { keySheet } from "../../../src/practice/sheets/keySheet";
+import { answerKeySheet } from "../../../src/practice/sheets/answerKeySheet";
 import { ALL_TOPICS, classOf } from "../../support/practiceClass";
 
 /** As wide as the paper, so that rows are printed as high as they are: 20 pixels, 44 to a page. */
@@ -29,7 +29,7 @@ test("a key's pages begin with problems, in its file too", () => {
   for (const level of LEVELS) {
     const units = "feet and inches";
     const version = { seed: "1", version: 0, level, units, set: ALL_TOPICS } as const;
-    const key = keySheet(classOf(1, level, units), version);
+    const key = answerKeySheet(classOf(1, level, units), version);
     const begins = key.pageBreaksBefore?.map((row) => key.cells.find((cell) => cell.row === row));
     expect(begins?.length).toBeGreaterThan(2);
     expect(begins?.map((cell) => cell?.style)).toEqual(begins?.map(() => "section"));

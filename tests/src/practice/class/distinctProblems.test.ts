@@ -1,8 +1,8 @@
 import { LEVELS } from "../../../../functions/practice/level";
 import { UNITS } from "../../../../functions/practice/measuring";
-import type { ProblemSet } from "../../../../src/practice/classOptions";
+import type { ProblemSet } from "../../../../src/practice/class/classOptions";
 import { problemsOf } from "../../../../src/practice/class/practiceClass";
-import { TOPIC_IDS } from "../../../../src/practice/topicTitles";
+import { TOPIC_IDS } from "../../../../src/practice/topics/index";
 
 jest.setTimeout(60_000);
 
@@ -15,20 +15,20 @@ describe("the versions of a class", () => {
       topic,
       { kind: "topics", topics: [topic], problems: 3 },
     ]),
-    ["the full day", { kind: "course" }],
+    ["the full-day course", { kind: "course" }],
   ];
 
-  it.each(SETS)("share no problem, though all are of %s", (_, set) => {
+  it.each(SETS)("share no problem, even if all are from %s", (_, set) => {
     for (const level of LEVELS)
       for (const units of UNITS)
         for (let seed = 0; seed < SEEDS; seed++) {
           const problems = Array.from({ length: VERSIONS }, (_, version) =>
             problemsOf({ seed: String(seed), version, level, units, set }),
           ).flat();
-          const asked = problems.map(({ question: { words, givens }, facts, solution }) =>
+          const asked = problems.map(({ question: { text, givens }, facts, solution }) =>
             JSON.stringify([
-              words,
-              // A page of the day names others of its own roof, where their numbers stand.
+              text,
+              // A course's pages name other problems instead of giving their numbers.
               set.kind === "course" ? facts : givens,
               solution.answers.map(({ shown }) => shown),
             ]),
@@ -38,7 +38,7 @@ describe("the versions of a class", () => {
         }
   });
 
-  it("come out the same in whichever order they are asked for", () => {
+  it("are the same in any order of building", () => {
     const options = {
       seed: "7",
       level: "first hour",

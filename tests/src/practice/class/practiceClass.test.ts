@@ -1,9 +1,10 @@
-import { checkClass } from "../../../../src/practice/classOptions";
-import { classLine, problemsOf, readClassLine } from "../../../../src/practice/class/practiceClass";
+import { checkClass } from "../../../../src/practice/class/classOptions";
+import { classLine, readClassLine } from "../../../../src/practice/class/classLine";
+import { problemsOf } from "../../../../src/practice/class/practiceClass";
 import { ALL_TOPICS } from "../../../support/practiceClass";
 
 describe("a class", () => {
-  it("comes out the same from the same options, and otherwise from another seed or version", () => {
+  it("is the same for the same options, and different for another seed or version", () => {
     const options = {
       seed: "4711",
       version: 1,
@@ -19,7 +20,7 @@ describe("a class", () => {
     expect(again).toEqual(problems);
   });
 
-  it("is this very one for seed 2611, on every machine", () => {
+  it("for seed 2611 is exactly this one, on every machine", () => {
     const [tape, pitch, rafter] = problemsOf({
       seed: "2611",
       version: 0,
@@ -46,7 +47,7 @@ describe("a class", () => {
     `);
   });
 
-  it("can be told by the line that is printed on its sheets", () => {
+  it("is named by the class line printed on its sheets", () => {
     const options = {
       seed: "monday-7",
       version: 27,
@@ -63,14 +64,14 @@ describe("a class", () => {
   });
 
   it.each([
-    [{ seed: "=1+1" }, 'The seed takes 1 to 20 letters, digits and hyphens, got "=1+1".'],
+    [{ seed: "=1+1" }, 'The seed must be 1 to 20 letters, digits and hyphens, got "=1+1".'],
     [{ set: { ...ALL_TOPICS, topics: [] } }, "Pick at least one topic."],
     [
       { set: { ...ALL_TOPICS, problems: 0 } },
-      "The number of problems is a whole number from 1 to 60, got 0.",
+      "The number of problems must be a whole number from 1 to 60, got 0.",
     ],
-    [{ versions: 1.5 }, "The number of versions is a whole number from 1 to 60, got 1.5."],
-  ])("refuses %j", (odd, sentence) => {
+    [{ versions: 1.5 }, "The number of versions must be a whole number from 1 to 60, got 1.5."],
+  ])("is refused with %j", (odd, message) => {
     const options = {
       seed: "1",
       level: "half day",
@@ -78,6 +79,6 @@ describe("a class", () => {
       set: { ...ALL_TOPICS, problems: 12 },
       versions: 1,
     } as const;
-    expect(() => checkClass({ ...options, ...odd })).toThrow(sentence);
+    expect(() => checkClass({ ...options, ...odd })).toThrow(message);
   });
 });
