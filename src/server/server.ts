@@ -1,6 +1,11 @@
-import { createServer as createHttpServer, type RequestListener, type Server } from "node:http";
+import {
+  createServer as createHttpServer,
+  type RequestListener,
+  type Server,
+  type ServerResponse,
+} from "node:http";
 import { createServer as createHttpsServer } from "node:https";
-import sirv from "sirv";
+import serveStatic from "serve-static";
 
 /** Loopback only: the workbook is nobody else's business. */
 const LOOPBACK = "127.0.0.1";
@@ -17,17 +22,38 @@ const HEADERS: Readonly<Record<string, string>> = {
   "Cache-Control": "no-cache",
 };
 
-/** Serves a folder; a request that names another host (DNS rebinding) is refused. */
+/** What serve-static knows of a request that it can't answer: the status, and headers such as Content-Range. */
+interface FailedRequest {
+  readonly statusCode?: number;
+  readonly headers?: Readonly<Record<string, string>>;
+}
+
+const WORDS: Readonly<Record<number, string>> = {
+  404: "Not found.",
+  405: "Only GET and HEAD are allowed.",
+  416: "The file has no such range.",
+};
+
+/** Every failure gets an answer: an error that is thrown here would end the server, and unsaved work with it. */
+const answerFailure = (response: ServerResponse, { statusCode = 500, headers = {} }: FailedRequest): void => {
+  if (response.headersSent) {
+    response.destroy();
+    return;
+  }
+  response.writeHead(statusCode, headers).end(`${WORDS[statusCode] ?? "The request failed."}\n`);
+};
+
+/** Serves a folder. Refuses a request that names another host (DNS rebinding). */
 const listenerFor = (folder: string): RequestListener => {
-  const files = sirv(folder, { gzip: true, etag: true, dev: false });
+  const files = serveStatic(folder, { fallthrough: false });
   return (request, response) => {
     for (const [name, value] of Object.entries(HEADERS)) response.setHeader(name, value);
     if (!OWN_HOSTS.test(request.headers.host ?? "")) {
       response.writeHead(403).end("This server answers to localhost only.\n");
       return;
     }
-    files(request, response, () => {
-      response.writeHead(404).end("Not found.\n");
+    files(request, response, (failure?: unknown) => {
+      answerFailure(response, failure ?? { statusCode: 404 });
     });
   };
 };
@@ -45,8 +71,18 @@ const listen = (server: Server, port: number): Promise<boolean> =>
     });
   });
 
+const connectionsOf = (server: Server): Promise<number> =>
+  new Promise((resolve, reject) => {
+    server.getConnections((failure, count) => {
+      if (failure) reject(failure);
+      else resolve(count);
+    });
+  });
+
 export interface RunningServer {
   readonly address: string;
+  /** How many connections are open. */
+  connections(): Promise<number>;
   close(): Promise<void>;
 }
 
@@ -63,6 +99,7 @@ export const serve = async (
     const server = certificate ? createHttpsServer(certificate, listener) : createHttpServer(listener);
     if (await listen(server, port))
       return {
+        connections: () => connectionsOf(server),
         address: `${certificate ? "https" : "http"}://localhost:${port}/`,
         close: () =>
           new Promise((resolve) => {

@@ -45,18 +45,22 @@ describe("the server", () => {
   it("serves the folder as UTF-8, without letting types be guessed", async () => {
     const { status, body, headers } = await get(server, "/");
     expect([status, body]).toEqual([200, "<p>hello</p>"]);
-    expect(headers["content-type"]).toBe("text/html;charset=utf-8");
+    expect(headers["content-type"]).toBe("text/html; charset=utf-8");
     expect(headers["x-content-type-options"]).toBe("nosniff");
   });
 
-  it.each(["/../secret.txt", "/..%2fsecret.txt", "/%2e%2e/secret.txt", "/..\\secret.txt", "/nothing"])(
-    "has nothing at %s",
+  it.each(["/../secret.txt", "/..%2fsecret.txt", "/%2e%2e/secret.txt", "/..\\secret.txt"])(
+    "serves nothing outside the folder: %s",
     async (path) => {
       const { status, body } = await get(server, path);
-      expect(status).toBe(404);
+      expect(status).toBe(403);
       expect(body).not.toContain("secret\n");
     },
   );
+
+  it("answers 404 for a file that isn't there", async () => {
+    expect((await get(server, "/nothing")).status).toBe(404);
+  });
 
   it("refuses a request that names another host", async () => {
     expect((await get(server, "/", "elsewhere.example")).status).toBe(403);
