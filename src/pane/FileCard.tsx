@@ -29,12 +29,12 @@ export const FileCard = ({ files, onOpened }: Props) => {
     });
 
   /** Shows the progress of a long action, with a way to cancel it. */
-  const watched = async <Result,>(
-    whenCanceled: string,
+  const withProgress = async <Result,>(
+    canceledMessage: string,
     work: (run: FileRun) => Promise<Result>,
   ): Promise<Result> => {
     const stop = new AbortController();
-    const cancel = (): void => stop.abort(new Error(whenCanceled));
+    const cancel = (): void => stop.abort(new Error(canceledMessage));
     const onStage = (stage: FileStage): void => setWorking({ ...stage, cancel });
     try {
       return await work({ onStage, signal: stop.signal });
@@ -43,14 +43,14 @@ export const FileCard = ({ files, onOpened }: Props) => {
     }
   };
   const open = async (file: File): Promise<Done> => {
-    const { said, warnings } = await watched("Canceled: the workbook is unchanged.", (each) =>
+    const { said, warnings } = await withProgress("Canceled: the workbook is unchanged.", (each) =>
       files.open(file, each),
     );
     onOpened();
     return { ...inLines(said), ...cautionOf(warnings) };
   };
   const save = async (): Promise<Done> =>
-    inLines(await watched("Canceled: nothing was saved.", (each) => files.save(each)));
+    inLines(await withProgress("Canceled: nothing was saved.", (each) => files.save(each)));
   const saveCsv = async (): Promise<Done> => inLines(await files.saveCsv());
 
   const choose = async (file: File): Promise<Done | undefined> => {
@@ -95,8 +95,8 @@ export const FileCard = ({ files, onOpened }: Props) => {
       </form>
       {working && (
         <Progress
-          words={working.words}
-          areWordsShown
+          label={working.words}
+          isLabelShown
           onCancel={working.canCancel ? working.cancel : undefined}
         />
       )}

@@ -1,27 +1,23 @@
 import { useState } from "preact/hooks";
 import { VERSION } from "../../shared/version";
 import { Cautions } from "./Cautions";
-import { CellCard } from "./CellCard";
+import { SelectedCellCard } from "./SelectedCellCard";
 import { FileCard } from "./FileCard";
-import { Fold } from "./Fold";
+import { CollapsibleSection } from "./CollapsibleSection";
 import { FieldSheetCard } from "./FieldSheetCard";
-import { loadedLater } from "./loadedLater";
-import { OpenedWorkbooks } from "./parts/ofWorkbook";
+import { lazyCard } from "./lazyCard";
+import { WorkbookCount } from "./parts/useWorkbookState";
 import type { PaneHost } from "./parts/paneHost";
-import { Places } from "./Places";
+import { PaneTabs } from "./PaneTabs";
 import { RepairCard } from "./RepairCard";
 import { TakeoffCard } from "./TakeoffCard";
 
 // The pane opens faster when it loads little: parts that are needed rarely, or that need the whole catalog, load when first shown.
-const ChangeCards = loadedLater(() => import("./change/ChangeCards").then((part) => part.ChangeCards));
-const PracticeCards = loadedLater(() =>
-  import("./practice/PracticeCards").then((part) => part.PracticeCards),
-);
-const FunctionsCard = loadedLater(() =>
-  import("./functions/FunctionsCard").then((part) => part.FunctionsCard),
-);
-const ExtendCard = loadedLater(() => import("./extend/ExtendCard").then((part) => part.ExtendCard));
-const PictureCard = loadedLater(() => import("./picture/PictureCard").then((part) => part.PictureCard));
+const ChangeCards = lazyCard(() => import("./change/ChangeCards").then((part) => part.ChangeCards));
+const PracticeCards = lazyCard(() => import("./practice/PracticeCards").then((part) => part.PracticeCards));
+const FunctionsCard = lazyCard(() => import("./functions/FunctionsCard").then((part) => part.FunctionsCard));
+const ExtendCard = lazyCard(() => import("./extend/ExtendCard").then((part) => part.ExtendCard));
+const PictureCard = lazyCard(() => import("./picture/PictureCard").then((part) => part.PictureCard));
 
 /** Ignores the second click of a double click: it would repeat the action, or fail and hide the Undo of the first. */
 const dropSecondClick = (event: MouseEvent): void => {
@@ -41,9 +37,9 @@ export const Pane = ({ host }: { host: PaneHost }) => {
         <p>Roof quantities for interlocking metal shingles, in {host.title}.</p>
         {host.keyboardHint && <p>{host.keyboardHint}</p>}
       </header>
-      {host.watchCell && <CellCard watchCell={host.watchCell} />}
-      <OpenedWorkbooks.Provider value={opened}>
-        <Places
+      {host.watchCell && <SelectedCellCard watchCell={host.watchCell} />}
+      <WorkbookCount.Provider value={opened}>
+        <PaneTabs
           tabs={[
             {
               id: "sheets",
@@ -52,19 +48,22 @@ export const Pane = ({ host }: { host: PaneHost }) => {
                 <>
                   {host.files && (
                     // Its message is about the workbook that it has just opened, so opening doesn't clear it.
-                    <OpenedWorkbooks.Provider value={0}>
+                    <WorkbookCount.Provider value={0}>
                       <FileCard files={host.files} onOpened={() => setOpened((before) => before + 1)} />
-                    </OpenedWorkbooks.Provider>
+                    </WorkbookCount.Provider>
                   )}
                   <TakeoffCard host={host} />
                   <FieldSheetCard host={host} />
-                  <Fold title="Change orders" summary="signed order, change order, journal entry">
+                  <CollapsibleSection
+                    title="Change orders"
+                    summary="signed order, change order, journal entry"
+                  >
                     {(isOpen) => <ChangeCards host={host} isShown={isShown && isOpen} />}
-                  </Fold>
+                  </CollapsibleSection>
                   {handOut && (
-                    <Fold title="Training class" summary="practice sheets, answer key, grading">
+                    <CollapsibleSection title="Training class" summary="practice sheets, answer key, grading">
                       {() => <PracticeCards host={host} handOut={handOut} />}
-                    </Fold>
+                    </CollapsibleSection>
                   )}
                 </>
               ),
@@ -91,7 +90,7 @@ export const Pane = ({ host }: { host: PaneHost }) => {
             },
           ]}
         />
-      </OpenedWorkbooks.Provider>
+      </WorkbookCount.Provider>
       <Cautions />
       <p class="hint">Gablewright {VERSION}</p>
     </main>

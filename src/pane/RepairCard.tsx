@@ -3,7 +3,7 @@ import { counted } from "../../shared/describe";
 import type { Host, Repaired } from "../workbook/host";
 import { OutcomeLine } from "./parts/OutcomeLine";
 import { Progress } from "./parts/Progress";
-import { useLongRun } from "./parts/useLongRun";
+import { useProgress } from "./parts/useProgress";
 import { useOutcome } from "./parts/useOutcome";
 
 const inWords = ({ entered, stillUnknown, protectedSheets }: Repaired): string => {
@@ -21,11 +21,11 @@ const inWords = ({ entered, stillUnknown, protectedSheets }: Repaired): string =
 /** For a workbook that was opened before the add-in, so that its formulas show #NAME?. */
 export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) => {
   const { isBusy, outcome, attempt, undo } = useOutcome();
-  const { working, watched } = useLongRun();
+  const { working, withProgress } = useProgress();
 
   const run = (): Promise<void> =>
     attempt(async () => {
-      const repaired = await watched(
+      const repaired = await withProgress(
         "Finding and re-entering formulas",
         "Canceled: nothing was entered.",
         repair,

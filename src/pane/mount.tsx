@@ -1,5 +1,5 @@
 import { render } from "preact";
-import { Look } from "./controls/ControlTheme";
+import { ControlThemeProvider } from "./controls/ControlThemeProvider";
 import { Pane } from "./Pane";
 import "./pane.css";
 import type { PaneHost } from "./parts/paneHost";
@@ -7,9 +7,9 @@ import type { PaneHost } from "./parts/paneHost";
 /** Shows the pane in an element of the page. */
 export const mountPane = (element: HTMLElement, host: PaneHost): void => {
   render(
-    <Look>
+    <ControlThemeProvider>
       <Pane host={host} />
-    </Look>,
+    </ControlThemeProvider>,
     element,
   );
 };

@@ -10,7 +10,7 @@ import { ChoiceField, choicesOf } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
 import { OutcomeLine } from "../parts/OutcomeLine";
 import type { PaneHost } from "../parts/paneHost";
-import { useOfWorkbook } from "../parts/ofWorkbook";
+import { useWorkbookState } from "../parts/useWorkbookState";
 import { cautionOf, useOutcome } from "../parts/useOutcome";
 import type { SheetLists } from "./useSheetLists";
 
@@ -33,7 +33,7 @@ interface Props {
 export const LedgerCard = ({ host, lists: { changeOrders, activeSheetName } }: Props) => {
   const [chosen, setChosen] = useState("");
   const [accounts, setAccounts] = useState(NO_ACCOUNTS);
-  const [written, setWritten] = useOfWorkbook<string>();
+  const [written, setWritten] = useWorkbookState<string>();
   const saving = useOutcome();
   // The list may be chosen from still, while another is in front.
   useEffect(() => {

@@ -2,7 +2,7 @@ import { useMemo } from "preact/hooks";
 import type { Host } from "../../workbook/host";
 import { signedSheetsOf } from "../../sheets/changeOrder/addChangeOrder";
 import { agreedChangeOrdersIn } from "../../sheets/changeOrder/existingChangeOrders";
-import { useWatched } from "../parts/useWatched";
+import { useLiveQuery } from "../parts/useLiveQuery";
 
 /** Sheets that a person can choose from. */
 export interface SheetLists {
@@ -39,5 +39,5 @@ const readerOfLists = () => {
 
 export const useSheetLists = (host: Host, isShown: boolean): SheetLists => {
   const read = useMemo(readerOfLists, []);
-  return useWatched(host, isShown, read) ?? NO_SHEETS;
+  return useLiveQuery(host, isShown, read) ?? NO_SHEETS;
 };

@@ -9,17 +9,17 @@ export interface Choice<Value extends string> {
 
 interface Props<Value extends string> {
   readonly label: string;
-  /** The label is for screen readers only: what stands around it says it to the eye. */
+  /** The label is for screen readers only; the surrounding text shows it. */
   readonly isLabelHidden?: boolean;
   readonly name?: string;
   readonly value: Value | undefined;
   readonly choices: readonly Choice<Value>[];
-  /** What the choice means, where its name alone doesn't say it. */
+  /** Explains the choice, if its name isn't enough. */
   readonly hint?: string;
   readonly onValue: (value: Value) => void;
 }
 
-/** One of several, picked from a list that opens. */
+/** A drop-down list. */
 export const ChoiceField = <Value extends string>({
   label,
   isLabelHidden = false,
@@ -32,7 +32,7 @@ export const ChoiceField = <Value extends string>({
   const select: SelectProps = {
     name,
     value,
-    // Only what stands in the list can be picked.
+    // Only listed values can be picked.
     onChange: (_, picked) => {
       onValue(picked.value as Value);
     },
@@ -51,6 +51,6 @@ export const ChoiceField = <Value extends string>({
   );
 };
 
-/** Names that stand for themselves. */
+/** Choices whose labels are their values. */
 export const choicesOf = <Value extends string>(names: readonly Value[]): Choice<Value>[] =>
   names.map((name) => ({ value: name, label: name }));

@@ -5,16 +5,16 @@ import type { RefObject } from "react";
 interface Props {
   readonly label: string;
   readonly name: string;
-  /** The endings that are taken: `.xlsx,.xlsm` */
+  /** Accepted file extensions: `.xlsx,.xlsm` */
   readonly accept: string;
   readonly multiple?: boolean;
   readonly disabled: boolean;
   readonly onFiles: (files: readonly File[]) => void;
-  /** To give the keyboard back to it. */
+  /** To return the focus to it. */
   readonly inputRef?: RefObject<HTMLInputElement>;
 }
 
-/** Files from the person's machine. */
+/** Chooses files from the user's computer. */
 export const FilesField = ({ label, disabled, onFiles, inputRef, ...input }: Props) => (
   <Field label={label}>
     {(field) => (
@@ -23,16 +23,16 @@ export const FilesField = ({ label, disabled, onFiles, inputRef, ...input }: Pro
         {...input}
         ref={inputRef}
         type="file"
-        // A field that is disabled loses the keyboard.
+        // A disabled field would lose the focus.
         aria-disabled={disabled}
         onClick={(event) => {
           if (disabled) event.preventDefault();
         }}
         onChange={({ currentTarget }) => {
           const files = [...(currentTarget.files ?? [])];
-          // The same files can be chosen again.
+          // So that the same files can be chosen again.
           currentTarget.value = "";
-          // They can be dropped on it, too.
+          // Files can also be dropped on a field that looks disabled.
           if (files.length > 0 && !disabled) onFiles(files);
         }}
       />

@@ -7,17 +7,17 @@ interface Props {
   readonly name?: string;
   readonly value: string;
   readonly type?: "text" | "date" | "number" | "search";
-  /** Of a number. */
+  /** For a number. */
   readonly min?: number;
   readonly max?: number;
   readonly placeholder?: string;
   readonly title?: string;
-  /** The element that explains it, by its id. */
+  /** The id of the element that explains the field. */
   readonly describedBy?: string;
   readonly onValue: (value: string) => void;
 }
 
-/** A line to type in, under its label. */
+/** A labeled field for one line of text. */
 export const TextField = ({ label, describedBy, onValue, ...input }: Props) => (
   <Field label={label}>
     <Input

@@ -3,23 +3,23 @@ import { webDarkTheme, webLightTheme, type Theme } from "@fluentui/react-theme";
 const PLAIN_COLOR = /^#[0-9a-f]+$/i;
 
 /**
- * The library's light and dark looks at once: each color follows the page's `color-scheme`, which the host or the system
- * sets, and nothing has to be drawn again. Shadows and veils, which aren't plain colors, are the light look's.
+ * The library's light and dark themes in one: each color follows the page's `color-scheme`, which the host or the system
+ * sets, so nothing is redrawn. Shadows and overlays, which aren't plain colors, come from the light theme.
  */
-const bothLooks = Object.fromEntries(
+const lightAndDark = Object.fromEntries(
   Object.entries(webLightTheme).map(([token, light]) => {
     const dark = webDarkTheme[token as keyof Theme];
-    const isOneOfTwo = light !== dark && PLAIN_COLOR.test(`${light}`) && PLAIN_COLOR.test(`${dark}`);
-    return [token, isOneOfTwo ? `light-dark(${light}, ${dark})` : light];
+    const isPlainPair = light !== dark && PLAIN_COLOR.test(`${light}`) && PLAIN_COLOR.test(`${dark}`);
+    return [token, isPlainPair ? `light-dark(${light}, ${dark})` : light];
   }),
 ) as unknown as Theme;
 
-const [ACCENT, ACCENT_HELD, ON_ACCENT] = ["var(--accent)", "var(--accent-held)", "var(--on-accent)"];
+const [ACCENT, ACCENT_PRESSED, ON_ACCENT] = ["var(--accent)", "var(--accent-held)", "var(--on-accent)"];
 const [INK, QUIET] = ["var(--ink)", "var(--quiet)"];
 
-/** Our own colors, those of pane.css, in the places that show. */
+/** The library's theme with the colors of pane.css. */
 export const THEME: Theme = {
-  ...bothLooks,
+  ...lightAndDark,
   fontFamilyBase: "inherit",
   colorNeutralBackground1: "var(--card)",
   colorNeutralForeground1: INK,
@@ -31,15 +31,15 @@ export const THEME: Theme = {
   colorNeutralStroke1: "var(--edge)",
   colorNeutralStrokeAccessible: QUIET,
   colorBrandBackground: ACCENT,
-  colorBrandBackgroundHover: ACCENT_HELD,
-  colorBrandBackgroundPressed: ACCENT_HELD,
+  colorBrandBackgroundHover: ACCENT_PRESSED,
+  colorBrandBackgroundPressed: ACCENT_PRESSED,
   colorNeutralForegroundOnBrand: ON_ACCENT,
   colorNeutralForegroundInverted: ON_ACCENT,
   colorCompoundBrandBackground: ACCENT,
-  colorCompoundBrandBackgroundHover: ACCENT_HELD,
-  colorCompoundBrandBackgroundPressed: ACCENT_HELD,
+  colorCompoundBrandBackgroundHover: ACCENT_PRESSED,
+  colorCompoundBrandBackgroundPressed: ACCENT_PRESSED,
   colorCompoundBrandStroke: ACCENT,
-  colorCompoundBrandStrokeHover: ACCENT_HELD,
-  colorCompoundBrandStrokePressed: ACCENT_HELD,
+  colorCompoundBrandStrokeHover: ACCENT_PRESSED,
+  colorCompoundBrandStrokePressed: ACCENT_PRESSED,
   colorStrokeFocus2: "var(--focus)",
 };

@@ -10,7 +10,7 @@ import type { Guess } from "../../sheets/extend/headings";
 import type { Survey } from "../../workbook/survey";
 import { patchArea, type CellPatch } from "../../workbook/patch";
 import { TextField } from "../controls/TextField";
-import { Tick } from "../controls/Tick";
+import { CheckboxField } from "../controls/CheckboxField";
 import { ColumnChoices } from "./ColumnChoices";
 import { planOrSentence } from "./planOrSentence";
 import { Planned } from "./Planned";
@@ -88,11 +88,11 @@ export const Beside = ({ survey, block, typed, onType, meanings, onMean, onWrite
         {offers.length === 0 && <p class="hint">These columns give nothing yet: say above what they hold.</p>}
         {offers.map(({ spec, heading, from }) => (
           <div key={spec.id}>
-            <Tick
+            <CheckboxField
               label={`${heading} from ${from.map((each) => each.heading).join(", ")}`}
               name={`extend-${spec.id}`}
-              isTicked={picked[spec.id] !== undefined}
-              onTick={() => {
+              isChecked={picked[spec.id] !== undefined}
+              onCheck={() => {
                 toggle(spec.id, heading);
               }}
             />

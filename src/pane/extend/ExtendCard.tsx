@@ -11,8 +11,8 @@ import { Beside, type Meanings } from "./Beside";
 import type { Typed } from "./TypedFields";
 import { OutcomeLine } from "../parts/OutcomeLine";
 import { Progress } from "../parts/Progress";
-import { useLongRun } from "../parts/useLongRun";
-import { useOfWorkbook } from "../parts/ofWorkbook";
+import { useProgress } from "../parts/useProgress";
+import { useWorkbookState } from "../parts/useWorkbookState";
 import { useOutcome } from "../parts/useOutcome";
 
 type Shape = "beside" | "cell" | "block";
@@ -30,13 +30,13 @@ type Reading =
 /** Adds results to a sheet that the workbook has: it proposes, a person confirms, and then it is written, all or nothing. */
 export const ExtendCard = ({ host }: { host: Host }) => {
   const [shape, setShape] = useState<Shape>("beside");
-  const [reading, setReading] = useOfWorkbook<Reading>();
+  const [reading, setReading] = useWorkbookState<Reading>();
   const [readings, setReadings] = useState(0);
   // Both outlast what is written: the next results, or the same ones after an Undo, take them too.
   const [typed, setTyped] = useState<Typed>({});
   const [meanings, setMeanings] = useState<Meanings>({});
   const { outcome, attempt, undo } = useOutcome();
-  const { working, watched } = useLongRun();
+  const { working, withProgress } = useProgress();
 
   const read = (): Promise<void> =>
     attempt(async () => {
@@ -54,14 +54,14 @@ export const ExtendCard = ({ host }: { host: Host }) => {
         throw new Error(
           "The sheet has changed since it was read, or another is in front: read the selection again.",
         );
-      const takeBack = await watched("Cells written", "Canceled: nothing was written.", (run) =>
+      const takeBack = await withProgress("Cells written", "Canceled: nothing was written.", (run) =>
         host.putCells(patch, run),
       );
       setReading(undefined);
       return {
         message: `Wrote ${patchInWords(patch)}.`,
         takeBack: {
-          run: () => watched("Cells taken back", "Canceled: what was written stays.", takeBack),
+          run: () => withProgress("Cells taken back", "Canceled: what was written stays.", takeBack),
           said: `Undone: ${areaAddress(patchArea(patch))} on "${patch.sheet}" is as it was.`,
         },
       };

@@ -27,7 +27,7 @@ interface Props {
   readonly onInsert: (patch: CellPatch, place: string) => void;
 }
 
-/** Cells that were taken over follow the sheet while it is in front. */
+/** Selected cells are read again while their sheet is active. */
 const refreshed = (given: Given, survey: Survey): Given =>
   given.kind === "cells" && given.sheet === survey.sheet
     ? { ...given, cells: valuesIn(survey, given.area) }
@@ -45,7 +45,7 @@ const formulaOrSentence = (
   }
 };
 
-/** Fills a function's parameters, shows what it will answer, and puts it into the selected cell. */
+/** A form for a function's arguments. It shows the result and inserts the formula into the selected cell. */
 export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
   const [given, setGiven] = useState<readonly Given[]>(() => spec.parameters.map(() => NOTHING));
   const give = (index: number, value: Given): void => {
@@ -71,8 +71,8 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
   const isUntouched = now.every((each) => each.kind === "typed" && each.typed === "");
   const answer = runFunction(spec, argumentsOf(now));
   const place = placeInWords(survey.sheet, at);
-  /** The formula itself is nothing in its way: it has just been put there. */
-  const isTaken =
+  /** A cell that already has this very formula doesn't count: it was just inserted. */
+  const isOccupied =
     !isBlank(survey.cells[at.row]?.[at.column]) && survey.formulas[at.row]?.[at.column] !== formula;
 
   return (
@@ -112,7 +112,7 @@ export const FunctionForm = ({ host, spec, survey, onInsert }: Props) => {
             <p>
               Result: <Answer answer={answer} unit={spec.result.unit} />
             </p>
-            {isTaken && <p class="hint">{`${place} isn't blank: select a blank cell for the formula.`}</p>}
+            {isOccupied && <p class="hint">{`${place} isn't blank: select a blank cell for the formula.`}</p>}
           </>
         )}
       </div>

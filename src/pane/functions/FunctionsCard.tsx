@@ -14,7 +14,7 @@ import { useSurvey } from "./useSurvey";
 
 const helpAddress = ({ id }: FunctionSpec): string => `help/${id}.html`;
 
-/** Finds a function by what it does, explains it, fills it with cells, and inserts it. */
+/** Finds a function by what it does, explains it, and inserts it with its arguments. */
 export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean }) => {
   const [search, setSearch] = useState("");
   const [id, setId] = useState("COURSES");
@@ -33,7 +33,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
       };
     });
 
-  /** What fits a search best is shown at once, not what was chosen before and fits too. */
+  /** A search selects the best match, even if the function chosen before matches too. */
   const searchFor = (words: string): void => {
     setSearch(words);
     const [best] = words.trim() === "" ? [] : findFunctions(catalog, words).functions;

@@ -1,10 +1,10 @@
 import type { Host } from "../../workbook/host";
 import type { Survey } from "../../workbook/survey";
-import { useWatched } from "../parts/useWatched";
+import { useLiveQuery } from "../parts/useLiveQuery";
 
-/** A sheet that can't be read just now, such as a chart's, is none. */
+/** Undefined for a sheet that can't be read, such as a chart sheet. */
 const survey = (host: Host): Promise<Survey | undefined> => host.survey().catch(() => undefined);
 
-/** The sheet in front, as it is now; read again when a selection, a cell or a result changes. */
+/** The active sheet, read again when the selection, a cell or a result changes. */
 export const useSurvey = (host: Host, isShown: boolean): Survey | undefined =>
-  useWatched(host, isShown, survey);
+  useLiveQuery(host, isShown, survey);

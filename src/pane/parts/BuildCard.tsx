@@ -8,17 +8,17 @@ interface Props {
   readonly id: string;
   readonly title: string;
   readonly summary: string;
-  /** What the button says. */
+  /** The button's label. */
   readonly action: string;
-  /** Writes the sheets, and says which. */
+  /** Adds the sheets and returns their names. */
   readonly build: () => Promise<Added>;
   /** Choices above the button. */
   readonly children?: ComponentChildren;
-  /** What can be done with the outcome. */
+  /** Further actions, below the message. */
   readonly after?: ComponentChildren;
 }
 
-/** A template's card: what it is for, its choices, the button, and what came of it. */
+/** A card that builds sheets from a template: its purpose, choices, button, and message. */
 export const BuildCard = ({ id, title, summary, action, build, children, after }: Props) => {
   const { isBusy, outcome, attempt, undo } = useOutcome();
 

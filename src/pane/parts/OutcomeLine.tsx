@@ -4,21 +4,21 @@ import type { Outcome } from "./useOutcome";
 
 interface Props {
   readonly outcome: Outcome | undefined;
-  /** For what can be taken back. */
+  /** Called by Undo, for an action that can be undone. */
   readonly onUndo?: () => Promise<void>;
 }
 
-/** The button that was pressed is gone. A person who types on the sheet meanwhile has the keyboard there, and keeps it. */
-const isKeyboardLost = (): boolean => document.hasFocus() && document.activeElement === document.body;
+/** True if the focused button disappeared. Focus on the sheet, where someone may be typing, is left alone. */
+const isFocusLost = (): boolean => document.hasFocus() && document.activeElement === document.body;
 
-/** Says what was written, and offers to take it back. */
+/** The message after an action, with an Undo button if it can be undone. */
 export const OutcomeLine = ({ outcome, onUndo }: Props) => {
   const line = useRef<HTMLParagraphElement>(null);
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => {
-    // What says nothing, such as a block that was read, leaves in view what has come of it.
+    // An action without a message, such as reading a block, shows its result elsewhere in the card.
     if (outcome?.message) line.current?.scrollIntoView({ block: "nearest" });
-    if (outcome && isKeyboardLost()) (button.current ?? line.current)?.focus();
+    if (outcome && isFocusLost()) (button.current ?? line.current)?.focus();
   }, [outcome]);
   return (
     <>

@@ -2,63 +2,63 @@ import type { Matrix } from "../../../shared/cell";
 import type { Host } from "../../workbook/host";
 import type { NamedFile } from "../../practice/files/practiceFiles";
 
-/** A cell as a person sees it: its address, what it shows, the formula behind it, and what its error means. */
-export interface WatchedCell {
+/** The selected cell: its address, displayed value, formula, and the meaning of its error. */
+export interface SelectedCell {
   readonly address: string;
   readonly shows: string;
   readonly formula: string;
   readonly sentence: string;
 }
 
-/** What is being done with a file just now. */
+/** A step of opening or saving a file. */
 export interface FileStage {
   /** `Reading the file` */
   readonly words: string;
-  /** Whether it can still be left as if it had never begun. */
+  /** Whether it can still be canceled without a trace. */
   readonly canCancel: boolean;
 }
 
-/** A work on a file that may take long. */
+/** Progress and cancellation of opening or saving a file. */
 export interface FileRun {
   readonly onStage: (stage: FileStage) => void;
   readonly signal: AbortSignal;
 }
 
-/** What there is to know of a file that was opened, by sentences. */
-export interface FileNews {
+/** Messages about a file that was opened. */
+export interface FileReport {
   readonly said: readonly string[];
-  /** What a person should look into. */
+  /** Problems to check. */
   readonly warnings: readonly string[];
 }
 
-/** Opening and saving files, where the host has no menu of its own for it. Both say what there is to know, by sentences. */
+/** Opening and saving files, for a host without a File menu. Both return messages. */
 export interface WorkbookFiles {
   hasUnsaved(): Promise<boolean>;
-  /** Canceled, it leaves the workbook as it was. */
-  open(file: File, run: FileRun): Promise<FileNews>;
+  /** If canceled, the workbook stays unchanged. */
+  open(file: File, run: FileRun): Promise<FileReport>;
   save(run: FileRun): Promise<readonly string[]>;
-  /** What the sheet in front shows, as .csv. */
+  /** Saves the displayed values of the active sheet as .csv. */
   saveCsv(): Promise<readonly string[]>;
   /** A table as a .csv file of this name. */
   saveTable(name: string, table: Matrix): Promise<readonly string[]>;
 }
 
-/** Giving a class's files to the teacher. */
+/** Gives a class's files to the teacher. */
 export interface HandOut {
-  /** What the button says. */
+  /** The button's label. */
   readonly action: string;
-  /** Why so many files can't be given, in a sentence; undefined where they can. */
+  /** A message if there are too many files to give; undefined otherwise. */
   readonly refusal?: (count: number) => string | undefined;
-  /** Gives the files, and says where they are. */
+  /** Gives the files, and returns a message that says where they are. */
   deliver(title: string, files: readonly NamedFile[]): Promise<string>;
 }
 
-/** A host that the pane stands beside. Excel shows an error's sentence itself, so only the local workbook is watched. */
+/** The program that shows the pane. Excel explains errors itself, so only the local workbook has a selected-cell card. */
 export interface PaneHost extends Host {
-  /** How a keyboard comes here and goes back, where the host doesn't see to it by itself. */
+  /** How to reach the pane and return to the sheet by keyboard, if the host has no keys of its own for that. */
   readonly keyboardHint?: string;
   /** Calls back with the selected cell whenever it changes. */
-  readonly watchCell?: (listener: (cell: WatchedCell) => void) => void;
+  readonly watchCell?: (listener: (cell: SelectedCell) => void) => void;
   readonly files?: WorkbookFiles;
   readonly handOut?: HandOut;
 }

@@ -1,46 +1,46 @@
 import { useState } from "preact/hooks";
 import { errorMessage } from "../../workbook/errorMessage";
-import { useOfWorkbook } from "./ofWorkbook";
+import { useWorkbookState } from "./useWorkbookState";
 
-/** How to take back what was done, and what is said then. */
+/** How to undo an action, and the message to show then. */
 export interface TakeBack {
   readonly run: () => Promise<void>;
   readonly said: string;
 }
 
-/** What came of an action, in a sentence, and how to take it back. */
+/** The message after an action, and how to undo it. */
 export interface Outcome {
   readonly kind: "written" | "failed";
   readonly message: string;
-  /** What a person should look into, though it was done. */
+  /** A problem to check, although the action succeeded. */
   readonly warning?: string;
   readonly takeBack?: TakeBack;
 }
 
-/** What came of an action that did what it was to do. */
+/** The outcome of an action that succeeded. */
 export type Done = Omit<Outcome, "kind">;
 
 interface Attempts {
   readonly isBusy: boolean;
   readonly outcome: Outcome | undefined;
-  /** What fails is said, and what was done before can be taken back still; what comes of nothing yet says nothing. */
+  /** Runs an action and shows its message. If it fails, the previous action can still be undone. An action that returns undefined shows no message. */
   attempt(act: () => Promise<Done | undefined>): Promise<void>;
-  /** Takes back what was done; where that fails, it can be tried again. */
+  /** Undoes the action. If that fails, it can be tried again. */
   undo(): Promise<void>;
-  /** For another action than the one that the outcome is about. */
+  /** Clears the message, when it no longer fits what is shown. */
   forget(): void;
 }
 
-/** Something that a card does at a button's press, one at a time, and what came of it. */
+/** Runs a card's actions one at a time, and keeps the message of the last one. */
 export const useOutcome = (): Attempts => {
   const [isBusy, setIsBusy] = useState(false);
-  const [outcome, setOutcome] = useOfWorkbook<Outcome>();
+  const [outcome, setOutcome] = useWorkbookState<Outcome>();
 
   const go = async (
     act: () => Promise<Done | undefined>,
     onFailure: (sentence: string) => Outcome,
   ): Promise<void> => {
-    // The button that was pressed isn't disabled meanwhile, so that it keeps the keyboard.
+    // The button isn't disabled while busy, so that it keeps the focus.
     if (isBusy) return;
     setIsBusy(true);
     try {
@@ -79,11 +79,11 @@ export const useOutcome = (): Attempts => {
   };
 };
 
-/** What a person may have overlooked, a line each, apart from what was done. */
+/** Warnings, one per line, apart from the message. */
 export const cautionOf = (remarks: readonly string[] = []): Pick<Done, "warning"> =>
   remarks.length === 0 ? {} : { warning: remarks.join("\n") };
 
-/** Takes away sheets that were added. */
+/** Undo for added sheets. */
 export const sheetsAway = (undo: () => Promise<void>): TakeBack => ({
   run: undo,
   said: "Undone: the sheets were removed. Nothing else was changed.",

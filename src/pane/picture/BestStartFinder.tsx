@@ -8,13 +8,13 @@ import { Progress } from "../parts/Progress";
 
 interface Props {
   readonly plane: ActivePlane;
-  /** Called with the start that was found, to draw the plane with it. */
+  /** Called with the best start, so that the plane is drawn with it. */
   readonly onFound: (start: LayoutStart) => void;
 }
 
-/** Finds the start of a plane that leaves no sliver and wastes least, with progress and a way out. */
+/** Finds the start that leaves no slivers and the least waste, with progress and a Cancel button. */
 export const BestStartFinder = ({ plane, onFound }: Props) => {
-  const { search, begin, giveUp } = useBestStart();
+  const { search, startSearch, cancelSearch } = useBestStart();
   useEffect(() => {
     if (search.kind === "found") onFound(search.best.start);
   }, [search]);
@@ -26,19 +26,19 @@ export const BestStartFinder = ({ plane, onFound }: Props) => {
         ref={button}
         disabledFocusable={isSearching}
         onClick={() => {
-          begin(plane);
+          startSearch(plane);
         }}
       >
         Find the best start
       </Button>
       {isSearching && (
         <Progress
-          words="Comparing starts"
+          label="Comparing starts"
           share={search.weighed / search.choices}
           onCancel={() => {
-            // The button that was pressed goes with the bar.
+            // The Cancel button disappears with the bar.
             button.current?.focus();
-            giveUp();
+            cancelSearch();
           }}
         />
       )}

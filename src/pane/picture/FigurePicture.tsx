@@ -1,9 +1,9 @@
 import type { Figure } from "../../pictures/figure";
 import { figureSvg } from "../../pictures/figureSvg";
 import { SCREEN_PALETTE } from "../../pictures/palette";
-import { SvgBox } from "./SvgBox";
+import { ZoomablePicture } from "./ZoomablePicture";
 
-/** A practice problem's picture, which its file holds as a drawing. */
+/** The picture of a practice problem. */
 export const FigurePicture = ({ figure, title }: { figure: Figure; title: string }) => (
-  <SvgBox svg={figureSvg(figure, { title, id: "pane-figure", palette: SCREEN_PALETTE })} />
+  <ZoomablePicture svg={figureSvg(figure, { title, id: "pane-figure", palette: SCREEN_PALETTE })} />
 );

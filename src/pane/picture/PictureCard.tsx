@@ -2,27 +2,27 @@ import type { Host } from "../../workbook/host";
 import { FigurePicture } from "./FigurePicture";
 import { PlanePicture } from "./PlanePicture";
 import { RoofPicture } from "./RoofPicture";
-import { useSight } from "./useSight";
+import { useActivePicture } from "./useActivePicture";
 
-/** The plane or roof that a person looks at, drawn again as cells change. */
+/** A picture of the plane or roof on the active sheet, redrawn when cells change. */
 export const PictureCard = ({ host, isShown }: { host: Host; isShown: boolean }) => {
-  const sight = useSight(host, isShown);
+  const picture = useActivePicture(host, isShown);
   return (
     <section class="card" aria-labelledby="picture-title">
       <h2 id="picture-title">Picture</h2>
-      {!sight && <p class="hint">Reading the sheet…</p>}
-      {sight?.kind === "nothing" && <p class="hint">{sight.sentence}</p>}
-      {sight?.kind === "plane" && (
-        // A start that was found, and what was said, hold for the plane that they are about.
+      {!picture && <p class="hint">Reading the sheet…</p>}
+      {picture?.kind === "nothing" && <p class="hint">{picture.sentence}</p>}
+      {picture?.kind === "plane" && (
+        // The key drops the best start and messages of another plane.
         <PlanePicture
-          key={`${sight.view.sheet} ${sight.plane.name}`}
+          key={`${picture.view.sheet} ${picture.plane.name}`}
           host={host}
-          plane={sight.plane}
-          view={sight.view}
+          plane={picture.plane}
+          view={picture.view}
         />
       )}
-      {sight?.kind === "figure" && <FigurePicture figure={sight.figure} title={sight.title} />}
-      {sight?.kind === "roof" && <RoofPicture host={host} roof={sight.roof} sheet={sight.view.sheet} />}
+      {picture?.kind === "figure" && <FigurePicture figure={picture.figure} title={picture.title} />}
+      {picture?.kind === "roof" && <RoofPicture host={host} roof={picture.roof} sheet={picture.view.sheet} />}
     </section>
   );
 };

@@ -14,10 +14,10 @@ import { PANEL_NAME } from "../../sheets/panelSheet";
 import type { CellPatch } from "../../workbook/patch";
 import { isFieldSheet, type ActivePlane } from "../../sheets/activeSheet/activePlane";
 import { BestStartFinder } from "./BestStartFinder";
-import { fitInto } from "./fitInto";
-import { PutOnSheet } from "./PutOnSheet";
-import { StartKeeper } from "./StartKeeper";
-import { SvgBox } from "./SvgBox";
+import { scaleToFit } from "./scaleToFit";
+import { InsertPicture } from "./InsertPicture";
+import { SaveStart } from "./SaveStart";
+import { ZoomablePicture } from "./ZoomablePicture";
 
 type Laid = { readonly layout: Layout } | { readonly sentence: string };
 
@@ -33,7 +33,7 @@ const forTheSheet = (layout: Layout, name: string, sheet: string): SheetPicture 
   sheet,
   at: PICTURE,
   svg: layoutPicture(layout, { title: name, id: `plane-${Date.now()}`, palette: PAPER_PALETTE }),
-  ...fitInto(PICTURE_BOX_PX, frameOf(layout)),
+  ...scaleToFit(PICTURE_BOX_PX, frameOf(layout)),
 });
 
 interface Props {
@@ -42,10 +42,10 @@ interface Props {
   readonly view: ActiveSheet;
 }
 
-/** A plane laid course by course. */
+/** The layout of a plane, course by course. */
 export const PlanePicture = ({ host, plane, view }: Props) => {
   const [found, setFound] = useState<LayoutStart>();
-  // What was found holds only for the plane and the start that it was found for.
+  // A best start is dropped when the plane or its own start changes.
   const described = JSON.stringify(plane);
   useEffect(() => {
     setFound(undefined);
@@ -55,17 +55,17 @@ export const PlanePicture = ({ host, plane, view }: Props) => {
   const { layout } = laid;
   const svg = layoutPicture(layout, { title: plane.name, id: "pane-plane", palette: SCREEN_PALETTE });
   const better = found && writeStart(found) !== writeStart(plane.start) ? found : undefined;
-  /** The chalk lines go by the sheet's start: the line beneath says where the picture's is another. */
+  /** The field sheet's chalk lines use the sheet's own start, so the caption tells if the picture uses another. */
   const caption = async (): Promise<CellPatch> => {
     const panel = (await host.namedRange(PANEL_NAME)) ?? [];
     return captionPatch(view, panel, better && writeStart(better));
   };
   return (
     <>
-      <SvgBox svg={svg} />
+      <ZoomablePicture svg={svg} />
       <BestStartFinder key={described} plane={plane} onFound={setFound} />
-      <StartKeeper host={host} view={view} start={better} />
-      <PutOnSheet
+      <SaveStart host={host} view={view} start={better} />
+      <InsertPicture
         host={host}
         name="picture"
         picture={() => forTheSheet(layout, plane.name, view.sheet)}

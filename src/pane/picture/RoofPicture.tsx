@@ -8,11 +8,11 @@ import { roofViewPicture } from "../../pictures/roof/roofViewPicture";
 import { svgSize } from "../../pictures/svgSize";
 import type { CellAddress } from "../../workbook/address";
 import { ROOF_PICTURE_BOX_PX, ROOF_PLAN, ROOF_VIEW } from "../../sheets/roofSheet/roofSheetLayout";
-import { fitInto } from "./fitInto";
-import { PutOnSheet } from "./PutOnSheet";
-import { SvgBox } from "./SvgBox";
+import { scaleToFit } from "./scaleToFit";
+import { InsertPicture } from "./InsertPicture";
+import { ZoomablePicture } from "./ZoomablePicture";
 
-const FIRST_TURN_DEGREES = 30;
+const INITIAL_TURN_DEGREES = 30;
 
 interface Props {
   readonly host: Host;
@@ -20,23 +20,25 @@ interface Props {
   readonly sheet: string;
 }
 
-/** A roof from above, and turned as one likes. */
+/** The plan of a roof, and a view that can be turned. */
 export const RoofPicture = ({ host, roof, sheet }: Props) => {
-  const [turnDegrees, setTurnDegrees] = useState(FIRST_TURN_DEGREES);
+  const [turnDegrees, setTurnDegrees] = useState(INITIAL_TURN_DEGREES);
   const onPaper = (
     at: CellAddress,
     draw: (options: PictureOptions) => string,
     title: string,
   ): SheetPicture => {
     const svg = draw({ title, id: `roof-${Date.now()}`, palette: PAPER_PALETTE });
-    return { sheet, at, svg, ...fitInto(ROOF_PICTURE_BOX_PX, svgSize(svg)) };
+    return { sheet, at, svg, ...scaleToFit(ROOF_PICTURE_BOX_PX, svgSize(svg)) };
   };
   const drawPlan = (options: PictureOptions): string => roofPlanPicture(roof, options);
   const drawView = (options: PictureOptions): string => roofViewPicture(roof, turnDegrees, options);
   return (
     <>
-      <SvgBox svg={drawPlan({ title: "Roof plan", id: "pane-roof-plan", palette: SCREEN_PALETTE })} />
-      <SvgBox
+      <ZoomablePicture
+        svg={drawPlan({ title: "Roof plan", id: "pane-roof-plan", palette: SCREEN_PALETTE })}
+      />
+      <ZoomablePicture
         svg={drawView({
           title: "Roof view",
           id: "pane-roof-view",
@@ -56,8 +58,8 @@ export const RoofPicture = ({ host, roof, sheet }: Props) => {
           }}
         />
       </label>
-      <PutOnSheet host={host} name="plan" picture={() => onPaper(ROOF_PLAN, drawPlan, "Roof plan")} />
-      <PutOnSheet host={host} name="view" picture={() => onPaper(ROOF_VIEW, drawView, "Roof view")} />
+      <InsertPicture host={host} name="plan" picture={() => onPaper(ROOF_PLAN, drawPlan, "Roof plan")} />
+      <InsertPicture host={host} name="view" picture={() => onPaper(ROOF_VIEW, drawView, "Roof view")} />
     </>
   );
 };

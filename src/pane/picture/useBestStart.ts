@@ -9,24 +9,24 @@ export type Search =
   | { readonly kind: "found"; readonly best: BestStart }
   | { readonly kind: "failed"; readonly sentence: string };
 
-/** Long enough to get on, short enough that nobody notices. */
+/** Long enough to make progress, short enough to keep the page responsive. */
 const SLICE_MS = 12;
 
-/** Searches a plane's best start in slices, so that typing goes on and the search can be given up. */
+/** Searches for a plane's best start in short slices, so the page stays responsive and the search can be canceled. */
 export const useBestStart = (): {
   search: Search;
-  begin: (plane: ActivePlane) => void;
-  giveUp: () => void;
+  startSearch: (plane: ActivePlane) => void;
+  cancelSearch: () => void;
 } => {
   const [search, setSearch] = useState<Search>({ kind: "idle" });
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
 
-  const giveUp = (): void => {
+  const cancelSearch = (): void => {
     clearTimeout(timer.current);
     setSearch({ kind: "idle" });
   };
 
-  const begin = ({ plane, panel }: ActivePlane): void => {
+  const startSearch = ({ plane, panel }: ActivePlane): void => {
     clearTimeout(timer.current);
     const steps = searchBestStart(plane, panel);
     const slice = (): void => {
@@ -58,5 +58,5 @@ export const useBestStart = (): {
     },
     [],
   );
-  return { search, begin, giveUp };
+  return { search, startSearch, cancelSearch };
 };

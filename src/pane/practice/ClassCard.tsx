@@ -10,7 +10,7 @@ import { classOptionsOf, newSeed, type ClassForm } from "./classForm";
 import { TopicChoices } from "./TopicChoices";
 import { OutcomeLine } from "../parts/OutcomeLine";
 import { Progress } from "../parts/Progress";
-import { useLongRun } from "../parts/useLongRun";
+import { useProgress } from "../parts/useProgress";
 import { useOutcome } from "../parts/useOutcome";
 
 const SETS: readonly Choice<ClassForm["set"]>[] = [
@@ -34,7 +34,7 @@ interface Props {
 /** Builds practice sheets for a class: one file per version, and the answer key. */
 export const ClassCard = ({ handOut, form, onForm }: Props) => {
   const { isBusy, outcome, attempt, forget } = useOutcome();
-  const { working, watched } = useLongRun();
+  const { working, withProgress } = useProgress();
   const change = (changed: Partial<ClassForm>): void => {
     onForm({ ...form, ...changed });
     // The message is about the class as it was; and only the browser reports text in a number field.
@@ -48,7 +48,7 @@ export const ClassCard = ({ handOut, form, onForm }: Props) => {
       const refusal = handOut.refusal?.(options.versions + 1);
       if (refusal !== undefined) throw new InputError(refusal);
       const { buildClass } = await import("./practiceTasks");
-      const files = await watched("Files built", "Canceled: no files were built.", (built) =>
+      const files = await withProgress("Files built", "Canceled: no files were built.", (built) =>
         buildClass(options, built),
       );
       return { message: await handOut.deliver(fileTitle(options), files) };

@@ -3,10 +3,10 @@ import { useState } from "preact/hooks";
 import type { Host } from "../../workbook/host";
 import type { ActiveSheet } from "../../workbook/activeSheet";
 import { FilesField } from "../controls/FilesField";
-import { LinesField } from "../controls/LinesField";
+import { TextAreaField } from "../controls/TextAreaField";
 import { OutcomeLine } from "../parts/OutcomeLine";
 import { Progress } from "../parts/Progress";
-import { useLongRun } from "../parts/useLongRun";
+import { useProgress } from "../parts/useProgress";
 import { listedSheets, sheetsAway, useOutcome } from "../parts/useOutcome";
 import { classOptionsOf, type ClassForm } from "./classForm";
 import type * as Tasks from "./practiceTasks";
@@ -24,7 +24,7 @@ export const MarkingCard = ({ host, form }: Props) => {
   /** The page that the message is about; undefined where it isn't about a page. */
   const [checked, setChecked] = useState<ActiveSheet>();
   const { isBusy, outcome, attempt, undo, forget } = useOutcome();
-  const { working, watched } = useLongRun();
+  const { working, withProgress } = useProgress();
   useSheetChanged(host, checked, () => {
     setChecked(undefined);
     forget();
@@ -70,13 +70,13 @@ export const MarkingCard = ({ host, form }: Props) => {
           disabled={isBusy}
           onFiles={(files) =>
             void mark(({ markFiles }) =>
-              watched("Files marked", "Canceled: no sheets were added.", (run) =>
+              withProgress("Files marked", "Canceled: no sheets were added.", (run) =>
                 markFiles(host, files, run),
               ),
             )
           }
         />
-        <LinesField
+        <TextAreaField
           label="Or paste rows: name, version, each answer in order"
           name="marking-pasted"
           rows={3}

@@ -1,5 +1,5 @@
 import { TOPIC_IDS, TOPICS, type TopicId } from "../../practice/topics/index";
-import { Tick } from "../controls/Tick";
+import { CheckboxField } from "../controls/CheckboxField";
 
 interface Props {
   readonly picked: readonly TopicId[];
@@ -11,13 +11,13 @@ export const TopicChoices = ({ picked, onPick }: Props) => (
   <fieldset>
     <legend>Topics</legend>
     {TOPICS.map(({ id, title }, index) => (
-      <Tick
+      <CheckboxField
         key={id}
         label={`${index + 1}. ${title}`}
         name={`topic-${id}`}
-        isTicked={picked.includes(id)}
-        onTick={(isTicked) => {
-          onPick(TOPIC_IDS.filter((each) => (each === id ? isTicked : picked.includes(each))));
+        isChecked={picked.includes(id)}
+        onCheck={(isChecked) => {
+          onPick(TOPIC_IDS.filter((each) => (each === id ? isChecked : picked.includes(each))));
         }}
       />
     ))}

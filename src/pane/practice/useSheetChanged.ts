@@ -1,7 +1,7 @@
 import { useCallback, useEffect } from "preact/hooks";
 import type { Host } from "../../workbook/host";
 import type { ActiveSheet } from "../../workbook/activeSheet";
-import { useWatched } from "../parts/useWatched";
+import { useLiveQuery } from "../parts/useLiveQuery";
 
 /** The sheet and its cells, without the selection. */
 const contentOf = ({ sheet, cells }: ActiveSheet): string => JSON.stringify([sheet, cells]);
@@ -15,7 +15,7 @@ export const useSheetChanged = (host: Host, view: ActiveSheet | undefined, onCha
     },
     [view],
   );
-  const seen = useWatched(host, view !== undefined, read);
+  const seen = useLiveQuery(host, view !== undefined, read);
   useEffect(() => {
     // A result for an earlier view doesn't count.
     if (view && seen?.view === view && seen.isChanged) onChanged();

@@ -1,4 +1,4 @@
-import type { PaneHost, WatchedCell, WorkbookFiles } from "../../../pane/parts/paneHost";
+import type { PaneHost, SelectedCell, WorkbookFiles } from "../../../pane/parts/paneHost";
 import { a1 } from "../../../workbook/address";
 import { downloadClass } from "../files/downloadClass";
 import { textAtFullPrecision } from "../engineFixes/fullPrecisionEditing";
@@ -16,7 +16,7 @@ const shownText = ({ value, format }: ShownCell): string => {
   return textAtFullPrecision(rounded, format) ?? String(rounded);
 };
 
-const watched = (cell: ShownCell): WatchedCell => ({
+const watched = (cell: ShownCell): SelectedCell => ({
   address: `${cell.sheet}, ${a1(cell)}`,
   shows: shownText(cell),
   formula: cell.formula,

@@ -4,18 +4,18 @@ import { Checkbox } from "@fluentui/react-checkbox";
 interface Props {
   readonly label: string;
   readonly name: string;
-  readonly isTicked: boolean;
-  readonly onTick: (isTicked: boolean) => void;
+  readonly isChecked: boolean;
+  readonly onCheck: (isTicked: boolean) => void;
 }
 
-/** A box to tick. */
-export const Tick = ({ label, name, isTicked, onTick }: Props) => (
+/** A labeled checkbox. */
+export const CheckboxField = ({ label, name, isChecked, onCheck }: Props) => (
   <Checkbox
     label={label}
     name={name}
-    checked={isTicked}
+    checked={isChecked}
     onChange={(_, { checked }) => {
-      onTick(checked === true);
+      onCheck(checked === true);
     }}
   />
 );

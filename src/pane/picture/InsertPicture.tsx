@@ -8,11 +8,11 @@ import { useOutcome } from "../parts/useOutcome";
 
 interface Props {
   readonly host: Host;
-  /** What the button calls the picture. */
+  /** The picture's name on the button and in messages. */
   readonly name: string;
-  /** Made when it is asked for: a picture for paper differs from that on the screen. */
+  /** Drawn on demand, because the picture for paper differs from the one on the screen. */
   readonly picture: () => SheetPicture;
-  /** A line beneath it that says what it was drawn for. */
+  /** The caption below it. */
   readonly caption?: () => Promise<CellPatch>;
 }
 
@@ -23,7 +23,7 @@ interface Captioned {
 
 const WITHOUT: Captioned = { sentence: "", undo: () => Promise.resolve() };
 
-/** A picture stays where the line beneath it can't be written. */
+/** If the caption can't be written, the picture is still inserted. */
 const writeCaption = async (host: Host, caption: () => Promise<CellPatch>): Promise<Captioned> => {
   try {
     return { ...WITHOUT, undo: await host.putCells(await caption()) };
@@ -35,8 +35,8 @@ const writeCaption = async (host: Host, caption: () => Promise<CellPatch>): Prom
   }
 };
 
-/** Puts a picture on the sheet that it was made from, and says where it lies. */
-export const PutOnSheet = ({ host, name, picture, caption }: Props) => {
+/** A button that inserts a picture on its sheet, with Undo. */
+export const InsertPicture = ({ host, name, picture, caption }: Props) => {
   const { isBusy, outcome, attempt, undo } = useOutcome();
   const put = (): Promise<void> =>
     attempt(async () => {

@@ -6,23 +6,23 @@ import { valueAt } from "../../workbook/contents";
 import type { ActiveSheet } from "../../workbook/activeSheet";
 import { readNamedRanges } from "../../sheets/activeSheet/namedRanges";
 import { isRoofSheet, roofFromNames } from "../../sheets/activeSheet/activeRoof";
-import { useWatched } from "../parts/useWatched";
+import { useLiveQuery } from "../parts/useLiveQuery";
 import { activePlane, type ActivePlane } from "../../sheets/activeSheet/activePlane";
 
-/** What the picture shows: a plane or a roof with the sheet that it stands on, or a sentence on why there is none. */
-export type Sight =
+/** What to draw for the active sheet, or a message that says why there is no picture. */
+export type ActivePicture =
   | { readonly kind: "plane"; readonly plane: ActivePlane; readonly view: ActiveSheet }
   | { readonly kind: "roof"; readonly roof: Roof; readonly view: ActiveSheet }
   | { readonly kind: "figure"; readonly figure: Figure; readonly title: string }
   | { readonly kind: "nothing"; readonly sentence: string };
 
-/** Every page of a practice workbook says on its second row which class it is of. */
+/** Every page of a practice workbook names its class in the second row. */
 const CLASS_LINE = { row: 1, column: 0 };
 const isPractice = (view: ActiveSheet): boolean =>
   String(valueAt(view, CLASS_LINE) ?? "").startsWith("Seed ");
 
-/** What makes practice problems is loaded when the first page of one is in front. */
-const practiceFigure = async (view: ActiveSheet): Promise<Sight> => {
+/** The practice code loads when a practice page is first active. */
+const practiceFigure = async (view: ActiveSheet): Promise<ActivePicture> => {
   const { activeProblem } = await import("../../practice/marking/activeProblem");
   const question = activeProblem(view)?.question;
   return question?.figure
@@ -30,7 +30,7 @@ const practiceFigure = async (view: ActiveSheet): Promise<Sight> => {
     : { kind: "nothing", sentence: "This page of a practice workbook has no picture." };
 };
 
-const look = async (host: Host): Promise<Sight> => {
+const readActivePicture = async (host: Host): Promise<ActivePicture> => {
   try {
     const [view, named] = await Promise.all([host.activeSheet(), readNamedRanges(host)]);
     if (isPractice(view)) return await practiceFigure(view);
@@ -41,5 +41,6 @@ const look = async (host: Host): Promise<Sight> => {
   }
 };
 
-/** What a person looks at, read again whenever the selection or a cell changes. */
-export const useSight = (host: Host, isShown: boolean): Sight | undefined => useWatched(host, isShown, look);
+/** The picture for the active sheet, read again when the selection or a cell changes. */
+export const useActivePicture = (host: Host, isShown: boolean): ActivePicture | undefined =>
+  useLiveQuery(host, isShown, readActivePicture);

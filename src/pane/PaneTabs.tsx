@@ -14,7 +14,7 @@ const stepOf = (key: string, at: number, last: number): number | undefined =>
  * The tabs of the pane, with the keyboard behavior of the ARIA Authoring Practices: arrow keys move between them. A tab's
  * content is created when it is first shown, and keeps its state when another tab is shown.
  */
-export const Places = ({ tabs }: { tabs: readonly PaneTab[] }) => {
+export const PaneTabs = ({ tabs }: { tabs: readonly PaneTab[] }) => {
   const [shown, setShown] = useState(0);
   const [seen, setSeen] = useState<ReadonlySet<number>>(new Set([0]));
   const show = (index: number): void => {

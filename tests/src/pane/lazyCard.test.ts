@@ -1,13 +1,11 @@
 /** @jest-environment jsdom */
 import { h } from "preact";
-import { loadedLater } from "../../../src/pane/loadedLater";
+import { lazyCard } from "../../../src/pane/lazyCard";
 import { press, seen, show } from "../../support/card";
 
 describe("a part of the pane that is loaded later", () => {
   it("comes when it is first shown, with what it was given", async () => {
-    const Part = loadedLater<{ name: string }>(() =>
-      Promise.resolve(({ name }) => h("p", {}, `for ${name}`)),
-    );
+    const Part = lazyCard<{ name: string }>(() => Promise.resolve(({ name }) => h("p", {}, `for ${name}`)));
     const pane = show(h(Part, { name: "porch" }));
     expect(pane.textContent).toBe("Loading…");
     await seen(pane, "for porch");
@@ -16,7 +14,7 @@ describe("a part of the pane that is loaded later", () => {
 
   it("that can't be loaded says so, and can be asked for again", async () => {
     let tries = 0;
-    const Part = loadedLater(() =>
+    const Part = lazyCard(() =>
       ++tries === 1
         ? Promise.reject(new Error("The network is gone."))
         : Promise.resolve(() => h("p", {}, "here it is")),
@@ -34,7 +32,7 @@ describe("a part of the pane that is loaded later", () => {
     });
     const pane = show(
       h(
-        loadedLater(() => Promise.reject(missing)),
+        lazyCard(() => Promise.reject(missing)),
         {},
       ),
     );

@@ -3,8 +3,8 @@ interface Size {
   readonly height: number;
 }
 
-/** The largest size of a picture's own shape that fits into a box. */
-export const fitInto = (
+/** The largest size that keeps the picture's proportions and fits in the box. */
+export const scaleToFit = (
   box: Size,
   picture: Size,
 ): { readonly widthPx: number; readonly heightPx: number } => {

@@ -14,12 +14,12 @@ import { useOutcome } from "../parts/useOutcome";
 interface Props {
   readonly host: Host;
   readonly view: ActiveSheet;
-  /** What was found and isn't the sheet's own; undefined: nothing to keep. */
+  /** The best start, if it differs from the sheet's own. */
   readonly start: LayoutStart | undefined;
 }
 
-/** Writes a start that was found into the field sheet's own cell; what stands there is named on the button. */
-export const StartKeeper = ({ host, view, start }: Props) => {
+/** A button that writes the best start into the field sheet's start cell and names the value that it replaces. */
+export const SaveStart = ({ host, view, start }: Props) => {
   const { isBusy, outcome, attempt, undo } = useOutcome();
   const cell = a1(START_CELL);
   const holds = valueAt(view, START_CELL);

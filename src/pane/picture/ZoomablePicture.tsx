@@ -1,16 +1,16 @@
 import { ToggleButton } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 
-/** One of our own pictures, small enough for the pane or large enough to read. */
-export const SvgBox = ({ svg }: { svg: string }) => {
+/** An SVG picture, at the pane's width or large. */
+export const ZoomablePicture = ({ svg }: { svg: string }) => {
   const [isLarge, setIsLarge] = useState(false);
   return (
     <>
       <div
         class={isLarge ? "picture large" : "picture"}
-        // A large picture scrolls, so a keyboard must be able to come to it.
+        // A large picture scrolls, so it must be focusable.
         tabIndex={isLarge ? 0 : -1}
-        // Every text in our pictures is escaped where it is made.
+        // Our pictures escape all text when they are made.
         dangerouslySetInnerHTML={{ __html: svg }}
       />
       <ToggleButton

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import type { PaneHost, WatchedCell } from "./parts/paneHost";
+import type { PaneHost, SelectedCell } from "./parts/paneHost";
 
 /** Longer formulas are cut off to leave room in the pane. The formula bar shows all of it. */
 const FORMULA_SHOWN = 200;
@@ -8,8 +8,8 @@ const shortened = (formula: string): string =>
   formula.length > FORMULA_SHOWN ? `${formula.slice(0, FORMULA_SHOWN)}…` : formula;
 
 /** The selected cell: its value, its formula, and the meaning of its error. */
-export const CellCard = ({ watchCell }: { watchCell: NonNullable<PaneHost["watchCell"]> }) => {
-  const [cell, setCell] = useState<WatchedCell>();
+export const SelectedCellCard = ({ watchCell }: { watchCell: NonNullable<PaneHost["watchCell"]> }) => {
+  const [cell, setCell] = useState<SelectedCell>();
   useEffect(() => {
     watchCell(setCell);
   }, [watchCell]);

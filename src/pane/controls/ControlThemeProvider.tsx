@@ -4,8 +4,8 @@ import type { ComponentChildren } from "preact";
 import type { ReactNode } from "react";
 import { THEME } from "./theme";
 
-/** Gives the controls inside it their colors, type and measures. */
-export const Look = ({ children }: { readonly children: ComponentChildren }) => (
-  // Preact's elements are React's to everything but the type checker.
+/** Gives the controls inside it their colors, fonts and sizes. */
+export const ControlThemeProvider = ({ children }: { readonly children: ComponentChildren }) => (
+  // Preact's elements work as React's; only the types differ.
   <FluentProvider theme={THEME}>{children as ReactNode}</FluentProvider>
 );

@@ -4,9 +4,7 @@ import { useEffect, useState } from "preact/hooks";
 import { errorMessage } from "../workbook/errorMessage";
 
 /** A part of the pane whose script loads when the part is first shown. */
-export const loadedLater = <Props,>(
-  load: () => Promise<FunctionComponent<Props>>,
-): FunctionComponent<Props> => {
+export const lazyCard = <Props,>(load: () => Promise<FunctionComponent<Props>>): FunctionComponent<Props> => {
   const Later: FunctionComponent<Props> = (props) => {
     const [Part, setPart] = useState<FunctionComponent<Props>>();
     const [failure, setFailure] = useState<string>();

@@ -10,8 +10,8 @@ interface Props {
   readonly onValue: (value: string) => void;
 }
 
-/** Several lines to type or paste, under their label. */
-export const LinesField = ({ label, name, rows, value, onValue }: Props) => (
+/** A labeled field for several lines of text. */
+export const TextAreaField = ({ label, name, rows, value, onValue }: Props) => (
   <Field label={label}>
     <Textarea
       name={name}

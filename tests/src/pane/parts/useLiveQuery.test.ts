@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { h, render } from "preact";
 import type { Host } from "../../../../src/workbook/host";
-import { useWatched } from "../../../../src/pane/parts/useWatched";
+import { useLiveQuery } from "../../../../src/pane/parts/useLiveQuery";
 import { seen, show } from "../../../support/card";
 
 /** Longer than changes take to settle. */
@@ -18,7 +18,7 @@ const slowHost = () => {
     },
   };
   const read = (): Promise<string> => new Promise((resolve) => looks.push(resolve));
-  const Card = () => h("p", {}, useWatched(host as Host, true, read) ?? "nothing yet");
+  const Card = () => h("p", {}, useLiveQuery(host as Host, true, read) ?? "nothing yet");
   const change = async (): Promise<void> => {
     for (const listener of listeners) listener();
     await settled();

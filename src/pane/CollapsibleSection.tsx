@@ -9,7 +9,7 @@ interface Props {
 }
 
 /** A collapsible section for cards that are needed rarely. They keep their state when it is closed. */
-export const Fold = ({ title, summary, children }: Props) => {
+export const CollapsibleSection = ({ title, summary, children }: Props) => {
   const [isOpen, setIsOpen] = useState(false);
   const [wasOpened, setWasOpened] = useState(false);
   return (
