@@ -1,6 +1,6 @@
 /**
- * Has the browser keep the whole site, so that it opens without a network from the second time on; once the page has loaded, which
- * goes first. Where it may not, all stays as it was: the site is then there as long as the network is.
+ * Lets the browser store the whole site, so that it opens offline from the second visit on. It starts after the page has loaded. If the
+ * browser doesn't allow it, the site works online as before.
  */
 if ("serviceWorker" in navigator)
   window.addEventListener("load", () => {

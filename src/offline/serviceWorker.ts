@@ -1,7 +1,7 @@
 import { precacheAndRoute, type PrecacheEntry } from "workbox-precaching";
 
-/** What stands in front of this script in a package (`src/build/keptFiles.ts`). */
+/** The build puts this list in front of the script (`src/build/keptFiles.ts`). */
 declare const FILES_TO_KEEP: readonly PrecacheEntry[];
 
-/** A new version is taken once no page of the old one is open, so that none is made of both. Excel puts parameters of its own into addresses. */
+/** A new version takes over once no page of the old one is open, so that no page mixes both. Excel adds its own parameters to addresses. */
 precacheAndRoute([...FILES_TO_KEEP], { ignoreURLParametersMatching: [/./] });

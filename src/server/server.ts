@@ -7,7 +7,7 @@ import {
 import { createServer as createHttpsServer } from "node:https";
 import serveStatic from "serve-static";
 
-/** Loopback only: the workbook is nobody else's business. */
+/** Loopback only, so that no other computer can reach the workbook. */
 const LOOPBACK = "127.0.0.1";
 const OWN_HOSTS = /^(?:localhost|127\.0\.0\.1|\[::1\])(?::\d+)?$/;
 
@@ -22,25 +22,25 @@ const HEADERS: Readonly<Record<string, string>> = {
   "Cache-Control": "no-cache",
 };
 
-/** What serve-static knows of a request that it can't answer: the status, and headers such as Content-Range. */
+/** How serve-static describes a request that fails: the status, and headers such as Content-Range. */
 interface FailedRequest {
   readonly statusCode?: number;
   readonly headers?: Readonly<Record<string, string>>;
 }
 
-const WORDS: Readonly<Record<number, string>> = {
+const REASONS: Readonly<Record<number, string>> = {
   404: "Not found.",
   405: "Only GET and HEAD are allowed.",
   416: "The file has no such range.",
 };
 
-/** Every failure gets an answer: an error that is thrown here would end the server, and unsaved work with it. */
+/** Answers every failure. An error thrown here would stop the server, and with it lose unsaved work. */
 const answerFailure = (response: ServerResponse, { statusCode = 500, headers = {} }: FailedRequest): void => {
   if (response.headersSent) {
     response.destroy();
     return;
   }
-  response.writeHead(statusCode, headers).end(`${WORDS[statusCode] ?? "The request failed."}\n`);
+  response.writeHead(statusCode, headers).end(`${REASONS[statusCode] ?? "The request failed."}\n`);
 };
 
 /** Serves a folder. Refuses a request that names another host (DNS rebinding). */
@@ -49,7 +49,7 @@ const listenerFor = (folder: string): RequestListener => {
   return (request, response) => {
     for (const [name, value] of Object.entries(HEADERS)) response.setHeader(name, value);
     if (!OWN_HOSTS.test(request.headers.host ?? "")) {
-      response.writeHead(403).end("This server answers to localhost only.\n");
+      response.writeHead(403).end("This server answers only requests to localhost.\n");
       return;
     }
     files(request, response, (failure?: unknown) => {
@@ -88,7 +88,7 @@ export interface RunningServer {
 
 const PORTS_TO_TRY = 100;
 
-/** Starts on the first free port from `firstPort` on; with a certificate it speaks https, as Excel needs it. */
+/** Starts a server on the first free port from `firstPort` on. With a certificate it uses https, which Excel needs. */
 export const serve = async (
   folder: string,
   firstPort: number,
@@ -110,5 +110,5 @@ export const serve = async (
           }),
       };
   }
-  throw new Error(`no free port between ${firstPort} and ${firstPort + PORTS_TO_TRY - 1}`);
+  throw new Error(`There is no free port between ${firstPort} and ${firstPort + PORTS_TO_TRY - 1}.`);
 };

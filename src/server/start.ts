@@ -20,7 +20,7 @@ const { values } = parseArgs({
 const readCertificate = (): Certificate | undefined =>
   values.cert && values.key ? { cert: readFileSync(values.cert), key: readFileSync(values.key) } : undefined;
 
-/** A browser is opened where there is one to open; on a machine without a screen the printed address is enough. */
+/** Whether a browser can be opened. On a computer without a screen the printed address is enough. */
 const hasScreen = (): boolean =>
   process.platform !== "linux" || Boolean(process.env.DISPLAY ?? process.env.WAYLAND_DISPLAY);
 
@@ -37,7 +37,7 @@ const start = async (): Promise<void> => {
     ),
   );
   const { address } = await serve(WEB, Number(values.port), readCertificate());
-  process.stdout.write(`Gablewright's local workbook: ${address}\nCtrl+C stops it.\n`);
+  process.stdout.write(`Gablewright's local workbook: ${address}\nPress Ctrl+C to stop.\n`);
   if (!values["no-open"] && hasScreen()) await open(address);
 };
 

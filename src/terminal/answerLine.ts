@@ -3,7 +3,7 @@ import type { HeadlessEngine } from "../hosts/local/workbook/headless";
 
 interface AnsweredLine {
   readonly json: string;
-  /** FALSE: the line is no formula. */
+  /** false if the line isn't a formula. */
   readonly parsed: boolean;
 }
 
@@ -11,7 +11,7 @@ const errorObject = ({ code, message }: { code: string; message: string }) => ({
 
 const cellObject = (cell: Cell): unknown => (cell instanceof CellError ? errorObject(cell) : cell);
 
-/** One line's answer as JSON: a value, a table as an array of rows, or an error with its sentence. A blank line is blank. */
+/** The answer to one line as JSON: a value, a table as an array of rows, or an error with its message. A blank line gives empty text. */
 export const answerLine = async (
   engine: Pick<HeadlessEngine, "evaluate">,
   line: string,
@@ -27,7 +27,7 @@ export const answerLine = async (
       return { json: JSON.stringify(errorObject(evaluation)), parsed: true };
     case "unparsable":
       return {
-        json: JSON.stringify({ error: "#PARSE!", message: `this is no formula: ${line.trim()}` }),
+        json: JSON.stringify({ error: "#PARSE!", message: `this isn't a formula: ${line.trim()}` }),
         parsed: false,
       };
   }

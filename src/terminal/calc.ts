@@ -4,8 +4,8 @@ import { createHeadlessEngine } from "../hosts/local/workbook/headless";
 import { answerLine } from "./answerLine";
 
 /**
- * `npm run -s calc -- '=GABLE.COURSES(20, 12)'`: one line of JSON a formula, in order. With no argument it reads a
- * formula a line from standard input. Exits with 1 where a line couldn't be parsed.
+ * `npm run -s calc -- '=GABLE.COURSES(20, 12)'`: prints one line of JSON per formula, in order. Without an argument it reads one
+ * formula per line from standard input. Exits with 1 if a line couldn't be parsed.
  */
 const main = async (): Promise<void> => {
   const engine = createHeadlessEngine(localCatalog);
@@ -20,7 +20,7 @@ const main = async (): Promise<void> => {
   engine.dispose();
 };
 
-// A reader that has seen enough (`| head -1`) closes the pipe: that is no failure.
+// A reader such as `| head -1` may close the pipe early, which isn't a failure.
 process.stdout.on("error", ({ code }: NodeJS.ErrnoException) => {
   process.exit(code === "EPIPE" ? 0 : 1);
 });

@@ -103,12 +103,12 @@ describeInBrowser("change orders in the local workbook", () => {
     // No faster than a person: within half a second of the press the engine takes a name for the start of a drag.
     await page.keyboard.type("June", { delay: 200 });
     await page.keyboard.press("Enter");
-    await page.getByText('"Signed 1" is signed and keeps its name').waitFor();
+    await page.getByText('"Signed 1" is signed, so it keeps its name').waitFor();
     await tab.waitFor();
     expect(await page.getByRole("dialog").count()).toBe(0);
     expect(await shownAt(page, "G13")).toBe("94");
     await page.keyboard.press("Control+z");
-    await page.getByText('That would take away "Signed 1", which is signed: nothing was changed.').waitFor();
+    await page.getByText('That would remove "Signed 1", which is signed. Nothing was changed.').waitFor();
     expect(await shownAt(page, "G13")).toBe("94");
     await page.keyboard.type("12");
     await page.keyboard.press("Enter");
@@ -138,7 +138,7 @@ describeInBrowser("change orders in the local workbook", () => {
     await page.keyboard.press("Control+z");
     await shows(page, "R11", "blank");
     await page.keyboard.press("Control+z");
-    await page.getByText('That would take away the seal under which "Change order 1" is issued').waitFor();
+    await page.getByText('That would remove the seal of "Change order 1", which is issued').waitFor();
     expect(await shownAt(page, "A4")).toBe("blank");
     await type(page, "N11", "2");
     await shows(

@@ -34,7 +34,7 @@ describeInBrowser("a workbook file in a browser", () => {
     await server.close();
   });
 
-  it("is read beside the page, can be left, is shown, changed and saved", async () => {
+  it("is read in a worker, can be canceled, shown, changed and saved", async () => {
     const { page, complaints } = await visit(browser, server.address);
     const card = page.locator("section.card", { hasText: "Workbook file" });
     const before = await shownAt(page, "A2");
@@ -60,16 +60,16 @@ describeInBrowser("a workbook file in a browser", () => {
       page.waitForEvent("download"),
       card.getByRole("button", { name: "Save .xlsx" }).click(),
     ]);
-    await card.getByText("Saved as Bid.xlsx, among your downloads.").waitFor();
+    await card.getByText("Saved as Bid.xlsx in your downloads.").waitFor();
     const saved = openXlsx(new Uint8Array(readFileSync(await download.path())));
     const row = saved.book.sheets[0]?.cells.get(1);
-    // Saved at once after the edit, and yet with its result.
+    // Saved right after the edit, with its result.
     expect([row?.get(0)?.value, row?.get(1)?.value]).toEqual([5, 10]);
     expect(complaints).toEqual([]);
     await page.close();
   });
 
-  it("that protects a sheet doesn't let it be typed into, and says why", async () => {
+  it("that protects a sheet refuses edits of it, with a message", async () => {
     const { page, complaints } = await visit(browser, server.address);
     const workbook = new ExcelJS.Workbook();
     const bid = workbook.addWorksheet("Bid");
@@ -91,14 +91,14 @@ describeInBrowser("a workbook file in a browser", () => {
     await page.close();
   });
 
-  it("that can't be worked on because the page's own files can't be loaded says so, and is tried again", async () => {
+  it("that can't be processed because the page's own files can't be loaded says so, and can be opened again", async () => {
     const stopped = await serve(WEB, 3108);
     const { page } = await visit(browser, stopped.address);
     const card = page.locator("section.card", { hasText: "Workbook file" });
     const file = fileOf("Bid.xlsx", { A2: { value: 4 } });
     await stopped.close();
     await card.locator('input[type="file"]').setInputFiles(file);
-    await card.getByText("couldn't be worked on: this page's files can't be loaded.").waitFor();
+    await card.getByText("couldn't be processed: this page's files can't be loaded.").waitFor();
     const again = await serve(WEB, 3108);
     await card.locator('input[type="file"]').setInputFiles([]);
     await card.locator('input[type="file"]').setInputFiles(file);

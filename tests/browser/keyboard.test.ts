@@ -10,7 +10,7 @@ jest.setTimeout(120_000);
 
 const BID = saveXlsx(undefined, bookOf({ A1: { value: "Eave" }, B1: { value: 40 } }));
 
-/** What has the keyboard, by its id, its name, or what it says; `BODY` where it is lost. */
+/** The focused element by its id, its name or its text; `BODY` if nothing has the focus. */
 const focused = (page: Page): Promise<string | undefined> =>
   page.evaluate(() => {
     const element = document.activeElement;
@@ -35,7 +35,7 @@ describeInBrowser("the keyboard, where the button that was pressed goes away", (
     await server.close();
   });
 
-  /** Chooses a file while the workbook has a change that isn't saved, and comes to an answer by keyboard. */
+  /** Chooses a file while the workbook has an unsaved change, and moves to an answer with the keyboard. */
   const comeToAnswer = async (answer: string): Promise<void> => {
     await goTo(page, "O29");
     await page.keyboard.type("7");
@@ -53,13 +53,13 @@ describeInBrowser("the keyboard, where the button that was pressed goes away", (
     await page.keyboard.press("Enter");
   };
 
-  it("stays on the file's field when the workbook shown is kept", async () => {
+  it("stays on the file field when the workbook is kept", async () => {
     await comeToAnswer("Keep this workbook");
     await page.getByRole("alert").waitFor({ state: "detached" });
     expect(await focused(page)).toBe("workbook-file");
   });
 
-  it("stays on the file's field when the changes are dropped", async () => {
+  it("stays on the file field when the changes are discarded", async () => {
     await comeToAnswer("Discard changes and open");
     await page.getByRole("status").filter({ hasText: "Opened bid.xlsx: 1 sheet." }).waitFor();
     await page.waitForFunction(() => document.activeElement?.getAttribute("name") === "workbook-file");
@@ -67,7 +67,7 @@ describeInBrowser("the keyboard, where the button that was pressed goes away", (
     expect(await focused(page)).toBe("Save .xlsx");
   });
 
-  it("is in the place that was loaded again", async () => {
+  it("is in the section that was loaded again", async () => {
     await page.route("**/*.js", (route) => route.abort());
     await showPlace(page, "Functions");
     await page.getByText("This part of the pane couldn't be loaded.").waitFor();
@@ -80,7 +80,7 @@ describeInBrowser("the keyboard, where the button that was pressed goes away", (
     expect(await page.locator("#place-functions :focus").count()).toBe(1);
   });
 
-  it("stays on the button that finds the best start, and comes back to it from Cancel", async () => {
+  it("stays on the button that finds the best start, and returns to it after Cancel", async () => {
     await showPlace(page, "Picture");
     await page.getByRole("button", { name: "Find the best start" }).waitFor();
     await tabTo(page, "Find the best start");
@@ -88,7 +88,7 @@ describeInBrowser("the keyboard, where the button that was pressed goes away", (
     await page.getByRole("status").filter({ hasText: "starts compared" }).waitFor();
     expect(await focused(page)).toBe("Find the best start");
 
-    // Every course is laid for every start: with 20 times the courses there is time to press Cancel.
+    // The search lays every course for every start: with 20 times the courses there is time to press Cancel.
     await goTo(page, "F7");
     await page.keyboard.type("280");
     await page.keyboard.press("Enter");

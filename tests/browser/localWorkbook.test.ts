@@ -18,7 +18,7 @@ import {
 
 jest.setTimeout(60_000);
 
-/** A quick typist's pace: the editor follows every key, not a burst of them. */
+/** The pace of a fast typist: the editor handles each key, not a burst of them. */
 const KEYSTROKE_MS = 25;
 
 describeInBrowser("the local workbook in a browser", () => {
@@ -38,7 +38,7 @@ describeInBrowser("the local workbook in a browser", () => {
   const visit = (options: BrowserContextOptions = {}): Promise<Visit> =>
     visitWorkbook(browser, server.address, options);
 
-  /** Types into a cell and leaves it with Enter, noting when. */
+  /** Types into a cell and presses Enter, and returns the time. */
   const type = async (page: Page, address: string, typed: string): Promise<void> => {
     await goTo(page, address);
     await page.evaluate(() => {
@@ -56,7 +56,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.waitForSelector("#workbook[data-calculated-at]");
   };
 
-  /** Goes on with Tab until the field of this name has the keyboard. */
+  /** Presses Tab until the field with this name has the focus. */
   const editDelayMs = (page: Page): Promise<number> =>
     page.evaluate(
       () =>
@@ -64,7 +64,7 @@ describeInBrowser("the local workbook in a browser", () => {
         Number(document.body.dataset.enteredAt),
     );
 
-  it("opens on the worked example without a complaint, and says how long that took", async () => {
+  it("opens the worked example without errors, and reports how long that took", async () => {
     const { page, complaints } = await visit();
     const paintedMs = await page.evaluate(
       () => performance.getEntriesByName("grid-painted")[0]?.startTime ?? NaN,
@@ -77,7 +77,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("recalculates when a pitch is typed with the keyboard, and says how long that took", async () => {
+  it("recalculates when a pitch is typed, and reports how long that took", async () => {
     const { page, complaints } = await visit();
     expect(await shownAt(page, "B15")).toBe("14");
     await type(page, "G7", "12:12");
@@ -87,7 +87,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("keeps every letter that is typed at once into a cell with a list, and every quote in a formula", async () => {
+  it("keeps every letter that is typed quickly into a cell with a list, and every quote in a formula", async () => {
     const { page, complaints } = await visit();
     for (let tries = 0; tries < 3; tries++) {
       await type(page, "B7", "triangle");
@@ -101,7 +101,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("keeps every digit of a number that shows fewer, when its cell is opened and left again", async () => {
+  it("keeps every digit of a number that shows fewer when its cell is opened and left", async () => {
     const { page } = await visit();
     await typeRows(page, "R", 40, [["7%"]]);
     await typeRows(page, "R", 40, [["7.2567%"]]);
@@ -115,7 +115,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("says what the spreadsheet's own errors mean", async () => {
+  it("explains the spreadsheet's own errors", async () => {
     const { page } = await visit();
     await type(page, "R40", "=GABLE.COURSE(20,12)");
     await type(page, "R41", "=R40+1");
@@ -126,7 +126,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("prices the order, and moves it when a pitch moves", async () => {
+  it("prices the order, and updates the price when a pitch changes", async () => {
     const { page, complaints } = await visit();
     await type(page, "G7", "12:12");
     await page.getByText("Order", { exact: true }).click();
@@ -135,14 +135,14 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.locator(".cell dt", { hasText: "Trims, A1" }).waitFor();
     await page.getByText("Order", { exact: true }).click();
     await goTo(page, "C6");
-    // North at 10 ft of run, 12 in 12, and a 2 ft tail is 16 ft 1 3/4 in: 17 courses in place of 14.
+    // North at 10 ft of run, 12 in 12, and a 2 ft tail is 16 ft 1 3/4 in: 17 courses instead of 14.
     expect(Number(await shownAt(page, "C6"))).toBeGreaterThan(848);
     expect(Number(await shownAt(page, "L33"))).toBeGreaterThan(8361.45);
     expect(complaints).toEqual([]);
     await page.close();
   });
 
-  it("says what an error in the selected cell means", async () => {
+  it("explains an error in the selected cell", async () => {
     const { page } = await visit();
     await type(page, "G7", "steep");
     expect(await shownAt(page, "J7")).toBe("#VALUE!");
@@ -153,7 +153,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("completes a function's name and helps with its parameters while typing", async () => {
+  it("completes a function's name and shows its parameters while typing", async () => {
     const { page } = await visit();
     await goTo(page, "N20");
     await page.keyboard.type("=GABLE.CLI", { delay: KEYSTROKE_MS });
@@ -161,26 +161,26 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.keyboard.type("PCOUNT(", { delay: KEYSTROKE_MS });
     await page.getByText("lengthFt").first().waitFor();
     await page.keyboard.type("20,12)", { delay: KEYSTROKE_MS });
-    // The list of names was open a moment ago: Enter takes what was typed.
+    // The list of names was open a moment ago: Enter commits what was typed.
     await page.keyboard.press("Enter");
     await page.locator(".cell dt", { hasText: ", N21" }).waitFor();
     expect(await shownAt(page, "N20")).toBe("21");
     await page.close();
   });
 
-  it("marks the first function of each list, whichever was chosen from the list before", async () => {
+  it("highlights the first function of each list, whichever was chosen from the previous one", async () => {
     const { page, complaints } = await visit();
     await goTo(page, "N20");
     await page.keyboard.type("=GABLE.HIP", { delay: KEYSTROKE_MS });
     await page.getByText("GABLE.HIPLENGTH").first().waitFor();
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("Tab");
-    // The engine puts the caret behind the name a little later.
+    // The engine moves the caret behind the name a little later.
     await page.waitForTimeout(200);
     await page.keyboard.type("10,6)", { delay: KEYSTROKE_MS });
     await page.keyboard.press("Enter");
     await page.locator(".cell dt", { hasText: ", N21" }).waitFor();
-    // Its list has one function.
+    // This list has one function.
     await page.keyboard.type("=GABLE.PITCHA", { delay: KEYSTROKE_MS });
     await page.getByText("GABLE.PITCHANGLE").first().waitFor();
     await page.keyboard.press("Enter");
@@ -194,7 +194,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("builds a takeoff from the pane with the keyboard alone, as one step for Undo", async () => {
+  it("builds a takeoff from the pane with the keyboard alone, as one Undo step", async () => {
     const { page, complaints } = await visit();
     await page.keyboard.press("F6");
     await tabTo(page, "job");
@@ -217,7 +217,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("takes a takeoff away again, but not where somebody has gone on with it", async () => {
+  it("undoes a takeoff, but not if someone has edited it", async () => {
     const { page, complaints } = await visit();
     const build = async (): Promise<void> => {
       await page.getByRole("button", { name: "Build takeoff" }).click();
@@ -240,7 +240,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("goes back to the sheet with F6, where typing goes on", async () => {
+  it("returns to the sheet with F6, ready for typing", async () => {
     const { page } = await visit();
     await goTo(page, "N30");
     await page.keyboard.press("F6");
@@ -273,7 +273,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("keeps a formula a formula when its cell is opened and left", async () => {
+  it("keeps a formula when its cell is opened and left", async () => {
     const { page } = await visit();
     const before = await shownAt(page, "M7");
     await page.keyboard.press("F2");
@@ -283,7 +283,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("draws the selected plane, again as cells change, and finds its best start", async () => {
+  it("draws the selected plane, redraws it as cells change, and finds its best start", async () => {
     const { page, complaints } = await visit();
     await showPlace(page, "Picture");
     const description = page.locator(".picture desc");
@@ -302,10 +302,10 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("lets a search for the best start be given up", async () => {
+  it("lets a search for the best start be canceled", async () => {
     const { page } = await visit();
     await showPlace(page, "Picture");
-    // Every course is laid for every start: with 20 times the courses there is time to press the button.
+    // The search lays every course for every start: with 20 times the courses there is time to press the button.
     await type(page, "F7", "280");
     await goTo(page, "C7");
     await page.waitForFunction(() =>
@@ -318,7 +318,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("builds a field sheet that follows the takeoff, and puts the picture on it", async () => {
+  it("builds a field sheet that follows the takeoff, and inserts the picture", async () => {
     const { page, complaints } = await visit();
     await goTo(page, "A8");
     await page.getByRole("button", { name: "Build field sheet" }).click();
@@ -347,7 +347,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("works a roof out from its footprint, draws it live, and lays its planes", async () => {
+  it("works out a roof from its footprint, draws it live, and lays its planes", async () => {
     const { page, complaints } = await visit();
     await page.getByLabel("Start with").selectOption("footprintExample");
     await page.getByRole("button", { name: "Build takeoff" }).click();
@@ -401,7 +401,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("goes between the pane's places with the arrow keys, and keeps what was begun", async () => {
+  it("switches between the pane's sections with the arrow keys, and keeps unfinished input", async () => {
     const { page } = await visit();
     await page.getByLabel("Job name").fill("porch");
     await page.getByRole("tab", { name: "Sheets" }).focus();
@@ -414,7 +414,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("finds, fills and inserts a function, and takes it back, with the keyboard alone", async () => {
+  it("finds, fills in, inserts and undoes a function with the keyboard alone", async () => {
     const { page, complaints } = await visit();
     await goTo(page, "O29");
     await page.keyboard.press("F6");
@@ -440,7 +440,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("finds the best start, and puts the picture on the sheet and takes it away, with the keyboard alone", async () => {
+  it("finds the best start, and inserts and removes the picture, with the keyboard alone", async () => {
     const { page, complaints } = await visit();
     const status = (sentence: string) => page.getByRole("status").filter({ hasText: sentence });
     await page.keyboard.press("F6");
@@ -464,7 +464,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("finds a function, fills it with cells, shows what it gives, inserts it and takes it back", async () => {
+  it("finds a function, fills it with cells, previews its result, inserts it and undoes it", async () => {
     const { page, complaints } = await visit();
     await showPlace(page, "Functions");
     await page.getByLabel("Search by name or by what it does").fill("clips along");
@@ -476,14 +476,14 @@ describeInBrowser("the local workbook in a browser", () => {
     await spacing.fill("12");
     await goTo(page, "O29");
     await page.getByText("Result: 61 clips").waitFor();
-    // A double click writes once: its second click isn't taken for another wish.
+    // A double click writes once: the second click is ignored.
     await page.getByRole("button", { name: 'Insert into O29 on "Takeoff"' }).dblclick();
     await page.getByRole("status").filter({ hasText: 'Wrote the formula into O29 on "Takeoff".' }).waitFor();
     expect(await shownAt(page, "O29")).toBe("61");
     await page.locator("#place-functions").getByRole("button", { name: "Undo" }).click();
     await page.getByRole("status").filter({ hasText: "Undone: the cell is as it was." }).waitFor();
     expect(await shownAt(page, "O29")).toBe("blank");
-    // A cell that holds something is never overwritten.
+    // A cell with content is never overwritten.
     await goTo(page, "C29");
     await page.getByRole("button", { name: 'Insert into C29 on "Takeoff"' }).click();
     await page.getByRole("status").filter({ hasText: "C29 holds 60. Nothing was written." }).waitFor();
@@ -491,7 +491,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.close();
   });
 
-  it("calls the selected cell's sheet by its new name as soon as it is renamed", async () => {
+  it("shows the new name of the selected cell's sheet as soon as it is renamed", async () => {
     const { page, complaints } = await visit();
     await goTo(page, "B2");
     await page.locator(".cell dt", { hasText: "Takeoff, B2" }).waitFor();

@@ -6,7 +6,7 @@ import { visit } from "../support/localPage";
 
 jest.setTimeout(90_000);
 
-/** What a script in the page may do, as it finds out by trying. */
+/** What a script in the page can do, found out by trying. */
 const tryIn = (page: Page, elsewhere: string): Promise<Record<string, boolean>> =>
   page.evaluate(async (address) => {
     const happens = (act: () => void): Promise<boolean> =>
@@ -27,7 +27,7 @@ const tryIn = (page: Page, elsewhere: string): Promise<Record<string, boolean>> 
         try {
           new Function("return 1")();
         } catch {
-          // The event tells.
+          // The event reports it.
         }
       }),
       "load a script from elsewhere": await happens(add("script", { src: `${address}x.js` })),
@@ -62,14 +62,14 @@ describeInBrowser("what a page of ours may do", () => {
     expect(Object.keys(tried)).toHaveLength(7);
   };
 
-  it("the local workbook runs no script but its own files, and sends nothing anywhere", async () => {
+  it("the local workbook runs only its own scripts, and sends nothing anywhere", async () => {
     const { page, complaints } = await visit(browser, server.address);
     expect(complaints).toEqual([]);
     await expectNothing(page);
     await page.close();
   });
 
-  it("nor does a help page", async () => {
+  it("so does a help page", async () => {
     const page = await browser.newPage();
     await page.goto(new URL("help/COURSES.html", server.address).href);
     await expectNothing(page);

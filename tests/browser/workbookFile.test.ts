@@ -9,7 +9,7 @@ import { goTo, shownAt } from "../support/localPage";
 
 jest.setTimeout(120_000);
 
-/** The head of a picture, and no dots. */
+/** The header of a picture, without any pixels. */
 const DAMAGED = Buffer.concat([PNG.subarray(0, 33), Buffer.alloc(100, 7)]);
 
 const bid = async (): Promise<Buffer> => {
@@ -60,7 +60,7 @@ describeInBrowser("a workbook file in the browser", () => {
     return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
   };
 
-  /** The saved file, by an independent reader. */
+  /** The saved file, read by another library. */
   const readBack = async (bytes: Buffer): Promise<ExcelJS.Workbook> => {
     const workbook = new ExcelJS.Workbook();
     await workbook.xlsx.load(
@@ -83,7 +83,7 @@ describeInBrowser("a workbook file in the browser", () => {
     expect(workbook.getWorksheet("Takeoff")?.getCell("K11").result).toBeCloseTo(1600, 9);
   });
 
-  it("opens a file, says what isn't shown, and gives the very same file back", async () => {
+  it("opens a file, reports what isn't shown, and saves the same file again", async () => {
     await choose();
     const status = page.getByRole("status").filter({ hasText: "Opened bid.xlsx: 1 sheet." });
     await status.waitFor();
@@ -93,11 +93,11 @@ describeInBrowser("a workbook file in the browser", () => {
     expect(await shownAt(page, "C1")).toBe("80");
     const { name, bytes } = await saved();
     expect(name).toBe("bid.xlsx");
-    await page.getByRole("status").filter({ hasText: "Nothing had changed" }).waitFor();
+    await page.getByRole("status").filter({ hasText: "Nothing has changed" }).waitFor();
     expect(bytes.length).toBeGreaterThan(0);
   });
 
-  it("saves what is still being typed when Save is pressed, and its results", async () => {
+  it("saves a cell that is still being edited when Save is clicked, and its results", async () => {
     await goTo(page, "B1");
     await page.keyboard.type("60");
     const { bytes } = await saved();
@@ -111,7 +111,7 @@ describeInBrowser("a workbook file in the browser", () => {
     expect(await shownAt(page, "C1")).toBe("80");
   });
 
-  it("saves an edit and its results, and asks before it drops one", async () => {
+  it("saves an edit and its results, and asks before it discards one", async () => {
     await goTo(page, "B1");
     await page.keyboard.type("50");
     await page.keyboard.press("Enter");
@@ -144,7 +144,7 @@ describeInBrowser("a workbook file in the browser", () => {
     expect(workbook.getWorksheet("Takeoff")?.getCell("A1").value).toMatch(/^Roof takeoff/);
   });
 
-  it("doesn't complain meanwhile", () => {
+  it("logs no errors meanwhile", () => {
     expect(complaints).toEqual([]);
   });
 });

@@ -10,7 +10,7 @@ interface Reply {
   readonly headers: Readonly<Record<string, string | string[] | undefined>>;
 }
 
-/** A bare request, so that nothing tidies the path or the host on its way. */
+/** A raw request, so that nothing normalizes its path or host. */
 const get = (server: RunningServer, path: string, host = "localhost"): Promise<Reply> =>
   new Promise((resolve, reject) => {
     const { port } = new URL(server.address);
@@ -42,7 +42,7 @@ describe("the server", () => {
     rmSync(parent, { recursive: true });
   });
 
-  it("serves the folder as UTF-8, without letting types be guessed", async () => {
+  it("serves the folder as UTF-8, and forbids guessing of content types", async () => {
     const { status, body, headers } = await get(server, "/");
     expect([status, body]).toEqual([200, "<p>hello</p>"]);
     expect(headers["content-type"]).toBe("text/html; charset=utf-8");
@@ -67,7 +67,7 @@ describe("the server", () => {
     expect((await get(server, "/", "127.0.0.1:3300")).status).toBe(200);
   });
 
-  it("takes the next free port where one is taken, on loopback only", async () => {
+  it("uses the next port if one is taken, on loopback only", async () => {
     const second = await serve(join(parent, "web"), Number(new URL(server.address).port));
     expect(Number(new URL(second.address).port)).toBeGreaterThan(Number(new URL(server.address).port));
     expect((await get(second, "/")).status).toBe(200);

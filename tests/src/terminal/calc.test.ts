@@ -26,7 +26,7 @@ const calc = (formulas: readonly string[], input?: string): Run => {
 const near = (value: number, digits = 6): unknown => expect.closeTo(value, digits);
 
 describe("npm run calc", () => {
-  it("answers each formula with a line of JSON, in order", () => {
+  it("answers each formula with one line of JSON, in order", () => {
     const expected: readonly (readonly [string, unknown])[] = [
       ['=GABLE.RAFTERFACTOR("6:12")', near(1.118034)],
       ["=GABLE.HIPFACTOR(6)", 1.5],
@@ -61,16 +61,16 @@ describe("npm run calc", () => {
     expect(errors).toBe("");
   });
 
-  it("reads a thousand lines in one start, and keeps the place of a blank one", () => {
+  it("reads a thousand lines in one run, and answers a blank line with a blank", () => {
     const lines = Array.from({ length: 1000 }, (_, i) => (i === 10 ? "" : `=GABLE.COURSES(${i},12)`));
     const { answers, status } = calc([], `${lines.join("\n")}\n`);
     expect(answers).toEqual(lines.map((line, i) => (line === "" ? "" : i)));
     expect(status).toBe(0);
   });
 
-  it("goes on after a line that is no formula, and exits with 1", () => {
+  it("continues after a line that isn't a formula, and exits with 1", () => {
     const { answers, status } = calc([], "=GABLE.COURSES(20,\n=GABLE.COURSES(20,12)\n");
-    expect(answers).toEqual([{ error: "#PARSE!", message: "this is no formula: =GABLE.COURSES(20," }, 20]);
+    expect(answers).toEqual([{ error: "#PARSE!", message: "this isn't a formula: =GABLE.COURSES(20," }, 20]);
     expect(status).toBe(1);
   });
 });

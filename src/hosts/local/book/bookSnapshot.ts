@@ -16,7 +16,7 @@ import { dropDownsResource, fileDropDownRules } from "../engine/dropDowns";
 import { filePicturesResource, placedPictures, type PlacedPicture } from "../pictures/filePictures";
 import { fileMetadataConfig } from "../engine/fileMetadata";
 
-/** Room around what the file holds, for a person to go on in. */
+/** Blank rows and columns after the file's content, to work in. */
 const SPARE_ROWS = 60;
 const SPARE_COLUMNS = 10;
 const FEWEST_COLUMNS = 26;
@@ -28,7 +28,7 @@ const valueData = ({ value }: BookCell): ICellData => {
   return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING };
 };
 
-/** What a formula of another cell fills is left to that formula. */
+/** A spilled value is left out: the formula that spills it gives it again. */
 const cellData = (cell: BookCell): ICellData => ({
   ...(cell.isSpilled ? {} : valueData(cell)),
   ...(cell.formula !== undefined && { f: cell.formula }),
@@ -40,7 +40,7 @@ const lineData = ({ isHidden, style }: BookRowOrColumn) => ({
   ...(style !== undefined && { s: style }),
 });
 
-/** The heights that rows need for their biggest font where the file leaves that to whoever shows it. */
+/** Row heights fitted to the largest font, for rows whose height the file doesn't state. */
 const fittedRowHeights = (
   { cells, rows, defaultRowPx = DEFAULT_WORKSHEET_ROW_HEIGHT }: BookSheet,
   { styles }: Book,
@@ -56,16 +56,16 @@ const fittedRowHeights = (
   );
 
 const rowData = (sheet: BookSheet, book: Book): IWorksheetData["rowData"] => {
-  const found = fittedRowHeights(sheet, book);
+  const fitted = fittedRowHeights(sheet, book);
   return Object.fromEntries(
-    [...new Set([...sheet.rows.keys(), ...found.keys()])].map((row) => {
+    [...new Set([...sheet.rows.keys(), ...fitted.keys()])].map((row) => {
       const line = sheet.rows.get(row) ?? {};
       return [
         row,
         {
           ...(line.sizePx !== undefined && { h: line.sizePx, ia: BooleanNumber.FALSE }),
-          // As the engine keeps a height that it found itself: nobody's wish, and so never saved.
-          ...(found.has(row) && { ah: found.get(row), ia: BooleanNumber.TRUE }),
+          // The engine marks heights that it fitted itself the same way; nobody chose them, so they aren't saved.
+          ...(fitted.has(row) && { ah: fitted.get(row), ia: BooleanNumber.TRUE }),
           ...lineData(line),
         },
       ];
@@ -122,7 +122,7 @@ const sheetData = (id: string, sheet: BookSheet, book: Book): Partial<IWorksheet
   };
 };
 
-/** A sheet reaches as far as the pictures over its cells. */
+/** Enlarges a sheet so that it reaches as far as its pictures. */
 const withRoomFor = (
   data: Partial<IWorksheetData>,
   pictures: readonly PlacedPicture[],
@@ -140,7 +140,7 @@ const withRoomFor = (
 
 const sheetId = (index: number): string => `sheet-${index + 1}`;
 
-/** The resource in which the engine keeps a workbook's names. They go by number: a name may be any word. */
+/** The engine's resource for defined names. The keys are numbers, because a name may be any word. */
 const namesResource = ({ names, sheets }: Book) => ({
   name: "SHEET_DEFINED_NAME_PLUGIN",
   data: JSON.stringify(
@@ -161,7 +161,7 @@ const namesResource = ({ names, sheets }: Book) => ({
   ),
 });
 
-/** A book as a workbook of the engine. */
+/** A book as a snapshot for the engine. */
 export const bookSnapshot = (id: string, book: Book): Partial<IWorkbookData> => {
   const sheets = book.sheets.map((sheet, index) => {
     const data = sheetData(sheetId(index), sheet, book);

@@ -21,20 +21,20 @@ import { hasProtection } from "../engine/protection";
 import { readCell } from "../cells/readSheet";
 import type { ErrorMessages } from "../engine/errorMessages";
 
-/** Styles that came from a file keep their key; others go by what they are. */
+/** The keys of styles: those from a file keep their key; others use their content as the key. */
 const styleKeys =
   (workbook: Workbook, styles: Map<string, IStyleData>) =>
   (style: ICellData["s"]): { style?: string } => {
     if (!style) return {};
-    const look = typeof style === "string" ? workbook.getStyles().get(style) : style;
-    if (!look || (Object.keys(look).length === 0 && typeof style !== "string")) return {};
+    const data = typeof style === "string" ? workbook.getStyles().get(style) : style;
+    if (!data || (Object.keys(data).length === 0 && typeof style !== "string")) return {};
     const key =
-      typeof style === "string" && fileStyleIndex(style) !== undefined ? style : JSON.stringify(look);
-    styles.set(key, look);
+      typeof style === "string" && fileStyleIndex(style) !== undefined ? style : JSON.stringify(data);
+    styles.set(key, data);
     return { style: key };
   };
 
-/** The engine keeps how a sheet goes to paper only as it was given. */
+/** The page setup, which the engine only stores for us. */
 const printOf = (kept: unknown): { print?: Print } =>
   typeof kept === "string" && kept in PAGE_SETUP ? { print: kept as Print } : {};
 
@@ -48,7 +48,7 @@ const dropDownsOf = (rules: readonly ISheetDataValidationRule[]): DropDown[] =>
       ),
     }));
 
-/** The workbook as it stands, as plain values: what `xlsx` writes. */
+/** The workbook as plain values, for `xlsx` to write. */
 export const readBook = (
   injector: Injector,
   workbook: Workbook,
@@ -74,8 +74,8 @@ export const readBook = (
       const hasFormula = Boolean(data?.f) || Boolean(data?.si);
       const formula = hasFormula ? formulas.getFormulaStringByCell(row, column, sheetId, unitId) : undefined;
       const value = readCell(injector, errorMessages, sheet, row, column);
-      const look = styleOf(data?.s);
-      if (value === null && !formula && look.style === undefined) return;
+      const cellStyle = styleOf(data?.s);
+      if (value === null && !formula && cellStyle.style === undefined) return;
       const range = spills?.[row]?.[column];
       const [rows, columns] = range
         ? [range.endRow - range.startRow + 1, range.endColumn - range.startColumn + 1]
@@ -84,16 +84,16 @@ export const readBook = (
         value,
         ...(formula && { formula }),
         ...(formula && rows * columns > 1 && { spill: { rows, columns } }),
-        ...look,
+        ...cellStyle,
       });
     });
-    const filled = formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {};
-    for (const [row, inRow] of Object.entries(filled))
+    const spilled = formulas.getArrayFormulaCellData()[unitId]?.[sheetId] ?? {};
+    for (const [row, inRow] of Object.entries(spilled))
       for (const column of Object.keys(inRow ?? {})) {
-        const there = cells.get(Number(row))?.get(Number(column));
-        if (there?.formula !== undefined) continue;
+        const ownCell = cells.get(Number(row))?.get(Number(column));
+        if (ownCell?.formula !== undefined) continue;
         const value = readCell(injector, errorMessages, sheet, Number(row), Number(column));
-        put(Number(row), Number(column), { ...there, value, isSpilled: true });
+        put(Number(row), Number(column), { ...ownCell, value, isSpilled: true });
       }
     const lines = <T extends { hd?: BooleanNumber; s?: ICellData["s"] }>(
       data: Record<number, Nullable<T>> | undefined,
@@ -116,7 +116,7 @@ export const readBook = (
       id: sheetId,
       isHidden: sheet.isSheetHidden() === BooleanNumber.TRUE,
       cells,
-      // A height that the engine found by itself isn't anybody's wish.
+      // A height that the engine fitted itself isn't saved.
       rows: lines(config.rowData, ({ h, ia }) => (ia === BooleanNumber.TRUE ? undefined : h)),
       columns: lines(config.columnData, ({ w }) => w),
       merges: config.mergeData.map(({ startRow, startColumn, endRow, endColumn }) =>

@@ -20,7 +20,7 @@ import { dropDownRules } from "../engine/dropDowns";
 import { nameTarget, sheetData } from "../engine/planSnapshot";
 import { readEnteredContents } from "./enteredContents";
 
-/** Adds a plan's sheets and names to a workbook that is open: all of them, or none where one of them fails. */
+/** Adds a plan's sheets and names to the open workbook: all of them, or none if one fails. */
 export const addSheets = async (
   injector: Injector,
   workbook: Workbook,
@@ -28,29 +28,29 @@ export const addSheets = async (
 ): Promise<Undo> => {
   const commands = injector.get(ICommandService);
   const unitId = workbook.getUnitId();
-  const done: (() => Promise<unknown>)[] = [];
+  const undos: (() => Promise<unknown>)[] = [];
 
   const run = async (
     command: { id: string },
     params: object,
-    takeBack?: () => Promise<unknown>,
+    undo?: () => Promise<unknown>,
   ): Promise<void> => {
     if (!(await commands.executeCommand(command.id, params)))
-      throw new Error("The workbook didn't take the sheet; nothing was added.");
-    if (takeBack) done.push(takeBack);
+      throw new Error("The workbook rejected the sheet. Nothing was added.");
+    if (undo) undos.push(undo);
   };
 
-  const takeAway = async (): Promise<void> => {
-    for (const takeBack of done.reverse()) await takeBack();
+  const undoAll = async (): Promise<void> => {
+    for (const undo of undos.reverse()) await undo();
   };
 
   const stamp = Date.now().toString(36);
   const ids = plan.sheets.map((_, index) => `sheet-${stamp}-${index}`);
 
-  // One build is one step for Undo.
+  // The whole build is one Undo step.
   const batch = injector.get(IUndoRedoService).__tempBatchingUndoRedo(unitId);
   try {
-    // Names first: a formula that calls on a name which isn't there yet would show #NAME?.
+    // Names come first: a formula with a name that doesn't exist yet would show #NAME?.
     for (const each of plan.names) {
       const name = {
         unitId,
@@ -68,13 +68,13 @@ export const addSheets = async (
       await run(InsertSheetCommand, { unitId, sheet }, () =>
         commands.executeCommand(RemoveSheetCommand.id, { unitId, subUnitId }),
       );
-      // Not as a command: Undo would take the rules off a sheet that is gone already.
+      // A mutation, not a command: Undo of the command would remove rules from a sheet that is already deleted.
       for (const rule of dropDownRules(sheetPlan))
         await run(AddDataValidationMutation, { unitId, subUnitId, rule, source: "command" });
     }
     await run(SetWorksheetActivateCommand, { unitId, subUnitId: ids[0] });
   } catch (failure) {
-    await takeAway();
+    await undoAll();
     throw failure;
   } finally {
     batch.dispose();
@@ -85,10 +85,10 @@ export const addSheets = async (
     const now = readEnteredContents(injector, workbook);
     refuseUndoAfterEdits(plan, built, now);
     refuseUndoOfLastSheets(plan, now.sheets.keys());
-    // Taking away is one step for Undo too.
+    // Undoing the build is one Undo step too.
     const undoing = injector.get(IUndoRedoService).__tempBatchingUndoRedo(unitId);
     try {
-      await takeAway();
+      await undoAll();
     } finally {
       undoing.dispose();
     }

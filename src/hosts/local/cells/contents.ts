@@ -10,7 +10,7 @@ export const readSheetContents = (injector: Injector, sheet: Worksheet, read: Re
   return { cells, formulas };
 };
 
-/** Every sheet, and what the names stand for. */
+/** Every sheet's values and formulas, and what the defined names refer to. */
 export const readContents = (injector: Injector, workbook: Workbook, read: ReadCell): Contents => ({
   sheets: new Map(
     workbook.getSheets().map((sheet) => [sheet.getName(), readSheetContents(injector, sheet, read)] as const),

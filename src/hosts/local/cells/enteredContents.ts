@@ -5,7 +5,7 @@ import { fromCellData } from "../engine/cellData";
 import { definedNamesIn } from "../engine/definedNames";
 import { formulaAt } from "./survey";
 
-/** What stands in a workbook as it was typed; cells that a formula spills into hold nothing of their own. */
+/** Every cell's formula or value as entered. A cell that a formula spills into has none of its own. */
 export const readEnteredContents = (injector: Injector, workbook: Workbook): EnteredContents => ({
   sheets: new Map(
     workbook.getSheets().map((sheet) => {

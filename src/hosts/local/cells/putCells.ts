@@ -37,7 +37,7 @@ import { formulaAt, isProtected, toArea } from "./survey";
 
 type CellRows = Record<number, Record<number, Nullable<ICellData>>>;
 
-/** A cell as it was: its place, and what the engine kept there. */
+/** A cell's address and the data that the engine holds for it. */
 interface SavedCell extends CellAddress {
   readonly data: Nullable<ICellData>;
 }
@@ -77,9 +77,8 @@ const refuseUnwritable = (
 };
 
 /**
- * What the engine is to keep of a new cell. Its own style stays where it has one, else it takes its neighbor's look; the
- * number format is that of the result, else its own, else the neighbor's. The style is whole, so that it comes out the
- * same from a wiped cell.
+ * The data for a new cell. The cell keeps its own style if it has one, and otherwise gets its neighbor's. Its number format is the
+ * patch's, else its own, else the neighbor's. The style is complete, so the cell comes out the same if it was cleared first.
  */
 const newCellData = (
   workbook: Workbook,
@@ -105,10 +104,10 @@ const byRow = (cells: readonly SavedCell[]): CellRows => {
   return rows;
 };
 
-/** Nothing in a cell, its style and notes of its own included; keys left out would stay as they are. */
+/** Clears a cell, with its style and custom data. The engine would keep any key that is left out. */
 const CLEARED: ICellData = { ...toCellData(null), s: null, custom: null };
 
-/** The steps that bring cells back to what they were: wiped first, because the engine merges what it is given. */
+/** The steps that restore cells. They clear the cells first, because the engine merges new data into the old. */
 const restoringSteps = (
   ids: { unitId: string; subUnitId: string },
   before: readonly SavedCell[],
@@ -119,27 +118,27 @@ const restoringSteps = (
     .map((cells) => ({ id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(cells) } }));
 };
 
-/** Steps that change a few cells, and those that bring them back. */
+/** The steps that write some of the cells, and those that undo it. */
 interface Piece {
-  readonly there: readonly IMutationInfo[];
-  readonly back: readonly IMutationInfo[];
+  readonly redo: readonly IMutationInfo[];
+  readonly undo: readonly IMutationInfo[];
 }
 
 const reversed = (pieces: readonly Piece[]): Piece[] =>
-  pieces.map(({ there, back }) => ({ there: back, back: there })).reverse();
+  pieces.map(({ redo, undo }) => ({ redo: undo, undo: redo })).reverse();
 
-/** So many cells are written, and calculated, in a few tenths of a second. */
+/** Writing and calculating this many cells takes a few tenths of a second. */
 const CELLS_AT_ONCE = 2_000;
 
-/** How a write goes on: `rest` lets the page do something else between two pieces, such as take what is typed. */
+/** `rest` lets the page do other work between two pieces, such as handle typing. */
 export interface WriteOptions {
   readonly run?: ProgressMonitor;
   readonly rest?: () => Promise<void>;
-  /** What is said to somebody who changes the cells meanwhile. */
+  /** Shows a message to someone who edits the cells meanwhile. */
   readonly tell?: (message: string) => void;
 }
 
-/** Writes into blank cells of a sheet piece by piece, all or nothing; one step for the workbook's own Undo. */
+/** Writes into blank cells of a sheet piece by piece, all or nothing, as one step of the workbook's own Undo. */
 export const putCells = async (
   injector: Injector,
   workbook: Workbook,
@@ -155,9 +154,9 @@ export const putCells = async (
   const ids = { unitId: workbook.getUnitId(), subUnitId: sheet.getSheetId() };
   const perform = (steps: readonly IMutationInfo[]): void => {
     for (const { id, params } of steps)
-      // The engine keeps the objects that it is given, and changes them.
+      // The engine keeps the objects that it gets, and changes them.
       if (!commands.syncExecuteCommand(id, Tools.deepClone(params), OWN_WRITE))
-        throw new Error("The workbook didn't take the cells.");
+        throw new Error("The workbook rejected the cells.");
   };
 
   const pieceOf = (slice: Area): Piece => {
@@ -168,47 +167,47 @@ export const putCells = async (
     }));
     const after = before.map(({ row, column, data }): SavedCell => {
       const place = { row, column };
-      const look = formatSource(patch, { from: place, to: place })?.from;
-      const like = look && sheet.getCellRaw(look.row, look.column);
+      const source = formatSource(patch, { from: place, to: place })?.from;
+      const like = source && sheet.getCellRaw(source.row, source.column);
       const cell = patch.cells[row - patch.at.row]?.[column - patch.at.column] ?? null;
       return { row, column, data: newCellData(workbook, cell, data, like) };
     });
     return {
-      there: [{ id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(after) } }],
-      back: restoringSteps(ids, before),
+      redo: [{ id: SetRangeValuesMutation.id, params: { ...ids, cellValue: byRow(after) } }],
+      undo: restoringSteps(ids, before),
     };
   };
 
-  /** Goes through the pieces, all or none, and makes them one step of the workbook's Undo. */
-  const goThrough = async (
+  /** Writes all pieces or none, and makes them one step of the workbook's Undo. */
+  const writePieces = async (
     pieces: readonly Piece[],
     { onProgress, signal }: ProgressMonitor,
   ): Promise<void> => {
-    const letGo = lockCells(commands, sheet, area, tell);
+    const unlock = lockCells(commands, sheet, area, tell);
     const begun: Piece[] = [];
     try {
       for (const piece of pieces) {
         if (begun.length > 0) await rest();
         signal.throwIfAborted();
         begun.push(piece);
-        perform(piece.there);
+        perform(piece.redo);
         onProgress(begun.length / pieces.length);
       }
     } catch (failure) {
-      for (const { back } of begun.reverse()) perform(back);
+      for (const { undo } of begun.reverse()) perform(undo);
       throw failure;
     } finally {
-      letGo();
+      unlock();
     }
     injector.get(IUndoRedoService).pushUndoRedo({
       unitID: ids.unitId,
-      undoMutations: Tools.deepClone(reversed(pieces).flatMap(({ there }) => there)),
-      redoMutations: Tools.deepClone(pieces.flatMap(({ there }) => there)),
+      undoMutations: Tools.deepClone(reversed(pieces).flatMap(({ redo }) => redo)),
+      redoMutations: Tools.deepClone(pieces.flatMap(({ redo }) => redo)),
     });
   };
 
   const pieces = splitByRows(area, CELLS_AT_ONCE).map(pieceOf);
-  await goThrough(pieces, run);
+  await writePieces(pieces, run);
   const places = addressesIn(area);
   const written = places.map((place) => formulaOrValue(injector, sheet, place));
   return async (run = NO_MONITOR) => {
@@ -216,10 +215,10 @@ export const putCells = async (
       (place, index) => formulaOrValue(injector, sheet, place) !== written[index],
     );
     refuseChanged(changed.map((place) => ({ ...place, sheet: sheet.getName() })));
-    await goThrough(reversed(pieces), run);
+    await writePieces(reversed(pieces), run);
   };
 };
 
-/** What tells whether somebody has edited a cell: a formula's result may change by itself. */
+/** A cell's formula or value, to tell whether someone has edited it. A formula's result may change without an edit. */
 const formulaOrValue = (injector: Injector, sheet: Worksheet, { row, column }: CellAddress): unknown =>
   formulaAt(injector, sheet, row, column) || fromCellData(sheet.getCellRaw(row, column));

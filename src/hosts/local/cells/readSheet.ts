@@ -15,7 +15,7 @@ import type { ErrorMessages } from "../engine/errorMessages";
 
 const isErrorCode = (text: string): boolean => (ERROR_TYPE_SET as ReadonlySet<string>).has(text);
 
-/** A cell as a function would get it: an error with its sentence. */
+/** A cell's value as a function gets it: an error has its message. */
 export const readCell = (
   injector: Injector,
   errorMessages: ErrorMessages,
@@ -31,7 +31,7 @@ export const readCell = (
   );
 };
 
-/** Last row and column that hold something, spilled cells included. */
+/** The last row and column with content, spilled cells included. */
 const extentOf = (injector: Injector, sheet: Worksheet): { row: number; column: number } => {
   const spilled =
     injector.get(FormulaDataModel).getArrayFormulaCellData()[sheet.getUnitId()]?.[sheet.getSheetId()] ?? {};
@@ -46,7 +46,7 @@ const extentOf = (injector: Injector, sheet: Worksheet): { row: number; column: 
 
 export type ReadCell = (sheet: Worksheet, row: number, column: number) => Cell;
 
-/** A date as its text (ISO 8601), in the place of the number that a spreadsheet keeps for it. */
+/** Reads a date as text (ISO 8601) instead of the serial number that a spreadsheet stores. */
 export const datesAsText =
   (workbook: Workbook, read: ReadCell): ReadCell =>
   (sheet, row, column) => {
@@ -69,7 +69,7 @@ export const readWhole = (injector: Injector, sheet: Worksheet, read: ReadCell):
   return readBlock(read, sheet, [0, 0], [row, column]);
 };
 
-/** The sheet in front, as it shows. */
+/** The active sheet as it shows. */
 export const readActiveSheet = (injector: Injector, workbook: Workbook, read: ReadCell): ActiveSheet => {
   const sheet = workbook.getActiveSheet();
   const active = injector.get(SheetsSelectionsService).getCurrentSelections().at(-1)?.primary;
@@ -80,7 +80,7 @@ export const readActiveSheet = (injector: Injector, workbook: Workbook, read: Re
   };
 };
 
-/** The cells that a name stands for; undefined where there is no such name, or it is no range. */
+/** The cells of a defined name; undefined if there is no such name, or it isn't a range. */
 export const readNamedRange = (
   injector: Injector,
   workbook: Workbook,

@@ -23,22 +23,22 @@ import { addressesIn, type CellAddress } from "../../../workbook/address";
 import { isStructuralEdit, sheetIdsOfStructuralEdit } from "../engine/structuralEdits";
 import { toArea } from "./survey";
 
-/** What one of the engine's steps does to a sheet. */
+/** What one of the engine's commands or mutations changes on a sheet. */
 export interface SheetChange {
   readonly sheetId: string;
-  readonly kind: "values" | "looks" | "moves";
-  /** The cells, where it changes no more than cells. */
+  readonly kind: "values" | "formats" | "structure";
+  /** The changed cells; undefined if it changes rows, columns or the sheet's structure. */
   readonly cells?: readonly CellAddress[];
 }
 
-/** The commands that change nothing of a cell but its look. */
+/** Commands that change only the format of cells. */
 const CELL_FORMAT_COMMANDS = new Set([
   SetStyleCommand.id,
   SetBorderCommand.id,
   ClearSelectionFormatCommand.id,
 ]);
 
-/** Looks of rows, columns and blocks. Heights that follow from what cells hold aren't among them. */
+/** Mutations that change the format of rows, columns and merged cells. Row heights fitted to the content aren't among them. */
 const FORMAT_MUTATIONS = new Set([
   AddWorksheetMergeMutation.id,
   RemoveWorksheetMergeMutation.id,
@@ -60,7 +60,7 @@ const formattedRanges = (id: string, params: object | undefined): readonly IRang
     ? Object.values((params as ISetNumfmtMutationParams).values).flatMap(({ ranges }) => ranges)
     : (params as { readonly ranges: readonly IRange[] }).ranges;
 
-/** What a step of the engine changes, by the sheets that it changes. */
+/** What a command or mutation of the engine changes, for each sheet that it changes. */
 export const sheetChangesOf = (id: string, params: object | undefined): readonly SheetChange[] => {
   const { subUnitId: sheetId = "" } = (params ?? {}) as { readonly subUnitId?: string };
   if (id === SetRangeValuesMutation.id) {
@@ -68,12 +68,12 @@ export const sheetChangesOf = (id: string, params: object | undefined): readonly
     const cells = Object.entries(cellValue ?? {}).flatMap(([row, inRow]) =>
       Object.keys(inRow).map((column): CellAddress => ({ row: Number(row), column: Number(column) })),
     );
-    return [{ sheetId, kind: CELL_FORMAT_COMMANDS.has(trigger) ? "looks" : "values", cells }];
+    return [{ sheetId, kind: CELL_FORMAT_COMMANDS.has(trigger) ? "formats" : "values", cells }];
   }
   if (id === SetNumfmtMutation.id || id === RemoveNumfmtMutation.id)
-    return [{ sheetId, kind: "looks", cells: addressesInRanges(formattedRanges(id, params)) }];
-  if (FORMAT_MUTATIONS.has(id)) return [{ sheetId, kind: "looks" }];
+    return [{ sheetId, kind: "formats", cells: addressesInRanges(formattedRanges(id, params)) }];
+  if (FORMAT_MUTATIONS.has(id)) return [{ sheetId, kind: "formats" }];
   return isStructuralEdit(id)
-    ? sheetIdsOfStructuralEdit(params).map((moved) => ({ sheetId: moved, kind: "moves" }))
+    ? sheetIdsOfStructuralEdit(params).map((edited) => ({ sheetId: edited, kind: "structure" }))
     : [];
 };

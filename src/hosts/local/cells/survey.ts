@@ -14,7 +14,7 @@ export const toArea = ({ startRow, startColumn, endRow, endColumn }: IRange): Ar
   to: { row: endRow, column: endColumn },
 });
 
-/** A whole column or row is selected without numbers at its ends. */
+/** The selection within the sheet: the selection of a whole column or row has no last row or column. */
 const withinSheet = (sheet: Worksheet, { from, to }: Area): Area => ({
   from: { row: from.row || 0, column: from.column || 0 },
   to: {
@@ -23,17 +23,17 @@ const withinSheet = (sheet: Worksheet, { from, to }: Area): Area => ({
   },
 });
 
-/** A formula behind a cell, those that a fill has made of a neighbor's included; empty text where there is none. */
+/** A cell's formula, also one that a fill shares with its neighbor; empty text if there is none. */
 export const formulaAt = (injector: Injector, sheet: Worksheet, row: number, column: number): string =>
   injector.get(FormulaDataModel).getFormulaStringByCell(row, column, sheet.getSheetId(), sheet.getUnitId()) ??
   "";
 
-/** Protected by the engine's own rule, by a plan, or in the file that it came from. */
+/** Whether the engine's own rule, a plan or the sheet's file protects it. */
 export const isProtected = (injector: Injector, sheet: Worksheet): boolean =>
   injector.get(WorksheetProtectionRuleModel).getRule(sheet.getUnitId(), sheet.getSheetId()) !== undefined ||
   hasProtection(sheet);
 
-/** The sheet in front, as the pane must know it to write into it; with another selection than its own where one is given. */
+/** The active sheet, as the pane needs it to write there; `otherSelection` replaces its own selection. */
 export const survey = (
   injector: Injector,
   workbook: Workbook,

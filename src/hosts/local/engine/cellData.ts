@@ -12,18 +12,18 @@ import { FormulaDataModel } from "@univerjs/engine-formula";
 /** What a person may put in a cell: text that begins with = is a formula. */
 export type CellInput = string | number | boolean | null;
 
-/** The cell data of the engine for some content; what was in the cell before is wiped. */
+/** The engine's cell data for an input; it clears what was in the cell before. */
 export const toCellData = (content: CellInput): ICellData => {
   const blank: ICellData = { v: null, f: null, si: null, p: null, t: null };
   if (content === null) return blank;
   if (typeof content === "number") return { ...blank, v: content, t: CellValueType.NUMBER };
   if (typeof content === "boolean") return { ...blank, v: content ? 1 : 0, t: CellValueType.BOOLEAN };
   if (content.startsWith("=")) return { ...blank, f: content };
-  // Without the type the engine would read 6:12 as a time.
+  // Without the type, the engine would read 6:12 as a time.
   return { ...blank, v: content, t: CellValueType.STRING };
 };
 
-/** What a cell shows, before any number format; an error shows as its code. */
+/** What a cell shows, without its number format; an error is its code. */
 export const fromCellData = (cell: Nullable<ICellData>): CellInput => {
   const value = cell?.v ?? null;
   if (value === null) return null;
@@ -32,8 +32,8 @@ export const fromCellData = (cell: Nullable<ICellData>): CellInput => {
 };
 
 /**
- * The data of a cell as calculated. The sheet's own getCell gives a formatted number as its text,
- * and its raw getter leaves out the cells that a neighbor's formula spills into.
+ * A cell's data as calculated. The sheet's own getCell gives a formatted number as text, and getCellRaw leaves out the cells that
+ * a formula spills into.
  */
 export const cellDataAt = (
   injector: Injector,

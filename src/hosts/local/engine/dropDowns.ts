@@ -9,7 +9,7 @@ import type { SheetPlan } from "../../../workbook/plan";
 import type { BookSheet } from "../../../xlsx/book/book";
 import { parseRange } from "../../../xlsx/book/a1References";
 
-/** A list as the engine keeps it; one that stands in cells begins with an equals sign. */
+/** A list as a rule of the engine. A list in cells begins with an equals sign. */
 const listRule = (
   uid: string,
   list: string,
@@ -26,7 +26,7 @@ const listRule = (
   ranges,
 });
 
-/** A plan's drop-downs as the engine's rules: one a list of words, over every cell that offers it. */
+/** A plan's drop-down lists as rules of the engine: one rule per list, for every cell that has it. */
 export const dropDownRules = ({ cells }: SheetPlan): ISheetDataValidationRule[] => {
   const rangesByList = new Map<string, IRange[]>();
   for (const { row, column, choices } of cells) {
@@ -38,11 +38,11 @@ export const dropDownRules = ({ cells }: SheetPlan): ISheetDataValidationRule[] 
   return [...rangesByList].map(([list, ranges], index) => listRule(`list-${index}`, list, ranges));
 };
 
-/** Rules that a file has brought: it keeps them as they are, so they aren't written again. */
+/** Marks rules from a file. The file keeps them as they are, so they aren't written again. */
 const FILE_RULE_PREFIX = "file-list-";
 export const isFileRule = ({ uid }: ISheetDataValidationRule): boolean => uid.startsWith(FILE_RULE_PREFIX);
 
-/** The part of a range that the sheet shows: a file may mean a column to its very end. */
+/** The part of a range within the sheet shown: a file's rule may cover a column to its end. */
 const shownRange = (text: string, rowCount: number, columnCount: number): IRange | undefined => {
   const cells = parseRange(text);
   if (!cells || cells.from.row >= rowCount || cells.from.column >= columnCount) return undefined;
@@ -55,7 +55,7 @@ const shownRange = (text: string, rowCount: number, columnCount: number): IRange
   };
 };
 
-/** A file's drop-downs as the engine's rules. */
+/** A file's drop-down lists as rules of the engine. */
 export const fileDropDownRules = (
   { dropDowns }: BookSheet,
   { rowCount = 0, columnCount = 0 }: { readonly rowCount?: number; readonly columnCount?: number },
@@ -66,10 +66,10 @@ export const fileDropDownRules = (
     const uid = `${FILE_RULE_PREFIX}${index}`;
     return from === undefined
       ? [listRule(uid, choices.join(","), shown)]
-      : [listRule(uid, `=${from}`, shown, `Pick one of the words in ${from.replaceAll("$", "")}.`)];
+      : [listRule(uid, `=${from}`, shown, `Pick one of the entries in ${from.replaceAll("$", "")}.`)];
   });
 
-/** The resource in which the engine keeps the rules of its sheets. */
+/** The engine's resource for the rules of its sheets. */
 export const dropDownsResource = (
   rulesBySheetId: Readonly<Record<string, readonly ISheetDataValidationRule[]>>,
 ): NonNullable<IWorkbookData["resources"]>[number] => ({

@@ -1,21 +1,21 @@
 import type { Nullable, Worksheet } from "@univerjs/core";
 import type { BookSheet, BookTable } from "../../../xlsx/book/book";
 
-/** What a sheet's file says of it and the engine has no place of its own for. */
+/** What a file states about a sheet and the engine has no place for. */
 export interface FileMetadata {
   readonly isProtected: boolean;
-  /** Looks of cells that may be changed even then. */
+  /** Styles of cells that may be edited even on a protected sheet. */
   readonly unlockedStyles: readonly string[];
-  /** A filter hides rows. */
+  /** Whether a filter hides rows. */
   readonly isFiltered: boolean;
   readonly tables: readonly BookTable[];
 }
 
 const NO_METADATA: FileMetadata = { isProtected: false, unlockedStyles: [], isFiltered: false, tables: [] };
 
-const KEY = "ofFile";
+const KEY = "fileMetadata";
 
-/** As the engine keeps what is not its own business. */
+/** As custom data of a sheet, which the engine only stores. */
 export const fileMetadataConfig = (
   { isProtected = false, isFiltered = false, tables = [] }: BookSheet,
   unlockedStyles: readonly string[],

@@ -5,7 +5,7 @@ import { dropDownRules, dropDownsResource } from "./dropDowns";
 import { styleData } from "../../../workbook/styleData";
 import { PROTECTED_BY_PLAN } from "./protection";
 
-/** Cells beyond the plan's own, for a person to go on in. */
+/** Blank rows after the plan's cells, to work in. */
 const SPARE_ROWS = 60;
 const FEWEST_COLUMNS = 26;
 
@@ -25,7 +25,7 @@ const cellData = ({ content, style, numberFormat }: PlannedCell): ICellData => (
   s: styleData(style, numberFormat),
 });
 
-/** A sheet of a plan as the engine keeps it. */
+/** A sheet of a plan as the engine's sheet data. */
 export const sheetData = (id: string, plan: SheetPlan): Partial<IWorksheetData> => {
   const rows: Record<number, Record<number, ICellData>> = {};
   for (const cell of plan.cells) (rows[cell.row] ??= {})[cell.column] = cellData(cell);
@@ -39,17 +39,17 @@ export const sheetData = (id: string, plan: SheetPlan): Partial<IWorksheetData> 
     rowData: Object.fromEntries(Object.entries(plan.rowHeights).map(([row, h]) => [row, { h }])),
     freeze: { xSplit: 0, ySplit: plan.frozenRows, startRow: plan.frozenRows, startColumn: -1 },
     custom: {
-      // The engine doesn't print, but a file that the sheet is saved to says how.
+      // The engine doesn't print, but the page setup is saved to files.
       ...(plan.print && { print: plan.print }),
       ...(plan.isProtected && PROTECTED_BY_PLAN),
     },
   };
 };
 
-/** What a name stands for, as the engine writes it: `'Panel'!$B$4`. */
+/** What a name refers to, as the engine writes it: `'Panel'!$B$4`. */
 export const nameTarget = ({ sheet, range }: PlannedName): string => `${sheetPrefix(sheet)}${range}`;
 
-/** The resource in which the engine keeps a workbook's names. */
+/** The engine's resource for defined names. */
 const namesResource = (names: readonly PlannedName[]) => ({
   name: "SHEET_DEFINED_NAME_PLUGIN",
   data: JSON.stringify(
@@ -64,7 +64,7 @@ const namesResource = (names: readonly PlannedName[]) => ({
 
 const sheetId = (index: number): string => `sheet-${index + 1}`;
 
-/** A whole plan as a workbook of the engine. */
+/** A plan as a snapshot for the engine. */
 export const workbookData = (id: string, plan: WorkbookPlan): Partial<IWorkbookData> => ({
   id,
   name: "Gablewright",

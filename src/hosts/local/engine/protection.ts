@@ -1,13 +1,13 @@
 import type { Worksheet } from "@univerjs/core";
 import { fileMetadataOf } from "./fileMetadata";
 
-/** What the engine keeps for us of a sheet that a plan protects. */
+/** Custom data that marks a sheet as protected by its plan. */
 export const PROTECTED_BY_PLAN = { protection: "of the plan" } as const;
 
-/** Nobody types into it here. */
+/** Whether a plan protects the sheet: none of its cells can be edited here. */
 export const isProtectedByPlan = (sheet: Worksheet): boolean =>
   sheet.getConfig().custom?.["protection"] === PROTECTED_BY_PLAN.protection;
 
-/** Protected by a plan, or in the file that it came from: which of its cells may be typed into, the file knows. */
+/** Whether a plan or the sheet's file protects it. The file may leave some cells unlocked. */
 export const hasProtection = (sheet: Worksheet): boolean =>
   isProtectedByPlan(sheet) || fileMetadataOf(sheet).isProtected;

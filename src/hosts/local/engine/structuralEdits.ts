@@ -16,11 +16,11 @@ interface StructuralEditParams {
   readonly range?: { startRow: number; endRow: number; startColumn: number; endColumn: number };
   readonly from?: { readonly subUnitId: string };
   readonly to?: { readonly subUnitId: string };
-  /** The command that it is a step of. */
+  /** The command that it belongs to. */
   readonly trigger?: string;
 }
 
-/** What puts whole rows or columns in, or takes them out: what Undo does to the one is the other. */
+/** Mutations that insert or delete whole rows or columns. Each is the Undo of its opposite. */
 const LINE_MUTATIONS = new Map<string, { readonly axis: RowColumnMove["axis"]; readonly sign: 1 | -1 }>([
   [InsertRowMutation.id, { axis: "row", sign: 1 }],
   [RemoveRowMutation.id, { axis: "row", sign: -1 }],
@@ -38,7 +38,7 @@ const STRUCTURAL_EDITS = new Set([
 
 export const isStructuralEdit = (commandId: string): boolean => STRUCTURAL_EDITS.has(commandId);
 
-/** The sheets that a move takes cells from or brings them to. */
+/** The sheets whose cells a structural edit moves. */
 export const sheetIdsOfStructuralEdit = (params: object | undefined): string[] => {
   const { subUnitId, from, to } = (params ?? {}) as StructuralEditParams;
   const ids = new Set([subUnitId, from?.subUnitId, to?.subUnitId]);
@@ -47,7 +47,7 @@ export const sheetIdsOfStructuralEdit = (params: object | undefined): string[] =
 
 type Step = RowColumnMove | "scattered";
 
-/** What a step of the engine moves. */
+/** What a mutation of the engine moves. */
 const stepOf = (id: string, { range }: StructuralEditParams): Step => {
   const lines = LINE_MUTATIONS.get(id);
   if (!lines || !range) return "scattered";
@@ -61,12 +61,12 @@ const isOpposite = (last: Step | undefined, step: Step): boolean => {
   return last?.axis === step.axis && last.at === step.at && last.count === -step.count;
 };
 
-const withStep = (steps: readonly Step[], step: Step, isTakenBack: boolean): Step[] =>
-  isTakenBack && isOpposite(steps.at(-1), step) ? steps.slice(0, -1) : [...steps, step];
+const withStep = (steps: readonly Step[], step: Step, isUndo: boolean): Step[] =>
+  isUndo && isOpposite(steps.at(-1), step) ? steps.slice(0, -1) : [...steps, step];
 
 /**
- * What was moved in the end: rows and columns that were put in can be taken out again by hand. What was taken out, or moved
- * about, comes back by Undo only: a blank row in its place is another row, without the comments of the old one.
+ * The edits that remain. Deleting inserted rows or columns cancels the insertion. Deleted or moved cells come back only by Undo: a
+ * blank row inserted in place of a deleted one is another row, without the old one's comments.
  */
 const netSteps = (steps: readonly Step[]): Step[] =>
   steps.reduce<Step[]>((left, step) => withStep(left, step, step !== "scattered" && step.count < 0), []);
@@ -74,7 +74,7 @@ const netSteps = (steps: readonly Step[]): Step[] =>
 const isLineMovesOnly = (steps: readonly Step[]): steps is readonly RowColumnMove[] =>
   !steps.includes("scattered");
 
-/** Watches what was moved on which sheets, other than there and back. */
+/** Watches rows, columns and blocks that are inserted, deleted or moved, by sheet id; edits that cancel each other don't count. */
 export const watchStructuralEdits = (commands: ICommandService): (() => ReadonlyMap<string, SheetMoves>) => {
   const stepsBySheet = new Map<string, Step[]>();
   commands.onCommandExecuted(({ id, params = {} }) => {

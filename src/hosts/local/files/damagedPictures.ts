@@ -1,17 +1,17 @@
 import type { Book, BookSheet, FilePicture } from "../../../xlsx/book/book";
 
-interface Drawable {
+interface DrawableBook {
   readonly book: Book;
-  /** How many pictures of the file were left out. */
+  /** The number of pictures left out. */
   readonly damaged: number;
 }
 
-/** A file's book without the pictures that a browser can't draw: the grid would stop at the first of them. */
+/** A file's book without the pictures that the browser can't draw; the grid would stop at the first of them. */
 export const withoutDamagedPictures = async (
   book: Book,
   canBeDrawn: (source: string) => Promise<boolean>,
   signal: AbortSignal,
-): Promise<Drawable> => {
+): Promise<DrawableBook> => {
   const known = new Map<string, boolean>();
   let damaged = 0;
   const drawable = async (pictures: readonly FilePicture[]): Promise<FilePicture[]> => {

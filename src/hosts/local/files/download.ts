@@ -1,4 +1,4 @@
-/** Saves something beside what is there: a browser never writes over a file by itself. */
+/** Downloads a file. A browser adds a new file and never overwrites an old one. */
 export const download = (content: BlobPart, type: string, name: string): void => {
   const link = document.createElement("a");
   link.href = URL.createObjectURL(new Blob([content], { type }));

@@ -4,13 +4,13 @@ import { download } from "./download";
 
 const ZIP = "application/zip";
 
-/** Gives a class's files as one download. */
+/** Downloads all files of a class in one zip file. */
 export const downloadClass: HandOut = {
   action: "Build and download",
   deliver: async (title, files) => {
     const { writeZip } = await import("../../../xlsx/package/zip");
     const zip = writeZip(new Map(files.map(({ name, bytes }) => [name, bytes])));
     download(new Uint8Array(zip), ZIP, `${title}.zip`);
-    return `Saved ${title}.zip among your downloads: ${counted(files.length - 1, "version")}, and the key.`;
+    return `Downloaded ${title}.zip: ${counted(files.length - 1, "version")} and the key.`;
   },
 };

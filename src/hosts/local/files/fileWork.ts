@@ -1,7 +1,7 @@
 import { restoreErrors } from "../../../xlsx/restoreErrors";
 import type { FileAnswer, FileJob } from "../../../xlsx/fileJob";
 
-/** Does a job somewhere else, and drops it where it is canceled. */
+/** Runs a job elsewhere, and stops it if `signal` aborts. */
 export type SendJob = (job: FileJob, signal: AbortSignal) => Promise<FileAnswer[FileJob["kind"]]>;
 
 type WriteJob = Omit<Extract<FileJob, { kind: "write" }>, "kind">;
@@ -11,7 +11,7 @@ export interface FileWork {
   write(job: WriteJob, signal: AbortSignal): Promise<FileAnswer["write"]>;
 }
 
-/** Reading and writing files beside the page, so that nobody waits to type. */
+/** Reads and writes files outside the page's own thread, so typing isn't held up. */
 export const fileWork = (send: SendJob): FileWork => ({
   read: async (bytes, signal) => {
     const { book, notShown } = (await send({ kind: "read", bytes }, signal)) as FileAnswer["read"];

@@ -2,11 +2,11 @@ import type { WorkerAnswer } from "../../../xlsx/fileWorker";
 import type { FileAnswer, FileJob } from "../../../xlsx/fileJob";
 import type { SendJob } from "./fileWork";
 
-/** A worker that can't be loaded at all gives no reason: the page's server was stopped meanwhile, or is out of reach. */
+/** A worker that can't be loaded gives no reason: the server was stopped, or can't be reached. */
 const NOT_LOADED =
-  "this page's files can't be loaded. If npm start serves it, see that it still runs there; if not, that you are online. Then try again, without closing the page";
+  "this page's files can't be loaded. If npm start serves the page, check that it is still running; if not, check that you are online. Then try again without closing the page";
 
-/** Does a job in a worker of its own, which ends with it or where it is canceled. */
+/** Runs a job in its own worker, which ends with the job or when it is canceled. */
 export const sendToWorker: SendJob = (job, signal) =>
   new Promise((resolve, reject) => {
     signal.throwIfAborted();
@@ -27,7 +27,7 @@ export const sendToWorker: SendJob = (job, signal) =>
     });
     worker.addEventListener("error", ({ message }) => {
       end();
-      reject(new Error(`The file couldn't be worked on: ${message || NOT_LOADED}.`));
+      reject(new Error(`The file couldn't be processed: ${message || NOT_LOADED}.`));
     });
     worker.postMessage(job);
   });

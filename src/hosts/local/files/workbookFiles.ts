@@ -11,11 +11,11 @@ import type { PageWorkbook } from "../workbook/pageWorkbook";
 const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const CSV = "text/csv;charset=utf-8";
 const USUAL_NAME = "Gablewright.xlsx";
-/** As many places as a person would go and look at. */
+/** As many cells as someone would check. */
 const MOST_LISTED = 5;
 
-/** The file that the workbook shown came from. */
-interface Base {
+/** The file that the workbook on the page came from. */
+interface OpenedFile {
   readonly name: string;
   readonly bytes: Uint8Array;
   readonly inFile: Book;
@@ -33,37 +33,37 @@ const firstOf = (places: readonly string[]): string =>
 const damagedInWords = (pictures: number): string[] =>
   pictures === 0 ? [] : [counted(pictures, "damaged picture")];
 
-/** What a person should know of a file that has been opened. */
-const openedInWords = ({ name, doubtful, inFile }: Base, unseen: readonly string[]): string[] => [
+/** The messages after a file has been opened. */
+const openedInWords = ({ name, doubtful, inFile }: OpenedFile, unseen: readonly string[]): string[] => [
   `Opened ${name}: ${inFile.sheets.length === 1 ? "1 sheet" : `${inFile.sheets.length} sheets`}.`,
-  ...(unseen.length > 0 ? [`In the file and kept there, not shown here: ${listed(unseen)}.`] : []),
+  ...(unseen.length > 0 ? [`Kept in the file but not shown here: ${listed(unseen)}.`] : []),
   ...(doubtful.length > 0
     ? [
-        `${doubtful.length === 1 ? "1 formula gives" : `${doubtful.length} formulas give`} another result here than in the file. The file keeps its own, until a cell that ${doubtful.length === 1 ? "it reads" : "they read"} is changed here: ${firstOf(doubtful)}.`,
+        `${doubtful.length === 1 ? "1 formula gives" : `${doubtful.length} formulas give`} a different result here than in the file: ${firstOf(doubtful)}. The file keeps its own result${doubtful.length === 1 ? " until a cell that the formula reads" : "s until a cell that the formulas read"} is changed here.`,
       ]
     : []),
 ];
 
 export interface FileTools {
-  /** Shows a workbook in the place of the one on the page. */
+  /** Replaces the workbook on the page. */
   readonly show: (book: Book) => Promise<PageWorkbook>;
   readonly work: FileWork;
   readonly canBeDrawn: typeof canBeDrawn;
   readonly download: typeof download;
 }
 
-/** What a save compares with: the file keeps its own pictures, which may be large. */
+/** What a save compares with: without the pictures, which may be large and stay in the file anyway. */
 const withoutPictures = (book: Book): Book => ({
   ...book,
   sheets: book.sheets.map((sheet) => ({ ...sheet, filePictures: [] })),
 });
 
-/** Opening and saving files. */
+/** Opens and saves files. */
 export const workbookFiles = (
   ready: Promise<PageWorkbook>,
   { show, work, canBeDrawn, download }: FileTools,
 ): WorkbookFiles => {
-  let base: Base | undefined;
+  let base: OpenedFile | undefined;
   let savedSteps = 0;
 
   return {
@@ -83,10 +83,10 @@ export const workbookFiles = (
       await before.finishEditing();
       if (before.steps() !== steps)
         throw new Error(
-          `The workbook shown was changed while ${chosen.name} was being read, so it stays: save it, or open the file again.`,
+          `The workbook was changed while ${chosen.name} was being read, so the file wasn't opened. Save the workbook, or open the file again.`,
         );
       onStage({ words: "Showing and calculating the workbook", canCancel: false });
-      // Whatever happens from here on, what is shown didn't come from the file that was open before.
+      // From here on, the workbook on the page no longer comes from the file that was open before, even if this fails.
       base = undefined;
       savedSteps = 0;
       const workbook = await show(shown);
@@ -107,14 +107,12 @@ export const workbookFiles = (
       const { sheet, cells } = workbook.activeSheetWithDates();
       const name = `${sheet}.csv`;
       download(toCsv(cells), CSV, name);
-      return [
-        `Saved what "${sheet}" shows as ${name}, among your downloads. Formulas and looks aren't in it.`,
-      ];
+      return [`Saved the values of "${sheet}" as ${name} in your downloads, without formulas and formats.`];
     },
     saveTable: async (name, table) => {
       const { toCsv } = await import("../../../workbook/csv");
       download(toCsv(table), CSV, `${name}.csv`);
-      return [`Saved ${name}.csv, among your downloads.`];
+      return [`Saved as ${name}.csv in your downloads.`];
     },
     save: async ({ onStage, signal }) => {
       const workbook = await ready;
@@ -123,7 +121,7 @@ export const workbookFiles = (
       await workbook.settled();
       signal.throwIfAborted();
       onStage({ words: "Writing the file", canCancel: true });
-      // What is typed while the file is being written isn't in it.
+      // Edits made while the file is being written aren't in it.
       const steps = workbook.steps();
       const book = workbook.book();
       const movesBySheet = workbook.movesBySheet();
@@ -144,15 +142,15 @@ export const workbookFiles = (
         signal,
       );
       const bytes = changed ?? base?.bytes;
-      if (!bytes) throw new Error("The file came out empty.");
+      if (!bytes) throw new Error("There is nothing to save.");
       const name = base?.name ?? USUAL_NAME;
       download(new Uint8Array(bytes), XLSX, name);
       savedSteps = steps;
       return [
         changed === undefined
-          ? `Nothing had changed: ${name} is the very same file.`
-          : `Saved as ${name}, among your downloads.`,
-        ...(lost > 0 ? [`Not in the file: ${counted(lost, "picture")} put on sheets here.`] : []),
+          ? `Nothing has changed: ${name} is the same file, byte for byte.`
+          : `Saved as ${name} in your downloads.`,
+        ...(lost > 0 ? [`Not in the file: ${counted(lost, "picture")} inserted here.`] : []),
       ];
     },
   };

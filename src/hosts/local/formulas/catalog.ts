@@ -1,5 +1,5 @@
 import { catalog } from "../../../../functions/index";
 import { customFunction } from "./customFunction";
 
-/** The whole catalog in this host's words. */
+/** Every function of the catalog, as the local workbook needs it. */
 export const localCatalog = catalog.map(customFunction);

@@ -3,7 +3,7 @@ import { runFunction } from "../../../../shared/spec/runner";
 import type { FunctionSpec } from "../../../../shared/spec/spec";
 import { parameterHelp } from "../../../help/parameterHelp";
 
-/** What this host needs to know of a function; `call` is synchronous, pure and never throws. */
+/** A function as the local workbook needs it; `call` is synchronous, pure and never throws. */
 export interface CustomFunction {
   readonly id: string;
   readonly summary: string;
@@ -25,7 +25,7 @@ const exampleText = (argument: Argument): string => {
       : String(argument as Cell);
 };
 
-/** A function of the catalog in this host's words. */
+/** A function of the catalog, as the local workbook needs it. */
 export const customFunction = (spec: FunctionSpec): CustomFunction => ({
   id: spec.id,
   summary: spec.summary,

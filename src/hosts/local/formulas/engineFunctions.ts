@@ -13,14 +13,14 @@ import { fromAnswer, toArgument } from "./valueConversion";
 
 type FunctionClasses = NonNullable<IUniverEngineFormulaConfig["function"]>;
 
-/** One engine class for each catalog entry: the engine makes the instances itself, so each class closes over its entry. */
+/** One class per function: the engine creates the instances itself, so each class closes over its function. */
 export const functionClasses = (
   catalog: readonly CustomFunction[],
   errorMessages: ErrorMessages,
 ): FunctionClasses =>
   catalog.map((entry) => {
     class GableFunction extends BaseFunction {
-      // minParams and maxParams stay unset: the engine would answer a bare #N/A, and the function says what is missing.
+      // minParams and maxParams stay unset: the engine would give #N/A without a message, and our function names what is missing.
       override calculate(...values: BaseValueObject[]): BaseValueObject {
         const args = values.map((value) =>
           toArgument(value, (unitId, sheetId, row, column, code) =>
@@ -33,7 +33,7 @@ export const functionClasses = (
     return [GableFunction, qualifiedName(entry)];
   });
 
-/** What the workbook shows while a formula is typed. */
+/** The help that the workbook shows while a formula is typed. */
 export const functionDescriptions = (catalog: readonly CustomFunction[]): IFunctionInfo[] =>
   catalog.map((entry) => ({
     functionName: qualifiedName(entry),

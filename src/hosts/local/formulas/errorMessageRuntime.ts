@@ -8,7 +8,7 @@ import {
 } from "@univerjs/engine-formula";
 import type { ErrorMessages } from "../engine/errorMessages";
 
-/** The engine's own runtime, which also writes down the sentence of every error as it fills a cell. */
+/** The engine's runtime, which also records the message of every error that it writes to a cell. */
 class ErrorMessageRuntime extends FormulaRuntimeService {
   constructor(
     config: IFormulaCurrentConfigService,
@@ -30,7 +30,7 @@ class ErrorMessageRuntime extends FormulaRuntimeService {
   }
 }
 
-/** Call it after the plugins are registered and before the first workbook exists: later the runtime is already made. */
+/** Call it after the plugins are registered and before the first workbook is created; later the runtime exists already. */
 export const recordErrorMessages = (injector: Injector, errorMessages: ErrorMessages): void => {
   injector.replace([
     IFormulaRuntimeService,

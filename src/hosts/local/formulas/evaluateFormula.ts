@@ -17,7 +17,7 @@ export type Evaluation =
   | { readonly kind: "error"; readonly code: string; readonly message: string }
   | { readonly kind: "unparsable" };
 
-/** Evaluates one formula that stands in no cell, so that no spill can get in its way. */
+/** Evaluates a formula that is in no cell, so nothing can block its spill. */
 export const evaluateFormula = async (
   injector: Injector,
   workbook: Workbook,
@@ -25,10 +25,11 @@ export const evaluateFormula = async (
   formula: string,
 ): Promise<Evaluation> => {
   const calculator = injector.get(ICalculateFormulaService);
-  // The interface of the service declares no result for calculate, its only class does.
-  if (!(calculator instanceof CalculateFormulaService)) throw new Error("The engine has another calculator.");
+  // The service's interface declares no result for calculate; its only class does.
+  if (!(calculator instanceof CalculateFormulaService))
+    throw new Error("The engine has an unknown calculator.");
   const text = formula.trim();
-  // The engine stumbles over a formula of nothing.
+  // The engine throws on an empty formula.
   if (/^=?$/.test(text)) return { kind: "unparsable" };
   injector.get(IFormulaCurrentConfigService).loadDataLite();
   const runtime = injector.get(IFormulaRuntimeService);

@@ -19,14 +19,14 @@ import { fileMetadataOf, readFileMetadata } from "../engine/fileMetadata";
 import { tableParts } from "../engineFixes/tableParts";
 import { escapedHeading } from "../engineFixes/tableHeadings";
 
-/** Watches which sheets were taken away and haven't come back. */
+/** Watches which sheets are deleted and haven't been restored. */
 const watchDeletedSheets = (commands: ICommandService): ReadonlySet<string> => {
-  const gone = new Set<string>();
+  const deleted = new Set<string>();
   commands.onCommandExecuted(({ id, params }) => {
-    if (id === RemoveSheetMutation.id) gone.add((params as IRemoveSheetMutationParams).subUnitId);
-    if (id === InsertSheetMutation.id) gone.delete((params as IInsertSheetMutationParams).sheet.id);
+    if (id === RemoveSheetMutation.id) deleted.add((params as IRemoveSheetMutationParams).subUnitId);
+    if (id === InsertSheetMutation.id) deleted.delete((params as IInsertSheetMutationParams).sheet.id);
   });
-  return gone;
+  return deleted;
 };
 
 const SHEET_INSERTED_OR_REMOVED: ReadonlySet<string> = new Set([
@@ -35,9 +35,9 @@ const SHEET_INSERTED_OR_REMOVED: ReadonlySet<string> = new Set([
 ]);
 
 /**
- * Makes the tables of a file known to formulas, such as SUM(Bids[Feet]); call it before the workbook is made. Where rows, columns
- * or cells are moved on a sheet, the engine doesn't move its tables with them, nor does it forget them with their sheet: their
- * formulas then say #NAME? instead of answering about other cells, or as before, until that is undone.
+ * Registers the tables of a file for formulas such as SUM(Bids[Feet]); call it before the workbook is created. The engine doesn't
+ * move a table with inserted, deleted or moved rows, columns or cells, and keeps it when its sheet is deleted. Formulas that refer
+ * to such a table show #NAME? instead of results from the wrong cells, until the change is undone.
  */
 export const registerTables = (injector: Injector, { id, sheets }: Partial<IWorkbookData>): void => {
   const unitId = id ?? "";
@@ -58,7 +58,7 @@ export const registerTables = (injector: Injector, { id, sheets }: Partial<IWork
 
   const commands = injector.get(ICommandService);
   const movedSheetIds = watchStructuralEdits(commands);
-  const goneSheetIds = watchDeletedSheets(commands);
+  const deletedSheetIds = watchDeletedSheets(commands);
   for (const commandId of [SetSuperTableMutation.id, RemoveSuperTableMutation.id])
     injector.get(IActiveDirtyManagerService).register(commandId, {
       commandId,
@@ -72,24 +72,24 @@ export const registerTables = (injector: Injector, { id, sheets }: Partial<IWork
     const moved = movedSheetIds();
     for (const table of tables) {
       const { sheetId } = table.reference;
-      const isKnown = service.getTableMap(unitId)?.has(table.tableName) ?? false;
-      if (isKnown !== (moved.has(sheetId) || goneSheetIds.has(sheetId))) continue;
-      const { id } = isKnown ? RemoveSuperTableMutation : SetSuperTableMutation;
+      const isRegistered = service.getTableMap(unitId)?.has(table.tableName) ?? false;
+      if (isRegistered !== (moved.has(sheetId) || deletedSheetIds.has(sheetId))) continue;
+      const { id } = isRegistered ? RemoveSuperTableMutation : SetSuperTableMutation;
       commands.syncExecuteCommand(id, table, { onlyLocal: true });
     }
   });
 };
 
-/** The table of the file that a place is in, while it stands where the file has it. */
+/** The file's table that holds a cell, unless the table may have moved. */
 export const tableAt = (
   injector: Injector,
   sheet: Worksheet,
   { row, column }: CellAddress,
 ): SpreadsheetTable | undefined => {
-  const known = injector.get(ISuperTableService).getTableMap(sheet.getUnitId());
+  const registered = injector.get(ISuperTableService).getTableMap(sheet.getUnitId());
   for (const { name, range, hasHeadings, hasTotals } of fileMetadataOf(sheet).tables) {
     const area = parseRange(range);
-    if (!area || !known?.has(name)) continue;
+    if (!area || !registered?.has(name)) continue;
     const { from, to } = area;
     if (row >= from.row && row <= to.row && column >= from.column && column <= to.column)
       return { name, area, hasHeadings, hasTotals };

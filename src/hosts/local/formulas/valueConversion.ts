@@ -18,7 +18,7 @@ import {
   type Matrix,
 } from "../../../../shared/cell";
 
-/** Says which sentence goes with an error shown in a cell, if one is known. */
+/** The message of an error that a cell shows; empty text if none is known. */
 export type ErrorMessageOfCell = (
   unitId: string,
   sheetId: string,
@@ -39,16 +39,16 @@ const toCell = (value: Nullable<BaseValueObject>, messageIfMissing: (code: strin
     );
   }
   const raw = value.getValue();
-  // Lambdas and other exotica have no plain value: refuse them instead of guessing.
+  // Lambdas and the like have no plain value.
   if (typeof raw === "number" || typeof raw === "string" || typeof raw === "boolean") return raw;
-  return new CellError(ErrorType.VALUE, "this kind of value cannot be used here");
+  return new CellError(ErrorType.VALUE, "this type of value can't be used here");
 };
 
 const toMatrix = (array: ArrayValueObject, errorMessageOfCell: ErrorMessageOfCell): Matrix => {
   const columns = Array.from({ length: array.getColumnCount() }, (_, column) => column);
   const values = array.getArrayValue();
   return Array.from({ length: array.getRowCount() }, (_, row) =>
-    // Rows of blanks are left out of the engine's sparse arrays, so every row is built to full width.
+    // The engine's sparse arrays leave out blank rows, so every row is built to full width.
     columns.map((column) =>
       toCell(values[row]?.[column], (code) =>
         errorMessageOfCell(
@@ -63,7 +63,7 @@ const toMatrix = (array: ArrayValueObject, errorMessageOfCell: ErrorMessageOfCel
   );
 };
 
-/** The value objects of the engine in the words of the catalog. A reference to one cell arrives as a 1x1 array. */
+/** An engine value as an argument for a function of the catalog. A reference to one cell arrives as a 1x1 array. */
 export const toArgument = (
   value: Nullable<BaseValueObject>,
   errorMessageOfCell: ErrorMessageOfCell = noErrorMessage,
@@ -73,11 +73,11 @@ export const toArgument = (
     const matrix = toMatrix(value as ArrayValueObject, errorMessageOfCell);
     return matrix.length === 1 && matrix[0]?.length === 1 ? matrix[0][0] : matrix;
   }
-  // Only an argument left out arrives as a bare null: a blank cell is inside an array.
+  // Only an omitted argument arrives as a bare null; a blank cell arrives inside an array.
   return value.isNull() ? undefined : toCell(value, () => "");
 };
 
-/** A result of a whole formula: like an argument, but nothing is left out of it. */
+/** The result of a whole formula; like an argument, but never omitted. */
 export const toAnswer = (value: BaseValueObject, errorMessageOfCell?: ErrorMessageOfCell): Answer =>
   toArgument(value, errorMessageOfCell) ?? null;
 
@@ -87,7 +87,7 @@ const fromCell = (cell: Cell): BaseValueObject => {
   // The engine shows a blank in a result as 0.
   if (cell === null) return StringValueObject.create("");
   if (cell instanceof CellError) {
-    // The engine carries the second text along with the error through nested calls, and drops it only when it fills the cell.
+    // The engine passes the message along through nested calls, and drops it only when it writes the cell.
     return ErrorValueObject.create(isErrorType(cell.code) ? cell.code : ErrorType.VALUE, cell.message);
   }
   if (typeof cell === "number") return NumberValueObject.create(cell);

@@ -21,7 +21,7 @@ const elementOf = (id: string): HTMLElement => {
 
 const dark = window.matchMedia("(prefers-color-scheme: dark)");
 
-/** Opens on the worked example. The engine is large, so it comes in a part of its own, after the pane is painted. */
+/** Opens the worked example. The engine is large, so it loads in its own chunk after the pane is painted. */
 const openFirst = async () => {
   const [{ showWorkbook }, { localCatalog }, { workbookData }] = await Promise.all([
     import("./showWorkbook"),
@@ -42,7 +42,7 @@ const openFirst = async () => {
 const first = openFirst();
 const ready = first.then(({ workbook }) => workbook);
 
-/** Shows another workbook in the place of the one on the page. */
+/** Replaces the workbook on the page. */
 const showBook = async (book: Book): Promise<PageWorkbook> => {
   const [{ workbook, replace }, { showWorkbook }, { localCatalog }, { bookSnapshot }] = await Promise.all([
     first,
@@ -60,7 +60,7 @@ const showBook = async (book: Book): Promise<PageWorkbook> => {
       dark.matches,
     ),
   );
-  // The grid takes the keyboard once it is drawn. Whoever opened the file in the pane has it there, and keeps it.
+  // The grid takes the keyboard focus once it is drawn. If the focus was in the pane, it goes back there.
   if (activeElement instanceof HTMLElement && elementOf("pane").contains(activeElement))
     void workbook.painted.then(() => {
       activeElement.focus();

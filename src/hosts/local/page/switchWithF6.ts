@@ -1,6 +1,6 @@
 /**
- * F6 goes from the workbook to the pane and back, as it goes between parts of a window elsewhere. The grid keeps Tab for
- * itself, so without this a keyboard would never leave it.
+ * F6 moves the focus between the workbook and the pane, as it does between the parts of other windows. The grid uses Tab
+ * itself, so without F6 the keyboard couldn't leave it.
  */
 export const switchWithF6 = (workbook: HTMLElement, pane: HTMLElement): void => {
   let lastInWorkbook: HTMLElement | undefined;

@@ -25,8 +25,8 @@ import type { SheetPicture } from "../../../workbook/host";
 const NOT_TURNED = { flipY: false, flipX: false, angle: 0, skewX: 0, skewY: 0 };
 
 /**
- * Brings a picture's corners into view, the first one last: it stays there where the picture is larger than the window. What is
- * selected stays so, because the pane goes by it.
+ * Scrolls a picture's corners into view, the first one last, so that it is visible even if the picture is larger than the window.
+ * The selection stays, because the pane uses it.
  */
 const bringIntoView = (commands: ICommandService, unitId: string, corners: readonly CellAddress[]): void => {
   for (const { row, column } of corners.toReversed()) {
@@ -35,7 +35,7 @@ const bringIntoView = (commands: ICommandService, unitId: string, corners: reado
   }
 };
 
-/** Puts an SVG over the cells of a sheet; returns how to take it away. */
+/** Inserts an SVG over the cells of a sheet; returns the function that removes it. */
 export const addPicture = async (
   injector: Injector,
   workbook: Workbook,
@@ -45,7 +45,7 @@ export const addPicture = async (
   const subUnitId = workbook.getSheetBySheetName(sheet)?.getSheetId();
   if (subUnitId === undefined) throw new Error(`There is no sheet "${sheet}" in the workbook.`);
   const skeleton = injector.get(SheetSkeletonService).ensureSkeleton(unitId, subUnitId);
-  if (!skeleton) throw new Error(`The sheet "${sheet}" can't take a picture yet.`);
+  if (!skeleton) throw new Error(`The sheet "${sheet}" isn't ready for a picture yet.`);
   const place = { row: at.row, rowOffset: 0, column: at.column, columnOffset: 0 };
   const { transform, sheetTransform } = convertPositionCellToSheetOverGrid(
     unitId,
@@ -68,7 +68,7 @@ export const addPicture = async (
   };
   const commands = injector.get(ICommandService);
   const added = await commands.executeCommand(InsertSheetDrawingCommand.id, { unitId, drawings: [drawing] });
-  if (!added) throw new Error("The sheet didn't take the picture.");
+  if (!added) throw new Error("The sheet rejected the picture.");
   if (workbook.getActiveSheet().getSheetId() === subUnitId)
     bringIntoView(commands, unitId, [at, sheetTransform.to]);
   return async () => {

@@ -1,4 +1,4 @@
-/** A picture that the browser has taken in; rejects where it can't. */
+/** An image that the browser has decoded; rejects if it can't. */
 export const decodedImage = async (source: string): Promise<HTMLImageElement> => {
   const image = new Image();
   image.src = source;

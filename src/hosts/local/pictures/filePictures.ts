@@ -12,19 +12,19 @@ import type { ISheetImage } from "@univerjs/sheets-drawing";
 import { LAST_CELL } from "../../../workbook/address";
 import type { BookSheet, AnchorPoint, FilePicture } from "../../../xlsx/book/book";
 
-/** Pictures that a file has brought: it keeps its own, so they aren't written again. */
+/** Marks pictures from a file. The file keeps them, so they aren't written again. */
 const FILE_PICTURE_PREFIX = "file-picture-";
 export const isFilePicture = ({ drawingId }: { readonly drawingId: string }): boolean =>
   drawingId.startsWith(FILE_PICTURE_PREFIX);
 
-/** A picture, and where it lies as the engine says it. */
+/** A picture and its position in the engine's terms. */
 export interface PlacedPicture {
   readonly picture: FilePicture;
   readonly from: ICellOverGridPosition;
   readonly to: ICellOverGridPosition;
 }
 
-/** As the engine keeps it, and what the file says of it in words. */
+/** An image of the engine, with the description from the file. */
 export interface FileImage extends ISheetImage {
   readonly description: string;
 }
@@ -43,10 +43,10 @@ const columnPx = ({ columnData, defaultColumnWidth }: Partial<Sizes>, column: nu
   return line?.w ?? defaultColumnWidth ?? DEFAULT_WORKSHEET_COLUMN_WIDTH;
 };
 
-/** A picture reaches over no more rows or columns than this: a file may say that they are next to nothing high. */
+/** The most rows or columns under a picture: a file may make them almost 0 high. */
 const MOST_LINES = 2000;
 
-/** The row or column in which one comes out after so many pixels, and how far into it. */
+/** The row or column that lies `px` pixels after the start of `from`, and the remaining offset in it. */
 const lineAt = (
   from: number,
   px: number,
@@ -65,8 +65,8 @@ const lineAt = (
   return [index, Math.min(rest, sizeOf(index))];
 };
 
-/** The place that lies so far to the right of and below a cell's corner. */
-const placeFrom = (sizes: Partial<Sizes>, { row, column, offsetPx }: AnchorPoint): ICellOverGridPosition => {
+/** The position at an offset from a cell's top left corner. */
+const positionOf = (sizes: Partial<Sizes>, { row, column, offsetPx }: AnchorPoint): ICellOverGridPosition => {
   const [atRow, rowOffset] = lineAt(row, offsetPx.y, LAST_CELL.row, (each) => rowPx(sizes, each));
   const [atColumn, columnOffset] = lineAt(column, offsetPx.x, LAST_CELL.column, (each) =>
     columnPx(sizes, each),
@@ -79,15 +79,15 @@ const endOf = ({ from, to }: FilePicture): AnchorPoint =>
     ? to
     : { ...from, offsetPx: { x: from.offsetPx.x + to.widthPx, y: from.offsetPx.y + to.heightPx } };
 
-/** The pictures of a file's sheet, on rows and columns as the engine has them. */
+/** The pictures of a file's sheet, placed on the engine's rows and columns. */
 export const placedPictures = (
   { filePictures = [] }: BookSheet,
   sizes: Partial<Sizes>,
 ): readonly PlacedPicture[] =>
   filePictures.map((picture) => ({
     picture,
-    from: placeFrom(sizes, picture.from),
-    to: placeFrom(sizes, endOf(picture)),
+    from: positionOf(sizes, picture.from),
+    to: positionOf(sizes, endOf(picture)),
   }));
 
 const drawing = (
@@ -107,7 +107,7 @@ const drawing = (
   axisAlignSheetTransform: { from, to },
 });
 
-/** The resource in which the engine keeps what lies over the cells of its sheets. */
+/** The engine's resource for the drawings over its sheets. */
 export const filePicturesResource = (
   unitId: string,
   picturesBySheetId: Readonly<Record<string, readonly PlacedPicture[]>>,

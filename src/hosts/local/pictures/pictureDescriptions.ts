@@ -4,20 +4,20 @@ import { combineLatest, merge, startWith } from "rxjs";
 import { a1 } from "../../../workbook/address";
 import { isFilePicture, type FileImage } from "./filePictures";
 
-const inWords = (drawing: ISheetDrawing): string[] => {
+const descriptionOf = (drawing: ISheetDrawing): string[] => {
   if (!isFilePicture(drawing)) return [];
   const { description, sheetTransform } = drawing as FileImage;
-  return [`at ${a1(sheetTransform.from)}: ${description || "a picture that the file says nothing of"}`];
+  return [`at ${a1(sheetTransform.from)}: ${description || "a picture without a description"}`];
 };
 
-/** Tells those who can't see them which pictures of its file lie on the sheet in front. */
+/** Describes the file's pictures on the active sheet for screen readers. */
 export const describePictures = (injector: Injector, workbook: Workbook, container: HTMLElement): void => {
   const drawings = injector.get(ISheetDrawingService);
   const changes = merge(drawings.add$, drawings.update$, drawings.remove$).pipe(startWith([]));
   combineLatest([workbook.activeSheet$, changes]).subscribe(([sheet]) => {
-    const there = sheet ? drawings.getDrawingData(workbook.getUnitId(), sheet.getSheetId()) : {};
-    const words = Object.values(there).flatMap(inWords);
-    if (words.length === 0) container.removeAttribute("aria-description");
-    else container.setAttribute("aria-description", `Pictures on this sheet, ${words.join("; ")}`);
+    const onSheet = sheet ? drawings.getDrawingData(workbook.getUnitId(), sheet.getSheetId()) : {};
+    const descriptions = Object.values(onSheet).flatMap(descriptionOf);
+    if (descriptions.length === 0) container.removeAttribute("aria-description");
+    else container.setAttribute("aria-description", `Pictures on this sheet, ${descriptions.join("; ")}`);
   });
 };

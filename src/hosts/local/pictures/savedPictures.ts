@@ -6,15 +6,15 @@ import { onPaper } from "../../../xlsx/read/drawings/shapes";
 import { decodedImage } from "./decodedImage";
 import { isFilePicture } from "./filePictures";
 
-/** The pictures that were put on sheets here, as a file keeps them. */
+/** The pictures that were inserted here, as a file stores them. */
 export interface Pictures {
   readonly bySheet: ReadonlyMap<string, readonly BookPicture[]>;
-  /** Those that couldn't be drawn for the file. */
+  /** The number of pictures that couldn't be drawn for the file. */
   readonly lost: number;
 }
 
-/** Dots for each pixel of the screen, so that a print is sharp too. */
-const DOTS_PER_PX = 2;
+/** Image pixels per screen pixel, so that a print is sharp too. */
+const IMAGE_PX_PER_PX = 2;
 const SVG_SOURCE = /^data:image\/svg\+xml;base64,/;
 
 const toBytes = (base64: string): Uint8Array => Uint8Array.from(atob(base64), (byte) => byte.charCodeAt(0));
@@ -22,8 +22,8 @@ const toBytes = (base64: string): Uint8Array => Uint8Array.from(atob(base64), (b
 const drawn = async (source: string, widthPx: number, heightPx: number): Promise<Uint8Array> => {
   const image = await decodedImage(source);
   const canvas = document.createElement("canvas");
-  canvas.width = Math.round(widthPx * DOTS_PER_PX);
-  canvas.height = Math.round(heightPx * DOTS_PER_PX);
+  canvas.width = Math.round(widthPx * IMAGE_PX_PER_PX);
+  canvas.height = Math.round(heightPx * IMAGE_PX_PER_PX);
   canvas.getContext("2d")?.drawImage(image, 0, 0, canvas.width, canvas.height);
   const blob = await new Promise<Blob | null>((resolve) => {
     canvas.toBlob(resolve, "image/png");
@@ -35,7 +35,7 @@ const drawn = async (source: string, widthPx: number, heightPx: number): Promise
 const pictureOf = async ({ source, transform, sheetTransform }: ISheetImage): Promise<BookPicture> => {
   const { width = 0, height = 0 } = transform ?? {};
   const { row, column, rowOffset, columnOffset } = sheetTransform.from;
-  // One that came along with the copy of a file's sheet follows the page's colors.
+  // A picture from a copied sheet of a file has the page's colors; `onPaper` gives it those of paper.
   const svg = SVG_SOURCE.test(source)
     ? onPaper(new TextDecoder().decode(toBytes(source.replace(SVG_SOURCE, ""))))
     : undefined;

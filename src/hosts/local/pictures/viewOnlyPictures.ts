@@ -3,8 +3,8 @@ import { DrawingRenderService } from "@univerjs/drawing-ui";
 import { isFilePicture } from "./filePictures";
 
 /**
- * The pictures of a file are there to be looked at: a click goes through them to the cells, so that nobody moves or deletes what
- * the file would keep as it was.
+ * Makes the pictures of a file view-only: a click goes through them to the cells. Otherwise someone could move or delete a picture
+ * that the file keeps as it was.
  */
 export const makeFilePicturesViewOnly = (injector: Injector): void => {
   const service = injector.get(DrawingRenderService);

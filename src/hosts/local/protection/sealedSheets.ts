@@ -19,11 +19,11 @@ import { readSheetContents } from "../cells/contents";
 import type { ReadCell } from "../cells/readSheet";
 
 interface SealedSheetOptions {
-  /** The command by which a person asks that a sheet be deleted; our own Undo takes sheets away without it. */
+  /** The command that a person deletes a sheet with. Our own Undo deletes sheets without it. */
   readonly deletionId: string;
-  /** The command that opens a sheet's tab for another name. */
+  /** The command that opens a sheet's tab for renaming. */
   readonly renameId: string;
-  /** Shows on a sheet's tab the name that it keeps, after another was typed there. */
+  /** Shows the sheet's own name on its tab again after another was typed there. */
   readonly restoreTabName: (sheet: Worksheet) => void;
   readonly read: ReadCell;
   readonly tell: (message: string) => void;
@@ -33,8 +33,8 @@ const sheetIdOf = ({ params = {} }: { readonly params?: object }): string =>
   (params as { readonly subUnitId?: string }).subUnitId ?? "";
 
 /**
- * Other sheets go by what was signed or issued, and no one can make it again: it isn't deleted or renamed by hand, nor taken back by
- * the workbook's own Undo, which goes from step to step without a word. The Undo of the card that made it names what it takes back.
+ * Other sheets rely on a sheet that was signed or issued, and nobody can make it again. So it can't be deleted or renamed, nor undone
+ * by the workbook's own Undo, which gives no warning. The Undo of the card that made it names what it removes.
  */
 export const protectSealedSheets = (
   injector: Injector,
@@ -43,7 +43,7 @@ export const protectSealedSheets = (
 ): void => {
   const stop = (message: string): never => {
     tell(message);
-    // The engine takes this error for "no", without a word of its own.
+    // The engine cancels a command on this error and shows nothing.
     throw new CustomCommandExecutionError(message);
   };
 
@@ -51,20 +51,20 @@ export const protectSealedSheets = (
 
   const stopDeletion = (sheet: Worksheet): void => {
     const sealed = sealedAs(contentsOf(sheet));
-    if (sealed) stop(`"${sheet.getName()}" is ${sealed}: it wasn't deleted. Hide it where it is in the way.`);
+    if (sealed) stop(`"${sheet.getName()}" is ${sealed}, so it wasn't deleted. You can hide it instead.`);
   };
 
   const stopRenaming = (sheet: Worksheet): void => {
     const sealed = sealedAs(contentsOf(sheet));
     if (!sealed) return;
     restoreTabName(sheet);
-    stop(`"${sheet.getName()}" is ${sealed} and keeps its name, by which other sheets speak of it.`);
+    stop(`"${sheet.getName()}" is ${sealed}, so it keeps its name: other sheets refer to it by name.`);
   };
 
-  const named = (command: { readonly params?: object }): Worksheet =>
+  const sheetOf = (command: { readonly params?: object }): Worksheet =>
     workbook.getSheetBySheetId(sheetIdOf(command)) ?? workbook.getActiveSheet();
 
-  /** What steps that change one sheet would take away of what is sealed, in words. */
+  /** What these steps on one sheet would remove of a sealed sheet, as text. */
   const lostOf = (sheet: Worksheet, steps: readonly IMutationInfo[]): string | undefined => {
     const contents = contentsOf(sheet);
     const sealed = sealedAs(contents);
@@ -76,7 +76,7 @@ export const protectSealedSheets = (
     const changesSeal = steps
       .flatMap(({ id, params }) => sheetChangesOf(id, params))
       .some(({ kind, cells = [] }) => kind === "values" && cells.some(isSeal));
-    return changesSeal ? `the seal under which "${sheet.getName()}" is issued` : undefined;
+    return changesSeal ? `the seal of "${sheet.getName()}", which is issued` : undefined;
   };
 
   const stopSteps = (steps: readonly IMutationInfo[] = []): void => {
@@ -90,15 +90,15 @@ export const protectSealedSheets = (
         );
       if (lost !== undefined)
         stop(
-          `That would take away ${lost}: nothing was changed. If it was made by mistake, the card that made it has Undo.`,
+          `That would remove ${lost}. Nothing was changed. If it was made by mistake, use Undo on the card that made it.`,
         );
     }
   };
 
   const undoRedo = injector.get(IUndoRedoService);
   injector.get(ICommandService).beforeCommandExecuted((command) => {
-    if (command.id === deletionId) stopDeletion(named(command));
-    if ([renameId, SetWorksheetNameCommand.id].includes(command.id)) stopRenaming(named(command));
+    if (command.id === deletionId) stopDeletion(sheetOf(command));
+    if ([renameId, SetWorksheetNameCommand.id].includes(command.id)) stopRenaming(sheetOf(command));
     if (command.id === UndoCommand.id) stopSteps(undoRedo.pitchTopUndoElement()?.undoMutations);
     if (command.id === RedoCommand.id) stopSteps(undoRedo.pitchTopRedoElement()?.redoMutations);
   });

@@ -44,45 +44,45 @@ import { applyFixesBeforeStart } from "../engineFixes/applyBeforeStart";
 import { workbookData } from "../engine/planSnapshot";
 
 export interface HeadlessEngine {
-  /** One formula on its own. It may refer to the loaded workbook (after `calculated`), and is in no cell of it. */
+  /** Evaluates a formula that is in no cell. It may refer to the workbook's cells, after `calculated`. */
   evaluate(formula: string): Promise<Evaluation>;
   setCell(address: SheetCellAddress, content: CellInput): void;
-  /** Resolves when every formula agrees with what was set before the call. */
+  /** Resolves when every formula has been calculated with what was set before the call. */
   calculated(): Promise<void>;
   getCell(address: SheetCellAddress): Cell;
-  /** Every sheet as it stands; ask after `calculated`. */
+  /** Every sheet's values and formulas; call it after `calculated`. */
   contents(): Contents;
-  /** A sheet as it would be with this selection. */
+  /** A sheet's survey, with this selection. */
   survey(sheet: string, selected: Area): Survey;
-  /** Writes into blank cells, all or none. */
+  /** Writes all of a patch into blank cells, or nothing. */
   putCells(patch: CellPatch, run?: ProgressMonitor): Promise<Undo>;
-  /** The engine's own, for what this interface doesn't say. */
+  /** The engine's own objects, for what this interface doesn't offer. */
   readonly injector: Injector;
   readonly workbook: Workbook;
-  /** The whole workbook as plain values; ask after `calculated`. */
+  /** The whole workbook as plain values; call it after `calculated`. */
   book(): Book;
   dispose(): void;
 }
 
-/** The engine's own habit is to wait a tenth of a second after an edit and then calculate; this host calculates when asked. */
-class NeverOnItsOwn extends ActiveDirtyManagerService {
+/** The engine calculates a tenth of a second after each edit. Here it calculates only on `calculated`. */
+class NoAutomaticCalculation extends ActiveDirtyManagerService {
   override get(): undefined {
     return undefined;
   }
 }
 
-/** Evaluating needs a workbook to be in, even an empty one. */
+/** Evaluating a formula needs a workbook, even an empty one. */
 const EMPTY: WorkbookPlan = {
   sheets: [{ name: "Sheet1", cells: [], columnWidths: [], rowHeights: {}, frozenRows: 0 }],
   names: [],
 };
 
-const editsTold = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+const editsReported = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
-/** The library keeps some of its caches for the whole process, by workbook: each needs an id of its own. */
+/** The engine keeps some caches for the whole process, by workbook id, so each workbook needs its own id. */
 let enginesMade = 0;
 
-/** An engine with a workbook in it, made of a plan or a file's book. Another workbook takes another engine: this one keeps traces of what it unloads. */
+/** An engine with one workbook, made from a plan or a file's book. Another workbook needs another engine: this one keeps traces of a workbook that it unloads. */
 export const createHeadlessEngine = (
   catalog: readonly CustomFunction[],
   plan: WorkbookPlan | Book = EMPTY,
@@ -101,7 +101,7 @@ export const createHeadlessEngine = (
   ]);
   const injector = univer.__getInjector();
   recordErrorMessages(injector, errorMessages);
-  injector.replace([IActiveDirtyManagerService, { useClass: NeverOnItsOwn }]);
+  injector.replace([IActiveDirtyManagerService, { useClass: NoAutomaticCalculation }]);
 
   const id = `workbook-${++enginesMade}`;
   const snapshot = "styles" in plan ? bookSnapshot(id, plan) : workbookData(id, plan);
@@ -138,12 +138,12 @@ export const createHeadlessEngine = (
     await applied;
   };
 
-  // The engine resets its runtime at the start of each calculation, even under one that still runs: one at a time.
+  // Calculations run one at a time: the engine resets its runtime when one starts, even while another runs.
   let running: Promise<void> = Promise.resolve();
   const calculated = (): Promise<void> => {
-    // An edit tells the engine a little later that a formula has come. A calculation that has begun by then would have it
-    // forget the new formula for the old one, and complain of it ("Dependency tree not found") ever after.
-    running = running.then(editsTold).then(calculate);
+    // The engine hears of a new formula a little after the edit. If a calculation has started by then, the engine drops the
+    // new formula for the old one, and reports "Dependency tree not found" from then on.
+    running = running.then(editsReported).then(calculate);
     return running;
   };
 
@@ -162,9 +162,9 @@ export const createHeadlessEngine = (
   };
 
   injector.get(ICommandService).onCommandExecuted((command, options) => {
-    // Results that a calculation puts into cells come the same way, marked as local.
+    // The results of a calculation arrive the same way, marked as local.
     if (command.id !== SetRangeValuesMutation.id || options?.onlyLocal) return;
-    // The engine knows more than the cell itself: a spill that this edit blocks or frees is dirty too.
+    // The engine adds cells to the edited ones: a spill that this edit blocks or frees is dirty too.
     const conversion = injector.get(IActiveDirtyManagerService).getDirtyConversionMap().get(command.id);
     dirty.push(...(conversion?.getDirtyData(command).dirtyRanges ?? []));
   });
@@ -182,7 +182,7 @@ export const createHeadlessEngine = (
     );
   };
 
-  // Drop-downs have no plugin here: they stay in what the workbook was made of.
+  // There is no plugin for drop-down lists here, so the rules come from the plan.
   const rules = new Map(
     "styles" in plan ? [] : plan.sheets.map((sheet) => [sheet.name, dropDownRules(sheet)]),
   );

@@ -16,7 +16,7 @@ const show = (argument: Argument): string => {
   return `${typeof argument} ${argument}`;
 };
 
-/** A scalar, a text, a spilling table with an error inside, one that fails with a sentence, and a mirror of what came in. */
+/** Functions that return a number, a text that describes the arguments, a spilling table with an error inside, and an error with a message. */
 export const fakeCatalog: readonly CustomFunction[] = [
   {
     id: "DOUBLE",

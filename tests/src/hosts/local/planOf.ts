@@ -3,11 +3,11 @@ import { formula, value, type PlannedName, type WorkbookPlan } from "../../../..
 interface TypedCell {
   readonly row: number;
   readonly column: number;
-  /** Text that begins with = is a formula, as when it is typed. */
+  /** Text that begins with = is a formula. */
   readonly content: string | number;
 }
 
-/** A plan of a few cells, written as a person would type them. */
+/** A plan of a few cells, with contents as a person types them. */
 export const planOf = (typed: {
   readonly sheets: readonly { readonly name: string; readonly cells: readonly TypedCell[] }[];
   readonly names: readonly PlannedName[];

@@ -1,7 +1,7 @@
 import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/headless";
 import { sheetOf } from "../../../xlsx/bookOf";
 
-it("gives a row whose height the file leaves open room for its biggest font, and saves no height for it", () => {
+it("fits a row without a height in the file to its largest font, and saves no height for it", () => {
   const cells = sheetOf("Bid", {
     A1: { value: "Roof bid", style: "title" },
     B1: { value: "small", style: "usual" },

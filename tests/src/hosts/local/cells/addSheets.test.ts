@@ -18,8 +18,8 @@ const PANEL: WorkbookPlan = {
   names: [{ name: "HeadLap", sheet: "Panel", range: "$A$1" }],
 };
 
-describe("sheets that were added to the local workbook", () => {
-  it("stay where a name of somebody's own stands for them, and go once it is gone", async () => {
+describe("sheets that were added to the local workbook, undone", () => {
+  it("stay while a name that was defined later refers to them, and are removed once it is deleted", async () => {
     const { univer, workbook, injector } = openedUniver([sheet("Bid")]);
     const sheets = (): string[] => workbook.getSheets().map((each) => each.getName());
     const undo = await addSheets(injector, workbook, PANEL);

@@ -17,7 +17,7 @@ const CELLS: Readonly<Record<string, CellContent>> = {
   D1: formula('=GABLE.RAFTERFACTOR("steep")'),
   D2: formula("=SUM(D1:D1)"),
 };
-const DIVIDED = "The formula divides by 0, or by a blank cell.";
+const DIVIDED = "The formula divides by 0 or by a blank cell.";
 const NOT_THERE = "A value that the formula needs isn't there.";
 
 describe("what is said of an error", () => {

@@ -37,7 +37,7 @@ import { placeOf } from "../../../../support/place";
 
 let engine: HeadlessEngine;
 
-/** What the engine would save of the sheet's cells, each with its style in full: equal styles may have two numbers. */
+/** The sheet's cells as the engine would save them, each with its full style, because equal styles may have two ids. */
 const snapshot = () => {
   const { sheets, styles } = engine.workbook.save();
   const { cellData = {} } = Object.values(sheets).find(({ name }) => name === "Bid") ?? {};
@@ -49,7 +49,7 @@ const snapshot = () => {
   return Object.fromEntries(rows) as Record<string, Record<string, { s?: IStyleData | null }>>;
 };
 
-/** The engine's command of this number from now on fails: before it has done anything, after it, or with a refusal. */
+/** Makes the engine's nth command from now on fail: before it does anything, after it, or with a refusal. */
 const failAt = (step: number, how: "before" | "after" | "refuses"): void => {
   const commands = engine.injector.get(ICommandService);
   const execute = commands.syncExecuteCommand.bind(commands);
@@ -57,9 +57,9 @@ const failAt = (step: number, how: "before" | "after" | "refuses"): void => {
   jest.spyOn(commands, "syncExecuteCommand").mockImplementation((...command) => {
     const isLast = steps++ === step;
     if (isLast && how === "refuses") return false;
-    if (isLast && how === "before") throw new Error("the engine failed as it was told to");
+    if (isLast && how === "before") throw new Error("the engine failed as the test asked");
     const result = execute(...command);
-    if (isLast) throw new Error("the engine failed as it was told to");
+    if (isLast) throw new Error("the engine failed as the test asked");
     return result;
   });
 };
@@ -112,8 +112,8 @@ const column = (letter: string) => [1, 2, 3, 4, 5, 6].map((row) => shown(`${lett
 describe("columns beside a block in the local workbook", () => {
   beforeEach(open);
 
-  /** By hand: 14 ft of 12 in courses are 14; 30 x 14 = 420 sq ft, 20 x 14 = 280; half a rise is 26.565°. */
-  it("work in every row: converted, as text, blank, and with a value missing", async () => {
+  /** Worked out by hand: 14 ft in 12 in courses is 14 courses; 30 x 14 = 420 sq ft, 20 x 14 = 280; half a rise is 26.565°. */
+  it("give a result in every row: with units converted, as text, blank, and with a missing value", async () => {
     await engine.putCells(patchOf());
     await engine.calculated();
     const missing = (sentence: string) =>
@@ -132,7 +132,7 @@ describe("columns beside a block in the local workbook", () => {
     expect(shown("H2")).toBeGreaterThan(0);
   });
 
-  it("look like the column beside them, and follow edits", async () => {
+  it("have the format of the column beside them, and follow edits", async () => {
     await engine.putCells(patchOf(["COURSES"]));
     engine.setCell({ sheet: "Bid", ...placeOf("C2") }, 240);
     await engine.calculated();
@@ -142,7 +142,7 @@ describe("columns beside a block in the local workbook", () => {
     expect(styleOf(1, 4)?.n).toEqual({ pattern: "#,##0" });
   });
 
-  it("fill a row as another looks: its number format too where a cell has a look of its own without one", async () => {
+  it("fill a row with another row's format, and its number format too if a cell's own style has none", async () => {
     await engine.putCells(patchOf(["COURSES", "SQUARES", "PITCHANGLE"]));
     await engine.calculated();
     const style = (row: number, at: number, s: IStyleData): void => {
@@ -173,7 +173,7 @@ describe("columns beside a block in the local workbook", () => {
     expect(snapshot()).toEqual(before);
   });
 
-  it("go away again without a trace", async () => {
+  it("are undone without a trace", async () => {
     const before = snapshot();
     const undo = await engine.putCells(patchOf());
     await engine.calculated();
@@ -183,7 +183,7 @@ describe("columns beside a block in the local workbook", () => {
     expect(snapshot()).toEqual(before);
   });
 
-  it("stay where somebody has edited one since", async () => {
+  it("stay if someone has edited one since", async () => {
     const undo = await engine.putCells(patchOf(["COURSES"]));
     engine.setCell({ sheet: "Bid", ...placeOf("E3") }, 15);
     await engine.calculated();
@@ -216,7 +216,7 @@ describe("columns beside a block in the local workbook", () => {
   it.each(["before", "after", "refuses"] as const)(
     "go away all or none, whichever step fails: %s",
     async (how) => {
-      // A blank cell with a look of its own takes a step more to bring back.
+      // Restoring a blank cell with its own style takes one more step.
       engine.workbook
         .getSheetBySheetName("Bid")
         ?.getCellMatrix()
@@ -240,7 +240,7 @@ describe("columns beside a block in the local workbook", () => {
   );
 });
 
-describe("what the local workbook refuses to take", () => {
+describe("what the local workbook refuses to overwrite", () => {
   beforeEach(open);
 
   const one = (address: string, content: string): CellPatch => ({
@@ -253,8 +253,8 @@ describe("what the local workbook refuses to take", () => {
     ["a value", "A2", 'A2 holds "North", B2 holds 30. Nothing was written.'],
     ["a formula", "B6", "B6 holds 60. Nothing was written."],
     ["the sheet's end", "Z2", "Z2:AA2 goes past the sheet's end"],
-  ])("%s", async (_, address, sentence) => {
-    await expect(engine.putCells(one(address, "x"))).rejects.toThrow(sentence);
+  ])("%s", async (_, address, message) => {
+    await expect(engine.putCells(one(address, "x"))).rejects.toThrow(message);
   });
 
   it("a formula that shows nothing, and the cells of a spill", async () => {
@@ -274,7 +274,7 @@ describe("what the local workbook refuses to take", () => {
     return [{ startRow: from.row, endRow: to.row, startColumn: from.column, endColumn: to.column }];
   };
 
-  it("merged cells, which the survey tells of, hidden rows too", async () => {
+  it("merged cells; the survey reports them, and hidden rows too", async () => {
     const commands = engine.injector.get(ICommandService);
     commands.syncExecuteCommand(AddWorksheetMergeMutation.id, { ...ids(), ranges: ranges("J2:K3") });
     commands.syncExecuteCommand(SetRowHiddenMutation.id, { ...ids(), ranges: ranges("A3:A4") });
@@ -303,7 +303,7 @@ describe("what the local workbook refuses to take", () => {
     expect(engine.survey("Bid", readArea("A1")).isProtected).toBe(true);
   });
 
-  it("a sheet that is gone", async () => {
+  it("a sheet that was deleted", async () => {
     await expect(engine.putCells({ ...one("K3", "x"), sheet: "Old" })).rejects.toThrow(
       'There is no sheet "Old"',
     );
@@ -336,7 +336,7 @@ describe("a long write in the local workbook", () => {
     await engine.calculated();
   });
 
-  /** Writes, and does something where the page would rest for the first time. */
+  /** Writes, and calls `act` when the page would rest for the first time. */
   const put = (meanwhile: (stop: AbortController) => void, told: string[] = []) => {
     const stop = new AbortController();
     const shares: number[] = [];
@@ -352,7 +352,7 @@ describe("a long write in the local workbook", () => {
     return { undo, shares };
   };
 
-  it("says how far it is, and is one step for Undo", async () => {
+  it("reports its progress, and is one Undo step", async () => {
     const before = snapshot();
     const { undo, shares } = put(() => undefined);
     await undo;
@@ -362,7 +362,7 @@ describe("a long write in the local workbook", () => {
     expect(snapshot()).toEqual(before);
   });
 
-  it("leaves nothing where it is canceled, and nothing to undo", async () => {
+  it("leaves nothing behind if it is canceled, and nothing to undo", async () => {
     const before = snapshot();
     let meanwhile: unknown;
     const { undo } = put((stop) => {
@@ -375,7 +375,7 @@ describe("a long write in the local workbook", () => {
     expect(engine.injector.get(IUndoRedoService).pitchTopUndoElement()).toBeNull();
   });
 
-  it("is taken back piece by piece, or stays where that is canceled", async () => {
+  it("is undone piece by piece, or stays if the Undo is canceled", async () => {
     const before = snapshot();
     const { undo: written } = put(() => undefined);
     const undo = await written;
@@ -390,7 +390,7 @@ describe("a long write in the local workbook", () => {
     expect(snapshot()).toEqual(before);
   });
 
-  it("takes what is typed elsewhere meanwhile, and keeps its own cells, their rows and their sheet to itself", async () => {
+  it("allows edits elsewhere meanwhile, but not of its own cells, their rows or their sheet", async () => {
     const told: string[] = [];
     const ids = {
       unitId: engine.workbook.getUnitId(),
@@ -406,7 +406,7 @@ describe("a long write in the local workbook", () => {
     }, told);
     await undo;
     expect([cell(3, 0), cell(LAST_ROW, 1)]).toEqual(["typed", LAST_ROW - 1]);
-    expect(told).toEqual(Array(3).fill('"Bid" is being written to: wait until that is done, or cancel it.'));
+    expect(told).toEqual(Array(3).fill('"Bid" is being written to. Wait until that finishes, or cancel it.'));
     engine.setCell({ sheet: "Bid", row: LAST_ROW, column: 1 }, "mine");
     expect(cell(LAST_ROW, 1)).toBe("mine");
   });

@@ -14,7 +14,7 @@ describe("dates as text", () => {
     [7, "yyyy-mm-dd"],
   ];
 
-  it("are written where a cell shows a date, and nothing else is changed", () => {
+  it("replace the numbers of cells that show a date, and nothing else", () => {
     const planned = cells.map(([value, numberFormat], column): PlannedCell => ({
       row: 0,
       column,

@@ -31,7 +31,7 @@ const cell = (row: number, column: number) => ({
   endColumn: column,
 });
 
-it("a file's lists are offered: words, and words that stand in cells", async () => {
+it("a file's lists are offered, whether the entries are in the rule or in cells", async () => {
   const file = await opened({
     B2: list('"hip, gable,""flat"""'),
     B3: list("$D$1:$D$4"),
@@ -45,7 +45,7 @@ it("a file's lists are offered: words, and words that stand in cells", async () 
   expect(file.notShown).toEqual([]);
 });
 
-it("other rules aren't, and the page says so", async () => {
+it("other rules aren't offered, and the page says so", async () => {
   const file = await opened({
     B2: { type: "whole", operator: "greaterThan", formulae: [1] },
     B3: list("INDIRECT(A1)"),
@@ -54,7 +54,7 @@ it("other rules aren't, and the page says so", async () => {
   expect(file.notShown).toEqual(["2 validation rules"]);
 });
 
-it("a list over a whole column is offered as far as the sheet is shown", async () => {
+it("a list for a whole column is offered in the rows shown", async () => {
   const { book } = await opened({});
   const [sheet] = book.sheets;
   if (!sheet) throw new Error("there is no sheet");
@@ -63,7 +63,7 @@ it("a list over a whole column is offered as far as the sheet is shown", async (
   expect(rule?.ranges).toEqual([{ startRow: 1, endRow: 60, startColumn: 1, endColumn: 1 }]);
 });
 
-it("saving leaves the file's rules to the letter, and takes them for no change", async () => {
+it("saving keeps the file's rules unchanged, and doesn't count them as a change", async () => {
   const file = await opened({ B2: list('"hip,gable"'), B3: list("$D$1:$D$4") });
   const engine = createHeadlessEngine(localCatalog, file.book);
   await engine.calculated();

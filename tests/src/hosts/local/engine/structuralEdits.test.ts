@@ -11,7 +11,7 @@ import { createHeadlessEngine } from "../../../../../src/hosts/local/workbook/he
 import { watchStructuralEdits } from "../../../../../src/hosts/local/engine/structuralEdits";
 import { bookOf } from "../../../xlsx/bookOf";
 
-/** Commands that a test carries out by saying so. */
+/** A stand-in for the engine's commands, which the test runs. */
 const commands = () => {
   const listeners: ((command: { id: string; params: object }) => void)[] = [];
   const moved = watchStructuralEdits({
@@ -34,7 +34,7 @@ test("an edit moves nothing", () => {
   expect([...moved()]).toEqual([]);
 });
 
-test("rows that were put in and taken out again have moved nothing", () => {
+test("inserting rows and deleting them again moves nothing", () => {
   const { moved, run } = commands();
   run(InsertRowMutation.id, rows(3, 4));
   expect([...moved()]).toEqual([["bid", [{ axis: "row", at: 3, count: 2 }]]]);
@@ -42,7 +42,7 @@ test("rows that were put in and taken out again have moved nothing", () => {
   expect([...moved()]).toEqual([]);
 });
 
-test("other rows taken out don't make up for it", () => {
+test("deleting other rows doesn't cancel an insertion", () => {
   const { moved, run } = commands();
   run(InsertRowMutation.id, rows(3, 4));
   run(RemoveRowMutation.id, rows(5, 6));
@@ -57,7 +57,7 @@ test("other rows taken out don't make up for it", () => {
   ]);
 });
 
-test("a blank row in the place of one that was taken out is another row; Undo brings the old one back", () => {
+test("a blank row inserted in place of a deleted one is another row; Undo restores the old one", () => {
   const { moved, run } = commands();
   run(RemoveRowMutation.id, rows(3, 3));
   run(InsertRowMutation.id, rows(3, 3));
@@ -70,7 +70,7 @@ test("a blank row in the place of one that was taken out is another row; Undo br
       ],
     ],
   ]);
-  // Taken out by hand, and that undone: it is the new row that comes back.
+  // Deleting the new row and undoing that restores the new row, not the old one.
   run(RemoveRowMutation.id, rows(3, 3));
   run(InsertRowMutation.id, { ...rows(3, 3), trigger: UndoCommand.id });
   expect(moved().get("bid")).toHaveLength(2);
@@ -79,7 +79,7 @@ test("a blank row in the place of one that was taken out is another row; Undo br
   expect([...moved()]).toEqual([]);
 });
 
-test("columns count as rows do", () => {
+test("columns count like rows", () => {
   const { moved, run } = commands();
   run(RemoveColMutation.id, {
     subUnitId: "bid",
@@ -88,7 +88,7 @@ test("columns count as rows do", () => {
   expect([...moved()]).toEqual([["bid", [{ axis: "column", at: 2, count: -1 }]]]);
 });
 
-test("a block that Undo moved back has moved nothing, and counts again once it is redone", () => {
+test("a block that Undo moved back counts as unmoved, and as moved after Redo", () => {
   const { moved, run } = commands();
   const block = { from: { subUnitId: "bid" }, to: { subUnitId: "bid" } };
   run(MoveRangeMutation.id, block);
@@ -110,7 +110,7 @@ test("a block moved from one sheet to another counts for both", () => {
   ]);
 });
 
-test("the engine's own Undo of a block that was moved leaves nothing moved", async () => {
+test("after the engine's own Undo of a moved block nothing is moved", async () => {
   const { injector, workbook, dispose } = createHeadlessEngine([], bookOf({ A1: { value: "eave" } }));
   const unitId = workbook.getUnitId();
   injector.get(IUniverInstanceService).focusUnit(unitId);

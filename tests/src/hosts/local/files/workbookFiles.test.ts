@@ -9,7 +9,7 @@ import type { Contents } from "../../../../../src/workbook/contents";
 import type { FileRun } from "../../../../../src/pane/parts/paneHost";
 import { bookOf } from "../../../xlsx/bookOf";
 
-/** As a worker does it: everything goes through a message, there and back. */
+/** Works like the worker: jobs and answers are copied as messages. */
 const work: FileWork = fileWork(async (job) => structuredClone(doFileJob(structuredClone(job))));
 
 const BID = bookOf({
@@ -22,7 +22,7 @@ const fileOf = (book: Book, name: string): File =>
 
 const NO_CONTENTS: Contents = { sheets: new Map(), targets: new Map() };
 
-/** A page whose workbook a test sets and edits. */
+/** A page whose workbook the test sets and edits. */
 const page = (tools: { work?: FileWork; failToShow?: boolean } = {}) => {
   const state = { book: BID, steps: 0, calls: [] as string[], contents: NO_CONTENTS };
   const saved: { name: string; bytes: Uint8Array }[] = [];
@@ -81,7 +81,7 @@ const change = (book: Book, value: number): Book => {
 const a5 = (bytes: Uint8Array | undefined): unknown =>
   bytes && openXlsx(bytes).book.sheets[0]?.cells.get(4)?.get(0)?.value;
 
-it("opens a file, and gives the very same back where nothing changed", async () => {
+it("opens a file, and saves the same bytes if nothing has changed", async () => {
   const { files, saved, state } = page();
   const opening = run();
   expect(await files.open(fileOf(BID, "Bid.xlsx"), opening)).toEqual({
@@ -93,11 +93,11 @@ it("opens a file, and gives the very same back where nothing changed", async () 
     "Showing and calculating the workbook",
   ]);
   expect(state.book.sheets[0]?.cells.get(0)?.get(2)?.value).toBeInstanceOf(CellError);
-  expect(await files.save(run())).toEqual(["Nothing had changed: Bid.xlsx is the very same file."]);
+  expect(await files.save(run())).toEqual(["Nothing has changed: Bid.xlsx is the same file, byte for byte."]);
   expect(saved[0]?.name).toBe("Bid.xlsx");
 });
 
-it("shows the pictures of a file but for damaged ones, which it names", async () => {
+it("shows a file's pictures except damaged ones, which it reports", async () => {
   const place = { row: 1, column: 1, offsetPx: { x: 0, y: 0 } };
   const filePictures = ["whole", "damaged", "damaged"].map((source) => ({
     from: place,
@@ -116,13 +116,13 @@ it("shows the pictures of a file but for damaged ones, which it names", async ()
     },
   });
   const { said } = await files.open(fileOf(BID, "Bid.xlsx"), run());
-  expect(said[1]).toBe("In the file and kept there, not shown here: 1 chart and 2 damaged pictures.");
+  expect(said[1]).toBe("Kept in the file but not shown here: 1 chart and 2 damaged pictures.");
   expect(state.book.sheets[0]?.filePictures?.map(({ source }) => source)).toEqual(["whole"]);
-  expect(await files.save(run())).toEqual(["Nothing had changed: Bid.xlsx is the very same file."]);
+  expect(await files.save(run())).toEqual(["Nothing has changed: Bid.xlsx is the same file, byte for byte."]);
   expect(saved).toHaveLength(1);
 });
 
-it("warns of a signed sheet that was edited since", async () => {
+it("warns of a signed sheet that was edited after signing", async () => {
   const { files, state } = page();
   const cells = [["Seal as signed", 1]];
   state.contents = { ...NO_CONTENTS, sheets: new Map([["Signed 1", { cells, formulas: [] }]]) };
@@ -130,13 +130,13 @@ it("warns of a signed sheet that was edited since", async () => {
   expect(warnings).toEqual(['"Signed 1" was edited since it was signed.']);
 });
 
-it("saves what a running calculation gives, not what was there before it", async () => {
+it("saves the results of a running calculation, not the earlier ones", async () => {
   const { files, state } = page();
   await files.save(run());
   expect(state.calls).toEqual(["finishEditing", "settled", "book"]);
 });
 
-it("doesn't take what is typed while the file is being written for saved", async () => {
+it("an edit made while the file is being written counts as unsaved", async () => {
   const { files, state } = page({
     work: {
       ...work,
@@ -150,18 +150,18 @@ it("doesn't take what is typed while the file is being written for saved", async
   expect(await files.hasUnsaved()).toBe(true);
 });
 
-it("forgets the file that was open where the next one can't be shown", async () => {
+it("forgets the open file if the next one can't be shown", async () => {
   const tools = { failToShow: false };
   const { files, saved, state } = page(tools);
   await files.open(fileOf(BID, "First.xlsx"), run());
   tools.failToShow = true;
   await expect(files.open(fileOf(BID, "Second.xlsx"), run())).rejects.toThrow("There is no room to show it.");
   state.book = change(BID, 7);
-  expect(await files.save(run())).toEqual(["Saved as Gablewright.xlsx, among your downloads."]);
+  expect(await files.save(run())).toEqual(["Saved as Gablewright.xlsx in your downloads."]);
   expect(a5(saved[0]?.bytes)).toBe(7);
 });
 
-it("keeps the workbook and its file where opening another is canceled or refused", async () => {
+it("keeps the workbook and its file if opening another is canceled or refused", async () => {
   let isStuck = false;
   const stuck = (signal: AbortSignal): Promise<never> =>
     new Promise((_, reject) => {
@@ -198,7 +198,7 @@ it("keeps the workbook and its file where opening another is canceled or refused
   expect(a5(saved[0]?.bytes)).toBe(7);
 });
 
-it("keeps a workbook that was changed while another was being read", async () => {
+it("keeps a workbook that was changed while a file was being read", async () => {
   const { files, state } = page({
     work: {
       ...work,
@@ -210,7 +210,7 @@ it("keeps a workbook that was changed while another was being read", async () =>
   });
   const before = state.book;
   await expect(files.open(fileOf(BID, "Bid.xlsx"), run())).rejects.toThrow(
-    "The workbook shown was changed while Bid.xlsx was being read, so it stays: save it, or open the file again.",
+    "The workbook was changed while Bid.xlsx was being read, so the file wasn't opened. Save the workbook, or open the file again.",
   );
   expect(state.book).toBe(before);
 });

@@ -26,8 +26,8 @@ const block = (rows: (NumberValueObject | null)[][], row = -1, column = -1) =>
     column,
   });
 
-describe("what comes in", () => {
-  test("a number, a text, a blank, an argument left out", () => {
+describe("arguments", () => {
+  test("a number, a text, a blank, an omitted argument", () => {
     expect(toArgument(NumberValueObject.create(1.5))).toBe(1.5);
     expect(toArgument(StringValueObject.create(""))).toBe("");
     expect(toArgument(block([[null]]))).toBeNull();
@@ -35,7 +35,7 @@ describe("what comes in", () => {
     expect(toArgument(undefined)).toBeUndefined();
   });
 
-  test("a block keeps its shape and its blanks apart from 0", () => {
+  test("a block keeps its shape, and its blanks differ from 0", () => {
     const zero = NumberValueObject.create(0);
     expect(
       toArgument(
@@ -50,12 +50,12 @@ describe("what comes in", () => {
     ]);
   });
 
-  test("an error keeps its sentence", () => {
+  test("an error keeps its message", () => {
     const error = ErrorValueObject.create(ErrorType.NA, "no stock is long enough");
     expect(toArgument(error)).toEqual(new CellError("#N/A", "no stock is long enough"));
   });
 
-  test("an error in a cell gets the sentence that was said there", () => {
+  test("an error in a cell gets the message that was recorded for the cell", () => {
     const bare = ErrorValueObject.create(ErrorType.NA);
     const array = ArrayValueObject.create({
       calculateValueList: [[bare]],
@@ -77,11 +77,11 @@ describe("what comes in", () => {
   });
 });
 
-test("an error code that the engine does not know goes out as #VALUE!", () => {
+test("an error code that the engine doesn't know becomes #VALUE!", () => {
   expect(fromAnswer(new CellError("#ODD!", "odd")).getValue()).toBe("#VALUE!");
 });
 
-test("sentences of a spill are found cell by cell and forgotten together", () => {
+test("the error messages of a spill are found cell by cell and forgotten together", () => {
   const errorMessages = new ErrorMessages();
   const place = { unitId: "book", sheetId: "sheet", row: 1, column: 1 };
   const inside = { ...place, row: 2, column: 2 };

@@ -3,7 +3,7 @@ import { errorMeaning } from "../../../../../src/hosts/local/formulas/errorMeani
 const KNOWN = ["SUM", "SUMIF", "MID", "SYD", "GABLE.COURSES", "GABLE.COURSELINE", "GABLE.FEET"];
 const meaning = (code: string, formula = ""): string => errorMeaning(code, formula, KNOWN);
 
-describe("an error that the spreadsheet itself gives", () => {
+describe("the spreadsheet's own error", () => {
   it.each([
     ["=GABLE.COURSE(D10,12)", "There is no function GABLE.COURSE: did you mean GABLE.COURSES?"],
     ["=courses(D10,12)", "There is no function COURSES: did you mean GABLE.COURSES?"],
@@ -11,32 +11,32 @@ describe("an error that the spreadsheet itself gives", () => {
     ["=SHEEP(A1)", "There is no function SHEEP."],
     ["=XYZ(A1)", "There is no function XYZ."],
     ["=GABLE.SHEEP(A1)", "There is no function GABLE.SHEEP."],
-  ])("names the function that %s calls in vain", (formula, sentence) => {
-    expect(meaning("#NAME?", formula)).toBe(sentence);
+  ])("names the unknown function in %s", (formula, message) => {
+    expect(meaning("#NAME?", formula)).toBe(message);
   });
 
   it.each(['=SUM("GABLE.COURSE(1)";2)', "='Bid(2)'!A1+Waste", "=SUM(Table1[In (ft)])"])(
     "looks for no function in a text, or in the name of a sheet or a column: %s",
     (formula) => {
       expect(meaning("#NAME?", formula)).toBe(
-        "A name in the formula isn't known, a text stands in it without quotes, or a comma is missing.",
+        "The formula has an unknown name, text without quotes, or a missing comma.",
       );
     },
   );
 
-  it("says what is in the way of an answer of several cells", () => {
+  it("says why a result can't spill", () => {
     expect(meaning("#SPILL!")).toBe(
-      "The answer needs more cells than are blank: clear what stands below or beside this one.",
+      "The result needs more blank cells: clear the cells below this one or to its right.",
     );
   });
 
-  it("of a text where a number is needed speaks of any number, and of lengths as one case", () => {
+  it("for text instead of a number suggests GABLE.FEET for lengths", () => {
     expect(meaning("#VALUE!")).toBe(
-      `The formula needs another kind of value, mostly a number where a text such as "5 each" stands. Of a length such as 12' 6" GABLE.FEET makes a number.`,
+      `The formula needs another type of value, usually a number instead of text such as "5 each". GABLE.FEET converts a length such as 12' 6" to a number.`,
     );
   });
 
-  it("says nothing of what it doesn't know", () => {
+  it("has no message if its code is unknown", () => {
     expect(meaning("#CALC!")).toBe("");
   });
 });

@@ -14,7 +14,7 @@ import { readArea } from "../../../../../src/workbook/address";
 import { engineWithout } from "../engineWithout";
 import { openedSnapshot } from "../openedUniver";
 
-/** A table of three bays in A2:B5 with a row of totals in row 6, and formulas about it. */
+/** A table of three bays in A2:B5 with a totals row in row 6, and formulas that read it. */
 const bidWithTable = async (
   change: (sheet: ExcelJS.Worksheet) => void = () => undefined,
 ): Promise<XlsxFile> => {
@@ -51,7 +51,7 @@ afterEach(() => {
 const shown = (...addresses: string[]): unknown[] =>
   addresses.map((address) => engine.getCell({ sheet: "Bid", ...readArea(address).from }));
 
-it("formulas know the tables of a file, and follow what changes in them", async () => {
+it("formulas can read the tables of a file, and follow edits in them", async () => {
   const file = await bidWithTable();
   engine = createHeadlessEngine(localCatalog, file.book);
   await engine.calculated();
@@ -63,7 +63,7 @@ it("formulas know the tables of a file, and follow what changes in them", async 
   expect(engine.getCell({ sheet: "Other", row: 0, column: 0 })).toBe(42);
 });
 
-/** By hand, of eaves 40, 18 and 40 with slopes 1, 2 and 4 below a heading row, and their sums. */
+/** Worked out by hand, for eaves 40, 18 and 40 with slopes 1, 2 and 4 below a heading row, and their sums. */
 const REFERENCES: readonly (readonly [formula: string, result: number])[] = [
   ["SUM(Bays[#Data])", 105],
   ["SUM(Bays[#Totals])", 105],
@@ -111,7 +111,7 @@ describe.each([
     return formulas.map((__, row) => engine.getCell({ sheet: "Bid", row, column: 4 }));
   };
 
-  it("is read by the common forms of references, and they follow what changes in it", async () => {
+  it("is read by the common forms of structured references, which follow edits in it", async () => {
     const formulas = REFERENCES.map(([formula]) => formula);
     expect(await results(formulas)).toEqual(REFERENCES.map(([, result]) => result));
     engine.setCell({ sheet: "Bid", row: firstRow, column: 2 }, 11);
@@ -125,7 +125,7 @@ describe.each([
     expect((await results([...above, ...sums])).slice(firstRow)).toEqual([41, 4, 40]);
   });
 
-  it("has no totals where its file has none: an error, not another row", async () => {
+  it("has no totals row if the file has none: a reference to it is an error, not another row", async () => {
     const [totals, all] = await results(["SUM(Bays[#Totals])", "ROWS(Bays[#All])"], false);
     expect(totals).toMatchObject({ code: "#NAME?" });
     expect(all).toBe(4);
@@ -143,7 +143,7 @@ it("the survey says which table the selection is in", async () => {
   expect(engine.survey("Bid", readArea("D3")).table).toBeUndefined();
 });
 
-it("a table whose sheet's rows have moved is unknown until they are back, instead of answering about other cells", async () => {
+it("a table whose rows have moved is unknown until they are back, so no formula reads the wrong cells", async () => {
   engine = createHeadlessEngine(localCatalog, (await bidWithTable()).book);
   await engine.calculated();
   const run = (id: string): void => {
@@ -160,7 +160,7 @@ it("a table whose sheet's rows have moved is unknown until they are back, instea
   expect(inTable()).toBe(true);
 });
 
-it("a table whose sheet was taken away is unknown until the sheet is back", async () => {
+it("a table whose sheet was deleted is unknown until the sheet is restored", async () => {
   const { book } = await bidWithTable();
   engine = createHeadlessEngine(localCatalog, book);
   const snapshot = bookSnapshot("bays", book);
@@ -168,7 +168,7 @@ it("a table whose sheet was taken away is unknown until the sheet is back", asyn
   injector.get(IUniverInstanceService).focusUnit(workbook.getUnitId());
   deleteSheetsCompletely(injector, workbook);
   const commands = injector.get(ICommandService);
-  /** What the formula that reads the table comes to, once the engine has calculated of itself. */
+  /** The result of the formula that reads the table, after the engine has calculated on its own. */
   const mostAfter = async (command: { id: string }, params?: object): Promise<unknown> => {
     await commands.executeCommand(command.id, params);
     await injector.get(FormulaCalculationSessionService).waitForLatestApplied();
@@ -181,13 +181,13 @@ it("a table whose sheet was taken away is unknown until the sheet is back", asyn
   univer.dispose();
 });
 
-/** The text of a part, changed. */
+/** The file with the text of one part changed. */
 const withPart = ({ parts }: XlsxFile, path: string, change: (xml: string) => string): XlsxFile => {
   const xml = new TextDecoder().decode(parts.get(path));
   return openXlsx(writeZip(new Map([...parts, [path, new TextEncoder().encode(change(xml))]])));
 };
 
-it("a filter of the file that leaves rows out is known; one that shows all rows is none", async () => {
+it("a filter that hides rows counts; one that shows all rows doesn't", async () => {
   const file = await bidWithTable();
   engine = createHeadlessEngine(localCatalog, file.book);
   expect(engine.survey("Bid", readArea("A2")).isFiltered).toBe(false);

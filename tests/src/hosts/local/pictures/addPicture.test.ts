@@ -7,7 +7,7 @@ import { blankSheet } from "../../../../support/blankSheet";
 
 const SVG = '<svg xmlns="http://www.w3.org/2000/svg"/>';
 
-describe("a picture that is put on a sheet", () => {
+describe("a picture that is inserted on a sheet", () => {
   let univer: Univer;
   afterEach(() => {
     univer.dispose();
@@ -18,7 +18,7 @@ describe("a picture that is put on a sheet", () => {
     ({ univer } = opened);
     const { workbook, injector } = opened;
     const commands = injector.get(ICommandService);
-    // Drawings need a screen: here whatever is drawn is taken.
+    // Drawings need a screen; here every drawing is accepted.
     commands.registerCommand({ ...InsertSheetDrawingCommand, handler: () => true });
     const seen: unknown[] = [];
     commands.onCommandExecuted(({ id, params }) => {
@@ -29,13 +29,13 @@ describe("a picture that is put on a sheet", () => {
     return seen;
   };
 
-  it("comes into view, its first corner last", async () => {
+  it("scrolls into view, its first corner last", async () => {
     const seen = await put("Roof");
     expect(seen).toHaveLength(2);
     expect(seen[1]).toMatchObject({ range: { startRow: 40, startColumn: 8 } });
   });
 
-  it("moves nothing where another sheet is in front", async () => {
+  it("scrolls nothing if another sheet is active", async () => {
     expect(await put("Bid")).toEqual([]);
   });
 });

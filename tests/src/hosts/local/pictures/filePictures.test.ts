@@ -41,7 +41,7 @@ const shown = (each: BookSheet) => {
 };
 
 describe("a file's pictures in the engine", () => {
-  it("lie where the file says", () => {
+  it("are where the file puts them", () => {
     const { images } = shown(sheet([picture(at(1, 1), at(3, 2, 30, 5), "The north eave")]));
     expect(images).toMatchObject([
       {
@@ -58,7 +58,7 @@ describe("a file's pictures in the engine", () => {
     ]);
   });
 
-  it("end where their size takes them, past rows and columns as the sheet has them", () => {
+  it("end where their size says, across rows and columns of any size, hidden ones too", () => {
     const { images } = shown(
       sheet([picture(at(0, 0, 10, 4), { widthPx: 150, heightPx: 100 })], {
         rows: new Map([
@@ -72,7 +72,7 @@ describe("a file's pictures in the engine", () => {
     expect(images[0]?.sheetTransform.to).toEqual({ row: 4, rowOffset: 14, column: 2, columnOffset: 20 });
   });
 
-  it("make the sheet as large as they need", () => {
+  it("make the sheet large enough to hold them", () => {
     const { size } = shown(sheet([picture(at(500, 40), at(510, 44))]));
     expect(size).toMatchObject({ rowCount: 511, columnCount: 45 });
     const small = shown(sheet([picture(at(0, 0), at(1, 1))])).size;
@@ -99,7 +99,7 @@ it("a save doesn't write a file's pictures again", async () => {
   expect(read).toEqual({ bySheet: new Map(), lost: 0 });
 });
 
-it("a click goes through a file's picture, and takes one that was put on the sheet here", async () => {
+it("a click goes through a file's picture, and selects one that was inserted here", async () => {
   const service = { renderImages: async () => [{ evented: true }] };
   const detached: unknown[] = [];
   const scene = { detachTransformerFrom: (image: unknown) => detached.push(image) };
@@ -113,7 +113,7 @@ it("a click goes through a file's picture, and takes one that was put on the she
   expect(detached).toHaveLength(1);
 });
 
-it("says in words which pictures of its file lie on the sheet in front, also when they come back", () => {
+it("describes the file's pictures on the active sheet, also after they are removed and restored", () => {
   const [add$, update$, remove$] = [new Subject(), new Subject(), new Subject()];
   let data: Record<string, FileImage> = {};
   const drawings = { add$, update$, remove$, getDrawingData: () => data };
@@ -130,7 +130,5 @@ it("says in words which pictures of its file lie on the sheet in front, also whe
   expect(words).toBeUndefined();
   data = drawn([picture(at(1, 1), at(3, 2), "The north eave"), picture(at(5, 0), at(6, 1))]);
   add$.next([]);
-  expect(words).toBe(
-    "Pictures on this sheet, at B2: The north eave; at A6: a picture that the file says nothing of",
-  );
+  expect(words).toBe("Pictures on this sheet, at B2: The north eave; at A6: a picture without a description");
 });

@@ -62,23 +62,23 @@ const PERCENT = { values: { p: { ranges: [A1] } }, refMap: { p: { pattern: "0%" 
 
 describe.each([
   ["a plan", planned, '"Bid" is protected: ', "."],
-  ["its file", filed, '"Bid" is protected in its file: ', ". Take the protection off in Excel first."],
-] as const)("by hand, on a sheet that %s protects", (_, make, begins, ends) => {
+  ["its file", filed, '"Bid" is protected in its file: ', ". Remove the protection in Excel first."],
+] as const)("on a sheet that %s protects", (_, make, begins, ends) => {
   it.each([
     ["a value", SetRangeValuesMutation.id, { cellValue: { 0: { 0: { v: "Rake" } } } }, "A1 wasn't changed"],
-    ["a look", SetRangeValuesMutation.id, BOLD, "A1 wasn't changed"],
-    ["a number's format", SetNumfmtMutation.id, PERCENT, "A1 wasn't changed"],
+    ["a format", SetRangeValuesMutation.id, BOLD, "A1 wasn't changed"],
+    ["a number format", SetNumfmtMutation.id, PERCENT, "A1 wasn't changed"],
     ["a row", InsertRowMutation.id, { range: { ...A1, endColumn: 25 } }, "nothing was moved"],
-    ["a merge", AddWorksheetMergeMutation.id, { ranges: [{ ...A1, endColumn: 1 }] }, "no look was changed"],
-    ["a width", SetWorksheetColWidthMutation.id, { ranges: [A1], colWidth: 9 }, "no look was changed"],
-    ["a height", SetWorksheetRowHeightMutation.id, { ranges: [A1], rowHeight: 9 }, "no look was changed"],
-    ["a hidden column", SetColHiddenMutation.id, { ranges: [A1] }, "no look was changed"],
-  ])("%s doesn't come, with a sentence; on another sheet it does", async (_what, id, params, stays) => {
+    ["a merge", AddWorksheetMergeMutation.id, { ranges: [{ ...A1, endColumn: 1 }] }, "no format was changed"],
+    ["a width", SetWorksheetColWidthMutation.id, { ranges: [A1], colWidth: 9 }, "no format was changed"],
+    ["a height", SetWorksheetRowHeightMutation.id, { ranges: [A1], rowHeight: 9 }, "no format was changed"],
+    ["a hidden column", SetColHiddenMutation.id, { ranges: [A1] }, "no format was changed"],
+  ])("%s is refused with a message, and accepted on another sheet", async (_what, id, params, refused) => {
     const { engine, told } = await opened(make);
     const commands = engine.injector.get(ICommandService);
     const before = JSON.stringify(engine.workbook.save());
     commands.syncExecuteCommand(id, { ...params, ...idsOf(engine.workbook, "Bid") });
-    expect(told).toEqual([`${begins}${stays}${ends}`]);
+    expect(told).toEqual([`${begins}${refused}${ends}`]);
     expect(JSON.stringify(engine.workbook.save())).toBe(before);
     commands.syncExecuteCommand(id, { ...params, ...idsOf(engine.workbook, "Open") });
     expect(told).toHaveLength(1);
@@ -87,7 +87,7 @@ describe.each([
   });
 });
 
-it("by hand, a cell that the file leaves open takes a value, and results follow; so does another sheet", async () => {
+it("a cell that the file leaves unlocked can be edited and formulas follow; so can another sheet", async () => {
   const { engine, told, at } = await opened(filed);
   engine.setCell(at(1), 50);
   engine.setCell(at(0, "Open"), "free");
@@ -101,7 +101,7 @@ it("by hand, a cell that the file leaves open takes a value, and results follow;
   engine.dispose();
 });
 
-it("nothing is put into a sheet that its file protects", async () => {
+it("nothing is written to a sheet that its file protects", async () => {
   const { engine } = await opened(filed);
   const at = { row: 5, column: 5 };
   const patch = (sheet: string) => ({ sheet, at, cells: [[{ content: number(1) }]] });

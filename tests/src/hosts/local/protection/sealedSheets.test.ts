@@ -61,14 +61,14 @@ it.each([
     expect(told).toEqual(
       kept.map(
         (sheet) =>
-          `"${sheet}" is ${sheet.startsWith("Signed") ? "signed" : "issued"}: it wasn't deleted. Hide it where it is in the way.`,
+          `"${sheet}" is ${sheet.startsWith("Signed") ? "signed" : "issued"}, so it wasn't deleted. You can hide it instead.`,
       ),
     );
     bid.dispose();
   },
 );
 
-it("by hand, what is sealed isn't renamed, and its tab shows its name again; the rest is renamed", async () => {
+it("a sealed sheet can't be renamed, and its tab shows its own name again; other sheets can", async () => {
   const bid = await changedOrder(["panels", 10, 5]);
   const engine = await bid.calculated();
   const shown: string[] = [];
@@ -84,7 +84,7 @@ it("by hand, what is sealed isn't renamed, and its tab shows its name again; the
   );
   expect(shown).toEqual(["Signed 1", "Signed 2"]);
   expect(told).toEqual(
-    shown.map((sheet) => `"${sheet}" is signed and keeps its name, by which other sheets speak of it.`),
+    shown.map((sheet) => `"${sheet}" is signed, so it keeps its name: other sheets refer to it by name.`),
   );
 
   // Before anything is typed.
@@ -99,9 +99,9 @@ it("by hand, what is sealed isn't renamed, and its tab shows its name again; the
   bid.dispose();
 });
 
-const MISTAKE = "If it was made by mistake, the card that made it has Undo.";
+const MISTAKE = "If it was made by mistake, use Undo on the card that made it.";
 
-it("Undo doesn't take away the seal that issues a change order, but what is written on it otherwise", async () => {
+it("Undo doesn't remove the seal of an issued change order, but does undo other edits of it", async () => {
   const bid = await changedOrder(["panels", 10, 5]);
   const engine = await bid.calculated();
   const told = keep(engine);
@@ -121,12 +121,12 @@ it("Undo doesn't take away the seal that issues a change order, but what is writ
   await run(engine, UndoCommand.id);
   expect(engine.getCell(seal)).toBe(4711);
   expect(told).toEqual([
-    `That would take away the seal under which "${sheet}" is issued: nothing was changed. ${MISTAKE}`,
+    `That would remove the seal of "${sheet}", which is issued. Nothing was changed. ${MISTAKE}`,
   ]);
   bid.dispose();
 });
 
-it("Undo doesn't take away a sheet that is signed, nor Redo, but another", async () => {
+it("Undo and Redo don't delete a signed sheet, but do delete another", async () => {
   const bid = await changedOrder(["panels", 10, 5]);
   const engine = await bid.calculated();
   deleteSheetsCompletely(engine.injector, engine.workbook);
@@ -138,7 +138,7 @@ it("Undo doesn't take away a sheet that is signed, nor Redo, but another", async
 
   await run(engine, RedoCommand.id);
   expect(namesOf(engine)).toEqual(names);
-  expect(told).toEqual([`That would take away "Signed 1", which is signed: nothing was changed. ${MISTAKE}`]);
+  expect(told).toEqual([`That would remove "Signed 1", which is signed. Nothing was changed. ${MISTAKE}`]);
 
   const add = (name: string, like: string): Promise<boolean> =>
     run(engine, InsertSheetCommand.id, {
@@ -157,8 +157,6 @@ it("Undo doesn't take away a sheet that is signed, nor Redo, but another", async
   await engine.calculated();
   await run(engine, UndoCommand.id);
   expect(namesOf(engine)).toEqual([...names, "Signed 3"]);
-  expect(told.at(-1)).toBe(
-    `That would take away "Signed 3", which is signed: nothing was changed. ${MISTAKE}`,
-  );
+  expect(told.at(-1)).toBe(`That would remove "Signed 3", which is signed. Nothing was changed. ${MISTAKE}`);
   bid.dispose();
 });

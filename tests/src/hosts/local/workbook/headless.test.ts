@@ -12,7 +12,7 @@ const value = (v: unknown) => ({ kind: "value", value: v });
 const error = (code: string, message: string) => ({ kind: "error", code, message });
 const at = (row: number, column: number, sheet = "Bid") => ({ sheet, row, column });
 
-describe("one formula on its own", () => {
+describe("a formula in no cell", () => {
   beforeEach(() => {
     engine = createHeadlessEngine(fakeCatalog);
   });
@@ -42,7 +42,7 @@ describe("one formula on its own", () => {
   });
 
   test.each(["", "=", "=GABLE.COURSES(20,", "=)(", "=(1", '="a', "=1+"])(
-    "%s is no formula",
+    "%s isn't a formula",
     async (formula) => {
       expect(await engine.evaluate(formula)).toEqual({ kind: "unparsable" });
     },
@@ -59,7 +59,7 @@ describe("one formula on its own", () => {
     });
   });
 
-  test("a table in a native function keeps the sentences", async () => {
+  test("a table in a native function keeps its error messages", async () => {
     expect(await engine.evaluate("=INDEX(GABLE.COURSES(3),2,2)")).toEqual(
       error("#N/A", "row 2 has no answer"),
     );
@@ -111,7 +111,7 @@ describe("a workbook", () => {
     expect(engine.getCell(at(1, 5))).toContain("string 6:12 | blank | [string 6:12;");
   });
 
-  test("two hundred edits always read fresh", async () => {
+  test("after each of two hundred edits the results are current", async () => {
     for (let i = 1; i <= 200; i += 1) {
       engine.setCell(at(0, 0), i % 7);
       await engine.calculated();
@@ -120,7 +120,7 @@ describe("a workbook", () => {
     }
   });
 
-  test("several edits on several sheets in one go", async () => {
+  test("several edits on several sheets at once", async () => {
     engine.setCell(at(0, 0), 1);
     engine.setCell(at(0, 0, "Price list"), 3);
     engine.setCell(at(10, 0), "=A1+100");
@@ -138,7 +138,7 @@ describe("a workbook", () => {
     expect(engine.getCell(at(0, 1))).toBe(60);
   });
 
-  test("an error comes with its sentence, and goes without a trace", async () => {
+  test("an error has its message, and leaves no trace when it is fixed", async () => {
     engine.setCell(at(0, 0), -1);
     await engine.calculated();
     expect(engine.getCell(at(0, 1))).toEqual(new CellError("#VALUE!", "value must be 0 or more, got -1"));
@@ -173,7 +173,7 @@ describe("a workbook", () => {
     expect(engine.getCell(at(0, 1))).toBe(2);
   });
 
-  test("a formula on its own sees the workbook", async () => {
+  test("a formula in no cell can read the workbook", async () => {
     expect(await engine.evaluate("=A1+Price")).toEqual(value(14));
   });
 
@@ -186,7 +186,7 @@ describe("a workbook", () => {
   });
 });
 
-test("a formula that goes and comes back leaves nothing behind that the engine complains of", async () => {
+test("a formula that is deleted and entered again causes no errors in the engine", async () => {
   const complain = jest.spyOn(console, "error").mockImplementation(() => undefined);
   const cells = [
     { row: 0, column: 0, content: "=D1+1" },

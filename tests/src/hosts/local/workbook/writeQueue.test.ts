@@ -1,24 +1,24 @@
 import { createWriteQueue } from "../../../../../src/hosts/local/workbook/writeQueue";
 
-/** Something that goes on until it is told to end. */
+/** Work that runs until the test ends it. */
 const work = <Result>(result: Result) => {
   let end = (): void => undefined;
-  const going = new Promise<Result>((resolve) => {
+  const running = new Promise<Result>((resolve) => {
     end = () => {
       resolve(result);
     };
   });
-  return { going, end };
+  return { running, end };
 };
 
 const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
-describe("what is written to a workbook", () => {
-  it("is waited for, though something shorter is taken back meanwhile", async () => {
+describe("a write to a workbook", () => {
+  it("is waited for, even if a shorter one is undone meanwhile", async () => {
     const writes = createWriteQueue();
     const undo = await writes.add(Promise.resolve(() => Promise.resolve()));
     const long = work(() => Promise.resolve());
-    void writes.add(long.going);
+    void writes.add(long.running);
     let isDone = false;
     const done = writes.idle().then(() => (isDone = true));
     await undo();
@@ -28,22 +28,22 @@ describe("what is written to a workbook", () => {
     await done;
   });
 
-  it("is waited for where it fails, and where its Undo begins while somebody waits", async () => {
+  it("is waited for if another fails, and if its Undo begins during the wait", async () => {
     const writes = createWriteQueue();
     const long = work(undefined);
-    const undo = await writes.add(Promise.resolve(() => long.going));
-    const failed = writes.add(Promise.reject(new Error("The workbook didn't take the cells.")));
+    const undo = await writes.add(Promise.resolve(() => long.running));
+    const failed = writes.add(Promise.reject(new Error("The workbook rejected the cells.")));
     let isDone = false;
     const done = writes.idle().then(() => (isDone = true));
     void undo();
-    await expect(failed).rejects.toThrow("didn't take");
+    await expect(failed).rejects.toThrow("rejected");
     await nextTask();
     expect(isDone).toBe(false);
     long.end();
     await done;
   });
 
-  it("can't be taken back once another workbook is open", async () => {
+  it("can't be undone once another workbook is open", async () => {
     const writes = createWriteQueue();
     let undone = 0;
     const undo = await writes.add(Promise.resolve(() => Promise.resolve(void undone++)));
