@@ -18,9 +18,9 @@ const CELLS: Readonly<Record<string, CellContent>> = {
   D2: formula("=SUM(D1:D1)"),
 };
 const DIVIDED = "The formula divides by 0 or by a blank cell.";
-const NOT_THERE = "A value that the formula needs isn't there.";
+const NOT_FOUND = "The formula can't find a value that it needs.";
 
-describe("what is said of an error", () => {
+describe("the message of an error", () => {
   const engine = createHeadlessEngine(localCatalog, {
     sheets: [
       {
@@ -46,22 +46,22 @@ describe("what is said of an error", () => {
       { sheet: engine.workbook.getActiveSheet(), ...readArea(address).from },
     );
 
-  it("is what it means, and from which cell it comes", () => {
+  it("says what it means, and which cell it comes from", () => {
     expect(said("A1")).toBe(DIVIDED);
     expect(said("B2")).toBe(`Comes from A1: ${DIVIDED}`);
     expect(said("A2")).toBe("");
   });
 
-  it("is what its function says, where that has words for it", () => {
+  it("is its function's own message, if there is one", () => {
     expect(said("D2")).toMatch(/^Comes from D1: pitch takes a pitch .*got "steep"$/);
   });
 
-  it("isn't that of another error in a block that the formula looks through", () => {
-    expect(said("C1")).toBe(NOT_THERE);
-    expect(said("C2")).toBe(`Comes from C1: ${NOT_THERE}`);
+  it("isn't the one of another error in a block that the formula searches", () => {
+    expect(said("C1")).toBe(NOT_FOUND);
+    expect(said("C2")).toBe(`Comes from C1: ${NOT_FOUND}`);
   });
 
-  it("is found through a cell that was filled from its neighbor, whose formula the engine keeps with the first", async () => {
+  it("is found through a cell that shares its neighbor's formula after a fill", async () => {
     const filled = { 4: { 0: { f: "=B1*2", si: "fill" } }, 5: { 0: { si: "fill" } } };
     await engine.injector.get(ICommandService).executeCommand(SetRangeValuesMutation.id, {
       unitId: engine.workbook.getUnitId(),
