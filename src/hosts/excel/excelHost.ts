@@ -38,8 +38,8 @@ const applyStyle = (range: Excel.Range, style: Style): void => {
 const OTHER_WORDS: Excel.DataValidationErrorAlert = {
   showAlert: true,
   style: "Warning",
-  title: "Another word",
-  message: "This is none of the words offered. Keep it?",
+  title: "Not in the list",
+  message: "This isn't in the list. Keep it?",
 };
 
 const writeCell = (sheet: Excel.Worksheet, cell: PlannedCell): void => {

@@ -28,7 +28,7 @@ const resolve = (from: string, target: string): string => {
     if (step === "" || step === ".") continue;
     if (step !== "..") steps.push(step);
     else if (steps.pop() === undefined)
-      throw new FileError(`The file's part ${from} points out of the file: ${target}.`);
+      throw new FileError(`The file's part ${from} points outside the file: ${target}.`);
   }
   return steps.join("/");
 };

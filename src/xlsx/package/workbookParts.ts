@@ -23,14 +23,14 @@ const STRICT = "http://purl.oclc.org/ooxml/";
 
 const workbookPath = (parts: Parts): string => {
   if (!parts.has("[Content_Types].xml"))
-    throw new FileError("This zip file is no .xlsx workbook: it doesn't say what its parts are.");
+    throw new FileError("This zip file isn't an .xlsx workbook: it has no list of its parts.");
   const main = relationshipsOf(parts, "").find(({ kind }) => kind === "officeDocument");
   if (!main || !parts.has(main.target)) throw new FileError("This file has no workbook in it.");
   if (main.target.toLowerCase().endsWith(".bin"))
-    throw new FileError("This is a binary workbook (.xlsb): save it as .xlsx first.");
+    throw new FileError("This is a binary workbook (.xlsb). Save it as .xlsx first.");
   if (main.type.startsWith(STRICT))
     throw new FileError(
-      "This workbook is in the strict variant of the format: save it as an ordinary .xlsx first.",
+      "This workbook is in the strict variant of the format. Save it as a regular .xlsx first.",
     );
   return main.target;
 };
@@ -42,7 +42,7 @@ export const workbookParts = (parts: Parts): WorkbookParts => {
     throw new FileError("This file has no workbook in it: it may be another kind of document.");
   if (flagAttribute(childOf(root, "workbookPr"), "date1904"))
     throw new FileError(
-      "This workbook counts its dates from 1904, which isn't taken: in Excel's options, switch the 1904 date system off, check its dates, and save it again.",
+      "This workbook uses the 1904 date system, which isn't supported. In Excel's options, turn it off, check the dates, and save the workbook again.",
     );
   const relationships = relationshipsOf(parts, path);
   const sheets = childrenOf(childOf(root, "sheets"), "sheet").map(({ attributes }) => {

@@ -36,7 +36,7 @@ const inflate = (packed: Uint8Array, { name, bytes }: DirectoryEntry): Uint8Arra
 const unpack = (file: Uint8Array, entry: DirectoryEntry): Uint8Array => {
   const packed = packedBytesOf(file, entry);
   if (entry.method !== STORED && entry.method !== DEFLATED)
-    throw new FileError(`The file's part ${entry.name} is packed in a way that isn't taken.`);
+    throw new FileError(`The file's part ${entry.name} is compressed in a way that isn't supported.`);
   if (entry.method === STORED && packed.length !== entry.bytes) throw damaged(entry.name);
   const whole = entry.method === STORED ? packed : inflate(packed, entry);
   if (crc32(whole) !== entry.crc) throw damaged(entry.name);
@@ -49,21 +49,21 @@ const refuse = (entries: readonly DirectoryEntry[]): void => {
   const seen = new Set<string>();
   let total = 0;
   for (const { name, isEncrypted, bytes } of entries) {
-    if (isEncrypted) throw new FileError("The file is protected by a password; take it off first.");
+    if (isEncrypted) throw new FileError("The file is protected by a password. Remove the password first.");
     if (ODD_NAME.test(name))
-      throw new FileError(`The file has a part with a name that isn't taken: ${JSON.stringify(name)}.`);
+      throw new FileError(`The file has a part with an invalid name: ${JSON.stringify(name)}.`);
     // Part names are told apart without letter case.
     if (seen.has(name.toLowerCase())) throw new FileError(`The file has two parts named ${name}.`);
     seen.add(name.toLowerCase());
     if (bytes > LIMITS.partBytes)
       throw new FileError(
-        `The file's part ${name} has ${inMegabytes(bytes)} unpacked, more than the ${inMegabytes(LIMITS.partBytes)} that are taken.`,
+        `The file's part ${name} has ${inMegabytes(bytes)} unpacked, more than the limit of ${inMegabytes(LIMITS.partBytes)}.`,
       );
     total += bytes;
   }
   if (total > LIMITS.allPartsBytes)
     throw new FileError(
-      `The file has ${inMegabytes(total)} unpacked, more than the ${inMegabytes(LIMITS.allPartsBytes)} that are taken.`,
+      `The file has ${inMegabytes(total)} unpacked, more than the limit of ${inMegabytes(LIMITS.allPartsBytes)}.`,
     );
 };
 
@@ -74,11 +74,11 @@ const OLD_CONTAINER = [0xd0, 0xcf, 0x11, 0xe0];
 export const readZip = (file: Uint8Array): Parts => {
   if (file.length > LIMITS.fileBytes)
     throw new FileError(
-      `The file has ${inMegabytes(file.length)}, more than the ${inMegabytes(LIMITS.fileBytes)} that are taken.`,
+      `The file is ${inMegabytes(file.length)}, more than the limit of ${inMegabytes(LIMITS.fileBytes)}.`,
     );
   if (OLD_CONTAINER.every((byte, at) => file[at] === byte))
     throw new FileError(
-      "The file is protected by a password, or an old .xls: save it as an .xlsx without one.",
+      "The file is protected by a password or is an old .xls. Save it as an .xlsx without a password.",
     );
   const entries = readDirectory(file).filter(({ name, bytes }) => !(name.endsWith("/") && bytes === 0));
   refuse(entries);

@@ -20,7 +20,7 @@ const LONGEST_COMMENT = 0xffff;
 /** A size that says "look elsewhere": files of more than 4 GB, which are over our limits anyway. */
 const ELSEWHERE = 0xffffffff;
 
-const NO_ZIP = new FileError("This is no .xlsx workbook, or it is cut short: it isn't a whole zip file.");
+const NO_ZIP = new FileError("This isn't an .xlsx workbook, or it is incomplete: it isn't a whole zip file.");
 
 const endAt = (view: DataView): number => {
   const first = Math.max(0, view.byteLength - END_BYTES - LONGEST_COMMENT);
@@ -35,7 +35,7 @@ export const readDirectory = (file: Uint8Array): DirectoryEntry[] => {
   const end = endAt(view);
   const count = view.getUint16(end + 10, true);
   if (count > LIMITS.parts)
-    throw new FileError(`The file has ${count} parts, more than the ${LIMITS.parts} that are taken.`);
+    throw new FileError(`The file has ${count} parts, more than the limit of ${LIMITS.parts}.`);
   const entries: DirectoryEntry[] = [];
   const names = new TextDecoder();
   let at = view.getUint32(end + 16, true);

@@ -42,7 +42,7 @@ export const allCellElements = (sheet: XmlElement): CellElement[] => {
   const cells = rowElements(childOf(sheet, "sheetData")).flatMap(cellElements);
   if (cells.length > LIMITS.cells)
     throw new FileError(
-      `A sheet of the file has ${cells.length} cells, more than the ${LIMITS.cells} that are taken.`,
+      `A sheet of the file has ${cells.length} cells, more than the limit of ${LIMITS.cells}.`,
     );
   return cells;
 };

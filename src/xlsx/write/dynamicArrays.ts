@@ -35,7 +35,7 @@ export const dynamicArrayMark = (
     );
   if (type === 0 || dynamic === undefined || dynamic < 0)
     throw new FileError(
-      "The workbook has metadata of another kind, to which a spilling formula can't be added yet.",
+      "The workbook has metadata of another kind. A formula that spills can't be added to it yet.",
     );
   const there = childrenOf(list, "bk").findIndex(({ children }) =>
     children.some((rc) => numberAttribute(rc, "t") === type && numberAttribute(rc, "v") === dynamic),
@@ -52,7 +52,7 @@ export const dynamicArrayMark = (
   });
   if (!list)
     throw new FileError(
-      "The workbook has metadata of another kind, to which a spilling formula can't be added yet.",
+      "The workbook has metadata of another kind. A formula that spills can't be added to it yet.",
     );
   return String(count);
 };

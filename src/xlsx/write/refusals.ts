@@ -44,10 +44,10 @@ export const leftBehind = (draft: PackageDraft, name: string, path: string, move
   const moved = `rows, columns or cells were moved on "${name}", and`;
   return [
     ...(anchored.length > 0
-      ? [`${moved} these would stay behind: ${anchored.join(", ")}; put them back (Ctrl+Z), then save`]
+      ? [`${moved} these would not move with them: ${anchored.join(", ")}; undo the move (Ctrl+Z), then save`]
       : []),
     ...([...draft.result().keys()].some((each) => /^xl\/(?:charts|pivot|externalLinks)/i.test(each))
-      ? [`${moved} charts or pivot tables of the file may refer to them`]
+      ? [`${moved} charts or pivot tables in the file may refer to them`]
       : []),
   ];
 };
@@ -60,7 +60,7 @@ export const unwritableFormulas = (before: BookSheet | undefined, now: BookSheet
       const part = unwritablePart(formula);
       return part === undefined
         ? []
-        : [`the formula in "${now.name}", ${a1({ row, column })} uses ${part}, which isn't written yet`];
+        : [`the formula in "${now.name}", ${a1({ row, column })} uses ${part}, which can't be saved yet`];
     }),
   );
 
@@ -89,6 +89,6 @@ export const whatIfChanges = (sheet: XmlElement, before: BookSheet, now: BookShe
 export const orderChanges = (ofFile: readonly string[], now: Book): string[] => {
   const kept = now.sheets.map(({ name }) => name).filter((name) => ofFile.includes(name));
   return kept.some((name, index) => ofFile[index] !== name)
-    ? ["the file's sheets stand in another order"]
+    ? ["the file's sheets are in a different order"]
     : [];
 };

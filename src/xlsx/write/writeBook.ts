@@ -88,7 +88,7 @@ const namesNow = (names: readonly BookName[], fates: SheetRenames): BookName[] =
 export const refuseSigned = (parts: Parts): void => {
   if ([...parts.keys()].some((path) => path.toLowerCase().startsWith("_xmlsignatures/")))
     throw new FileError(
-      "The workbook wasn't saved: it carries a digital signature, which a change would break. Take the signature off in Excel first.",
+      "The workbook wasn't saved: it has a digital signature, which a change would break. Remove the signature in Excel first.",
     );
 };
 

@@ -41,7 +41,7 @@ const decode = (bytes: Uint8Array, part: string): string => {
   try {
     return new TextDecoder(encoding, { fatal: true }).decode(bytes);
   } catch {
-    throw new FileError(`The file's part ${part} isn't text that can be read.`);
+    throw new FileError(`The file's part ${part} can't be read as text.`);
   }
 };
 
@@ -70,7 +70,7 @@ export const parseXml = (bytes: Uint8Array, part: string): XmlPart => {
   });
   parser.on("opentag", (tag) => {
     if (++elements > LIMITS.elements || open.length >= LIMITS.depth)
-      throw new FileError(`The file's part ${part} is larger or deeper than is taken.`);
+      throw new FileError(`The file's part ${part} has too many elements or nests them too deep.`);
     const element: Growing = {
       name: tag.local,
       prefix: tag.prefix,

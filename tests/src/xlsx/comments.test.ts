@@ -121,7 +121,7 @@ it.each([
   ["an old drawing that isn't XML", (vml: string) => vml.replace("</xml>", "<br></xml>")],
 ])("saving is still refused with %s", async (_, change) => {
   await expect(savedAfter(await commented(change), rows(InsertRowMutation.id, 2))).rejects.toThrow(
-    'rows, columns or cells were moved on "Bid", and these would stay behind: comments or form controls',
+    'rows, columns or cells were moved on "Bid", and these would not move with them: comments or form controls',
   );
 });
 

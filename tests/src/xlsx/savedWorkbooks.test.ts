@@ -279,13 +279,13 @@ describe("saving is refused, with the reason", () => {
     ["cells", "scattered", "conditional formats, comments or form controls"],
   ] as const)("where %s were moved on a sheet that holds what we don't move", (_, moves, stays) => {
     expect(() => save({ movesBySheet: new Map([["Bid", moves]]) })).toThrow(
-      `The workbook wasn't saved: rows, columns or cells were moved on "Bid", and these would stay behind: ${stays}; put them back (Ctrl+Z), then save.`,
+      `The workbook wasn't saved: rows, columns or cells were moved on "Bid", and these would not move with them: ${stays}; undo the move (Ctrl+Z), then save.`,
     );
   });
 
-  it("where the file's sheets stand in another order", () => {
+  it("where the file's sheets are in a different order", () => {
     expect(() => save(undefined, (book) => ({ ...book, sheets: [...book.sheets].reverse() }))).toThrow(
-      "the file's sheets stand in another order",
+      "the file's sheets are in a different order",
     );
   });
 

@@ -15,7 +15,7 @@ const MOST_CELLS = 2_000_000;
 export const refuseVast = ({ name, area }: Block): void => {
   if (cellCount(area) > MOST_CELLS)
     throw new InputError(
-      `"${name}" is in use as far as ${a1(area.to)}, and that is too much to read. Delete what stands far off from the rest.`,
+      `"${name}" is used as far as ${a1(area.to)}, which is too much to read. Delete the cells that are far away from the rest.`,
     );
 };
 

@@ -9,7 +9,7 @@ export const allOrNothing = async <T>(act: () => Promise<T>, takeBack: () => Pro
       await takeBack();
     } catch (second) {
       throw new Error(
-        `${errorMessage(failure)}; and what was done could not be taken back: ${errorMessage(second)}`,
+        `${errorMessage(failure)}; and what was done could not be undone: ${errorMessage(second)}`,
         {
           cause: failure,
         },

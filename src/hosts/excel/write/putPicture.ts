@@ -24,7 +24,7 @@ interface Lying extends PictureSize {
 const NEARLY_POINTS = 2;
 
 const WHICH_IS_OURS =
-  "Another shape came at the same moment, and Excel doesn't say which is the picture: it lies where the selection was.";
+  "Another shape was added at the same moment, and Excel doesn't say which one is the picture. It is where the selection was.";
 
 const isSame = (a: Lying, b: Lying): boolean => a.sheetId === b.sheetId && a.shapeId === b.shapeId;
 
@@ -123,7 +123,7 @@ export const putPicture = async (
     async () => {
       await insertSvg(picture.svg, size);
       const [came, other] = await findOurs();
-      if (!came) throw new Error("Excel took no picture.");
+      if (!came) throw new Error("Excel inserted no picture.");
       if (other) throw new Error(WHICH_IS_OURS);
       const isElsewhere = came.sheetId !== corner.sheetId;
       if (isElsewhere) most = 2;

@@ -292,11 +292,11 @@ describe("a sheet of many cells", () => {
     const { other, host } = long();
     other.cells.set("XFD1048576", { formula: 1 });
     await expect(host.contents()).rejects.toThrow(
-      '"Other" is in use as far as XFD1048576, and that is too much',
+      '"Other" is used as far as XFD1048576, which is too much',
     );
     expect((await host.activeSheet()).sheet).toBe("Bid");
     const { undo } = await addTakeoff(host, DEMO_TAKEOFF);
-    await expect(undo()).rejects.toThrow('"Other" is in use as far as XFD1048576');
+    await expect(undo()).rejects.toThrow('"Other" is used as far as XFD1048576');
   });
 });
 
