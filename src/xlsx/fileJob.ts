@@ -4,12 +4,12 @@ import type { SaveOptions } from "./write/writeBook";
 import { openXlsx, saveXlsx, type XlsxFile } from "./xlsxFile";
 import { readZip } from "./package/zip";
 
-/** Reading or writing a file, as a message to a worker: seconds for 100,000 cells, in which a person goes on typing. */
+/** Reading or writing a file, as a message to a worker. It takes seconds for 100,000 cells, and the user goes on typing. */
 export type FileJob =
   | { readonly kind: "read"; readonly bytes: Uint8Array }
   | {
       readonly kind: "write";
-      /** The opened file, what its cells held, and the workbook as it stood when it had been calculated. */
+      /** The opened file, its cells as stored, and the workbook after its first calculation. */
       readonly from?: { readonly bytes: Uint8Array; readonly inFile: Book; readonly calculated: Book };
       readonly now: Book;
       readonly options: SaveOptions;
@@ -18,7 +18,7 @@ export type FileJob =
 export interface FileAnswer {
   readonly read: Pick<XlsxFile, "book" | "notShown">;
   readonly write: {
-    /** Left out where nothing had changed: the file is the very same. */
+    /** Undefined where nothing has changed: the file stays as it is. */
     readonly changed?: Uint8Array;
   };
 }

@@ -1,7 +1,7 @@
 import { errorMessage } from "../workbook/errorMessage";
 import { doFileJob, type FileJob } from "./fileJob";
 
-/** What a worker answers: the work that is done, or in a sentence why not. */
+/** A worker's answer: its result, or an error message. */
 export type WorkerAnswer = { readonly done: unknown } | { readonly failure: string };
 
 const answer = (job: FileJob): WorkerAnswer => {

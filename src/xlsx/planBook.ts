@@ -24,7 +24,7 @@ const dropDownsOf = (cells: readonly PlannedCell[]): DropDown[] =>
 const sizes = (pixels: Readonly<Record<number, number>>) =>
   new Map(Object.entries(pixels).map(([index, sizePx]) => [Number(index), { sizePx }]));
 
-/** Sheets for a file of their own, without a spreadsheet between: their formulas show the results that the plan knows. */
+/** A book of new sheets, made without the engine. Formulas show the results that the plan gives. */
 export const planBook = (sheets: readonly PrintableSheet[]): Book => {
   const styles = new Map<string, IStyleData>();
   const styleOf = ({ style, numberFormat }: PlannedCell): { style?: string } => {

@@ -1,13 +1,13 @@
 import { CellError } from "../../shared/cell";
 import type { Book, BookCell } from "./book/book";
 
-/** A message carries an error as bare data. */
+/** A structured clone turns a CellError into a plain object. */
 const withError = (cell: BookCell): BookCell =>
   typeof cell.value === "object" && cell.value !== null
     ? { ...cell, value: new CellError(cell.value.code, cell.value.message) }
     : cell;
 
-/** A book as it was before it went through a message. */
+/** A book received from a worker, with its cell errors as CellError again. */
 export const restoreErrors = (book: Book): Book => ({
   ...book,
   sheets: book.sheets.map((sheet) => ({

@@ -9,16 +9,16 @@ export interface XlsxFile {
   readonly bytes: Uint8Array;
   readonly parts: Parts;
   readonly book: Book;
-  /** What it holds that isn't shown, in words: `2 charts`. All of it stays in the file. */
+  /** What it has that isn't shown, such as `2 charts`. All of it stays in the file. */
   readonly notShown: readonly string[];
 }
 
-/** Opens a workbook, or says in a sentence why not (`FileError`). */
+/** Opens a workbook, or throws a `FileError`. */
 export const openXlsx = (bytes: Uint8Array): XlsxFile => {
   const parts = readZip(bytes);
   const inSheets: SheetNotShown[] = [];
-  const book = readBook(parts, (sheet, overCells) =>
-    inSheets.push({ counts: countNotShown(sheet), ...overCells }),
+  const book = readBook(parts, (sheet, drawings) =>
+    inSheets.push({ counts: countNotShown(sheet), ...drawings }),
   );
   return { bytes, parts, book, notShown: contentNotShown(parts, inSheets) };
 };
@@ -26,15 +26,15 @@ export const openXlsx = (bytes: Uint8Array): XlsxFile => {
 const isSame = (before: Parts, now: Parts): boolean =>
   before.size === now.size && [...now].every(([path, part]) => before.get(path) === part);
 
-/** A file that was opened, and the workbook as it stood when it had been calculated. */
+/** An opened file, and the workbook after its first calculation. */
 export interface SaveFrom {
   readonly file: Omit<XlsxFile, "notShown">;
   readonly calculated: Book;
 }
 
 /**
- * The file with what has changed since `calculated`. A workbook that came from no file is written whole. Where nothing has
- * changed, the file is the very same.
+ * The file with what has changed since `calculated`, or a new file where there is none to start from. Where nothing has
+ * changed, the result is the same bytes.
  */
 export const saveXlsx = (from: SaveFrom | undefined, now: Book, options?: SaveOptions): Uint8Array => {
   const opened: Opened | undefined = from && {

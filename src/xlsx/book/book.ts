@@ -4,21 +4,21 @@ import type { CellAddress } from "../../workbook/address";
 import type { InputPrompt, PrintableSheet } from "../../workbook/printableSheet";
 import type { Print } from "../../workbook/plan";
 
-/** A workbook as plain values, between a file and the engine: what both can say of cells and sheets. */
+/** A cell of a workbook as plain values, which both the file and the engine can express. */
 export interface BookCell {
   /** For a formula, its last result. */
   readonly value: Cell;
   /** As a person reads it, with the equals sign. */
   readonly formula?: string;
-  /** How many cells its result fills, where that is more than its own. */
+  /** The size of its spill range, where that is more than one cell. */
   readonly spill?: { readonly rows: number; readonly columns: number };
-  /** Filled by the formula of a cell above or to the left. */
+  /** Filled by the spilling formula of a cell above or to the left. */
   readonly isSpilled?: boolean;
   /** A key of the book's styles. */
   readonly style?: string;
 }
 
-/** A row or a column; undefined is as usual. */
+/** A row or a column; undefined means the default. */
 export interface BookRowOrColumn {
   readonly sizePx?: number;
   readonly isHidden?: boolean;
@@ -29,11 +29,11 @@ export interface DropDown {
   /** `B4:B9` */
   readonly ranges: readonly string[];
   readonly choices: readonly string[];
-  /** Where the words stand, where they stand in cells: `Lists!$A$1:$A$4`. */
+  /** The cells that hold the choices, if cells do: `Lists!$A$1:$A$4`. */
   readonly from?: string;
 }
 
-/** A table of the spreadsheet's own. */
+/** An Excel table (ListObject). */
 export interface BookTable {
   readonly name: string;
   /** `A1:C9`, its heading and total rows included. */
@@ -41,14 +41,14 @@ export interface BookTable {
   readonly columns: readonly string[];
   readonly hasHeadings: boolean;
   readonly hasTotals: boolean;
-  /** Its filter leaves rows out. */
+  /** Its filter hides rows. */
   readonly hidesRows: boolean;
 }
 
 /** A picture over the cells. */
 export interface BookPicture {
   readonly at: CellAddress;
-  /** From the corner of the cell that it begins in. */
+  /** From the top left corner of that cell. */
   readonly offsetPx?: { readonly x: number; readonly y: number };
   /** In pixels. */
   readonly width: number;
@@ -57,28 +57,28 @@ export interface BookPicture {
   readonly svg?: Uint8Array;
 }
 
-/** A place over the cells: from the upper left corner of one. */
+/** A point over the cells, measured from the top left corner of one. */
 export interface AnchorPoint extends CellAddress {
   readonly offsetPx: { readonly x: number; readonly y: number };
 }
 
-/** A picture or a drawing that a file holds, to be looked at: the file keeps its own. */
+/** A picture or drawing of a file, for viewing only: saving keeps the file's own. */
 export interface FilePicture {
   readonly from: AnchorPoint;
-  /** Where it ends, or how large it is. */
+  /** Its bottom right corner, or its size. */
   readonly to: AnchorPoint | { readonly widthPx: number; readonly heightPx: number };
-  /** For those who can't see it; empty where the file says nothing. */
+  /** Its alternative text; empty where the file has none. */
   readonly description: string;
-  /** The picture itself, as an address that holds all of it. */
+  /** The picture as a data URL. */
   readonly source: string;
 }
 
 export interface BookSheet {
   readonly name: string;
-  /** The engine's own, by which a sheet is known again under another name. */
+  /** The engine's id, which identifies a sheet after it is renamed. */
   readonly id?: string;
   readonly isHidden: boolean;
-  /** The file doesn't let its cells be changed. */
+  /** The file protects its cells from changes. */
   readonly isProtected?: boolean;
   /** A filter of the file hides rows. */
   readonly isFiltered?: boolean;
@@ -93,23 +93,23 @@ export interface BookSheet {
   readonly merges: readonly string[];
   readonly frozen: { readonly rows: number; readonly columns: number };
   readonly dropDowns: readonly DropDown[];
-  /** How it goes to paper; undefined: as the file has it, or as usual. */
+  /** Page setup; undefined keeps the file's, or the default. */
   readonly print?: Print;
-  /** Cells that are typed into, with what is told there. Only a new sheet has any. */
+  /** Input cells with their prompts. Only a new sheet has any. */
   readonly entries?: readonly InputPrompt[];
-  /** Rows with which a new page begins. Only a new sheet has any. */
+  /** Rows that start a new page. Only a new sheet has any. */
   readonly breaksBefore?: PrintableSheet["pageBreaksBefore"];
   /** A drawing over the cells. Only a new sheet has one. */
   readonly drawing?: PrintableSheet["drawing"];
-  /** Pictures that were put on it since it was opened. */
+  /** Pictures inserted since the file was opened. */
   readonly pictures?: readonly BookPicture[];
-  /** Pictures and drawings of its file that can be shown. They are never written. */
+  /** Pictures and drawings of the file that can be shown. They are never written. */
   readonly filePictures?: readonly FilePicture[];
 }
 
 export interface BookName {
   readonly name: string;
-  /** The sheet that it is known on; undefined: everywhere. */
+  /** The sheet it is scoped to; undefined for the whole workbook. */
   readonly sheet?: string;
   /** A range such as `'Panel'!$B$4`, or a formula that begins with an equals sign. */
   readonly target: string;
@@ -119,11 +119,11 @@ export interface Book {
   readonly sheets: readonly BookSheet[];
   readonly names: readonly BookName[];
   readonly styles: ReadonlyMap<string, IStyleData>;
-  /** Styles of cells that may be changed on a protected sheet. */
+  /** Styles of cells that are unlocked on a protected sheet. */
   readonly unlockedStyles?: readonly string[];
 }
 
-/** The key of a style that came from a file: its number there. */
+/** The key of a file's cell style: its index in `cellXfs`. */
 export const fileStyleKey = (index: number): string => `xf-${index}`;
 
 export const fileStyleIndex = (key: string | undefined): number | undefined => {

@@ -1,4 +1,4 @@
-/** Why a file can't be opened or saved, in a sentence for the person at the sheet. */
+/** Why a file can't be opened or saved. The message is shown to the user. */
 export class FileError extends Error {
   constructor(message: string) {
     super(message);

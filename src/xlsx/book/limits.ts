@@ -1,6 +1,6 @@
 const MB = 1_000_000;
 
-/** What a workbook file may ask of memory. Real bids stay far below; a file made to exhaust a machine is stopped here. */
+/** Limits on what a file may take of memory. Real bids stay far below them; they stop a file made to exhaust a machine. */
 export const LIMITS = {
   fileBytes: 60 * MB,
   parts: 5_000,
@@ -10,11 +10,11 @@ export const LIMITS = {
   elements: 1_500_000,
   depth: 200,
   cells: 400_000,
-  /** What lies over the cells of all sheets and is shown; what goes beyond stays in the file and isn't shown. */
+  /** Drawings of all sheets that are shown. What exceeds these limits stays in the file and isn't shown. */
   drawingBytes: 20 * MB,
   pictures: 500,
   pictureBytes: 40 * MB,
-  /** A small file can hold a huge picture of one color. */
+  /** A small file can hold a huge picture in one color. */
   picturePixels: 50 * MB,
 } as const;
 

@@ -1,13 +1,13 @@
 import type { CellAddress } from "../../workbook/address";
 
-/** Whole rows or columns put in before the one at `at`, counted from 0; or taken out from there on, where `count` is below 0. */
+/** Whole rows or columns inserted before index `at`, counted from 0. A negative `count` deletes rows or columns from there on. */
 export interface RowColumnMove {
   readonly axis: keyof CellAddress;
   readonly at: number;
   readonly count: number;
 }
 
-/** What was moved on a sheet: whole rows and columns, one after the other, or also cells that nobody follows. */
+/** The moves on a sheet, in order: whole rows and columns only, or "scattered" where blocks of cells moved too. */
 export type SheetMoves = readonly RowColumnMove[] | "scattered";
 
 const indexAfter = (index: number, { at, count }: RowColumnMove): number | undefined => {
@@ -15,7 +15,7 @@ const indexAfter = (index: number, { at, count }: RowColumnMove): number | undef
   return index < at - count ? undefined : index + count;
 };
 
-/** Where a cell stands after the moves; nowhere where it was taken out. */
+/** The address of a cell after the moves; undefined where it was deleted. */
 export const addressAfter = (place: CellAddress, moves: readonly RowColumnMove[]): CellAddress | undefined =>
   moves.reduce<CellAddress | undefined>((now, move) => {
     const index = now && indexAfter(now[move.axis], move);

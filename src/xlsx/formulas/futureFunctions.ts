@@ -1,5 +1,5 @@
 /**
- * Functions that came after the file format: a file writes them with a prefix, a person without. From Microsoft's published
+ * Functions newer than the file format, which a file stores with the prefix `_xlfn.`. From Microsoft's published
  * list "Issue: An _xlfn. prefix is displayed in front of a formula" and the names in the [MS-XLSX] specification.
  */
 export const FUTURE_FUNCTIONS: ReadonlySet<string> = new Set(
@@ -16,5 +16,5 @@ export const FUTURE_FUNCTIONS: ReadonlySet<string> = new Set(
   VAR.S VSTACK WEBSERVICE WEIBULL.DIST WRAPCOLS WRAPROWS XLOOKUP XMATCH XOR Z.TEST`.split(/\s+/),
 );
 
-/** These two have a second prefix. */
+/** These two have a second prefix, `_xlws.`. */
 export const FUTURE_WORKSHEET_FUNCTIONS: ReadonlySet<string> = new Set(["FILTER", "SORT"]);

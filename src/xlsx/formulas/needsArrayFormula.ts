@@ -2,14 +2,14 @@ import { catalog } from "../../../functions/index";
 import { qualifiedName } from "../../workbook/namespace";
 import { isCall, tokensOf, type Token } from "../../workbook/formulas/tokens";
 
-/** Functions that take a whole range as one argument, so that a range in them stays a range in any spreadsheet. */
+/** Functions that take a whole range as one argument: no spreadsheet reduces a range in them to one cell. */
 const TAKES_RANGES: ReadonlySet<string> = new Set(
   `SUM SUMIF SUMIFS SUMPRODUCT SUMSQ AVERAGE AVERAGEA AVERAGEIF AVERAGEIFS COUNT COUNTA COUNTBLANK COUNTIF COUNTIFS MAX MAXA MAXIFS MIN
   MINA MINIFS MEDIAN MODE PRODUCT STDEV STDEVP VAR VARP LARGE SMALL RANK PERCENTILE QUARTILE INDEX MATCH XMATCH VLOOKUP HLOOKUP LOOKUP XLOOKUP
   ROWS COLUMNS AND OR XOR CONCAT TEXTJOIN SUBTOTAL AGGREGATE NPV IRR AREAS OFFSET`.split(/\s+/),
 );
 
-/** Native functions whose answer may be a block. */
+/** Native functions that may return an array. */
 const ANSWERS_BLOCKS: ReadonlySet<string> = new Set(
   `FILTER SORT SORTBY UNIQUE SEQUENCE RANDARRAY MAP BYROW BYCOL SCAN MAKEARRAY REDUCE LET LAMBDA VSTACK HSTACK TOCOL TOROW WRAPROWS WRAPCOLS TAKE DROP EXPAND
   CHOOSEROWS CHOOSECOLS TEXTSPLIT TRANSPOSE MMULT MINVERSE MUNIT FREQUENCY LINEST LOGEST TREND GROWTH OFFSET INDIRECT CHOOSE`.split(
@@ -20,7 +20,7 @@ const ANSWERS_BLOCKS: ReadonlySet<string> = new Set(
 const tables = new Set(catalog.filter(({ columns }) => columns !== undefined).map(qualifiedName));
 const custom = new Set(catalog.map(qualifiedName));
 
-/** For each token, the function that it is an argument of; empty text where it is in none. */
+/** For each token, the function it is an argument of; empty where it is in none. */
 const enclosing = (tokens: readonly Token[]): string[] => {
   const open: string[] = [];
   return tokens.map(({ text }, at) => {
@@ -34,8 +34,8 @@ const enclosing = (tokens: readonly Token[]): string[] => {
 const OPERATOR = /^[-+*/^&=<>%]$/;
 
 /**
- * Whether a formula must be kept as an array formula even though it shows a single value now: older files, and so plain
- * formulas in any file, take one cell out of a range wherever one value is wanted. In doubt yes, which changes nothing else.
+ * Whether a formula must be stored as an array formula even though it shows a single value now. A plain formula in a file
+ * reduces a range to one cell wherever it needs one value (implicit intersection). If in doubt, yes: it changes nothing else.
  */
 export const needsArrayFormula = (formula: string): boolean => {
   const tokens = tokensOf(formula.replace(/^\s*=/, "")).filter(({ kind }) => kind !== "space");

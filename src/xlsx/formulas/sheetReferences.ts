@@ -1,19 +1,19 @@
 import { sheetPrefix } from "../../workbook/address";
 import { formulaOf, tokensOf, type Token } from "../../workbook/formulas/tokens";
 
-/** What became of sheets, by their names in small letters: another name, or none where a sheet was taken away. */
+/** Renamed and deleted sheets: the old name in lowercase, and the new name, or undefined where the sheet was deleted. */
 export type SheetRenames = ReadonlyMap<string, string | undefined>;
 
-/** What a formula may name that isn't there any more, or has another name. */
+/** What has another name now, or is gone, and may still be named in formulas. */
 export interface RenamesAndDeletions {
   readonly sheets: SheetRenames;
-  /** Tables that went with their sheets, in small letters. */
+  /** Tables deleted with their sheets, in lowercase. */
   readonly deletedTables: ReadonlySet<string>;
 }
 
 interface Replacement {
   readonly token: Token;
-  /** Behind the last token that it stands for. */
+  /** The index after the last token it replaces. */
   readonly end: number;
 }
 
@@ -26,11 +26,11 @@ const textAt = (tokens: readonly Token[], at: number): string | undefined => tok
 const unquoted = ({ kind, text }: Token): string =>
   kind === "quoted" ? text.slice(1, -1).replaceAll("''", "'") : text;
 
-/** Behind the reference that begins at an index: one cell, a range, or a name. */
+/** The index after the reference that begins at `at`: one cell, a range, or a name. */
 const endOfReference = (tokens: readonly Token[], at: number): number =>
   textAt(tokens, at + 1) === ":" && tokens[at + 2]?.kind === "reference" ? at + 3 : at + 1;
 
-/** Behind `Jan:Mar` at an index, the first and last of the sheets that a formula reads through; undefined where there is none. */
+/** The index after `Jan:Mar` (the sheets of a 3-D reference) at `at`; undefined where there is none. */
 const endOfSheetRange = (tokens: readonly Token[], at: number): number | undefined =>
   tokens[at]?.kind === "word" &&
   textAt(tokens, at - 1) !== "!" &&
@@ -40,7 +40,7 @@ const endOfSheetRange = (tokens: readonly Token[], at: number): number | undefin
     ? at + 3
     : undefined;
 
-/** The names before the `!` at an index `end`, of one sheet or of the first and last of several, as they are now. */
+/** Replaces the sheet names before the `!` at index `end`: one sheet, or the first and last of a 3-D reference. */
 const rewriteSheets = (
   tokens: readonly Token[],
   names: readonly string[],
@@ -100,11 +100,11 @@ const rewritten = (formula: string, follows: readonly Rewrite[]): string => {
   return formulaOf(now);
 };
 
-/** A formula that calls sheets by the names that they have now; what was on a sheet that is gone is an error in it. */
+/** A formula with the current names of its sheets. A reference to a deleted sheet or table becomes #REF!. */
 export const updateReferences = (formula: string, { sheets, deletedTables }: RenamesAndDeletions): string =>
   rewritten(formula, [rewriteSheetRange(sheets), rewriteSheet(sheets), rewriteTable(deletedTables)]);
 
-/** The same where the engine has followed already: it knows neither sheets from one to another nor that a table is gone. */
+/** The same for cells, where the engine has updated references except 3-D references and deleted tables. */
 export const updateWhereEngineDoesNot = (
   formula: string,
   { sheets, deletedTables }: RenamesAndDeletions,

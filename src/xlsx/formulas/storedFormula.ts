@@ -3,10 +3,10 @@ import { FUTURE_FUNCTIONS, FUTURE_WORKSHEET_FUNCTIONS } from "./futureFunctions"
 import { formulaOf, isCall, tokensOf, type Token } from "../../workbook/formulas/tokens";
 
 /**
- * The one place that knows how a file writes a formula differently from a person:
- * - a custom function is `_xldudf_GABLE_COURSES(...)` for `GABLE.COURSES(...)`; the prefix is documented, the underscore for the
- *   dot is known from public examples only, so look at one real save before a release;
- * - a native function that came after the format is `_xlfn.XLOOKUP(...)`, two of them `_xlfn._xlws.FILTER(...)`;
+ * The one place that knows how a file stores a formula differently from what is typed:
+ * - a custom function is `_xldudf_GABLE_COURSES(...)` for `GABLE.COURSES(...)`; the prefix is documented; the underscore for
+ *   the dot is known from public examples only, so check it in one real save before a release;
+ * - a native function newer than the format (a future function) is `_xlfn.XLOOKUP(...)`, two of them `_xlfn._xlws.FILTER(...)`;
  * - a variable of LET or LAMBDA is `_xlpm.x`;
  * - there is no equals sign before it.
  */
@@ -25,16 +25,16 @@ const shownWord = (word: string): string => {
   if (startsWith(word, CUSTOM_PREFIX)) return `${NAMESPACE}.${word.slice(CUSTOM_PREFIX.length)}`;
   if (startsWith(word, VARIABLE_PREFIX)) return word.slice(VARIABLE_PREFIX.length);
   const prefix = [FUTURE_WORKSHEET_PREFIX, FUTURE_PREFIX].find((each) => startsWith(word, each));
-  // A function that isn't on our list keeps its prefix: it comes back to the file as it was.
+  // A function that isn't on our list keeps its prefix, so that it is saved unchanged.
   if (prefix === undefined || !isListed(word.slice(prefix.length).toUpperCase())) return word;
   return word.slice(prefix.length);
 };
 
-/** A file's formula as a person reads it, with the equals sign. */
+/** A stored formula as it is shown, with the equals sign. */
 export const shownFormula = (stored: string): string =>
   `=${formulaOf(tokensOf(stored).map((token) => (token.kind === "word" ? { ...token, text: shownWord(token.text) } : token)))}`;
 
-/** The tokens of a call between its brackets, argument by argument, as from and to; `end` is at the closing bracket. */
+/** The arguments of a call as token ranges; `end` is the index of the closing parenthesis. */
 const argumentsOf = (tokens: readonly Token[], call: number): { parts: [number, number][]; end: number } => {
   const parts: [number, number][] = [];
   let depth = 0;
@@ -58,7 +58,7 @@ interface Scope {
   readonly names: ReadonlySet<string>;
 }
 
-/** Where which names are variables. */
+/** The calls of LET and LAMBDA, with the variables each defines. */
 const scopesOf = (tokens: readonly Token[]): Scope[] =>
   tokens.flatMap((token, call) => {
     const name = token.text.toUpperCase();
@@ -80,7 +80,7 @@ const storedWord = (word: string): string => {
   return FUTURE_FUNCTIONS.has(upper) ? FUTURE_PREFIX + upper : word;
 };
 
-/** A formula that a person typed, as a file keeps it. */
+/** A typed formula as a file stores it. */
 export const storedFormula = (shown: string): string => {
   const tokens = tokensOf(shown.replace(/^\s*=/, ""));
   const scopes = scopesOf(tokens);
@@ -95,7 +95,7 @@ export const storedFormula = (shown: string): string => {
   );
 };
 
-/** What in a formula has no form in a file that we know of; undefined where all has. */
+/** The first part of a formula that we can't store; undefined where all of it can be stored. */
 export const unwritablePart = (shown: string): string | undefined => {
   const tokens = tokensOf(shown);
   const odd = tokens.find(

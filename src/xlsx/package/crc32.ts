@@ -4,7 +4,7 @@ const TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
   return value;
 });
 
-/** The checksum that a zip file keeps of each part (the library unpacks without checking it). */
+/** The CRC-32 that a zip file stores for each part. (The library decompresses without checking it.) */
 export const crc32 = (bytes: Uint8Array): number => {
   let crc = 0xffffffff;
   for (const byte of bytes) crc = (crc >>> 8) ^ (TABLE[(crc ^ byte) & 0xff] ?? 0);

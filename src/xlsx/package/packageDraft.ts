@@ -18,10 +18,10 @@ const NO_RELATIONSHIPS = `${XML_HEAD}<Relationships xmlns="http://schemas.openxm
 export const encodeXml = (text: string): Uint8Array =>
   new TextEncoder().encode(text.startsWith("<?xml") ? text : XML_HEAD + text);
 
-/** A package while it is being changed: parts that nobody touches are the opened file's own bytes. */
+/** A package while it is being changed. Parts without changes keep the opened file's bytes. */
 export class PackageDraft {
   private readonly parts: Map<string, Uint8Array>;
-  /** Parsing a large sheet takes a second: once is enough while it stays as it is. */
+  /** Parsing a large sheet takes a second, so a part is parsed once until it changes. */
   private readonly parsed = new WeakMap<Uint8Array, XmlPart>();
 
   constructor(parts: Parts) {
@@ -44,12 +44,12 @@ export class PackageDraft {
     return part;
   }
 
-  /** Changes a part at some places of its source; says whether there were any. */
+  /** Changes a part by splices of its source. Returns whether there were any. */
   edit(path: string, changes: (part: XmlPart) => readonly Splice[]): boolean {
     const part = this.read(path);
     const splices = changes(part);
     if (splices.length === 0) return false;
-    // The text is written as UTF-8 whatever it came in.
+    // Parts are written as UTF-8, whatever their encoding was.
     const source = applySplices(part.source, splices)
       .replace(/^\uFEFF/, "")
       .replace(/^(<\?xml[^>]*encoding=["'])[^"']*/, "$1UTF-8");
@@ -57,7 +57,7 @@ export class PackageDraft {
     return true;
   }
 
-  /** The first of `xl/worksheets/sheet1.xml`, `sheet2.xml` ... that is free. */
+  /** The first unused path of `xl/worksheets/sheet1.xml`, `sheet2.xml` ... */
   freePath(before: string, after: string): string {
     const taken = new Set([...this.parts.keys()].map((path) => path.toLowerCase()));
     let number = 1;
@@ -74,7 +74,7 @@ export class PackageDraft {
     ]);
   }
 
-  /** Draws an arrow from a part to another, and returns its id. */
+  /** Adds a relationship from one part to another. Returns its id. */
   addRelationship(from: string, kind: string, to: string): string {
     const path = relationshipsPathOf(from);
     if (!this.parts.has(path)) this.parts.set(path, encodeXml(NO_RELATIONSHIPS));
@@ -90,7 +90,7 @@ export class PackageDraft {
     return id;
   }
 
-  /** Takes a part away, with the arrow to it and all that only it led to. */
+  /** Removes a part, the relationship to it, and the parts that only it led to. */
   remove(from: string, path: string): void {
     const before = reachableParts(this.parts);
     const ids = new Set(

@@ -2,14 +2,14 @@ import { FileError } from "../book/fileError";
 import { parseXml } from "../xml/xml";
 import type { Parts } from "./zip";
 
-/** An arrow from one part to another, or to something outside of the file. */
+/** A relationship from one part to another, or to something outside the file. */
 export interface Relationship {
   readonly id: string;
-  /** The last word of its type: `worksheet`, `styles`. */
+  /** The last segment of its type: `worksheet`, `styles`. */
   readonly kind: string;
   /** The whole type. */
   readonly type: string;
-  /** A part's path, or an address outside. */
+  /** A part's path, or an external address. */
   readonly target: string;
   readonly isExternal: boolean;
 }
@@ -21,7 +21,7 @@ const folderOf = (path: string): string => path.slice(0, path.lastIndexOf("/") +
 export const relationshipsPathOf = (path: string): string =>
   `${folderOf(path)}_rels/${path.slice(path.lastIndexOf("/") + 1)}.rels`;
 
-/** `../media/image1.png` as seen from a part, as a path in the package. A path can't lead out of it. */
+/** Resolves `../media/image1.png` from a part to a path in the package. Rejects a path that leads out of it. */
 const resolve = (from: string, target: string): string => {
   const steps: string[] = [];
   for (const step of (target.startsWith("/") ? target : folderOf(from) + target).split("/")) {
@@ -33,13 +33,13 @@ const resolve = (from: string, target: string): string => {
   return steps.join("/");
 };
 
-/** Where a part stands that is written with other letter case than its name has. */
+/** The part's real path, where the target differs from it in letter case. */
 const actualPath = (parts: Parts, path: string): string =>
   parts.has(path)
     ? path
     : ([...parts.keys()].find((each) => each.toLowerCase() === path.toLowerCase()) ?? path);
 
-/** The arrows that go out of a part; the package's own with an empty path. */
+/** The relationships of a part, or of the package itself where the path is empty. */
 export const relationshipsOf = (parts: Parts, from: string): Relationship[] => {
   const path = relationshipsPathOf(from);
   const bytes = parts.get(path);
@@ -58,7 +58,7 @@ export const relationshipsOf = (parts: Parts, from: string): Relationship[] => {
   });
 };
 
-/** The parts that some way of arrows leads to, from the package itself. */
+/** The parts that can be reached from the package by relationships. */
 export const reachableParts = (parts: Parts): ReadonlySet<string> => {
   const found = new Set<string>();
   const next = [""];
@@ -71,5 +71,5 @@ export const reachableParts = (parts: Parts): ReadonlySet<string> => {
   return found;
 };
 
-/** How a part is written in another's relationships: from the package's root. */
+/** A part's path as a relationship's target, from the package's root. */
 export const targetText = (path: string): string => `/${path}`;

@@ -7,11 +7,11 @@ export interface SheetEntry {
   readonly name: string;
   readonly path: string;
   readonly isHidden: boolean;
-  /** Charts on a sheet of their own, dialogs and old macro sheets have no cells that could be shown. */
+  /** False for chart sheets, dialog sheets and old macro sheets. */
   readonly hasCells: boolean;
 }
 
-/** Where the parts of a workbook stand in its package. */
+/** The parts of a workbook in its package. */
 export interface WorkbookParts {
   readonly path: string;
   readonly root: XmlElement;
@@ -46,21 +46,21 @@ export const workbookParts = (parts: Parts): WorkbookParts => {
     );
   const relationships = relationshipsOf(parts, path);
   const sheets = childrenOf(childOf(root, "sheets"), "sheet").map(({ attributes }) => {
-    // The prefix of the relationship's id may differ; its local name doesn't.
+    // The prefix of `r:id` may differ between files.
     const id = [...attributes].find(([name]) => /(?:^|:)id$/.test(name))?.[1];
-    const arrow = relationships.find((each) => each.id === id);
-    if (!arrow || !parts.has(arrow.target))
+    const relationship = relationships.find((each) => each.id === id);
+    if (!relationship || !parts.has(relationship.target))
       throw new FileError(`The file has no part for its sheet "${attributes.get("name") ?? ""}".`);
     return {
       name: attributes.get("name") ?? "",
-      path: arrow.target,
+      path: relationship.target,
       isHidden: (attributes.get("state") ?? "visible") !== "visible",
-      hasCells: arrow.kind === "worksheet",
+      hasCells: relationship.kind === "worksheet",
     };
   });
   return { path, root, sheets, relationships };
 };
 
-/** The part of a kind that the workbook points to, such as its styles. */
+/** The workbook's part of a kind, such as its styles. */
 export const partOfKind = ({ relationships }: WorkbookParts, kind: string): string | undefined =>
   relationships.find((each) => each.kind === kind && !each.isExternal)?.target;

@@ -4,12 +4,12 @@ import { FileError } from "../book/fileError";
 import { inMegabytes, LIMITS } from "../book/limits";
 import { packedBytesOf, readDirectory, type DirectoryEntry } from "./zipDirectory";
 
-/** The parts of a package by name, in the file's order. A map, so that no name can be taken for a property. */
+/** The parts of a package by path, in the file's order. A map, so that a part can't be called `__proto__`. */
 export type Parts = ReadonlyMap<string, Uint8Array>;
 
 const STORED = 0;
 const DEFLATED = 8;
-/** Unpacking may grow its input a thousandfold: little is fed at a time, so that little has to be thrown away. */
+/** Decompression may grow its input a thousandfold, so it is fed in small pieces and stopped early. */
 const FED_AT_A_TIME = 16_384;
 
 const damaged = (name: string): FileError =>
@@ -43,16 +43,16 @@ const unpack = (file: Uint8Array, entry: DirectoryEntry): Uint8Array => {
   return whole;
 };
 
-const ODD_NAME = /^[/]|[\\:\u0000-\u001f]|(?:^|\/)(?:\.{0,2}|__proto__)(?:\/|$)/;
+const INVALID_NAME = /^[/]|[\\:\u0000-\u001f]|(?:^|\/)(?:\.{0,2}|__proto__)(?:\/|$)/;
 
-const refuse = (entries: readonly DirectoryEntry[]): void => {
+const refuseInvalid = (entries: readonly DirectoryEntry[]): void => {
   const seen = new Set<string>();
   let total = 0;
   for (const { name, isEncrypted, bytes } of entries) {
     if (isEncrypted) throw new FileError("The file is protected by a password. Remove the password first.");
-    if (ODD_NAME.test(name))
+    if (INVALID_NAME.test(name))
       throw new FileError(`The file has a part with an invalid name: ${JSON.stringify(name)}.`);
-    // Part names are told apart without letter case.
+    // Part names are case-insensitive.
     if (seen.has(name.toLowerCase())) throw new FileError(`The file has two parts named ${name}.`);
     seen.add(name.toLowerCase());
     if (bytes > LIMITS.partBytes)
@@ -67,10 +67,10 @@ const refuse = (entries: readonly DirectoryEntry[]): void => {
     );
 };
 
-/** First bytes of the container that old .xls files and password-protected workbooks come in. */
+/** Magic number of the compound file format: old .xls files and password-protected workbooks. */
 const OLD_CONTAINER = [0xd0, 0xcf, 0x11, 0xe0];
 
-/** Unpacks a whole file; refuses one that is damaged, odd or larger than a workbook has any reason to be. */
+/** Decompresses a whole file. Rejects one that is damaged, malformed or over the limits. */
 export const readZip = (file: Uint8Array): Parts => {
   if (file.length > LIMITS.fileBytes)
     throw new FileError(
@@ -81,11 +81,11 @@ export const readZip = (file: Uint8Array): Parts => {
       "The file is protected by a password or is an old .xls. Save it as an .xlsx without a password.",
     );
   const entries = readDirectory(file).filter(({ name, bytes }) => !(name.endsWith("/") && bytes === 0));
-  refuse(entries);
+  refuseInvalid(entries);
   return new Map(entries.map((entry) => [entry.name, unpack(file, entry)]));
 };
 
-/** The oldest date that a zip can hold: the same workbook gives the same file. */
+/** The earliest date a zip can hold, so that the same workbook always gives the same file. */
 const NO_DATE = "1980-01-01T00:00:00";
 
 export const writeZip = (parts: Parts): Uint8Array =>

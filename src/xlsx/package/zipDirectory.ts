@@ -1,7 +1,7 @@
 import { FileError } from "../book/fileError";
 import { LIMITS } from "../book/limits";
 
-/** What the directory at the end of a zip file says of one entry. */
+/** An entry of a zip file's central directory. */
 export interface DirectoryEntry {
   readonly name: string;
   readonly isEncrypted: boolean;
@@ -17,21 +17,23 @@ const ENTRY_MARK = 0x02014b50;
 const END_BYTES = 22;
 const ENTRY_BYTES = 46;
 const LONGEST_COMMENT = 0xffff;
-/** A size that says "look elsewhere": files of more than 4 GB, which are over our limits anyway. */
-const ELSEWHERE = 0xffffffff;
+/** Marks a size stored in a ZIP64 record, for files over 4 GB. They are over our limits anyway. */
+const ZIP64_SIZE = 0xffffffff;
 
-const NO_ZIP = new FileError("This isn't an .xlsx workbook, or it is incomplete: it isn't a whole zip file.");
+const NOT_A_ZIP = new FileError(
+  "This isn't an .xlsx workbook, or it is incomplete: it isn't a whole zip file.",
+);
 
 const endAt = (view: DataView): number => {
   const first = Math.max(0, view.byteLength - END_BYTES - LONGEST_COMMENT);
   for (let at = view.byteLength - END_BYTES; at >= first; at--)
     if (view.getUint32(at, true) === END_MARK) return at;
-  throw NO_ZIP;
+  throw NOT_A_ZIP;
 };
 
 export const readDirectory = (file: Uint8Array): DirectoryEntry[] => {
   const view = new DataView(file.buffer, file.byteOffset, file.byteLength);
-  if (view.byteLength < END_BYTES) throw NO_ZIP;
+  if (view.byteLength < END_BYTES) throw NOT_A_ZIP;
   const end = endAt(view);
   const count = view.getUint16(end + 10, true);
   if (count > LIMITS.parts)
@@ -40,7 +42,7 @@ export const readDirectory = (file: Uint8Array): DirectoryEntry[] => {
   const names = new TextDecoder();
   let at = view.getUint32(end + 16, true);
   for (let index = 0; index < count; index++) {
-    if (at + ENTRY_BYTES > end || view.getUint32(at, true) !== ENTRY_MARK) throw NO_ZIP;
+    if (at + ENTRY_BYTES > end || view.getUint32(at, true) !== ENTRY_MARK) throw NOT_A_ZIP;
     const nameBytes = view.getUint16(at + 28, true);
     const entry: DirectoryEntry = {
       name: names.decode(file.subarray(at + ENTRY_BYTES, at + ENTRY_BYTES + nameBytes)),
@@ -51,7 +53,7 @@ export const readDirectory = (file: Uint8Array): DirectoryEntry[] => {
       bytes: view.getUint32(at + 24, true),
       headerAt: view.getUint32(at + 42, true),
     };
-    if ([entry.packedBytes, entry.bytes, entry.headerAt].includes(ELSEWHERE)) throw NO_ZIP;
+    if ([entry.packedBytes, entry.bytes, entry.headerAt].includes(ZIP64_SIZE)) throw NOT_A_ZIP;
     entries.push(entry);
     at += ENTRY_BYTES + nameBytes + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
   }
@@ -61,13 +63,13 @@ export const readDirectory = (file: Uint8Array): DirectoryEntry[] => {
 const LOCAL_HEADER_MARK = 0x04034b50;
 const LOCAL_HEADER_BYTES = 30;
 
-/** The packed bytes of an entry. */
+/** The compressed bytes of an entry. */
 export const packedBytesOf = (file: Uint8Array, { headerAt, packedBytes }: DirectoryEntry): Uint8Array => {
   const view = new DataView(file.buffer, file.byteOffset, file.byteLength);
   if (headerAt + LOCAL_HEADER_BYTES > file.length || view.getUint32(headerAt, true) !== LOCAL_HEADER_MARK)
-    throw NO_ZIP;
+    throw NOT_A_ZIP;
   const from =
     headerAt + LOCAL_HEADER_BYTES + view.getUint16(headerAt + 26, true) + view.getUint16(headerAt + 28, true);
-  if (from + packedBytes > file.length) throw NO_ZIP;
+  if (from + packedBytes > file.length) throw NOT_A_ZIP;
   return file.subarray(from, from + packedBytes);
 };

@@ -2,7 +2,7 @@ import { CellError, type Cell } from "../../../shared/cell";
 import { childOf, childrenOf, type XmlElement } from "../xml/xml";
 import { unescapeCellText } from "../xml/xmlText";
 
-/** The plain text of a text element, whose runs may each look different; how it is pronounced is no part of it. */
+/** The plain text of a rich text element. Phonetic text is left out. */
 export const plainText = (element: XmlElement | undefined): string => {
   const pieces = element?.children.filter(({ name }) => name === "t" || name === "r") ?? [];
   return pieces
@@ -13,7 +13,7 @@ export const plainText = (element: XmlElement | undefined): string => {
 
 export const readSharedStrings = (root: XmlElement): string[] => childrenOf(root, "si").map(plainText);
 
-/** What a cell holds, or its formula's last result. */
+/** A cell's value, or its formula's cached result. */
 export const readCellValue = (cell: XmlElement, sharedTexts: readonly string[]): Cell => {
   const type = cell.attributes.get("t") ?? "n";
   if (type === "inlineStr") return plainText(childOf(cell, "is"));

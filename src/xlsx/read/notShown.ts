@@ -3,13 +3,13 @@ import type { XmlElement } from "../xml/xml";
 import type { SheetDrawings } from "./drawings/readDrawings";
 import type { Parts } from "../package/zip";
 
-/** Parts of a package that we carry and mostly don't show, by where they stand. */
+/** Kinds of parts that we keep and mostly don't show, by path. */
 const PARTS: readonly (readonly [path: RegExp, one: string, many: string])[] = [
   [/^xl\/charts\/chart[^/]*\.xml$/i, "chart", "charts"],
   [/^xl\/chartsheets\/[^/]*\.xml$/i, "chart sheet", "chart sheets"],
   [/^xl\/pivotTables\/[^/]*\.xml$/i, "pivot table", "pivot tables"],
   [/^xl\/vbaProject\.bin$/i, "macro project", "macro projects"],
-  // A picture of lines stands beside its dots.
+  // An SVG is the second version of a raster picture.
   [/^xl\/media\/[^/]*(?<!\.svg)$/i, "picture", "pictures"],
   [/^xl\/comments[^/]*\.xml$|^xl\/comments\/[^/]*\.xml$/i, "sheet with comments", "sheets with comments"],
   [/^xl\/tables\/[^/]*\.xml$/i, "table", "tables"],
@@ -19,11 +19,11 @@ const PARTS: readonly (readonly [path: RegExp, one: string, many: string])[] = [
   [/^_xmlsignatures\/sig[^/]*\.xml$/i, "digital signature", "digital signatures"],
 ];
 
-/** A drawing part is also what a chart or a picture stands in: only one with shapes is a drawing to the eye. */
+/** A drawing part may hold charts and pictures only. It counts as a drawing where it has shapes. */
 const DRAWING_PART = /^xl\/drawings\/drawing[^/]*\.xml$/i;
 const SHAPE = /<(?:\w+:)?(?:sp|cxnSp)[\s>]/;
 
-/** Elements of a sheet that we carry and don't show. */
+/** Elements of a sheet that we keep and don't show. */
 const ELEMENTS: readonly (readonly [name: string, one: string, many: string])[] = [
   ["conditionalFormatting", "conditional format", "conditional formats"],
   ["dataValidation", "validation rule", "validation rules"],
@@ -38,12 +38,12 @@ const counted = (count: number, one: string, many: string): string[] =>
 const countElements = (element: XmlElement, name: string): number =>
   element.children.reduce((sum, child) => sum + (child.name === name ? 1 : countElements(child, name)), 0);
 
-/** How many elements of each kind stand in a sheet beside its cells, without those that are shown. */
+/** How many elements of each kind a sheet has that aren't shown. */
 export const countNotShown = (sheet: XmlElement): ReadonlyMap<string, number> =>
   new Map(
     ELEMENTS.map(([name]) => [
       name,
-      // What stands beside the cells is little; the cells themselves needn't be looked through.
+      // The cells, by far the largest part, have none of them.
       sheet.children.reduce(
         (sum, child) =>
           sum + (child.name === name ? 1 : child.name === "sheetData" ? 0 : countElements(child, name)),
@@ -55,7 +55,7 @@ export const countNotShown = (sheet: XmlElement): ReadonlyMap<string, number> =>
 const holdsDrawing = ([path, bytes]: readonly [string, Uint8Array]): boolean =>
   DRAWING_PART.test(path) && SHAPE.test(new TextDecoder().decode(bytes));
 
-/** What isn't shown of a sheet by its elements, and which parts over its cells are shown or left. */
+/** What isn't shown of a sheet: counts by element, and the parts of its drawings. */
 export interface SheetNotShown extends Pick<
   SheetDrawings,
   "partsShown" | "partsNotShown" | "linkedPictures"
@@ -73,7 +73,7 @@ const hiddenParts = (
   return [...parts].filter(([path]) => !shown.has(path));
 };
 
-/** What a file holds that isn't shown, in words: `2 charts`, `1 macro project`. */
+/** What a file has that isn't shown, for the user: `2 charts`, `1 macro project`. */
 export const contentNotShown = (parts: Parts, inSheets: readonly SheetNotShown[]): string[] => {
   const hidden = hiddenParts(parts, inSheets);
   return [

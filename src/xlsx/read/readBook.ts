@@ -20,7 +20,7 @@ const rootOf = (parts: Parts, path: string | undefined): XmlElement | undefined 
 
 const ONE_RANGE = /^(?:'(?:[^']|'')+'|[^'!\s]+)!\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?$/i;
 
-/** Names that the format keeps for itself, such as a print area. */
+/** Names reserved by the format, such as a print area. */
 export const isBuiltInName = (name: string): boolean => name.toLowerCase().startsWith("_xlnm.");
 
 export const readNames = ({ root, sheets }: Pick<WorkbookParts, "root" | "sheets">): BookName[] =>
@@ -33,10 +33,10 @@ export const readNames = ({ root, sheets }: Pick<WorkbookParts, "root" | "sheets
   });
 
 /**
- * The whole workbook as plain values, as far as we can show it. A sheet's part is shown to `see` while it is there: it is large;
- * what lies over its cells is, too.
+ * The whole workbook as plain values, as far as we can show it. Calls `see` with each sheet's part and drawings while they are
+ * in memory: parts are large.
  */
-export const readBook = (parts: Parts, see: (sheet: XmlElement, overCells: SheetDrawings) => void): Book => {
+export const readBook = (parts: Parts, see: (sheet: XmlElement, drawings: SheetDrawings) => void): Book => {
   const workbook = workbookParts(parts);
   const texts = rootOf(parts, partOfKind(workbook, "sharedStrings"));
   const sharedTexts = texts ? readSharedStrings(texts) : [];
@@ -51,14 +51,14 @@ export const readBook = (parts: Parts, see: (sheet: XmlElement, overCells: Sheet
     sheets: shown.map(({ name, path, isHidden }) => {
       const root = rootOf(parts, path);
       if (!root) throw new FileError(`The file has no part for its sheet "${name}".`);
-      const overCells = readDrawings(parts, path, budget);
-      see(root, overCells);
+      const drawings = readDrawings(parts, path, budget);
+      see(root, drawings);
       const tables = readTables(parts, path);
       return {
         ...readSheet(name, isHidden, root, sharedTexts),
         tables,
         isFiltered: hidesRows(root) || tables.some((table) => table.hidesRows),
-        ...(overCells.pictures.length > 0 && { filePictures: overCells.pictures }),
+        ...(drawings.pictures.length > 0 && { filePictures: drawings.pictures }),
       };
     }),
     names: readNames(workbook),

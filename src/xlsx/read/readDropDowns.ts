@@ -6,17 +6,17 @@ const RANGE =
   /^(?:(?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?$/u;
 const LITERAL = /^"(.*)"$/s;
 
-/** The words of a list, or where they stand; undefined where that takes a calculation, or the arrow is switched off. */
+/** A list's choices, or the cells that hold them. Undefined where they take a calculation, or where the arrow is turned off. */
 const readDropDown = (rule: XmlElement): DropDown | undefined => {
-  // The format's word for an arrow that isn't shown is this one.
+  // In the format, `showDropDown` means that the arrow is hidden.
   if (rule.attributes.get("type") !== "list" || flagAttribute(rule, "showDropDown")) return undefined;
   const ranges = (rule.attributes.get("sqref") ?? "").split(/\s+/).filter(Boolean);
   const list = childOf(rule, "formula1")?.text.trim() ?? "";
-  const [, words] = LITERAL.exec(list) ?? [];
-  if (words !== undefined)
+  const [, literal] = LITERAL.exec(list) ?? [];
+  if (literal !== undefined)
     return {
       ranges,
-      choices: words
+      choices: literal
         .replaceAll('""', '"')
         .split(",")
         .map((word) => word.trim()),
@@ -24,6 +24,6 @@ const readDropDown = (rule: XmlElement): DropDown | undefined => {
   return RANGE.test(list) ? { ranges, choices: [], from: list } : undefined;
 };
 
-/** The lists that a sheet's cells offer. */
+/** The drop-down lists of a sheet's cells. */
 export const readDropDowns = (sheet: XmlElement): readonly DropDown[] =>
   childrenOf(childOf(sheet, "dataValidations"), "dataValidation").flatMap((rule) => readDropDown(rule) ?? []);

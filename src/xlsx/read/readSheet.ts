@@ -9,8 +9,8 @@ import { allCellElements, formulaReader, rowElements, type CellElement } from ".
 import { columnPx, columnPxOfDigits, rowPx } from "../styles/sizes";
 import { childOf, childrenOf, flagAttribute, numberAttribute, type XmlElement } from "../xml/xml";
 
-/** Array formulas that fill several cells. */
-const MOST_BLOCKS = 2_000;
+/** The most array formulas of several cells on a sheet. */
+const MOST_ARRAY_FORMULAS = 2_000;
 
 const styleKey = (element: XmlElement, attribute: string): { style?: string } => {
   const index = numberAttribute(element, attribute);
@@ -28,7 +28,7 @@ const readColumns = (sheet: XmlElement): ReadonlyMap<number, BookRowOrColumn> =>
       ...(flagAttribute(element, "hidden") && { isHidden: true }),
       ...styleKey(element, "style"),
     };
-    // A line to the sheet's end is shown as far as anyone looks.
+    // A style to the sheet's last column is shown for 200 columns.
     const to =
       last >= LAST_CELL.column ? Math.min(first + 200, LAST_CELL.column) : Math.min(last, LAST_CELL.column);
     for (let column = first; column <= to; column++) columns.set(column, line);
@@ -59,7 +59,7 @@ const readFrozen = (sheet: XmlElement): BookSheet["frozen"] => {
   };
 };
 
-/** The cells that some array formula fills, other than its own, by address. */
+/** The addresses of cells filled by an array formula in another cell. */
 const spilledCells = (cells: readonly CellElement[]): ReadonlySet<string> => {
   const spilled = new Set<string>();
   const ranges = cells.flatMap(({ row, column, element }) => {
@@ -68,8 +68,8 @@ const spilledCells = (cells: readonly CellElement[]): ReadonlySet<string> => {
       formula?.attributes.get("t") === "array" ? parseRange(formula.attributes.get("ref") ?? "") : undefined;
     return range && rangeText(range) !== a1({ row, column }) ? [{ ...range, own: a1({ row, column }) }] : [];
   });
-  if (ranges.length > MOST_BLOCKS)
-    throw new FileError(`A sheet of the file has more than ${MOST_BLOCKS} array formulas.`);
+  if (ranges.length > MOST_ARRAY_FORMULAS)
+    throw new FileError(`A sheet of the file has more than ${MOST_ARRAY_FORMULAS} array formulas.`);
   for (const { from, to, own } of ranges)
     for (const each of cells)
       if (
@@ -82,7 +82,7 @@ const spilledCells = (cells: readonly CellElement[]): ReadonlySet<string> => {
   return spilled;
 };
 
-/** A sheet's part as plain values. */
+/** A worksheet part as plain values. */
 export const readSheet = (
   name: string,
   isHidden: boolean,
@@ -105,9 +105,9 @@ export const readSheet = (
     });
   }
   const format = childOf(sheet, "sheetFormatPr");
-  const usualRow = numberAttribute(format, "defaultRowHeight");
-  const usualColumn = numberAttribute(format, "defaultColWidth");
-  const usualDigits = numberAttribute(format, "baseColWidth");
+  const defaultRow = numberAttribute(format, "defaultRowHeight");
+  const defaultColumn = numberAttribute(format, "defaultColWidth");
+  const defaultDigits = numberAttribute(format, "baseColWidth");
   return {
     name,
     isHidden,
@@ -115,8 +115,9 @@ export const readSheet = (
     cells,
     rows: readRows(sheet),
     columns: readColumns(sheet),
-    ...(usualRow !== undefined && { defaultRowPx: rowPx(usualRow) }),
-    defaultColumnPx: usualColumn === undefined ? columnPxOfDigits(usualDigits ?? 8) : columnPx(usualColumn),
+    ...(defaultRow !== undefined && { defaultRowPx: rowPx(defaultRow) }),
+    defaultColumnPx:
+      defaultColumn === undefined ? columnPxOfDigits(defaultDigits ?? 8) : columnPx(defaultColumn),
     merges: childrenOf(childOf(sheet, "mergeCells"), "mergeCell").map(
       ({ attributes }) => attributes.get("ref") ?? "",
     ),

@@ -4,12 +4,12 @@ import { childOf, childrenOf, numberAttribute, parseXml, type XmlElement } from 
 import { unescapeCellText } from "../xml/xmlText";
 import type { Parts } from "../package/zip";
 
-/** Whether a filter that stands in a sheet or a table leaves rows out. */
+/** Whether the filter of a sheet or a table hides rows. */
 export const hidesRows = (holder: XmlElement): boolean =>
-  // A column may be listed without any rule, for its button alone.
+  // A column may be listed without a rule, for its filter button alone.
   childrenOf(childOf(holder, "autoFilter"), "filterColumn").some(({ children }) => children.length > 0);
 
-/** The tables of a sheet, which stand in parts of their own. */
+/** The tables of a sheet. Each has a part of its own. */
 export const readTables = (parts: Parts, sheetPath: string): BookTable[] =>
   relationshipsOf(parts, sheetPath).flatMap(({ kind, target }) => {
     const bytes = kind === "table" ? parts.get(target) : undefined;
@@ -17,7 +17,7 @@ export const readTables = (parts: Parts, sheetPath: string): BookTable[] =>
     const { root } = parseXml(bytes, target);
     return [
       {
-        // Formulas say this one; the attribute `name` is the program's own.
+        // Formulas use `displayName`; the attribute `name` is internal.
         name: root.attributes.get("displayName") ?? "",
         range: root.attributes.get("ref") ?? "",
         columns: childrenOf(childOf(root, "tableColumns"), "tableColumn").map(({ attributes }) =>

@@ -10,15 +10,15 @@ export interface RowElement {
   readonly element: XmlElement;
 }
 
-/** A cell's element and where it stands. */
+/** A cell's element and its address. */
 export interface CellElement extends CellAddress {
   readonly element: XmlElement;
 }
 
-/** Tells places apart in a map. */
+/** A cell's key in a map. */
 export const addressKey = ({ row, column }: CellAddress): string => `${row},${column}`;
 
-/** Rows and cells may leave out where they stand; then they follow the one before. */
+/** Rows and cells may leave out their reference (`r`); then they follow the one before. */
 export const rowElements = (sheetData: XmlElement | undefined): RowElement[] => {
   let next = 0;
   return childrenOf(sheetData, "row").map((element) => {
@@ -47,13 +47,13 @@ export const allCellElements = (sheet: XmlElement): CellElement[] => {
   return cells;
 };
 
-/** The number under which cells share one formula; undefined where a cell has its own. */
+/** The index of a cell's shared formula; undefined where a cell has its own. */
 export const sharedNumber = ({ element }: CellElement): string | undefined => {
   const formula = childOf(element, "f");
   return formula?.attributes.get("t") === "shared" ? formula.attributes.get("si") : undefined;
 };
 
-/** The formulas of a sheet's cells, as the file writes them, with shared ones written out. */
+/** Reads the formulas of a sheet's cells as stored, with shared formulas expanded. */
 export const formulaReader = (cells: readonly CellElement[]): ((cell: CellElement) => string | undefined) => {
   const masters = new Map<string, CellElement>();
   for (const cell of cells) {
@@ -62,7 +62,7 @@ export const formulaReader = (cells: readonly CellElement[]): ((cell: CellElemen
   }
   return (cell) => {
     const formula = childOf(cell.element, "f");
-    // A what-if table has no formula that a person could type.
+    // A what-if data table has no formula that could be typed.
     if (!formula || formula.attributes.get("t") === "dataTable") return undefined;
     if (formula.text !== "") return formula.text;
     const master = masters.get(sharedNumber(cell) ?? "");

@@ -1,6 +1,6 @@
 import { childOf, childrenOf, numberAttribute, type XmlElement } from "../xml/xml";
 
-/** Formats that a file only numbers (ECMA-376 part 1, 18.8.30, as for the United States). */
+/** Built-in number formats, which a file stores by number only (ECMA-376 part 1, 18.8.30, United States). */
 const BUILT_IN: ReadonlyMap<number, string> = new Map([
   [1, "0"],
   [2, "0.00"],
@@ -39,10 +39,10 @@ const BUILT_IN: ReadonlyMap<number, string> = new Map([
   [49, "@"],
 ]);
 
-/** Numbers below this are the format's own. */
-export const FIRST_OWN_NUMBER = 164;
+/** Numbers below this are built in. */
+export const FIRST_CUSTOM_ID = 164;
 
-const ownFormats = (styleSheet: XmlElement): ReadonlyMap<number, string> =>
+const customFormats = (styleSheet: XmlElement): ReadonlyMap<number, string> =>
   new Map(
     childrenOf(childOf(styleSheet, "numFmts"), "numFmt").map((element) => [
       numberAttribute(element, "numFmtId") ?? 0,
@@ -50,10 +50,10 @@ const ownFormats = (styleSheet: XmlElement): ReadonlyMap<number, string> =>
     ]),
   );
 
-/** Each number's pattern; "General" isn't there. */
+/** Number formats by id, without "General". */
 export const numberFormats = (styleSheet: XmlElement): ReadonlyMap<number, string> =>
-  new Map([...BUILT_IN, ...ownFormats(styleSheet)]);
+  new Map([...BUILT_IN, ...customFormats(styleSheet)]);
 
-/** The number of a pattern that needs no line of its own in a file. */
-export const builtInNumber = (pattern: string): number | undefined =>
+/** The id of a built-in number format; undefined for any other pattern. */
+export const builtInId = (pattern: string): number | undefined =>
   pattern === "General" ? 0 : [...BUILT_IN].find(([, each]) => each === pattern)?.[0];

@@ -66,7 +66,7 @@ const borderStyle = (border: XmlElement | undefined, theme: Theme): IStyleData =
   return Object.keys(data).length === 0 ? {} : { bd: data };
 };
 
-/** Over 90, a file counts degrees downwards; 255 is letters one below the other. */
+/** In a file, 91 to 180 rotate down by the degrees over 90; 255 stacks the letters vertically. */
 const rotation = (degrees: number | undefined): IStyleData => {
   if (degrees === undefined || degrees === 0) return {};
   if (degrees === 255) return { tr: { a: 0, v: BooleanNumber.TRUE } };
@@ -87,13 +87,13 @@ const alignmentStyle = (alignment: XmlElement | undefined): IStyleData => {
 const cellFormats = (styleSheet: XmlElement): readonly XmlElement[] =>
   childrenOf(childOf(styleSheet, "cellXfs"), "xf");
 
-/** Which of the looks, by number, leave a cell open on a protected sheet. */
+/** The indexes of cell formats that are unlocked on a protected sheet. */
 export const unlockedFormats = (styleSheet: XmlElement): number[] =>
   cellFormats(styleSheet).flatMap((xf, index) =>
     flagAttribute(childOf(xf, "protection"), "locked") === false ? [index] : [],
   );
 
-/** The looks of cells, in the order in which cells number them. */
+/** The cell formats (`cellXfs`), in the order of their indexes. */
 export const readStyles = (styleSheet: XmlElement, theme: Theme): IStyleData[] => {
   const once = (list: string, read: (element: XmlElement, theme: Theme) => IStyleData): IStyleData[] =>
     (childOf(styleSheet, list)?.children ?? []).map((element) => read(element, theme));

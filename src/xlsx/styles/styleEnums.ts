@@ -1,6 +1,6 @@
 import { BorderStyleTypes, HorizontalAlign, VerticalAlign } from "@univerjs/core";
 
-/** What file and engine call the same thing. */
+/** The format's enumeration names and the engine's values. */
 export const BORDER_STYLES: readonly (readonly [string, BorderStyleTypes])[] = [
   ["thin", BorderStyleTypes.THIN],
   ["hair", BorderStyleTypes.HAIR],
@@ -32,9 +32,9 @@ export const VERTICAL_ALIGNMENTS: readonly (readonly [string, VerticalAlign])[] 
 ];
 
 export const enumValue = <T>(
-  words: readonly (readonly [string, T])[],
-  word: string | undefined,
-): T | undefined => words.find(([each]) => each === word)?.[1];
+  pairs: readonly (readonly [string, T])[],
+  name: string | undefined,
+): T | undefined => pairs.find(([each]) => each === name)?.[1];
 
-export const enumName = <T>(words: readonly (readonly [string, T])[], thing: T): string | undefined =>
-  words.find(([, each]) => each === thing)?.[0];
+export const enumName = <T>(pairs: readonly (readonly [string, T])[], value: T): string | undefined =>
+  pairs.find(([, each]) => each === value)?.[0];

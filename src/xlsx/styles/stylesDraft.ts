@@ -8,7 +8,7 @@ import {
 } from "@univerjs/core";
 import { argbOf } from "./colors";
 import { changeElement, insertInOrder, prefixOf, STYLES_ORDER } from "../xml/elementOrder";
-import { builtInNumber, FIRST_OWN_NUMBER } from "./numberFormats";
+import { builtInId, FIRST_CUSTOM_ID } from "./numberFormats";
 import type { Splice } from "../xml/splices";
 import { BORDER_STYLES, HORIZONTAL_ALIGNMENTS, enumName, VERTICAL_ALIGNMENTS } from "./styleEnums";
 import { childOf, childrenOf, numberAttribute, type XmlElement, type XmlPart } from "../xml/xml";
@@ -18,7 +18,7 @@ type List = "numFmts" | "fonts" | "fills" | "borders" | "cellXfs";
 
 const isOn = (flag: unknown): boolean => flag === BooleanNumber.TRUE;
 
-/** The parts of a look that a file keeps apart; each as text that is the same for what looks the same. */
+/** A file stores font, fill and border in lists of their own. Equal styles give equal text. */
 const fontText = (style: IStyleData, x: string): string => {
   const color = argbOf(style.cl?.rgb ?? "");
   const offset =
@@ -70,7 +70,7 @@ const alignmentOf = (style: IStyleData): Readonly<Record<string, string | undefi
   textRotation: rotationOf(style),
 });
 
-/** The cell style list of a file, to which looks are added that it doesn't have yet. What is there stays as it is. */
+/** The styles part of a file, to which missing cell formats are added. Existing ones stay as they are. */
 export class StylesDraft {
   private readonly added = new Map<List, string[]>();
   private readonly known = new Map<string, number>();
@@ -78,7 +78,7 @@ export class StylesDraft {
 
   constructor(
     private readonly part: XmlPart,
-    /** The looks that the file has, in their order. */
+    /** The file's cell formats, in the order of their indexes. */
     private readonly cellFormats: readonly IStyleData[],
   ) {
     this.xfs = childrenOf(childOf(part.root, "cellXfs"), "xf");
@@ -100,13 +100,13 @@ export class StylesDraft {
   }
 
   private formatNumber(pattern: string): number {
-    const builtIn = builtInNumber(pattern);
+    const builtIn = builtInId(pattern);
     if (builtIn !== undefined) return builtIn;
     const own = childrenOf(childOf(this.part.root, "numFmts"), "numFmt");
     const there = own.find(({ attributes }) => attributes.get("formatCode") === pattern);
     if (there) return numberAttribute(there, "numFmtId") ?? 0;
     const highest = Math.max(
-      FIRST_OWN_NUMBER - 1,
+      FIRST_CUSTOM_ID - 1,
       ...own.map((element) => numberAttribute(element, "numFmtId") ?? 0),
     );
     const key = `numFmt ${pattern}`;
@@ -119,16 +119,16 @@ export class StylesDraft {
   }
 
   /**
-   * The number of a look. `base` is the look that the cell had in the file: whatever of it still looks the same is kept as the
-   * file has it, with all that we can't show, such as a protection or a color of the theme.
+   * The index of a cell format. `base` is the format the cell had in the file: whatever of it is unchanged stays as the file
+   * has it, with what we can't show, such as locking or a theme color.
    */
   indexOf(style: IStyleData | undefined, base: number | undefined, isQuoted: boolean): number {
     const from = base !== undefined && this.xfs[base] ? base : 0;
     const xf = this.xfs[from];
     const had = this.cellFormats[from] ?? {};
-    // What a style doesn't say of its letters is as usual in this workbook.
+    // Missing font properties come from the workbook's default format.
     const usual = this.cellFormats[0] ?? {};
-    const look: IStyleData = style ? { ff: usual.ff, fs: usual.fs, cl: usual.cl, ...style } : had;
+    const wantedStyle: IStyleData = style ? { ff: usual.ff, fs: usual.fs, cl: usual.cl, ...style } : had;
     const { x } = this;
     const attributes: Record<string, string | undefined> = Object.fromEntries(xf?.attributes ?? []);
     const keepOr = (
@@ -137,14 +137,14 @@ export class StylesDraft {
       list: List,
       apply: string,
     ): void => {
-      if (text(look, x) === text(had, x)) return;
-      attributes[name] = String(this.add(list, text(look, x)));
+      if (text(wantedStyle, x) === text(had, x)) return;
+      attributes[name] = String(this.add(list, text(wantedStyle, x)));
       attributes[apply] = "1";
     };
     keepOr("fontId", fontText, "fonts", "applyFont");
     keepOr("fillId", fillText, "fills", "applyFill");
     keepOr("borderId", borderText, "borders", "applyBorder");
-    const pattern = look.n?.pattern ?? "General";
+    const pattern = wantedStyle.n?.pattern ?? "General";
     if (pattern !== (had.n?.pattern ?? "General")) {
       attributes["numFmtId"] = String(this.formatNumber(pattern));
       attributes["applyNumberFormat"] = "1";
@@ -154,7 +154,7 @@ export class StylesDraft {
       const child = childOf(xf, name);
       return child ? this.part.source.slice(child.start, child.end) : "";
     };
-    const wanted = alignmentOf(look);
+    const wanted = alignmentOf(wantedStyle);
     let alignment = source("alignment");
     if (JSON.stringify(wanted) !== JSON.stringify(alignmentOf(had))) {
       const kept = Object.fromEntries(childOf(xf, "alignment")?.attributes ?? []);

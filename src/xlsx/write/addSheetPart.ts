@@ -8,7 +8,7 @@ import { attributesText } from "../xml/xmlText";
 
 const RELATIONSHIPS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 
-/** Adds a sheet without cells to a package, and says where its part stands. */
+/** Adds a blank sheet to a package. Returns the path of its part. */
 export const addSheetPart = (
   draft: PackageDraft,
   workbookPath: string,
@@ -28,7 +28,7 @@ export const addSheetPart = (
       state: isHidden ? "hidden" : undefined,
       "r:id": id,
     };
-    // The prefix is declared here, whatever the part around calls it.
+    // The prefix is declared here, because the part may use another.
     return [
       changeElement(source, list, {
         append: `<${x}sheet xmlns:r="${RELATIONSHIPS}"${attributesText(attributes)}/>`,

@@ -4,7 +4,7 @@ import type { SheetRenames } from "../formulas/sheetReferences";
 import { lacksCachedResult } from "./cachedResults";
 import { currentName } from "./sheetRenamesAndDeletions";
 
-/** A result that the file doesn't have, or only as #NAME?: it is written though nothing was changed. */
+/** A result that the file lacks, or has only as #NAME?. It is written even where nothing has changed. */
 const isMissing = (inFile: BookCell | undefined, calculated: BookCell): boolean =>
   calculated.formula !== undefined &&
   inFile?.formula !== undefined &&
@@ -14,8 +14,8 @@ const isMissing = (inFile: BookCell | undefined, calculated: BookCell): boolean 
   !(calculated.value instanceof CellError);
 
 /**
- * What to compare the present sheet with: as it stood when the file had been calculated, so that results on which engine and
- * file differ stay the file's until they change here; without the results that the file lacks.
+ * What to compare the present sheet with: the sheet after the file's first calculation, without the results that the file
+ * lacks. So where engine and file differ on a result, the file's stays until it changes here.
  */
 const baseline = (inFile: BookSheet | undefined, calculated: BookSheet): BookSheet => ({
   ...calculated,
@@ -32,15 +32,15 @@ const baseline = (inFile: BookSheet | undefined, calculated: BookSheet): BookShe
   ),
 });
 
-/** The sheets of an opened file to compare the present ones with, by the names that they have now. */
+/** The baselines of an opened file's sheets, by their current names. */
 export const baselines = (
   inFile: Book,
   calculated: Book,
-  fates: SheetRenames,
+  renames: SheetRenames,
 ): ReadonlyMap<string, BookSheet> =>
   new Map(
     calculated.sheets.flatMap((sheet): [string, BookSheet][] => {
-      const name = currentName(fates, sheet.name);
+      const name = currentName(renames, sheet.name);
       if (name === undefined) return [];
       const there = inFile.sheets.find((each) => each.name === sheet.name);
       return [[name, baseline(there, sheet)]];

@@ -14,11 +14,11 @@ const agrees = (a: Cell, b: Cell): boolean => {
   return (a ?? "") === (b ?? "");
 };
 
-/** A formula that was never calculated, or by a program that didn't know its functions. */
+/** Whether a formula was never calculated, or by a program that didn't know its functions. */
 export const lacksCachedResult = (inFile: Cell): boolean =>
   inFile === null || (inFile instanceof CellError && inFile.code === "#NAME?");
 
-/** Cells whose formula gives another result here than the file has, such as `D4 on "Bid"`; results that the file lacks don't count. */
+/** Cells whose formula gives another result here than the file's cached one, such as `D4 on "Bid"`. Missing results don't count. */
 export const differingResults = (inFile: Book, calculated: Book): string[] =>
   inFile.sheets.flatMap((sheet, index) =>
     [...sheet.cells].flatMap(([row, cells]) =>

@@ -21,7 +21,7 @@ export interface CellChange extends CellAddress {
 const cellsOf = ({ cells }: BookSheet): (CellAddress & { cell: BookCell })[] =>
   [...cells].flatMap(([row, inRow]) => [...inRow].map(([column, cell]) => ({ row, column, cell })));
 
-/** The cells that differ between a sheet as it was and as it is, row by row. */
+/** The cells that differ between two versions of a sheet, row by row. */
 export const cellChanges = (before: BookSheet, now: BookSheet): CellChange[] => {
   const gone = cellsOf(before).flatMap(({ row, column, cell }) =>
     now.cells.get(row)?.has(column) ? [] : [{ row, column, before: cell, now: undefined }],

@@ -2,7 +2,7 @@ import { CellError, type Cell } from "../../../shared/cell";
 import { a1, type CellAddress } from "../../workbook/address";
 import { attributesText, escapeCellText, escapeXml } from "../xml/xmlText";
 
-/** Errors that every reader knows; the others are kept as #VALUE!, which the next calculation puts right. */
+/** Errors that every reader knows. Others are stored as #VALUE!, which the next calculation corrects. */
 const ERRORS: ReadonlySet<string> = new Set([
   "#NULL!",
   "#DIV/0!",
@@ -19,9 +19,9 @@ export interface CellParts {
   readonly value: Cell;
   /** The whole formula element. */
   readonly formula?: string;
-  /** Attributes that stay as they were. */
+  /** Unchanged attributes. */
   readonly kept?: Readonly<Record<string, string>>;
-  /** Elements that stay as they were. */
+  /** Unchanged child elements. */
   readonly keptInside?: string;
 }
 
@@ -32,14 +32,14 @@ const valueText = (value: Cell, isResult: boolean, x: string): { type?: string; 
   if (typeof value === "number") return { text: `<${x}v>${value}</${x}v>` };
   if (typeof value === "boolean") return { type: "b", text: `<${x}v>${value ? 1 : 0}</${x}v>` };
   if (isResult) return { type: "str", text: `<${x}v>${escapeCellText(value)}</${x}v>` };
-  // Text stands in the cell itself, so that no other part has to change. It is never a formula, whatever it begins with.
+  // An inline string, so that the shared strings part doesn't change. It is never a formula, whatever it begins with.
   return {
     type: "inlineStr",
     text: `<${x}is><${x}t xml:space="preserve">${escapeCellText(value)}</${x}t></${x}is>`,
   };
 };
 
-/** A cell as a file keeps it. */
+/** A cell element. */
 export const cellText = (
   place: CellAddress,
   { style, value, formula, kept = {}, keptInside = "" }: CellParts,

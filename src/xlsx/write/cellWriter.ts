@@ -13,15 +13,15 @@ import type { StylesDraft } from "../styles/stylesDraft";
 import { childOf, numberAttribute, type XmlPart } from "../xml/xml";
 import { attributesText } from "../xml/xmlText";
 
-/** What a sheet needs of the rest of the package while it is written. */
+/** What writing a sheet needs from the rest of the package. */
 export interface SheetTools {
   readonly stylesDraft: StylesDraft;
   readonly styles: Book["styles"];
-  /** The mark of a formula that spills. */
+  /** The cell metadata index of a dynamic array formula. */
   readonly dynamicArrayMark: () => string;
 }
 
-/** Writes changed cells of a sheet, each as the text of its element. */
+/** Writes the changed cells of a sheet, each as the text of its element. */
 export class CellWriter {
   constructor(
     private readonly part: XmlPart,
@@ -37,11 +37,11 @@ export class CellWriter {
       typeof cell?.value === "string" && cell.formula === undefined && !cell.isSpilled ? cell.value : "";
     const isQuoted = text !== "" && needsApostrophe(text);
     const inFile = numberAttribute(element?.element, "s");
-    // A new cell of a styled row or column looks like them.
+    // A new cell in a styled row or column takes that style.
     const line = this.before.rows.get(row)?.style ?? this.before.columns.get(column)?.style;
-    // A look that the cell had went elsewhere, with its row or column: it stays behind on none that came there.
-    const hasLostLook = before?.style !== undefined && cell?.style === undefined;
-    const base = (hasLostLook ? undefined : inFile) ?? fileStyleIndex(line);
+    // The cell's style moved away with its row or column; the cell that is here now doesn't take it.
+    const hasLostStyle = before?.style !== undefined && cell?.style === undefined;
+    const base = (hasLostStyle ? undefined : inFile) ?? fileStyleIndex(line);
     const own = fileStyleIndex(cell?.style);
     if (own !== undefined || cell?.style === undefined)
       return this.tools.stylesDraft.indexOf(undefined, own ?? base ?? 0, isQuoted);
@@ -82,7 +82,7 @@ export class CellWriter {
     return rangeText({ from: place, to: { row: place.row + rows - 1, column: place.column + columns - 1 } });
   }
 
-  /** The new text of a cell; empty where nothing is left of it. */
+  /** The new text of a cell; empty where the cell is gone. */
   write(change: CellChange, isOrphan: boolean): string {
     const { row, column, before, now } = change;
     const place = { row, column };

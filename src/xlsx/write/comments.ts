@@ -9,12 +9,12 @@ import type { Splice } from "../xml/splices";
 import { childOf, descendantsOf, type XmlElement, type XmlPart } from "../xml/xml";
 
 /**
- * A comment stands in up to three parts beside its sheet: its words with the cell's address, its box, which is an old drawing, and,
- * in newer files, the conversation.
+ * A comment is stored in up to three parts of its sheet: its text with the cell's address, its box in a VML drawing and, in newer
+ * files, the thread.
  */
 const partsBeside = (draft: PackageDraft, sheetPath: string, kind: string): string[] =>
   relationshipsOf(draft.result(), sheetPath)
-    .filter((arrow) => arrow.kind === kind && draft.has(arrow.target))
+    .filter((relationship) => relationship.kind === kind && draft.has(relationship.target))
     .map(({ target }) => target);
 
 const clientDataOf = (shape: XmlElement): XmlElement | undefined => childOf(shape, "ClientData");
@@ -26,7 +26,7 @@ const areComments = ({ root }: XmlPart): boolean => {
   );
 };
 
-/** Whether a sheet's old drawings hold more than the boxes of comments; one that can't be read may hold anything. */
+/** Whether a sheet's VML drawings have more than comment boxes. One that can't be parsed may have anything. */
 export const hasFormControls = (draft: PackageDraft, sheetPath: string): boolean =>
   partsBeside(draft, sheetPath, "vmlDrawing").some((path) => {
     try {
@@ -37,7 +37,7 @@ export const hasFormControls = (draft: PackageDraft, sheetPath: string): boolean
     }
   });
 
-/** The change that gives what goes by a cell's address its new one, or takes it away with its cell. */
+/** Updates an element's cell reference, or removes the element with its cell. */
 const moveAddressed = (source: string, element: XmlElement, moves: readonly RowColumnMove[]): Splice[] => {
   const from = parseA1(element.attributes.get("ref") ?? "");
   if (!from) return [];
@@ -45,7 +45,7 @@ const moveAddressed = (source: string, element: XmlElement, moves: readonly RowC
   return [to ? changeElement(source, element, { attributes: { ref: a1(to) } }) : removeElement(element)];
 };
 
-/** A box's corners as they are written: column, pixels into it, row, pixels into it; then the same of the other corner. */
+/** A VML anchor: column, offset, row and offset of the first corner, then of the second. */
 const anchorBy = (anchor: string, { row, column }: CellAddress): string =>
   anchor
     .split(",")
@@ -64,7 +64,7 @@ const textChange = ({ innerStart, innerEnd }: XmlElement, text: string): Splice 
   text,
 });
 
-/** A box goes as far as its cell does, and keeps its size. */
+/** A box moves with its cell and keeps its size. */
 const moveBox = (shape: XmlElement, moves: readonly RowColumnMove[]): Splice[] => {
   const data = clientDataOf(shape);
   const [row, column, anchor] = ["Row", "Column", "Anchor"].map((name) => childOf(data, name));
@@ -80,7 +80,7 @@ const moveBox = (shape: XmlElement, moves: readonly RowColumnMove[]): Splice[] =
   ];
 };
 
-/** Lets the comments of a sheet follow their cells where whole rows and columns were put in or taken out. */
+/** Moves the comments of a sheet with their cells where whole rows and columns were inserted or deleted. */
 export const moveComments = (
   draft: PackageDraft,
   sheetPath: string,

@@ -18,13 +18,13 @@ const DIMENSION_WEIGHT = 0.75;
 /** In hundredths of a point. */
 const WORD_SIZE = 1000;
 const WORD_HEIGHT = 18;
-/** Generous, so that no reader breaks the words; they are centered anyway. */
+/** Generous, so that no reader wraps the text; it is centered anyway. */
 const PX_PER_LETTER = 9;
 
 const lineText = (weightPx: number, more = ""): string =>
   `<a:ln w="${emu(weightPx)}"><a:solidFill><a:srgbClr val="${INK}"/></a:solidFill>${more}</a:ln>`;
 
-/** A shape without a name to be told by: its number is its name. */
+/** A shape, named by its id. */
 const shape = (id: number, properties: string, body = ""): string =>
   `<xdr:sp macro="" textlink=""><xdr:nvSpPr><xdr:cNvPr id="${id}" name="${id}"/><xdr:cNvSpPr${body === "" ? "" : ' txBox="1"'}/></xdr:nvSpPr><xdr:spPr>${properties}</xdr:spPr>${body}</xdr:sp>`;
 
@@ -90,7 +90,7 @@ const markTexts = (mark: Mark, nextId: () => number): string[] => {
   }
 };
 
-/** A figure as lines that stay sharp on paper and can be changed, one group of them. */
+/** A figure as one group of vector shapes, which stay sharp on paper and can be edited. */
 const figureText = ({ description, marks }: Figure, firstId: number, size: string): string => {
   let id = firstId;
   const shapes = marks.flatMap((mark) => markTexts(mark, () => ++id)).join("");
@@ -98,15 +98,15 @@ const figureText = ({ description, marks }: Figure, firstId: number, size: strin
   return `<xdr:grpSp><xdr:nvGrpSpPr><xdr:cNvPr${attributesText({ id: firstId, name: "Picture", descr: description })}/><xdr:cNvGrpSpPr/></xdr:nvGrpSpPr><xdr:grpSpPr><a:xfrm>${whole}</a:xfrm></xdr:grpSpPr>${shapes}</xdr:grpSp>`;
 };
 
-/** Where something lies over the cells, in pixels. */
-interface OverCells {
+/** The position and size of something over the cells, in pixels. */
+interface AnchoredBox {
   readonly at: CellAddress;
   readonly offsetPx?: { readonly x: number; readonly y: number };
   readonly width: number;
   readonly height: number;
 }
 
-/** The part with what lies over a sheet's cells; a sheet without one gets one. */
+/** The path of a sheet's drawing part; a sheet without one gets one. */
 const drawingOf = (draft: PackageDraft, sheetPath: string): string => {
   const there = relationshipsOf(draft.result(), sheetPath).find(({ kind }) => kind === "drawing")?.target;
   if (there !== undefined && draft.has(there)) return there;
@@ -124,11 +124,11 @@ const drawingOf = (draft: PackageDraft, sheetPath: string): string => {
   return path;
 };
 
-/** Puts something over a sheet's cells, above what lies there. What it is made of must have its part's path and a free number. */
+/** Adds an anchored object on top of a sheet's drawing. `make` gets the drawing part's path and a free shape id. */
 export const addAnchored = (
   draft: PackageDraft,
   sheetPath: string,
-  { at, offsetPx = { x: 0, y: 0 }, width, height }: OverCells,
+  { at, offsetPx = { x: 0, y: 0 }, width, height }: AnchoredBox,
   make: (drawingPath: string, freeId: number, size: string) => string,
 ): void => {
   const path = drawingOf(draft, sheetPath);
@@ -140,13 +140,13 @@ export const addAnchored = (
   const from = `<xdr:from><xdr:col>${at.column}</xdr:col><xdr:colOff>${emu(offsetPx.x)}</xdr:colOff><xdr:row>${at.row}</xdr:row><xdr:rowOff>${emu(offsetPx.y)}</xdr:rowOff></xdr:from>`;
   draft.edit(path, ({ source, root }) => [
     changeElement(source, root, {
-      // The prefixes are declared here, whatever the part around calls them.
+      // The prefixes are declared here, because the part may use others.
       append: `<xdr:oneCellAnchor xmlns:xdr="${DRAWING}" xmlns:a="${MAIN}">${from}<xdr:ext ${size}/>${body}<xdr:clientData/></xdr:oneCellAnchor>`,
     }),
   ]);
 };
 
-/** Puts a figure over a sheet's cells. */
+/** Adds a figure over a sheet's cells. */
 export const addDrawing = (
   draft: PackageDraft,
   sheetPath: string,

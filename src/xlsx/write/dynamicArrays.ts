@@ -4,15 +4,15 @@ import { FileError } from "../book/fileError";
 import { childOf, childrenOf, descendantsOf, numberAttribute } from "../xml/xml";
 
 /**
- * A formula whose result spills is an array formula over the cells that it fills, and a mark in the package's metadata says
- * that it grows and shrinks by itself ([MS-XLSX] 2.2.4, XLDAPR). A reader that doesn't know the mark still has every value.
+ * A formula that spills is stored as an array formula over its spill range. Cell metadata marks it as a dynamic array, whose
+ * range is recalculated ([MS-XLSX] 2.2.4, XLDAPR). A reader that doesn't know the mark still has every value.
  */
 const TYPE = `<metadataType name="XLDAPR" minSupportedVersion="120000" copy="1" pasteAll="1" pasteValues="1" merge="1" splitFirst="1" rowColShift="1" clearFormats="1" clearComments="1" assign="1" coerce="1" cellMeta="1"/>`;
 const METADATA = `<metadata xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:xda="http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray"><metadataTypes count="1">${TYPE}</metadataTypes><futureMetadata name="XLDAPR" count="1"><bk><extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}"><xda:dynamicArrayProperties fDynamic="1" fCollapsed="0"/></ext></extLst></bk></futureMetadata><cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>`;
 
 const CONTENT_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml";
 
-/** The number by which a cell refers to the mark; the package gets the mark where it has none. */
+/** The index (`cm`) by which a cell refers to the mark. Adds the mark to the package where it has none. */
 export const dynamicArrayMark = (
   draft: PackageDraft,
   workbookPath: string,

@@ -4,7 +4,7 @@ import { cellElements, rowElements } from "../read/sheetCells";
 import type { Splice } from "../xml/splices";
 import { childOf, type XmlPart } from "../xml/xml";
 
-/** Rows and cells may leave out where they stand; before others are put between them, they have to say it. */
+/** Gives rows and cells without a reference (`r`) one, so that others can be inserted between them. */
 export const explicitReferences = ({ source, root }: XmlPart): Splice[] =>
   rowElements(childOf(root, "sheetData")).flatMap((found) => {
     const { row, element } = found;

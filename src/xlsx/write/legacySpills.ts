@@ -4,7 +4,7 @@ import type { CellChange } from "./cellChanges";
 import { addressKey, type CellElement } from "../read/sheetCells";
 import { childOf } from "../xml/xml";
 
-/** The cells that the result of a cell fills. */
+/** The cells that a cell's result fills. */
 export const spillArea = (
   { row, column }: CellAddress,
   cell: BookCell | undefined,
@@ -22,8 +22,8 @@ const isWithin = ({ row, column }: CellAddress, block: ReturnType<typeof spillAr
   column < block.column + block.columns;
 
 /**
- * A plain formula of the file means one cell where its result would spill here: it stays as the file has it, and what it fills here
- * isn't written.
+ * A plain formula in a file gives one cell (implicit intersection), even where its result spills here. It stays as the file has
+ * it, and the cells that it fills here aren't written.
  */
 export const withoutLegacySpills = (
   changes: readonly CellChange[],

@@ -9,7 +9,7 @@ import { attributesText, escapeXml } from "../xml/xmlText";
 
 const nameKey = ({ name, sheet }: BookName): string => `${name.toLowerCase()}\n${sheet ?? ""}`;
 
-/** The changes of the list of names: new ones, those that mean something else, those that are gone. */
+/** The changes of the defined names: added, redefined and deleted ones. */
 export const nameChanges = (
   { source, root }: XmlPart,
   workbook: WorkbookParts,

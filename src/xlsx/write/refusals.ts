@@ -12,7 +12,7 @@ import { allCellElements } from "../read/sheetCells";
 
 const COMMENTS_OR_CONTROLS = "comments or form controls";
 
-/** What stands on a sheet at fixed cells and isn't moved by us when rows or columns are. */
+/** Elements that refer to fixed cells of a sheet and that we don't move with rows and columns. */
 const ANCHORED: readonly (readonly [element: string, words: string])[] = [
   ["conditionalFormatting", "conditional formats"],
   ["dataValidations", "validation rules"],
@@ -31,11 +31,11 @@ const anchoredContent = (sheet: XmlElement): string[] => [
   ...new Set(ANCHORED.flatMap(([name, words]) => (childOf(sheet, name) ? [words] : []))),
 ];
 
-/** Comments go with whole rows and columns (`comments.ts`). */
+/** Comments move with whole rows and columns (`comments.ts`). */
 const followsMoves = (draft: PackageDraft, path: string, moves: SheetMoves): boolean =>
   moves !== "scattered" && !hasFormControls(draft, path);
 
-/** What wouldn't come along where rows, columns or cells were moved on a sheet of the file. */
+/** What wouldn't move along where rows, columns or cells were moved on a sheet of the file. */
 export const leftBehind = (draft: PackageDraft, name: string, path: string, moves: SheetMoves): string[] => {
   const things = anchoredContent(draft.read(path).root);
   const anchored = followsMoves(draft, path, moves)
@@ -52,7 +52,7 @@ export const leftBehind = (draft: PackageDraft, name: string, path: string, move
   ];
 };
 
-/** Formulas that are new or changed and have no form in a file that we know. */
+/** New or changed formulas that we can't store. */
 export const unwritableFormulas = (before: BookSheet | undefined, now: BookSheet): string[] =>
   [...now.cells].flatMap(([row, cells]) =>
     [...cells].flatMap(([column, { formula }]) => {
@@ -64,7 +64,7 @@ export const unwritableFormulas = (before: BookSheet | undefined, now: BookSheet
     }),
   );
 
-/** Cells of a what-if table can't be changed one by one. */
+/** Changes to cells of a what-if data table, which can't be changed one by one. */
 export const whatIfChanges = (sheet: XmlElement, before: BookSheet, now: BookSheet): string[] => {
   const tables = allCellElements(sheet).flatMap(({ element }) => {
     const formula = childOf(element, "f");
@@ -85,7 +85,7 @@ export const whatIfChanges = (sheet: XmlElement, before: BookSheet, now: BookShe
     : [];
 };
 
-/** Sheets of the file, by the names that they have now, that were put into another order. */
+/** Whether the file's sheets, by their current names, are in a different order. */
 export const orderChanges = (ofFile: readonly string[], now: Book): string[] => {
   const kept = now.sheets.map(({ name }) => name).filter((name) => ofFile.includes(name));
   return kept.some((name, index) => ofFile[index] !== name)

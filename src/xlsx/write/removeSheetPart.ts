@@ -4,7 +4,7 @@ import { changeElement, removeElement } from "../xml/elementOrder";
 import type { Splice } from "../xml/splices";
 import { childOf, childrenOf, numberAttribute, type XmlElement } from "../xml/xml";
 
-/** The change of something that goes by a sheet's place in the list, once the sheet at `gone` isn't there any more. */
+/** Updates or removes a sheet-scoped name once the sheet at index `gone` is deleted. */
 const nameAfter = (source: string, element: XmlElement, gone: number): Splice[] => {
   const place = numberAttribute(element, "localSheetId");
   if (place === undefined || place < gone) return [];
@@ -12,7 +12,7 @@ const nameAfter = (source: string, element: XmlElement, gone: number): Splice[] 
   return [changeElement(source, element, { attributes: { localSheetId: String(place - 1) } })];
 };
 
-/** A file opens on the sheet that it opened on, and on the first that is shown where that one is gone. */
+/** The file still opens on the same sheet, or on the first visible one where that sheet is deleted. */
 const viewAfter = (
   source: string,
   element: XmlElement,
@@ -27,7 +27,7 @@ const viewAfter = (
   });
 };
 
-/** Takes a sheet out of a package, with the names that only it knows and the parts that only it leads to. */
+/** Removes a sheet from a package, with its sheet-scoped names and the parts that only it leads to. */
 export const removeSheetPart = (draft: PackageDraft, workbookPath: string, lowerName: string): void => {
   const workbook = workbookParts(draft.result());
   const index = workbook.sheets.findIndex(({ name }) => name.toLowerCase() === lowerName);
@@ -45,7 +45,7 @@ export const removeSheetPart = (draft: PackageDraft, workbookPath: string, lower
     ),
   ]);
   draft.remove(workbookPath, sheet.path);
-  // It lists the sheet's cells; every reader makes it anew.
+  // It lists the sheet's cells. Every reader rebuilds it.
   const chain = partOfKind(workbook, "calcChain");
   if (chain !== undefined && draft.has(chain)) draft.remove(workbookPath, chain);
 };

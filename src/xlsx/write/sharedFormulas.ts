@@ -4,7 +4,7 @@ import type { CellChange } from "./cellChanges";
 import { addressKey, sharedNumber, type CellElement } from "../read/sheetCells";
 import { childOf } from "../xml/xml";
 
-/** Cells whose shared formula was written in a cell that now has another: each gets its own. */
+/** Cells whose shared formula was stored in a cell that now has another formula: each gets its own. */
 export const orphanedChanges = (
   cells: readonly CellElement[],
   changes: readonly CellChange[],

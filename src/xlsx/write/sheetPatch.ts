@@ -49,7 +49,7 @@ class SheetPatch {
     };
   }
 
-  /** The changed cells as splices of the rows that they are in. */
+  /** The changed cells as splices of their rows. */
   rows(): { splices: Splice[]; touched: CellChange[] } {
     const direct = withoutLegacySpills(
       cellChanges(this.before, this.now),
@@ -119,7 +119,7 @@ class SheetPatch {
   }
 }
 
-/** Whether a formula was added, changed or taken away. */
+/** Whether a formula was added, changed or removed. */
 const changesFormulas = (touched: readonly CellChange[]): boolean =>
   touched.some(({ before, now }) => before?.formula !== now?.formula);
 
@@ -128,7 +128,7 @@ export interface PatchedSheet {
   readonly changesFormulas: boolean;
 }
 
-/** What has to change in a sheet's part so that it holds the sheet as it is now. */
+/** The changes that bring a worksheet part up to date with the sheet. */
 export const patchSheet = (
   part: XmlPart,
   before: BookSheet,
@@ -141,7 +141,7 @@ export const patchSheet = (
   return {
     splices: [
       ...splices,
-      // In the order in which they stand in a sheet: several may be put in at the same place.
+      // In the order of the elements in a sheet: several may be inserted at the same position.
       ...frozenChanges(versions),
       ...columnsChanges(versions),
       ...mergesChanges(versions),

@@ -28,7 +28,7 @@ import { partOfKind, workbookParts, type WorkbookParts } from "../package/workbo
 import { childOf, childrenOf } from "../xml/xml";
 import type { Parts } from "../package/zip";
 
-/** A file that was opened: its parts, its cells as it has them, and the workbook as it stood when all was calculated. */
+/** An opened file: its parts, its cells as stored, and the workbook after its first calculation. */
 export interface Opened {
   readonly parts: Parts;
   readonly inFile: Book;
@@ -48,7 +48,7 @@ const blankSheet = (name: string): BookSheet => ({
 
 const EMPTY_BOOK: Book = { sheets: [], names: [], styles: new Map() };
 
-/** The part with the looks of cells; a package without one gets one. */
+/** The path of the styles part; a package without one gets one. */
 const stylesOf = (draft: PackageDraft, workbook: WorkbookParts): string => {
   const there = partOfKind(workbook, "styles");
   if (there !== undefined) return there;
@@ -58,7 +58,7 @@ const stylesOf = (draft: PackageDraft, workbook: WorkbookParts): string => {
   return path;
 };
 
-/** Makes every reader calculate all of it at its next opening: wanted where results here can't be relied on. */
+/** Makes every reader recalculate the workbook when it opens it. */
 const calculateOnOpening = (draft: PackageDraft, path: string): void => {
   draft.edit(path, ({ source, root }) => {
     const element = childOf(root, "calcPr");
@@ -70,21 +70,21 @@ const calculateOnOpening = (draft: PackageDraft, path: string): void => {
 };
 
 export interface SaveOptions {
-  /** What was moved on which sheets since the file was opened. */
+  /** The moves on each sheet since the file was opened. */
   readonly movesBySheet?: ReadonlyMap<string, SheetMoves>;
-  /** Formulas whose results differ between file and engine. */
+  /** Whether some results differ between file and engine; saving changes then asks readers to recalculate. */
   readonly hasDifferingResults?: boolean;
 }
 
-/** Names go by the sheets that know them: by what those are called now. */
-const namesNow = (names: readonly BookName[], fates: SheetRenames): BookName[] =>
+/** The names scoped to the current names of their sheets, without those of deleted sheets. */
+const namesNow = (names: readonly BookName[], renames: SheetRenames): BookName[] =>
   names.flatMap((name) => {
     if (name.sheet === undefined) return [name];
-    const sheet = currentName(fates, name.sheet);
+    const sheet = currentName(renames, name.sheet);
     return sheet === undefined ? [] : [{ ...name, sheet }];
   });
 
-/** A signature vouches for the file as it was. */
+/** A digital signature covers the file as it was. */
 export const refuseSigned = (parts: Parts): void => {
   if ([...parts.keys()].some((path) => path.toLowerCase().startsWith("_xmlsignatures/")))
     throw new FileError(
@@ -97,21 +97,21 @@ const refuse = (problems: readonly string[]): void => {
 };
 
 /**
- * The package of an opened file with what has changed since, or a new package. Every part in which nothing has changed is the
- * opened file's own; what can't be written is refused with the list.
+ * The package of an opened file with its changes, or a new package. Parts without changes keep the file's bytes. Throws a
+ * `FileError` with the list of what can't be saved.
  */
 export const writeBook = (opened: Opened | undefined, present: Book, options: SaveOptions = {}): Parts => {
   const parts = opened?.parts ?? emptyPackage();
   const draft = new PackageDraft(parts);
   const before = opened?.calculated ?? EMPTY_BOOK;
-  const fates = renamesAndDeletions(opened?.inFile ?? EMPTY_BOOK, before, present);
-  const now = updateCells(present, fates);
-  applyRenamesAndDeletions(draft, workbookParts(parts).path, fates);
-  // From here on, the file's sheets go by the names that they have now.
+  const changes = renamesAndDeletions(opened?.inFile ?? EMPTY_BOOK, before, present);
+  const now = updateCells(present, changes);
+  applyRenamesAndDeletions(draft, workbookParts(parts).path, changes);
+  // From here on, the file's sheets have their current names.
   const workbook = workbookParts(draft.result());
   const paths = new Map(workbook.sheets.map(({ name, path }) => [name, path]));
   const compared = opened
-    ? baselines(opened.inFile, opened.calculated, fates.sheets)
+    ? baselines(opened.inFile, opened.calculated, changes.sheets)
     : new Map<string, BookSheet>();
 
   refuse([
@@ -171,7 +171,7 @@ export const writeBook = (opened: Opened | undefined, present: Book, options: Sa
   }
 
   draft.edit(workbook.path, (part) => [
-    ...nameChanges(part, workbookParts(draft.result()), namesNow(before.names, fates.sheets), now.names),
+    ...nameChanges(part, workbookParts(draft.result()), namesNow(before.names, changes.sheets), now.names),
     ...childrenOf(childOf(part.root, "sheets"), "sheet").flatMap((element) => {
       const sheet = now.sheets.find(({ name }) => name === element.attributes.get("name"));
       const was = compared.get(sheet?.name ?? "");

@@ -4,7 +4,7 @@ import type { PackageDraft } from "../package/packageDraft";
 import { RELATIONSHIP_TYPES } from "../package/relationships";
 import { attributesText } from "../xml/xmlText";
 
-/** How newer spreadsheets are told of the lines behind the dots. */
+/** The extension that gives newer spreadsheets the SVG version of a picture. */
 const SVG_EXTENSION = "{96DAC541-7B7A-43D3-8B79-37D633B846F1}";
 const SVG_NAMESPACE = "http://schemas.microsoft.com/office/drawing/2016/SVG/main";
 
@@ -19,7 +19,7 @@ const addImage = (
   return draft.addRelationship(drawingPath, "image", path);
 };
 
-/** Adds a picture to a sheet: as dots for every reader, and as lines, where it has any, for those who know how. */
+/** Adds a picture to a sheet: as PNG for every reader, and as SVG, if there is one, for newer readers. */
 export const addPicture = (draft: PackageDraft, sheetPath: string, picture: BookPicture): void => {
   addAnchored(draft, sheetPath, picture, (drawingPath, id, size) => {
     const png = addImage(draft, drawingPath, "png", picture.png);

@@ -2,7 +2,7 @@ import { applySplices, type Splice } from "./splices";
 import { isSelfClosing, type XmlElement } from "./xml";
 import { escapeXml } from "./xmlText";
 
-/** The order that the format asks of what stands in these parts (ECMA-376 part 1, annex A). */
+/** The order of child elements that the format requires (ECMA-376 part 1, annex A). */
 export const SHEET_ORDER =
   "sheetPr dimension sheetViews sheetFormatPr cols sheetData sheetCalcPr sheetProtection protectedRanges scenarios autoFilter sortState dataConsolidate customSheetViews mergeCells phoneticPr conditionalFormatting dataValidations hyperlinks printOptions pageMargins pageSetup headerFooter rowBreaks colBreaks customProperties cellWatches ignoredErrors smartTags drawing legacyDrawing legacyDrawingHF picture oleObjects controls webPublishItems tableParts extLst".split(
     " ",
@@ -14,10 +14,10 @@ export const WORKBOOK_ORDER =
 export const STYLES_ORDER =
   "numFmts fonts fills borders cellStyleXfs cellXfs cellStyles dxfs tableStyles colors extLst".split(" ");
 
-/** `x:` where the element's part uses a prefix. */
+/** The element's prefix with its colon, such as `x:`; empty where it has none. */
 export const prefixOf = ({ prefix }: XmlElement): string => (prefix === "" ? "" : `${prefix}:`);
 
-/** The change that puts text where an element of this name belongs. */
+/** Inserts text where an element of this name belongs. */
 export const insertInOrder = (
   root: XmlElement,
   order: readonly string[],
@@ -30,7 +30,7 @@ export const insertInOrder = (
   return { start: at, end: at, text };
 };
 
-/** An opening tag with some of its attributes set; undefined takes one away. */
+/** An opening tag with some attributes set; undefined removes one. */
 const tagWith = (tag: string, attributes: Readonly<Record<string, string | undefined>>): string =>
   Object.entries(attributes).reduce((text, [name, value]) => {
     const bare = text.replace(new RegExp(`\\s${name}\\s*=\\s*(?:"[^"]*"|'[^']*')`), "");
@@ -43,11 +43,11 @@ interface Change {
   readonly attributes?: Readonly<Record<string, string | undefined>>;
   /** Changes inside of it. */
   readonly inside?: readonly Splice[];
-  /** Put behind what is inside. */
+  /** Added after its content. */
   readonly append?: string;
 }
 
-/** The change that gives an element other attributes, other insides, or more of them. */
+/** Changes an element's attributes and content. */
 export const changeElement = (
   source: string,
   element: XmlElement,

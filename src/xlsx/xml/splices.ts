@@ -1,11 +1,11 @@
-/** A piece of a source to be replaced by another text; where start is end, the text is put in between. */
+/** A piece of a source to replace with text; where `start` equals `end`, the text is inserted. */
 export interface Splice {
   readonly start: number;
   readonly end: number;
   readonly text: string;
 }
 
-/** Makes all replacements at once. Of several at the same place, the first comes first. */
+/** Makes all replacements. Several insertions at the same position keep their order. */
 export const applySplices = (source: string, splices: readonly Splice[]): string => {
   const sorted = [...splices].sort((a, b) => a.start - b.start || a.end - b.end);
   const pieces: string[] = [];

@@ -3,9 +3,9 @@ import { FileError } from "../book/fileError";
 import { LIMITS } from "../book/limits";
 
 /**
- * An element with its place in the source: `start` is at its `<`, `end` behind its last `>`, and what stands between
- * `innerStart` and `innerEnd` is inside it. A part is changed by cutting into its source at these places, so that
- * everything else in it, whatever it may be, stays to the letter.
+ * An element with its position in the source: `start` is at its `<`, `end` after its last `>`, and its content is between
+ * `innerStart` and `innerEnd`. A part is changed by splicing its source at these positions, so that everything else in it stays
+ * byte for byte.
  */
 export interface XmlElement {
   /** Without its prefix. */
@@ -14,7 +14,7 @@ export interface XmlElement {
   /** By name, with the prefix where there is one: `r:id`. */
   readonly attributes: ReadonlyMap<string, string>;
   readonly children: readonly XmlElement[];
-  /** The text that stands directly in it. */
+  /** The text directly in it. */
   readonly text: string;
   readonly start: number;
   readonly innerStart: number;
@@ -50,7 +50,7 @@ export interface XmlPart {
   readonly root: XmlElement;
 }
 
-/** Parses a part strictly. A document type, with which entities could be declared, is refused. */
+/** Parses a part strictly. Rejects a document type, which could declare entities. */
 export const parseXml = (bytes: Uint8Array, part: string): XmlPart => {
   const source = decode(bytes, part);
   const parser = new SaxesParser({ xmlns: true, position: false });
@@ -96,7 +96,7 @@ export const parseXml = (bytes: Uint8Array, part: string): XmlPart => {
     const element = open.pop();
     if (!element) return;
     element.end = parser.position;
-    // From before the tag's own last sign on: another closing tag may begin right behind it.
+    // Searched from before the tag's last character: another closing tag may begin right after it.
     if (!tag.isSelfClosing) element.innerEnd = source.lastIndexOf("</", parser.position - 1);
   });
   parser.write(source).close();
@@ -124,7 +124,7 @@ export const numberAttribute = (element: XmlElement | undefined, name: string): 
   return Number.isFinite(number) ? number : undefined;
 };
 
-/** XML Schema's ways to write a truth. */
+/** A boolean attribute as XML Schema writes it. */
 export const flagAttribute = (element: XmlElement | undefined, name: string): boolean | undefined => {
   const text = element?.attributes.get(name);
   return text === undefined ? undefined : ["1", "true", "on"].includes(text);

@@ -4,7 +4,7 @@ import { pxOfEmu } from "../../styles/sizes";
 import { childOf, numberAttribute, type XmlElement } from "../../xml/xml";
 import { Unsupported, requireSupported, orUnsupported } from "./unsupported";
 
-/** Of a length, in EMU: the format's own bound. */
+/** The format's limit for a length, in EMU. */
 const LONGEST_EMU = 2 ** 31;
 
 const within = (number: number, least: number, most: number): number => {
@@ -23,7 +23,7 @@ const index = (element: XmlElement | undefined, name: string, last: number): num
   return number;
 };
 
-/** Some programs round to a hair before the cell. */
+/** Rounding in some programs makes a tiny negative offset. */
 const offsetPx = (element: XmlElement | undefined, name: string): number =>
   Math.max(0, pxOfEmu(inText(element, name, -LONGEST_EMU, LONGEST_EMU)));
 
@@ -48,7 +48,7 @@ const isBehind = (from: AnchorPoint, to: AnchorPoint): boolean =>
   (to.row > from.row || (to.row === from.row && to.offsetPx.y > from.offsetPx.y)) &&
   (to.column > from.column || (to.column === from.column && to.offsetPx.x > from.offsetPx.x));
 
-/** Where over the cells something lies. */
+/** The position of an anchored object over the cells. */
 export const readAnchor = (anchor: XmlElement): Pick<FilePicture, "from" | "to"> => {
   switch (anchor.name) {
     case "twoCellAnchor": {

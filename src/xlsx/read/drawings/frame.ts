@@ -23,7 +23,7 @@ export const cornersFrame = (
   };
 };
 
-/** Nothing that is turned is shown. */
+/** Rotated objects aren't supported. */
 export const refuseRotated = (place: XmlElement | undefined): void => {
   requireSupported((numberAttribute(place, "rot") ?? 0) === 0);
 };
@@ -33,10 +33,10 @@ export const flips = (place: XmlElement | undefined): { readonly x: boolean; rea
   y: flagAttribute(place, "flipV") ?? false,
 });
 
-/** No drawing has anything so far from its corner, in pixels or in the file's own unit. */
+/** The largest coordinate that is supported, in pixels or in EMU. */
 const FARTHEST = 1e9;
 
-/** A change of measure that takes one frame to another, as a group does with what is in it. */
+/** Maps one frame to another, as a group does with its children. */
 export interface FrameTransform {
   readonly from: Frame;
   readonly to: Frame;
@@ -55,7 +55,7 @@ export const transformed = ({ left, top, width, height }: Frame, { from, to }: F
   return frame;
 };
 
-/** The spot that lies so far across and down a frame, both from 0 to 1. */
+/** The point at a fraction of a frame's width and height, both from 0 to 1. */
 export const pointIn = ({ left, top, width, height }: Frame, across: number, down: number): PicturePoint => ({
   x: left + across * width,
   y: top + down * height,

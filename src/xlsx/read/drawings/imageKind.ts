@@ -1,4 +1,4 @@
-/** What the bytes of a picture are, whatever their name says, and how many dots a browser would have to keep for it. */
+/** The type of a picture, told from its bytes and not from its name, and its pixels once decoded. */
 export interface ImageKind {
   readonly type: "image/png" | "image/jpeg" | "image/gif";
   readonly pixels: number;
@@ -18,13 +18,13 @@ interface Size {
   readonly height: number;
 }
 
-/** Marks of a JPEG that give its size: C0 to CF but for three that mean something else. */
+/** JPEG markers that give the size (SOF): C0 to CF except three with other meanings. */
 const isFrame = (mark: number): boolean => mark >= 0xc0 && mark <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(mark);
 
-/** Marks that no length follows. */
+/** Markers without a length. */
 const isBare = (mark: number): boolean => mark === 0x01 || (mark >= 0xd0 && mark <= 0xd8);
 
-/** A JPEG is a chain of segments, each with its length; its size stands in one of them. */
+/** A JPEG is a chain of segments, each with its length; one of them has the size. */
 const jpegKind = (bytes: Uint8Array, view: DataView): ImageKind | undefined => {
   let at = 2;
   while (at + 9 <= bytes.length && bytes[at] === 0xff) {
@@ -37,13 +37,13 @@ const jpegKind = (bytes: Uint8Array, view: DataView): ImageKind | undefined => {
   return undefined;
 };
 
-/** A GIF's first frame may be larger than the screen that it names. */
+/** A GIF's first frame may be larger than its logical screen. */
 const gifKind = (bytes: Uint8Array, view: DataView): ImageKind | undefined => {
   if (bytes.length < GIF_HEAD_BYTES) return undefined;
   const flags = bytes[10] ?? 0;
   const colorBytes = (flags & 0x80) === 0 ? 0 : 3 * 2 ** ((flags & 0x07) + 1);
   let at = GIF_HEAD_BYTES + colorBytes;
-  // Blocks that say something of the frame: a mark, a kind, and pieces of so many bytes each up to one of none.
+  // Extension blocks: a marker, a label, and sub-blocks with their lengths up to an empty one.
   while (bytes[at] === 0x21) {
     at += 2;
     for (let length = bytes[at] ?? 0; length > 0; length = bytes[at] ?? 0) at += 1 + length;

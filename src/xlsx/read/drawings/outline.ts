@@ -3,13 +3,13 @@ import { childOf, numberAttribute, type XmlElement } from "../../xml/xml";
 import { pointIn, type Frame } from "./frame";
 import { Unsupported, requireSupported, orUnsupported } from "./unsupported";
 
-/** A line from spot to spot. */
+/** A line from point to point. */
 export interface Outline {
   readonly points: readonly PicturePoint[];
   readonly isClosed: boolean;
 }
 
-/** From 0 to 1, across and down the shape's frame. */
+/** A point as fractions of the frame's width and height, 0 to 1. */
 type Fraction = readonly [across: number, down: number];
 
 const CORNERS: readonly Fraction[] = [
@@ -42,7 +42,7 @@ const presetOutline = (name: string | undefined): FractionalOutline => {
 
 const fractionOf = (at: number, whole: number): number => (whole === 0 ? 0 : at / whole);
 
-/** The lines of a path; one with curves, or with places that are worked out, isn't known. */
+/** The lines of a path. Curves and calculated points (guides) aren't supported. */
 const pathOutlines = (path: XmlElement): FractionalOutline[] => {
   requireSupported(!path.attributes.has("fill") && !path.attributes.has("stroke"));
   const [width, height] = [numberAttribute(path, "w"), numberAttribute(path, "h")].map(orUnsupported);

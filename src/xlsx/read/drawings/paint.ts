@@ -4,11 +4,11 @@ import { requireSupported, orUnsupported } from "./unsupported";
 
 const HEX = /^[0-9a-f]{6}$/i;
 
-/** Whether a part of a shape's look comes from the workbook's theme, which isn't read. */
+/** Whether a shape's fill or line comes from the theme, which isn't read. */
 const isThemed = (shape: XmlElement, reference: "fillRef" | "lnRef"): boolean =>
   (numberAttribute(childOf(childOf(shape, "style"), reference), "idx") ?? 0) !== 0;
 
-/** A plain color, `none`, or undefined where nothing is said of it. */
+/** A solid color, `none`, or undefined where the file doesn't say. */
 export const paintOf = (holder: XmlElement | undefined): string | undefined => {
   const fill = holder?.children.find(({ name }) => name.endsWith("Fill"));
   if (!fill || fill.name === "noFill") return fill && "none";
@@ -19,7 +19,7 @@ export const paintOf = (holder: XmlElement | undefined): string | undefined => {
   return `#${hex}`;
 };
 
-/** Shadows and the like aren't drawn. */
+/** Shadows and other effects aren't supported. */
 export const refuseEffects = (properties: XmlElement | undefined): void => {
   requireSupported((childOf(properties, "effectLst")?.children ?? []).length === 0);
   requireSupported(["effectDag", "scene3d", "sp3d"].every((name) => !childOf(properties, name)));
@@ -37,12 +37,12 @@ export const fillOf = (shape: XmlElement): string =>
 export interface Stroke {
   readonly color: string;
   readonly widthPx: number;
-  /** Lengths of dashes and gaps. */
+  /** Lengths of dashes and gaps, alternating. */
   readonly dashesPx: readonly number[];
   readonly arrows: { readonly start: boolean; readonly end: boolean };
 }
 
-/** In widths of the line. */
+/** In multiples of the line width. */
 const DASHES: ReadonlyMap<string, readonly number[]> = new Map([
   ["solid", []],
   ["dot", [1, 3]],
@@ -52,7 +52,7 @@ const DASHES: ReadonlyMap<string, readonly number[]> = new Map([
   ["sysDash", [3, 1]],
 ]);
 
-const USUAL_WIDTH_EMU = 9525;
+const DEFAULT_WIDTH_EMU = 9525;
 const WIDEST_EMU = 20_116_800;
 
 const hasArrow = (line: XmlElement | undefined, name: "headEnd" | "tailEnd"): boolean => {
@@ -63,7 +63,7 @@ const hasArrow = (line: XmlElement | undefined, name: "headEnd" | "tailEnd"): bo
 
 export const strokeOf = (shape: XmlElement): Stroke => {
   const line = childOf(childOf(shape, "spPr"), "ln");
-  const widthEmu = numberAttribute(line, "w") ?? USUAL_WIDTH_EMU;
+  const widthEmu = numberAttribute(line, "w") ?? DEFAULT_WIDTH_EMU;
   requireSupported(widthEmu >= 0 && widthEmu <= WIDEST_EMU);
   const widthPx = pxOfEmu(widthEmu);
   const dashes = orUnsupported(DASHES.get(childOf(line, "prstDash")?.attributes.get("val") ?? "solid"));

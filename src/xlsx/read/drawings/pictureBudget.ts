@@ -2,7 +2,7 @@ import { LIMITS } from "../../book/limits";
 
 type Cost = Partial<Record<"drawingBytes" | "pictures" | "pictureBytes" | "picturePixels", number>>;
 
-/** Says whether a file may still show something of this cost, and counts it. */
+/** Returns whether a file may show something more of this cost, and counts it if so. */
 export type PictureBudget = (cost: Cost) => boolean;
 
 export const pictureBudget = (): PictureBudget => {

@@ -19,40 +19,40 @@ import { paintOf, refuseEffects } from "./paint";
 import type { PictureBudget } from "./pictureBudget";
 import { shapesSvg } from "./shapes";
 
-/** What lies over a sheet's cells. */
+/** The drawings over a sheet's cells. */
 export interface SheetDrawings {
   readonly pictures: readonly FilePicture[];
-  /** Parts that are shown. */
+  /** Parts that are fully shown. */
   readonly partsShown: readonly string[];
-  /** Parts of which something isn't shown. */
+  /** Parts with something that isn't shown. */
   readonly partsNotShown: readonly string[];
-  /** Pictures that have no part in the file. */
+  /** How many pictures are linked from outside the file. */
   readonly linkedPictures: number;
 }
 
 const NO_DRAWINGS: SheetDrawings = { pictures: [], partsShown: [], partsNotShown: [], linkedPictures: 0 };
 
-/** A drawing's part, and what it takes to follow its arrows. */
+/** A drawing part, with what it takes to follow its relationships. */
 interface Drawing {
   readonly parts: Parts;
   readonly path: string;
-  /** The parts of images, by the names under which the drawing knows them. */
+  /** Image parts by relationship id. */
   readonly images: ReadonlyMap<string, string>;
-  /** What its images are, by their parts: many anchors may show one. */
+  /** Image kinds by part, because many anchors may show the same image. */
   readonly kinds: Map<string, ImageKind | undefined>;
   readonly budget: PictureBudget;
 }
 
-/** The part that a blip shows; one outside of the file is never fetched. */
+/** The part that a blip shows. An external image is never fetched. */
 const imagePath = (blip: XmlElement | undefined, { images }: Drawing): string | undefined => {
-  // The prefix may differ; the local name doesn't.
+  // The prefix of `r:embed` may differ between files.
   const id = [...(blip?.attributes ?? [])].find(([name]) => /:embed$/.test(name))?.[1];
   return images.get(id ?? "");
 };
 
-const imagesOf = (arrows: readonly Relationship[]): ReadonlyMap<string, string> =>
+const imagesOf = (relationships: readonly Relationship[]): ReadonlyMap<string, string> =>
   new Map(
-    arrows.flatMap(({ id, kind, isExternal, target }): [string, string][] =>
+    relationships.flatMap(({ id, kind, isExternal, target }): [string, string][] =>
       kind === "image" && !isExternal ? [[id, target]] : [],
     ),
   );
@@ -62,7 +62,7 @@ const kindOf = (path: string, bytes: Uint8Array, { kinds }: Drawing): ImageKind 
   return orUnsupported(kinds.get(path));
 };
 
-/** A picture is a plain rectangle of dots: without an edge of its own, effects, or another outline. */
+/** Only a plain rectangle is supported: no border, effects, or other outline. */
 const requirePlainRectangle = (properties: XmlElement | undefined): void => {
   requireSupported((childOf(properties, "prstGeom")?.attributes.get("prst") ?? "rect") === "rect");
   requireSupported(
@@ -74,7 +74,7 @@ const requirePlainRectangle = (properties: XmlElement | undefined): void => {
 const isUncropped = (crop: XmlElement | undefined): boolean =>
   ["l", "t", "r", "b"].every((side) => (numberAttribute(crop, side) ?? 0) === 0);
 
-/** A picture of dots. Lines that stand behind it for newer programs (SVG) are left alone. */
+/** A raster picture. The SVG version that newer programs add to it is ignored. */
 const pictureSource = (picture: XmlElement, drawing: Drawing): string => {
   const properties = childOf(picture, "spPr");
   const place = childOf(properties, "xfrm");
@@ -83,7 +83,7 @@ const pictureSource = (picture: XmlElement, drawing: Drawing): string => {
   requirePlainRectangle(properties);
   const fill = childOf(picture, "blipFill");
   const blip = childOf(fill, "blip");
-  // What else stands in a blip changes how it looks: a watermark would hide the cells beneath.
+  // Anything else in a blip changes its appearance: a washed-out watermark would hide the cells beneath.
   requireSupported((blip?.children ?? []).every(({ name }) => name === "extLst"));
   requireSupported(
     isUncropped(childOf(fill, "srcRect")) && isUncropped(childOf(childOf(fill, "stretch"), "fillRect")),
@@ -103,14 +103,14 @@ const shapesSource = (thing: XmlElement, { budget }: Drawing): string => {
   return svgUrl(svg);
 };
 
-/** Beside the thing itself an anchor says where it lies. */
+/** Children of an anchor that aren't the anchored object. */
 const ANCHOR_PARTS = ["from", "to", "ext", "pos", "clientData"];
 
 const readAnchoredObject = (anchor: XmlElement, drawing: Drawing): FilePicture => {
-  const things = anchor.children.filter(({ name }) => !ANCHOR_PARTS.includes(name));
-  const thing = orUnsupported(things[0]);
+  const objects = anchor.children.filter(({ name }) => !ANCHOR_PARTS.includes(name));
+  const thing = orUnsupported(objects[0]);
   const [named] = descendantsOf(thing, "cNvPr");
-  requireSupported(things.length === 1 && !flagAttribute(named, "hidden"));
+  requireSupported(objects.length === 1 && !flagAttribute(named, "hidden"));
   const place = readAnchor(anchor);
   return {
     ...place,
@@ -119,7 +119,7 @@ const readAnchoredObject = (anchor: XmlElement, drawing: Drawing): FilePicture =
   };
 };
 
-/** The parts that an anchor shows something of: its images, and the drawing itself where it has shapes. */
+/** The parts that an anchor shows: its images, and the drawing part itself where it has shapes. */
 const partsOf = (anchor: XmlElement, drawing: Drawing): string[] => [
   ...descendantsOf(anchor, "blip").flatMap((blip) => {
     const path = imagePath(blip, drawing);
@@ -129,20 +129,20 @@ const partsOf = (anchor: XmlElement, drawing: Drawing): string[] => [
 ];
 
 const tryToRead = (anchor: XmlElement, drawing: Drawing): SheetDrawings => {
-  const its = partsOf(anchor, drawing);
+  const itsParts = partsOf(anchor, drawing);
   try {
-    return { ...NO_DRAWINGS, pictures: [readAnchoredObject(anchor, drawing)], partsShown: its };
+    return { ...NO_DRAWINGS, pictures: [readAnchoredObject(anchor, drawing)], partsShown: itsParts };
   } catch (error) {
-    const isElsewhere = its.length === 0 && descendantsOf(anchor, "pic").length > 0;
+    const isElsewhere = itsParts.length === 0 && descendantsOf(anchor, "pic").length > 0;
     if (error instanceof Unsupported)
-      return { ...NO_DRAWINGS, partsNotShown: its, linkedPictures: isElsewhere ? 1 : 0 };
+      return { ...NO_DRAWINGS, partsNotShown: itsParts, linkedPictures: isElsewhere ? 1 : 0 };
     throw error;
   }
 };
 
 /**
- * The pictures and drawings over a sheet's cells, as far as they can be shown. They are there to be looked at, so that nothing
- * about them keeps a workbook from being opened.
+ * The pictures and drawings over a sheet's cells, as far as they can be shown. They are for viewing only, so a problem in them
+ * never keeps a workbook from being opened.
  */
 export const readDrawings = (parts: Parts, sheetPath: string, budget: PictureBudget): SheetDrawings => {
   try {

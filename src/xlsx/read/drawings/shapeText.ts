@@ -8,10 +8,10 @@ import { paintOf } from "./paint";
 const FONT = "Calibri,Carlito,'Segoe UI',system-ui,sans-serif";
 const PX_PER_POINT = 4 / 3;
 const LINE_HEIGHTS = 1.2;
-/** Room between a shape's edge and its words where nothing is said of it, in EMU. */
+/** The format's default space between a shape's edge and its text. */
 const DEFAULT_INSETS_EMU = { lIns: 91_440, rIns: 91_440, tIns: 45_720, bIns: 45_720 } as const;
 
-/** A line's anchor in SVG, and where in its room it hangs, from 0 to 1. */
+/** The `text-anchor` in SVG, and the fraction of the text box's width it is at. */
 const ALIGNMENTS: ReadonlyMap<string, readonly [anchor: string, share: number]> = new Map([
   ["l", ["start", 0]],
   ["ctr", ["middle", 0.5]],
@@ -24,7 +24,7 @@ const HEIGHTS: ReadonlyMap<string, number> = new Map([
 ]);
 
 const INDENTS = ["marL", "marR", "indent", "lvl"];
-/** What changes the letters of a run; `none` is what it says where it changes nothing. */
+/** Attributes that change a run's letters, with values such as `none` or `noStrike` where they don't. */
 const LETTER_CHANGES = ["u", "strike", "cap"];
 
 interface Line {
@@ -35,15 +35,15 @@ interface Line {
 }
 
 const runOf = (run: XmlElement): { readonly markup: string; readonly sizePx: number } => {
-  const look = childOf(run, "rPr");
-  const sizePx = (orUnsupported(numberAttribute(look, "sz")) / 100) * PX_PER_POINT;
-  requireSupported(sizePx > 0 && (numberAttribute(look, "baseline") ?? 0) === 0);
-  requireSupported(LETTER_CHANGES.every((name) => /^no/.test(look?.attributes.get(name) ?? "none")));
+  const properties = childOf(run, "rPr");
+  const sizePx = (orUnsupported(numberAttribute(properties, "sz")) / 100) * PX_PER_POINT;
+  requireSupported(sizePx > 0 && (numberAttribute(properties, "baseline") ?? 0) === 0);
+  requireSupported(LETTER_CHANGES.every((name) => /^no/.test(properties?.attributes.get(name) ?? "none")));
   const attributes = {
     "font-size": sizePx,
-    fill: orUnsupported(paintOf(look)),
-    ...(flagAttribute(look, "b") && { "font-weight": "bold" }),
-    ...(flagAttribute(look, "i") && { "font-style": "italic" }),
+    fill: orUnsupported(paintOf(properties)),
+    ...(flagAttribute(properties, "b") && { "font-weight": "bold" }),
+    ...(flagAttribute(properties, "i") && { "font-style": "italic" }),
   };
   return { markup: element("tspan", attributes, escapeXml(childOf(run, "t")?.text ?? "")), sizePx };
 };
@@ -51,10 +51,10 @@ const runOf = (run: XmlElement): { readonly markup: string; readonly sizePx: num
 const lineOf = (paragraph: XmlElement): Line => {
   requireSupported(paragraph.children.every(({ name }) => ["pPr", "r", "endParaRPr"].includes(name)));
   const runs = childrenOf(paragraph, "r").map(runOf);
-  const look = childOf(paragraph, "pPr");
-  requireSupported((look?.children ?? []).every(({ name }) => !/^bu(?!None)/.test(name)));
-  requireSupported(INDENTS.every((name) => (numberAttribute(look, name) ?? 0) === 0));
-  const [anchor, share] = orUnsupported(ALIGNMENTS.get(look?.attributes.get("algn") ?? "l"));
+  const properties = childOf(paragraph, "pPr");
+  requireSupported((properties?.children ?? []).every(({ name }) => !/^bu(?!None)/.test(name)));
+  requireSupported(INDENTS.every((name) => (numberAttribute(properties, name) ?? 0) === 0));
+  const [anchor, share] = orUnsupported(ALIGNMENTS.get(properties?.attributes.get("algn") ?? "l"));
   return {
     markup: runs.map(({ markup }) => markup).join(""),
     sizePx: runs.reduce((most, { sizePx }) => Math.max(most, sizePx), 0),
@@ -63,7 +63,7 @@ const lineOf = (paragraph: XmlElement): Line => {
   };
 };
 
-/** The room in a shape's frame that its words take. */
+/** The frame of a shape's text: the shape's frame without the insets. */
 const textBox = ({ left, top, width, height }: Frame, body: XmlElement | undefined): Frame => {
   const room = (name: keyof typeof DEFAULT_INSETS_EMU): number =>
     pxOfEmu(numberAttribute(body, name) ?? DEFAULT_INSETS_EMU[name]);
@@ -75,7 +75,7 @@ const textBox = ({ left, top, width, height }: Frame, body: XmlElement | undefin
   };
 };
 
-/** The words in a shape. Where they would have to be broken into lines they aren't known: that hangs on the font. */
+/** The text of a shape. Wrapped text isn't supported: where it wraps depends on the font. */
 export const shapeText = (shape: XmlElement, frame: Frame): string[] => {
   const text = childOf(shape, "txBody");
   const lines = childrenOf(text, "p").map(lineOf);

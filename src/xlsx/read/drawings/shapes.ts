@@ -8,17 +8,17 @@ import { outlines, type Outline } from "./outline";
 import { fillOf, refuseEffects, strokeOf, type Stroke } from "./paint";
 import { shapeText } from "./shapeText";
 
-/** On a dark page the cells are dark too: light lines on it, and every color keeps its hue. */
+/** In dark mode the cells are dark too: lines turn light, and every color keeps its hue. */
 const STYLE = element(
   "style",
   {},
   "@media (prefers-color-scheme:dark){g{filter:invert(1) hue-rotate(180deg)}}",
 );
 
-/** A drawing as it is on paper, which is light always. */
+/** A drawing without dark mode, for paper. */
 export const onPaper = (svg: string): string => svg.replace(STYLE, "");
 
-/** A side of a whole drawing: some ten pages. */
+/** The longest side of a drawing that is shown: about ten pages. */
 const LONGEST_PX = 20_000;
 const ARROW_LINE_WIDTHS = 3;
 const SMALLEST_ARROW_PX = 7;
@@ -55,21 +55,21 @@ const shapeMarkup = (shape: XmlElement, change: FrameTransform): string[] => {
   const place = childOf(properties, "xfrm");
   refuseRotated(place);
   refuseEffects(properties);
-  // What a linked shape says stands in a cell.
+  // The text of a linked shape is in a cell.
   requireSupported((shape.attributes.get("textlink") ?? "") === "");
   const frame = transformed(cornersFrame(place, "off", "ext"), change);
   const lines = outlines(properties, frame, flips(place));
   const stroke = strokeOf(shape);
   const dashes = stroke.dashesPx.length > 0 && { "stroke-dasharray": stroke.dashesPx.map(px).join(" ") };
-  const look = { fill: fillOf(shape), stroke: stroke.color, "stroke-width": stroke.widthPx, ...dashes };
+  const style = { fill: fillOf(shape), stroke: stroke.color, "stroke-width": stroke.widthPx, ...dashes };
   return [
-    element("path", { d: pathOf(lines), ...look }),
+    element("path", { d: pathOf(lines), ...style }),
     ...lines.flatMap((each) => (each.isClosed ? [] : arrowsOf(each, stroke))),
     ...shapeText(shape, frame),
   ];
 };
 
-/** Beside its shapes a group holds what it is called and where it lies. */
+/** Children of a group that aren't shapes. */
 const GROUP_PROPERTIES = ["nvGrpSpPr", "grpSpPr", "extLst"];
 
 const groupMarkup = (group: XmlElement, change: FrameTransform): string[] => {
@@ -101,7 +101,7 @@ const markup = (thing: XmlElement, change: FrameTransform): string[] => {
   }
 };
 
-/** A shape, or a group of them, as an SVG file. Only plain lines, faces and words are known; anything else isn't shown. */
+/** A shape or a group as an SVG file. Supports plain lines, fills and text; throws `Unsupported` for anything else. */
 export const shapesSvg = (thing: XmlElement): string => {
   const properties = childOf(thing, thing.name === "grpSp" ? "grpSpPr" : "spPr");
   const from = cornersFrame(childOf(properties, "xfrm"), "off", "ext");

@@ -1,7 +1,7 @@
-/** Over the cells lies something that we can't show as it is meant: it stays in the file, and is named as not shown. */
+/** A drawing that we can't show faithfully. It stays in the file and is reported as not shown. */
 export class Unsupported extends Error {
   constructor() {
-    super("This can't be shown as it is meant.");
+    super("This drawing can't be shown faithfully.");
     this.name = "NotShown";
   }
 }
@@ -11,7 +11,7 @@ export const orUnsupported = <T>(value: T | undefined): T => {
   return value;
 };
 
-/** Goes on only where something is as we know it. */
+/** Throws unless the drawing is of a kind we can show. */
 export const requireSupported = (isKnown: boolean): void => {
   if (!isKnown) throw new Unsupported();
 };
