@@ -291,9 +291,7 @@ describe("a sheet of many cells", () => {
   it("isn't begun where a cell far off makes it vast", async () => {
     const { other, host } = long();
     other.cells.set("XFD1048576", { formula: 1 });
-    await expect(host.contents()).rejects.toThrow(
-      '"Other" is used as far as XFD1048576, which is too much',
-    );
+    await expect(host.contents()).rejects.toThrow('"Other" is used as far as XFD1048576, which is too much');
     expect((await host.activeSheet()).sheet).toBe("Bid");
     const { undo } = await addTakeoff(host, DEMO_TAKEOFF);
     await expect(undo()).rejects.toThrow('"Other" is used as far as XFD1048576');
