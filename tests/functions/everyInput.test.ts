@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from "node:util";
 import fc from "fast-check";
 import { CellError, isMatrix, type Answer, type Argument, type Cell } from "../../shared/cell";
 import { runFunction } from "../../shared/spec/runner";
@@ -23,6 +24,17 @@ const isHuge = (spec: FunctionSpec, [outline]: readonly Argument[]): boolean =>
 const mostMs = (spec: FunctionSpec, args: readonly Argument[]): number =>
   (spec.id === SEARCH ? 5_000 : 100) * (isHuge(spec, args) ? 10 : 1);
 const TRIES = 6;
+const leastProcessorMs = (spec: FunctionSpec, args: readonly Argument[]): number => {
+  let [best, tries] = [Infinity, 0];
+  do {
+    const before = process.cpuUsage();
+    runFunction(spec, args);
+    const { user, system } = process.cpuUsage(before);
+    best = Math.min(best, (user + system) / 1_000);
+  } while (best >= mostMs(spec, args) && ++tries < TRIES);
+  return best;
+};
+
 const LONGEST_SENTENCE = 600;
 const LONG = 100_000;
 
@@ -227,16 +239,14 @@ describe.each(catalog.map((spec) => [spec.id, spec] as const))("%s", (_, spec) =
         // A function that changed its arguments would throw here, and the runner would call it a fault.
         const args = frozen(given);
         const answer = runFunction(spec, args);
-        expect(complaint(spec, answer)).toBeUndefined();
-        let [best, tries] = [Infinity, 0];
-        do {
-          const before = process.cpuUsage();
-          const again = runFunction(spec, args);
-          const { user, system } = process.cpuUsage(before);
-          best = Math.min(best, (user + system) / 1_000);
-          expect(again).toEqual(answer);
-        } while (best >= mostMs(spec, args) && ++tries < TRIES);
-        expect(best).toBeLessThan(mostMs(spec, args));
+        const start = performance.now();
+        const again = runFunction(spec, args);
+        const isInTime = performance.now() - start < mostMs(spec, args);
+        // `expect` and the processor's clock take longer than most of these calls: they are for what may be wrong.
+        const found = complaint(spec, answer);
+        if (found !== undefined) throw new Error(found);
+        if (!isDeepStrictEqual(again, answer)) expect(again).toEqual(answer);
+        if (!isInTime) expect(leastProcessorMs(spec, args)).toBeLessThan(mostMs(spec, args));
       }),
       { numRuns: inputsOf(spec), seed: 20_251_125, endOnFailure: true },
     );
