@@ -13,8 +13,8 @@ const unmarkedPages = (students: readonly MarkedStudent[]): string => {
     ({ name, alteredProblems: [first, ...others] }) =>
       `${name} (problem${others.length === 0 ? "" : "s"} ${[first, ...others].join(", ")})`,
   );
-  const werent = pages === 1 ? "isn't marked because it was" : "aren't marked because they were";
-  return ` ${counted(pages, "page")} ${werent} changed after being handed out: ${listNames(listed)}.`;
+  const notMarked = pages === 1 ? "isn't marked because it was" : "aren't marked because they were";
+  return ` ${counted(pages, "page")} ${notMarked} changed after being handed out: ${listNames(listed)}.`;
 };
 
 /** The marks in a few sentences, for the pane. */

@@ -16,7 +16,7 @@ const HEADING_PX = 24;
 const describeMistake = ({ name, shown }: ShownMistake): string => `${name}: ${shown}`;
 
 /** A formula with spaces at which it can wrap. */
-const wrappable = (formulaText: string): string => formulaText.replaceAll(",", ", ");
+const withSpaces = (formulaText: string): string => formulaText.replaceAll(",", ", ");
 
 const formatOf = (result: number | string): string =>
   typeof result === "string" || Number.isInteger(result) ? "General" : "0.000";
@@ -54,7 +54,7 @@ const putProblem = (rows: PageRows, { question, solution }: Problem, number: num
     rows.put(0, text("by formula"), "note");
     rows.put(1, formula(step.formula, step.result), "result", { numberFormat: formatOf(step.result) });
     rows.skip();
-    rows.paragraph(wrappable(step.formula), "note", LETTERS);
+    rows.paragraph(withSpaces(step.formula), "note", LETTERS);
   });
   rows.skip();
   return { start, heading };

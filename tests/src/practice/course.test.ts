@@ -14,7 +14,7 @@ import { problemsOf } from "../../../src/practice/class/practiceClass";
 import { inAreaUnit } from "../../../src/practice/answers/area";
 import type { Problem } from "../../../src/practice/problems/problem";
 import type { Answer } from "../../../src/practice/topic";
-import { TOPIC_IDS } from "../../../src/practice/topics/index";
+import { TOPIC_IDS, type TopicId } from "../../../src/practice/topics/index";
 import { secondEngineAnswer } from "./secondEngine";
 
 jest.setTimeout(120_000);
@@ -91,8 +91,24 @@ const givesAway = ({ label, text }: Shown, { field, value, shown }: Answer): boo
   return false;
 };
 
+/** Pages already handed out depend on this order: a topic that is added later doesn't join the course. */
+const COURSE_TOPICS: readonly TopicId[] = [
+  "tape",
+  "pitch",
+  "rafter",
+  "gables",
+  "hips",
+  "courses",
+  "starters",
+  "trim",
+  "fasteners",
+  "underlayment",
+  "order",
+  "change order",
+];
+
 describe("the full-day course", () => {
-  it("has eight sessions in order that don't overlap, and a problem of each topic", () => {
+  it("has eight sessions in order that don't overlap, and always the same topics", () => {
     expect(COURSE_SESSIONS).toHaveLength(8);
     const starts = COURSE_SESSIONS.map(
       (session) => Number(session.starts.slice(0, 2)) * 60 + Number(session.starts.slice(3)),
@@ -102,7 +118,7 @@ describe("the full-day course", () => {
     });
     for (const options of EVERY) {
       const problems = courseOf(options);
-      expect(problems.map(({ topic }) => topic).sort()).toEqual([...TOPIC_IDS].sort());
+      expect(problems.map(({ topic }) => topic)).toEqual(COURSE_TOPICS);
       expect(problems).toHaveLength(COURSE_SESSIONS.reduce((sum, { problemCount }) => sum + problemCount, 0));
     }
   });

@@ -63,7 +63,6 @@ export const EARLIER_COURSE_PAGE: EarlierPage = {
     [28, 3, "Write it as"],
     [29, 0, "Rafter factor"],
     [30, 0, "Length up the slope"],
-    [30, 3, "whole millimetres"],
     [32, 0, "Working"],
   ],
   answers: [
