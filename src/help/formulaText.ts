@@ -1,7 +1,7 @@
 import { isMatrix, type Argument, type Cell } from "../../shared/cell";
 import type { FunctionSpec } from "../../shared/spec/spec";
 import { qualifiedName } from "../workbook/namespace";
-import { quoted } from "../sheets/extend/typed";
+import { quoted } from "../sheets/extend/typedArgument";
 
 const literal = (cell: Cell): string => {
   if (cell === null) return "";

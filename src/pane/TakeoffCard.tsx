@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { Added, Host } from "../workbook/host";
 import { addTakeoff } from "../sheets/newJob/addTakeoff";
-import { DEMO_TAKEOFF, FOOTPRINT_DEMO } from "../sheets/newJob/demo";
+import { DEMO_TAKEOFF, FOOTPRINT_DEMO } from "../sheets/newJob/demoTakeoffs";
 import { BLANK_ROOF_TAKEOFF, BLANK_TAKEOFF, type TakeoffOptions } from "../sheets/takeoff/takeoffOptions";
 import { BuildCard } from "./parts/BuildCard";
 import { ChoiceField } from "./controls/ChoiceField";

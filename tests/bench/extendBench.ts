@@ -3,8 +3,8 @@ import { createHeadlessEngine } from "../../src/hosts/local/workbook/headless";
 import { a1 } from "../../src/workbook/address";
 import { readBlock } from "../../src/sheets/extend/block";
 import { extendPlan } from "../../src/sheets/extend/extendPlan";
-import { offerById, offersFor } from "../../src/sheets/extend/offers";
-import { guessBlock, meantColumns } from "../../src/sheets/extend/proposal";
+import { optionById, resultOptions } from "../../src/sheets/extend/resultOptions";
+import { guessBlock, mappedColumns } from "../../src/sheets/extend/mappedColumns";
 import type { Survey } from "../../src/workbook/survey";
 import type { CellPatch } from "../../src/workbook/patch";
 import {
@@ -42,13 +42,13 @@ const bid = (): WorkbookPlan => {
 const extendedPatch = (survey: Survey): CellPatch => {
   const block = readBlock(survey);
   const supplies = {
-    columns: meantColumns(block, guessBlock(block)),
+    columns: mappedColumns(block, guessBlock(block)),
     names: survey.names,
     typed: { exposedHeightIn: "12" },
   };
   const picks = ["COURSES", "SQUARES"].map((id) => {
-    const offer = offerById(offersFor(supplies), id);
-    return { offer, heading: offer.heading };
+    const option = optionById(resultOptions(supplies), id);
+    return { option, heading: option.heading };
   });
   return extendPlan(block, picks, supplies, block.lastColumn + 1);
 };

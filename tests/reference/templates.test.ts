@@ -4,7 +4,7 @@ import { NATIVE, nativeFormula } from "./nativeFormulas";
 import type { Book } from "../../src/xlsx/book/book";
 import { openXlsx, saveXlsx } from "../../src/xlsx/xlsxFile";
 import { NAMESPACE, qualifiedName } from "../../src/workbook/namespace";
-import { quoted } from "../../src/sheets/extend/typed";
+import { quoted } from "../../src/sheets/extend/typedArgument";
 import {
   formula,
   number,

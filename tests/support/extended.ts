@@ -1,7 +1,7 @@
 import { readBlock } from "../../src/sheets/extend/block";
 import { extendPlan } from "../../src/sheets/extend/extendPlan";
-import { offerById, offersFor } from "../../src/sheets/extend/offers";
-import { guessBlock, meantColumns } from "../../src/sheets/extend/proposal";
+import { optionById, resultOptions } from "../../src/sheets/extend/resultOptions";
+import { guessBlock, mappedColumns } from "../../src/sheets/extend/mappedColumns";
 import type { Survey } from "../../src/workbook/survey";
 import type { CellPatch } from "../../src/workbook/patch";
 
@@ -12,11 +12,11 @@ export const extended = (
   typed: Readonly<Record<string, string>> = {},
 ): CellPatch => {
   const block = readBlock(survey);
-  const supplies = { columns: meantColumns(block, guessBlock(block)), names: survey.names, typed };
-  const offers = offersFor(supplies);
+  const inputs = { columns: mappedColumns(block, guessBlock(block)), names: survey.names, typed };
+  const options = resultOptions(inputs);
   const picks = ids.map((id) => {
-    const offer = offerById(offers, id);
-    return { offer, heading: offer.heading };
+    const option = optionById(options, id);
+    return { option, heading: option.heading };
   });
-  return extendPlan(block, picks, supplies, block.lastColumn + 1);
+  return extendPlan(block, picks, inputs, block.lastColumn + 1);
 };

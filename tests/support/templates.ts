@@ -8,7 +8,7 @@ import { journalEntrySheet } from "../../src/sheets/journalEntry/journalEntryShe
 import { number, text, type SheetPlan, type WorkbookPlan } from "../../src/workbook/plan";
 import { frozenSheet, readLiveOrder } from "../../src/sheets/signedOrder/freezeOrder";
 import { orderOnSigned } from "../../src/sheets/signedOrder/signedOrderSheet";
-import { DEMO_TAKEOFF, FOOTPRINT_DEMO } from "../../src/sheets/newJob/demo";
+import { DEMO_TAKEOFF, FOOTPRINT_DEMO } from "../../src/sheets/newJob/demoTakeoffs";
 import { takeoffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
 import { smallOrder, type Line } from "./smallOrder";
 

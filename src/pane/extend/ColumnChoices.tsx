@@ -1,5 +1,5 @@
 import type { Block } from "../../sheets/extend/block";
-import type { Guess } from "../../sheets/extend/headings";
+import type { ColumnGuess } from "../../sheets/extend/guessColumns";
 import { labelInWords } from "../../../shared/spec/parameterCaption";
 import { MEANINGS, usualUnit } from "../../sheets/extend/meanings";
 import { UNITS, unitsLike } from "../../sheets/extend/unit";
@@ -7,8 +7,8 @@ import { ChoiceField } from "../controls/ChoiceField";
 
 interface Props {
   readonly block: Block;
-  readonly columns: readonly Guess[];
-  readonly onChange: (columns: Guess[]) => void;
+  readonly columns: readonly ColumnGuess[];
+  readonly onChange: (columns: ColumnGuess[]) => void;
 }
 
 const NOT_USED = "";
@@ -21,7 +21,7 @@ const MEANING_CHOICES = [
 
 /** What each heading of the block is taken for, to be confirmed or corrected. */
 export const ColumnChoices = ({ block, columns, onChange }: Props) => {
-  const change = (index: number, guess: Guess): void => {
+  const change = (index: number, guess: ColumnGuess): void => {
     onChange(columns.map((each, at) => (at === index ? guess : each)));
   };
   return (

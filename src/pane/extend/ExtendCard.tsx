@@ -6,8 +6,8 @@ import { sameSheet, type Survey } from "../../workbook/survey";
 import { patchArea, patchInWords, type CellPatch } from "../../workbook/patch";
 import { areaAddress } from "../../workbook/address";
 import { ChoiceField, type Choice } from "../controls/ChoiceField";
-import { Alone } from "./Alone";
-import { Beside, type Meanings } from "./Beside";
+import { SingleResult } from "./SingleResult";
+import { ColumnsBeside, type Meanings } from "./ColumnsBeside";
 import type { Typed } from "./TypedFields";
 import { OutcomeLine } from "../parts/OutcomeLine";
 import { Progress } from "../parts/Progress";
@@ -95,7 +95,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
         </Button>
       </form>
       {reading?.shape === "beside" && (
-        <Beside
+        <ColumnsBeside
           key={readings}
           survey={reading.survey}
           block={reading.block}
@@ -107,7 +107,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
         />
       )}
       {reading && reading.shape !== "beside" && (
-        <Alone
+        <SingleResult
           key={readings}
           survey={reading.survey}
           shape={reading.shape}

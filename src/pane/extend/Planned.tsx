@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-button";
 import { areaAddress, columnLetters } from "../../workbook/address";
-import { roomFor } from "../../sheets/extend/proposal";
+import { placementOf } from "../../sheets/extend/mappedColumns";
 import type { Survey } from "../../workbook/survey";
 import type { CellPatch } from "../../workbook/patch";
 
@@ -16,7 +16,7 @@ const MOST_FORMULAS = 6;
 
 /** What would be written, and where; and what is in the way. Nothing has been written yet. */
 export const Planned = ({ survey, patch, notes, onMove }: Props) => {
-  const { area, obstacle, freeColumn } = roomFor(survey, patch);
+  const { area, obstacle, freeColumn } = placementOf(survey, patch);
   const formulas = (patch.cells.find((line) => line.some((cell) => cell?.content.kind === "formula")) ?? [])
     .flatMap((cell) => (cell?.content.kind === "formula" ? [cell.content.formula] : []))
     .slice(0, MOST_FORMULAS);

@@ -1,4 +1,4 @@
-import type { Field } from "../../sheets/extend/offers";
+import type { Field } from "../../sheets/extend/resultOptions";
 import { TextField } from "../controls/TextField";
 
 /** What a person typed, by the fields' keys. */

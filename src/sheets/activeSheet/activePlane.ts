@@ -25,8 +25,8 @@ import type { ActiveSheet } from "../../workbook/activeSheet";
 import { isAllBlank, withoutErrors, type NamedRanges } from "./namedRanges";
 import { PANEL_NAME } from "../panelSheet";
 import { roofArguments } from "./activeRoof";
-import { numberOfRoofPlane, PLANE, ROOF_SHAPE } from "../takeoff/planes";
-import { activePlaneRow } from "../takeoff/planeRow";
+import { numberOfRoofPlane, PLANE_COLUMNS, ROOF_SHAPE } from "../takeoff/planeSection";
+import { activePlaneRow } from "../takeoff/activePlaneRow";
 
 /** A roof plane as a sheet describes it, read and checked. */
 export interface ActivePlane {
@@ -59,7 +59,8 @@ const cornersOfRoof = (name: Cell, named: NamedRanges): Matrix => {
 
 /** The corners that OUTLINE gives for the measures in a row of a takeoff. */
 const cornersOfRow = (view: ActiveSheet, row: number, named: NamedRanges): Matrix => {
-  const at = (column: keyof typeof PLANE): Cell => valueAt(view, { row, column: PLANE[column] });
+  const at = (column: keyof typeof PLANE_COLUMNS): Cell =>
+    valueAt(view, { row, column: PLANE_COLUMNS[column] });
   if (at("shape") === ROOF_SHAPE) return cornersOfRoof(at("name"), named);
   return cornersFrom(outlineSpec, [at("shape"), at("eave"), at("slopeUsed"), at("top")]);
 };
@@ -92,7 +93,7 @@ const onFieldSheet = (view: ActiveSheet, panel: Panel, named: NamedRanges): Acti
 };
 
 const onTakeoff = (view: ActiveSheet, row: number, panel: Panel, named: NamedRanges): ActivePlane => ({
-  name: nameInWords(valueAt(view, { row, column: PLANE.name })),
+  name: nameInWords(valueAt(view, { row, column: PLANE_COLUMNS.name })),
   panel,
   plane: { outline: outline.read(cornersOfRow(view, row, named), "outline"), openings: [] },
   start: layoutStart.read(DEFAULT_START, "start"),

@@ -2,7 +2,7 @@ import { isBlank, type Cell } from "../../../shared/cell";
 import { InputError } from "../../../shared/inputError";
 import { areaAddress, overlap, type Area } from "../../workbook/address";
 import { columnData, type ColumnData } from "./columnData";
-import { regionAround } from "./region";
+import { currentRegion } from "./currentRegion";
 import type { SpreadsheetTable, Survey } from "../../workbook/survey";
 import { isSubtotal, totalCall } from "./totalRow";
 
@@ -80,7 +80,7 @@ export const blockInWords = (block: Block): string => {
 
 /** Finds the block that a person has selected, or that the selected cell is in. */
 export const readBlock = (survey: Survey): Block => {
-  const area = survey.table?.area ?? regionAround(survey);
+  const area = survey.table?.area ?? currentRegion(survey);
   if (!area) throw new InputError(`${HOW_TO_SELECT} There is nothing here.`);
   if (survey.table && !survey.table.hasHeadings)
     throw new InputError(`The table ${survey.table.name} shows no headings: show its heading row first.`);

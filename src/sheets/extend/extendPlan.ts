@@ -6,18 +6,18 @@ import type { CellPatch, PatchCell } from "../../workbook/patch";
 import { formula, text } from "../../workbook/plan";
 import type { Block } from "./block";
 import { isMost } from "./columnData";
-import type { Offer } from "./offers";
-import { resultOperand, type Operand, type Supplies } from "./operands";
+import type { ResultOption } from "./resultOptions";
+import { resultExpression, type RowExpression, type AvailableInputs } from "./rowExpressions";
 import { canBeTotaled } from "./canBeTotaled";
 
 /** A result that a person has picked, under the heading that they want. */
 export interface Pick {
-  readonly offer: Offer;
+  readonly option: ResultOption;
   readonly heading: string;
 }
 
 /** The row stays quiet until one of the cells that it is worked out from is filled; then a missing one is named. */
-const whenFilled = ({ columns }: Operand, row: number, then: string): string => {
+const whenFilled = ({ columns }: RowExpression, row: number, then: string): string => {
   const cells = columns.map(({ column }) => a1({ row, column }));
   const [only] = cells;
   if (cells.length === 1 && only !== undefined) return unlessEmpty(only, then);
@@ -26,8 +26,8 @@ const whenFilled = ({ columns }: Operand, row: number, then: string): string => 
 };
 
 /** The whole formula of a result in a row. */
-export const rowFormula = (operand: Operand, row: number): string =>
-  whenFilled(operand, row, operand.inRow(row));
+export const rowFormula = (expression: RowExpression, row: number): string =>
+  whenFilled(expression, row, expression.inRow(row));
 
 const totalCell = ({ firstRow, lastRow, total }: Block, column: number, numberFormat: string): PatchCell => {
   const rows = a1Range({ row: firstRow, column }, { row: lastRow, column });
@@ -38,19 +38,19 @@ const totalCell = ({ firstRow, lastRow, total }: Block, column: number, numberFo
 const columnCells = (
   block: Block,
   column: number,
-  { offer, heading }: Pick,
-  supplies: Supplies,
+  { option, heading }: Pick,
+  inputs: AvailableInputs,
 ): (PatchCell | null)[] => {
-  const { numberFormat } = offer.spec.result;
-  const operand = resultOperand(offer.spec, supplies);
+  const { numberFormat } = option.spec.result;
+  const expression = resultExpression(option.spec, inputs);
   const rows = Array.from(
     { length: block.lastRow - block.firstRow + 1 },
     (_, index) => block.firstRow + index,
   );
-  const total = canBeTotaled(offer.spec) ? totalCell(block, column, numberFormat) : null;
+  const total = canBeTotaled(option.spec) ? totalCell(block, column, numberFormat) : null;
   return [
     { content: text(heading) },
-    ...rows.map((row): PatchCell => ({ content: formula(rowFormula(operand, row)), numberFormat })),
+    ...rows.map((row): PatchCell => ({ content: formula(rowFormula(expression, row)), numberFormat })),
     ...(block.total ? [total] : []),
   ];
 };
@@ -58,7 +58,7 @@ const columnCells = (
 /** Each heading once: a spreadsheet's table has no two columns of one name. */
 const distinctHeadings = (picks: readonly Pick[], taken: readonly string[]): Pick[] =>
   picks.reduce<Pick[]>((done, pick) => {
-    const wanted = pick.heading.trim() === "" ? pick.offer.heading : pick.heading;
+    const wanted = pick.heading.trim() === "" ? pick.option.heading : pick.heading;
     return [
       ...done,
       { ...pick, heading: uniqueName(wanted, [...taken, ...done.map(({ heading }) => heading)]) },
@@ -75,12 +75,12 @@ const columnOfNumbers = ({ data, firstColumn }: Block): number | undefined => {
 export const extendPlan = (
   block: Block,
   picks: readonly Pick[],
-  supplies: Supplies,
+  inputs: AvailableInputs,
   firstColumn: number,
 ): CellPatch => {
   if (picks.length === 0) throw new InputError("Pick at least one result.");
   const columns = distinctHeadings(picks, block.headings).map((pick, index) =>
-    columnCells(block, firstColumn + index, pick, supplies),
+    columnCells(block, firstColumn + index, pick, inputs),
   );
   const isBeside = firstColumn === block.lastColumn + 1;
   return {

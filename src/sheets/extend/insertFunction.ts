@@ -2,7 +2,7 @@ import { isMatrix, type Answer, type Argument, type Matrix } from "../../../shar
 import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
 import { typedCell } from "../../workbook/typedCell";
 import { a1, areaAddress, sheetPrefix, type Area, type CellAddress } from "../../workbook/address";
-import { typedArgument } from "./typed";
+import { typedArgument } from "./typedArgument";
 import { call } from "../../workbook/formula";
 import { includesName } from "../../workbook/uniqueName";
 import type { CellPatch, PatchCell } from "../../workbook/patch";

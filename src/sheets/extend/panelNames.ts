@@ -31,7 +31,7 @@ export const panelFieldOf = ({ id }: FunctionSpec, { name }: Parameter<unknown>)
   name === "spacingIn" ? SPACING_OF_FUNCTION[id] : FIELD_OF_PARAMETER[name];
 
 /** The name under which a workbook with a panel sheet has the value. */
-export const nameFor = (spec: FunctionSpec, parameter: Parameter<unknown>): string | undefined => {
+export const panelNameFor = (spec: FunctionSpec, parameter: Parameter<unknown>): string | undefined => {
   const field = panelFieldOf(spec, parameter);
   return field && panelFieldName(field);
 };

@@ -76,7 +76,7 @@ const toRise = (cell: string, from: UnitName): string => {
  * A cell as it goes to a parameter. A bare number is converted; text carries its own unit; a blank cell stays blank,
  * which IF alone would make 0.
  */
-export const converted = (cell: string, from: UnitName, to: UnitName): string => {
+export const convertedCell = (cell: string, from: UnitName, to: UnitName): string => {
   const [source, target]: Unit[] = [UNITS[from], UNITS[to]];
   if (from === to || source?.dimension !== target?.dimension || !source || !target) return cell;
   const bare = source.size && target.size ? scaled(cell, source.size, target.size) : toRise(cell, from);

@@ -10,14 +10,14 @@ import { valueAt } from "../../workbook/contents";
 import type { ActiveSheet } from "../../workbook/activeSheet";
 import { PANEL_NAME } from "../panelSheet";
 import { formula, type CellContent } from "../../workbook/plan";
-import { PLANE } from "../takeoff/planes";
-import { activePlaneRow, roofPlaneNumber } from "../takeoff/planeRow";
-import { outlineOfRoof } from "../takeoff/roofPart";
+import { PLANE_COLUMNS } from "../takeoff/planeSection";
+import { activePlaneRow, roofPlaneNumber } from "../takeoff/activePlaneRow";
+import { roofPlaneOutline } from "../takeoff/roofFormulas";
 import { fieldSheetPlan, type FieldSheetOptions } from "./fieldSheet";
 import type { InputKey } from "./fieldSheetLayout";
 
 /** What a field sheet takes from a row of a takeoff, and the column it stands in. */
-const FROM_TAKEOFF: readonly (readonly [InputKey, keyof typeof PLANE])[] = [
+const FROM_TAKEOFF: readonly (readonly [InputKey, keyof typeof PLANE_COLUMNS])[] = [
   ["plane", "name"],
   ["shape", "shape"],
   ["eave", "eave"],
@@ -29,7 +29,7 @@ const FROM_TAKEOFF: readonly (readonly [InputKey, keyof typeof PLANE])[] = [
 const inputsFrom = (view: ActiveSheet, row: number): FieldSheetOptions["inputs"] =>
   Object.fromEntries(
     FROM_TAKEOFF.map(([key, column]): [InputKey, CellContent] => {
-      const cell = `${sheetPrefix(view.sheet)}${a1({ row, column: PLANE[column] })}`;
+      const cell = `${sheetPrefix(view.sheet)}${a1({ row, column: PLANE_COLUMNS[column] })}`;
       return [key, formula(unlessEmpty(cell, cell))];
     }),
   );
@@ -37,12 +37,12 @@ const inputsFrom = (view: ActiveSheet, row: number): FieldSheetOptions["inputs"]
 /** A plane from the footprint brings its own corners, whatever its shape. */
 const outlineFrom = (view: ActiveSheet, row: number): Pick<FieldSheetOptions, "outlineOf"> => {
   const plane = roofPlaneNumber(view, row);
-  return plane === undefined ? {} : { outlineOf: outlineOfRoof(plane) };
+  return plane === undefined ? {} : { outlineOf: roofPlaneOutline(plane) };
 };
 
 /** Courses of the plane as it is now, to leave room for; 0 where that can't be said yet. */
 const coursesNow = (view: ActiveSheet, row: number, panelCells: Matrix): number => {
-  const slopeFt = valueAt(view, { row, column: PLANE.slopeUsed });
+  const slopeFt = valueAt(view, { row, column: PLANE_COLUMNS.slopeUsed });
   if (typeof slopeFt !== "number" || panelCells.flat().some((cell) => cell instanceof CellError)) return 0;
   try {
     return courses(slopeFt, panelBlock.read(panelCells, "panel").exposedHeightIn);
@@ -76,7 +76,7 @@ export const addFieldSheet = async (host: Host): Promise<Added> => {
     row === undefined
       ? { sheetName: uniqueName("Field sheet", sheets), inputs: {}, courses: 0 }
       : {
-          sheetName: uniqueName(sheetNameFor(valueAt(view, { row, column: PLANE.name })), sheets),
+          sheetName: uniqueName(sheetNameFor(valueAt(view, { row, column: PLANE_COLUMNS.name })), sheets),
           inputs: inputsFrom(view, row),
           ...outlineFrom(view, row),
           courses: coursesNow(view, row, panelCells),

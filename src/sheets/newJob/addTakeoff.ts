@@ -5,7 +5,7 @@ import type { Added, Existing, Host } from "../../workbook/host";
 import { uniqueName, includesName } from "../../workbook/uniqueName";
 import { PANEL_NAME, PANEL_VALUE_NAMES } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
-import { TRIM_COLUMNS, TRIMS, TRIMS_NAME } from "../takeoff/trimsSheet";
+import { TRIMS_TABLE_WIDTH, TRIMS_SHEET_COLUMNS, TRIMS_NAME } from "../takeoff/trimsSheet";
 import type { TakeoffOptions } from "../takeoff/takeoffOptions";
 import { takeoffPlan, USUAL_NAMES, type TakeoffSheetNames } from "./takeoffPlan";
 
@@ -47,7 +47,9 @@ export const chooseSheetNames = ({ sheets, names }: Existing, withRoof: boolean)
 const refuseOtherTrims = async (host: Host, { names }: Existing): Promise<void> => {
   if (!includesName(names, TRIMS_NAME)) return;
   const rows = (await host.namedRange(TRIMS_NAME)) ?? [];
-  const isOurs = rows.some((row) => row.length === TRIM_COLUMNS && isTrimEdge(row[TRIMS.follows]));
+  const isOurs = rows.some(
+    (row) => row.length === TRIMS_TABLE_WIDTH && isTrimEdge(row[TRIMS_SHEET_COLUMNS.follows]),
+  );
   if (!isOurs)
     throw new InputError(
       `This workbook uses the name ${TRIMS_NAME} for something else. Rename it, or build the takeoff in another workbook; nothing was written.`,

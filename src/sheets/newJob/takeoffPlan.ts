@@ -8,13 +8,13 @@ import { cutsSheet } from "../takeoff/cutsSheet";
 import { trimsSheet } from "../takeoff/trimsSheet";
 import { checkSection } from "../takeoff/takeoffChecks";
 import { courseSection } from "../takeoff/courseSection";
-import { deckSection } from "../takeoff/deck";
+import { deckSection } from "../takeoff/deckSection";
 import { layOutTakeoff } from "../takeoff/takeoffLayout";
 import type { TakeoffOptions } from "../takeoff/takeoffOptions";
-import { penetrationSection } from "../takeoff/penetrations";
-import { planeSection } from "../takeoff/planes";
+import { penetrationSection } from "../takeoff/penetrationSection";
+import { planeSection } from "../takeoff/planeSection";
 import { starterSection } from "../takeoff/starterSection";
-import { runSection } from "../takeoff/takeoffRuns";
+import { runSection } from "../takeoff/runSection";
 import { trimSection } from "../takeoff/trimSection";
 
 /** The names that the sheets are to bear; another than the usual where one is taken. */

@@ -5,9 +5,9 @@ import { panelFieldName } from "../panelSheet";
 import { panelsLaidCell } from "../takeoff/courseSection";
 import { deckCell } from "../takeoff/deckCells";
 import type { TakeoffLayout } from "../takeoff/takeoffLayout";
-import { setting } from "../takeoff/trimSection";
+import { trimSetting } from "../takeoff/trimSection";
 import { absoluteTrimColumn, trimCell } from "../takeoff/trimTable";
-import { rowsFrom } from "../takeoff/section";
+import { rowsFrom } from "../takeoff/sectionHead";
 import { TRIM_ROWS, USUAL_TRIMS } from "../takeoff/trimsSheet";
 
 /** The cell that says what another line comes to, waste in. */
@@ -65,14 +65,14 @@ export const orderGroups = (layout: TakeoffLayout, takeoffSheet: string): readon
   const trimLine = (index: number): OrderLine => {
     const cell = (column: "label" | "stocks" | "weightEach"): string =>
       `${there}${trimCell(layout.trim + index, column)}`;
-    const perPack = setting(index, "perPack");
+    const perPack = trimSetting(index, "perPack");
     return line(USUAL_TRIMS[index]?.label ?? "", "pieces", () => cell("stocks"), {
       shownItem: cell("label"),
       // From the table of trims, so that they stay with their trim where its rows are sorted.
       perPack: `IF(${isEmpty(cell("label"))},"",IF(${isEmpty(perPack)},1,${perPack}))`,
       orderUnit: "packs",
       weightEach: cell("weightEach"),
-      price: setting(index, "price"),
+      price: trimSetting(index, "price"),
     });
   };
   return [

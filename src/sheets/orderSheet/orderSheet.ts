@@ -17,7 +17,7 @@ import type { TakeoffLayout } from "../takeoff/takeoffLayout";
 import type { SupplyInput, TakeoffOptions } from "../takeoff/takeoffOptions";
 import { checkCells } from "../takeoff/takeoffChecks";
 import { absoluteTrimColumn } from "../takeoff/trimTable";
-import { planeTotalCell } from "../takeoff/planes";
+import { planeTotalCell } from "../takeoff/planeSection";
 import { FIRST_ORDER_ROW, ORDER, ORDER_HEADINGS, orderCell, type OrderColumn } from "./orderLayout";
 import { orderGroups, PANELS, type OrderGroup, type OrderLine, type WithWaste } from "./orderLines";
 

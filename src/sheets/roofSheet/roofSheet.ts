@@ -21,7 +21,7 @@ import {
   layOutRoof,
   ROOF_INPUTS,
   ROWS_BELOW,
-  SIDE,
+  SIDE_COLUMNS,
   SIDE_HEADINGS,
   type RoofLayout,
 } from "./roofSheetLayout";
@@ -42,19 +42,19 @@ const inputCells = (roof: RoofInput): PlannedCell[] =>
 
 const commonPitch = absoluteA1({ row: ROOF_INPUTS.pitch.row, column: INPUT_COLUMN });
 
-const firstX = absoluteA1({ row: FIRST_SIDE_ROW, column: SIDE.x });
+const firstX = absoluteA1({ row: FIRST_SIDE_ROW, column: SIDE_COLUMNS.x });
 
 const sideRow = (roof: RoofInput, side: number): PlannedCell[] => {
   const row = FIRST_SIDE_ROW + side - 1;
-  const at = (column: keyof typeof SIDE): string => a1({ row, column: SIDE[column] });
+  const at = (column: keyof typeof SIDE_COLUMNS): string => a1({ row, column: SIDE_COLUMNS[column] });
   const corner = roof.corners[side - 1];
   const input = (
-    column: keyof typeof SIDE,
+    column: keyof typeof SIDE_COLUMNS,
     typed: string | number | undefined,
     choices?: string[],
   ): PlannedCell => ({
     row,
-    column: SIDE[column],
+    column: SIDE_COLUMNS[column],
     content: typed === undefined ? null : value(typed),
     style: "input",
     ...(choices && { choices }),
@@ -63,7 +63,7 @@ const sideRow = (roof: RoofInput, side: number): PlannedCell[] => {
     // Counted on past the blank row before a courtyard, as the functions count sides.
     {
       row,
-      column: SIDE.side,
+      column: SIDE_COLUMNS.side,
       content: formula(unlessEmpty(at("x"), `COUNTA(${firstX}:${at("x")})`)),
       style: "label",
     },
@@ -73,13 +73,18 @@ const sideRow = (roof: RoofInput, side: number): PlannedCell[] => {
     input("ownPitch", undefined),
     {
       row,
-      column: SIDE.pitchUsed,
+      column: SIDE_COLUMNS.pitchUsed,
       content: formula(
         unlessEmpty(at("x"), `IF(${isEmpty(at("ownPitch"))},${commonPitch},${at("ownPitch")})`),
       ),
       style: "result",
     },
-    { row, column: SIDE.gableSide, content: formula(unlessEmpty(at("gable"), at("side"))), style: "result" },
+    {
+      row,
+      column: SIDE_COLUMNS.gableSide,
+      content: formula(unlessEmpty(at("gable"), at("side"))),
+      style: "result",
+    },
   ];
 };
 
@@ -122,8 +127,8 @@ const planesWithCourses = ((): string => {
 
 /** Says when corners stand below the rows that are read. */
 const checkCell = ({ sides }: RoofLayout): PlannedCell => {
-  const from = { row: FIRST_SIDE_ROW + sides, column: SIDE.x };
-  const below = a1Range(from, { row: from.row + ROWS_BELOW - 1, column: SIDE.y });
+  const from = { row: FIRST_SIDE_ROW + sides, column: SIDE_COLUMNS.x };
+  const below = a1Range(from, { row: from.row + ROWS_BELOW - 1, column: SIDE_COLUMNS.y });
   const sentence = `"Corners below row ${from.row} are not read: insert rows above it, or build a larger roof sheet."`;
   return {
     row: CHECK_ROW,
@@ -152,9 +157,9 @@ const tables = ({ planes, edges, sides, edgeRows }: RoofLayout): PlannedCell[] =
 const namesOn = (sheet: string, layout: RoofLayout): PlannedName[] => {
   const input = (key: keyof typeof ROOF_INPUTS): string =>
     absoluteA1({ row: ROOF_INPUTS[key].row, column: INPUT_COLUMN });
-  const sides = (from: keyof typeof SIDE, to: keyof typeof SIDE = from): string => {
+  const sides = (from: keyof typeof SIDE_COLUMNS, to: keyof typeof SIDE_COLUMNS = from): string => {
     const last = FIRST_SIDE_ROW + layout.sides - 1;
-    return `${absoluteA1({ row: FIRST_SIDE_ROW, column: SIDE[from] })}:${absoluteA1({ row: last, column: SIDE[to] })}`;
+    return `${absoluteA1({ row: FIRST_SIDE_ROW, column: SIDE_COLUMNS[from] })}:${absoluteA1({ row: last, column: SIDE_COLUMNS[to] })}`;
   };
   return [
     { name: ROOF_NAMES.footprint, sheet, range: sides("x", "y") },

@@ -18,7 +18,15 @@ export const CHECK_ROW = 6;
 export const ROWS_BELOW = 40;
 
 export const FIRST_SIDE_ROW = 9;
-export const SIDE = { side: 0, x: 1, y: 2, gable: 3, ownPitch: 4, pitchUsed: 5, gableSide: 6 } as const;
+export const SIDE_COLUMNS = {
+  side: 0,
+  x: 1,
+  y: 2,
+  gable: 3,
+  ownPitch: 4,
+  pitchUsed: 5,
+  gableSide: 6,
+} as const;
 export const SIDE_HEADINGS = ["Side", "x (ft)", "y (ft)", "Gable", "Own pitch", "Pitch used", "Gable side"];
 
 const TABLES_COLUMN = 8;

@@ -12,9 +12,9 @@ import { PANEL_NAME, panelFieldName } from "../panelSheet";
 import { formula, text, type PlannedCell } from "../../workbook/plan";
 import { deckCell, orOfPanel } from "./deckCells";
 import type { TakeoffLayout } from "./takeoffLayout";
-import { gableEdgesOf, outlineOfRow, planeCell } from "./planes";
-import { outlineOfRoof } from "./roofPart";
-import { rowsFrom, sectionHead } from "./section";
+import { gableEdgeCount, planeOutline, planeCell } from "./planeSection";
+import { roofPlaneOutline } from "./roofFormulas";
+import { rowsFrom, sectionHead } from "./sectionHead";
 
 const HEADINGS = [
   "Plane",
@@ -35,10 +35,10 @@ const totalCell = (layout: TakeoffLayout, column: number): string =>
 export const panelsLaidCell = (layout: TakeoffLayout): string => totalCell(layout, PANELS);
 
 /** Feet of underlayment of all planes: rolls are whole for the whole roof. */
-export const sheetCell = (layout: TakeoffLayout): string => totalCell(layout, SHEET);
+export const underlaymentFeetCell = (layout: TakeoffLayout): string => totalCell(layout, SHEET);
 
 /** Feet of ice barrier along all eaves. */
-export const iceSheetCell = (layout: TakeoffLayout): string => totalCell(layout, ICE);
+export const iceBarrierFeetCell = (layout: TakeoffLayout): string => totalCell(layout, ICE);
 
 /** Feet of sheet along one plane's eave, its courses one after the other; quiet where no overhang is given. */
 const iceSheet = (layout: TakeoffLayout, planeRow: number): string => {
@@ -114,8 +114,8 @@ const rowOfPlane = (layout: TakeoffLayout, index: number): PlannedCell[] => {
     layout,
     layout.courses + index,
     planeRow,
-    isFromRoof ? `N(${planeCell(planeRow, "gableEdges")})` : gableEdgesOf(planeRow),
-    isFromRoof ? outlineOfRoof(index + 1) : outlineOfRow(planeRow),
+    isFromRoof ? `N(${planeCell(planeRow, "gableEdges")})` : gableEdgeCount(planeRow),
+    isFromRoof ? roofPlaneOutline(index + 1) : planeOutline(planeRow),
   );
 };
 

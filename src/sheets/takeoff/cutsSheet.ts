@@ -6,7 +6,7 @@ import { formula, text, type PlannedCell, type SheetPlan } from "../../workbook/
 import { rowHeightsOf } from "../../workbook/rowHeights";
 import { CAUTIONS } from "../safety";
 import type { TakeoffLayout } from "./takeoffLayout";
-import { CUTTING, runsTaken } from "./trimSection";
+import { CUTTING_ARGUMENTS, runsOfEdge } from "./trimSection";
 import { absoluteTrimColumn } from "./trimTable";
 import { TRIM_KINDS } from "../../../shared/trimKinds";
 import { USUAL_TRIMS } from "./trimsSheet";
@@ -41,13 +41,13 @@ export const cutsSheet = (sheetName: string, takeoffSheet: string, layout: Takeo
   const ofTrim = (of: Parameters<typeof absoluteTrimColumn>[1]): string => `INDEX(${column(of)},${found})`;
   const ifThere = (then: string): string =>
     `=IF(${isEmpty(PICKED)},"",IF(ISNA(${found}),"no trim bears this name",IF(${ofTrim("runs")}=0,"no run takes it",${then})))`;
-  const taken = (of: "name" | "length"): string => runsTaken(layout, of, ofTrim("follows"), there);
+  const taken = (of: "name" | "length"): string => runsOfEdge(layout, of, ofTrim("follows"), there);
   const cuts = call(
     trimCutsSpec,
     taken("length"),
     ofTrim("stock"),
     ofTrim("lap"),
-    ...CUTTING,
+    ...CUTTING_ARGUMENTS,
     "",
     "",
     "FALSE",

@@ -5,8 +5,8 @@ import { panelFieldName } from "../panelSheet";
 import { formula, text, type PlannedCell } from "../../workbook/plan";
 import type { TakeoffLayout } from "./takeoffLayout";
 import type { PlaneInput } from "./takeoffOptions";
-import { planeColumn, roofPlaneName } from "./planes";
-import { rowsFrom } from "./section";
+import { planeColumn, roofPlaneName } from "./planeSection";
+import { rowsFrom } from "./sectionHead";
 
 /** Rows that are framed for the starters: as many as the usual staggers have, and some. */
 const FRAMED_ROWS = 6;

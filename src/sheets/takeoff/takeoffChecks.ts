@@ -5,11 +5,11 @@ import { panelFieldName } from "../panelSheet";
 import { formula, type PlannedCell } from "../../workbook/plan";
 import { TRIM_ROWS, TRIMS_NAME } from "./trimsSheet";
 import { CHECK_ROWS, type TakeoffLayout } from "./takeoffLayout";
-import { penetrationColumn } from "./penetrations";
-import { planeColumn } from "./planes";
-import { edgesWithout } from "./roofPart";
-import { hasLength, runColumn } from "./takeoffRuns";
-import { rowsFrom } from "./section";
+import { penetrationColumn } from "./penetrationSection";
+import { planeColumn } from "./planeSection";
+import { roofEdgesWithoutTrim } from "./roofFormulas";
+import { hasLength, runColumn } from "./runSection";
+import { rowsFrom } from "./sectionHead";
 import { trimColumn } from "./trimTable";
 
 /** `3 runs take`, `1 run takes`: a count in a sentence, as a formula. */
@@ -22,7 +22,7 @@ const warn = (count: string, sentence: string): string => `IF(${count}=0,"",${se
 const runsWithoutTrim = (layout: TakeoffLayout): string => {
   const follows = trimColumn(layout, "follows");
   const byHand = `SUMPRODUCT(ISNA(MATCH(${runColumn(layout, "edge")},${follows},0))*${hasLength(runColumn(layout, "length"))})`;
-  const count = layout.roofRows > 0 ? `(${byHand}+${edgesWithout(follows)})` : byHand;
+  const count = layout.roofRows > 0 ? `(${byHand}+${roofEdgesWithoutTrim(follows)})` : byHand;
   return warn(
     count,
     `${counted(count, "run takes", "runs take")}&" no trim: check the edge, or let a trim of the Trims sheet follow it"`,

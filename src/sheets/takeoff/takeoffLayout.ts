@@ -24,7 +24,7 @@ export interface TakeoffLayout {
   readonly handRows: number;
   readonly planeRows: number;
   readonly penetrationRows: number;
-  readonly typedRuns: number;
+  readonly typedRunRows: number;
   readonly planes: number;
   readonly planeTotal: number;
   readonly courses: number;
@@ -32,7 +32,7 @@ export interface TakeoffLayout {
   /** Runs of planes measured by hand, then of chimneys and pipes, then typed ones. */
   readonly runs: number;
   readonly penetrationRuns: number;
-  readonly typed: number;
+  readonly firstTypedRun: number;
   readonly trim: number;
   /** What may have been forgotten. */
   readonly checks: number;
@@ -52,15 +52,15 @@ export const layOutTakeoff = (options: TakeoffOptions): TakeoffLayout => {
   const handRows = Math.max(FEWEST_PLANE_ROWS, options.planes.length + SPARE_PLANE_ROWS);
   const planeRows = roofRows + handRows;
   const penetrationRows = Math.max(FEWEST_PENETRATIONS, options.penetrations.length + SPARE_PENETRATIONS);
-  const typedRuns = Math.max(FEWEST_TYPED_RUNS, options.runs.length + SPARE_TYPED_RUNS);
+  const typedRunRows = Math.max(FEWEST_TYPED_RUNS, options.runs.length + SPARE_TYPED_RUNS);
   const planes = 3 + options.notes.length + HEAD_ROWS;
   const planeTotal = planes + planeRows;
   const courses = planeTotal + 1 + GAP + HEAD_ROWS;
   const penetrations = courses + planeRows + 1 + GAP + HEAD_ROWS;
   const runs = penetrations + penetrationRows + GAP + HEAD_ROWS;
   const penetrationRuns = runs + handRows * RUNS_OF_PLANE.length;
-  const typed = penetrationRuns + penetrationRows * RUNS_OF_PENETRATION;
-  const trim = typed + typedRuns + GAP + HEAD_ROWS;
+  const firstTypedRun = penetrationRuns + penetrationRows * RUNS_OF_PENETRATION;
+  const trim = firstTypedRun + typedRunRows + GAP + HEAD_ROWS;
   const checks = trim + TRIM_ROWS;
   const deck = checks + CHECK_ROWS + GAP + HEAD_ROWS;
   const starters = deck + DECK_LINES.length + GAP + HEAD_ROWS + 1;
@@ -69,14 +69,14 @@ export const layOutTakeoff = (options: TakeoffOptions): TakeoffLayout => {
     handRows,
     planeRows,
     penetrationRows,
-    typedRuns,
+    typedRunRows,
     planes,
     planeTotal,
     courses,
     penetrations,
     runs,
     penetrationRuns,
-    typed,
+    firstTypedRun,
     trim,
     checks,
     deck,

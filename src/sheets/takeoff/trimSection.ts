@@ -9,12 +9,12 @@ import { SQ_INCHES_PER_SQ_FOOT } from "../../../shared/units";
 import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
 import { formula, type PlannedCell } from "../../workbook/plan";
-import { TRIM_ROWS, TRIMS, TRIMS_NAME } from "./trimsSheet";
+import { TRIM_ROWS, TRIMS_SHEET_COLUMNS, TRIMS_NAME } from "./trimsSheet";
 import type { TakeoffLayout } from "./takeoffLayout";
-import { lengthsOfRoof, namesOfRoof } from "./roofPart";
-import { runColumn } from "./takeoffRuns";
-import { rowsFrom, sectionHead } from "./section";
-import { TRIM, trimCell, type TrimColumn } from "./trimTable";
+import { roofEdgeLengths, roofEdgeNames } from "./roofFormulas";
+import { runColumn } from "./runSection";
+import { rowsFrom, sectionHead } from "./sectionHead";
+import { TRIM_COLUMNS, trimCell, type TrimColumn } from "./trimTable";
 
 const HEADINGS = [
   "Trim",
@@ -33,7 +33,7 @@ const HEADINGS = [
  * A column as long as the table of runs, and then as the footprint's edges where there is one: the lengths or names of the
  * runs of an edge in their places, 0 in all others. `there` goes before cells of another sheet.
  */
-export const runsTaken = (
+export const runsOfEdge = (
   layout: TakeoffLayout,
   column: "name" | "length",
   edge: string,
@@ -42,12 +42,12 @@ export const runsTaken = (
   const [edges, cells] = [`${there}${runColumn(layout, "edge")}`, `${there}${runColumn(layout, column)}`];
   const table = `IF(${edges}=${edge},IF(${isEmpty(cells)},0,${cells}),0)`;
   if (layout.roofRows === 0) return table;
-  return `VSTACK(${table},${column === "name" ? namesOfRoof(edge) : lengthsOfRoof(edge)})`;
+  return `VSTACK(${table},${column === "name" ? roofEdgeNames(edge) : roofEdgeLengths(edge)})`;
 };
 
 /** A value of the workbook's table of trims. */
-export const setting = (index: number, column: keyof typeof TRIMS): string =>
-  `INDEX(${TRIMS_NAME},${index + 1},${TRIMS[column] + 1})`;
+export const trimSetting = (index: number, column: keyof typeof TRIMS_SHEET_COLUMNS): string =>
+  `INDEX(${TRIMS_NAME},${index + 1},${TRIMS_SHEET_COLUMNS[column] + 1})`;
 
 /** A cell whose bare number is in inches; text has a unit of its own. */
 const inches = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},${call(inchesSpec, cell)})`;
@@ -58,7 +58,7 @@ const edgesOf = (cell: string): string => `IF(${isEmpty(cell)},0,MATCH(VALUE(${c
 const PIPE: TrimEdge = "pipe";
 
 /** How trim is cut, as the panel sheet has it: kerf and shortest piece. */
-export const CUTTING = [panelFieldName("cutLossIn"), panelFieldName("shortestTrimIn")] as const;
+export const CUTTING_ARGUMENTS = [panelFieldName("cutLossIn"), panelFieldName("shortestTrimIn")] as const;
 
 const FORMATS: Partial<Record<TrimColumn, string>> = { feet: "#,##0.00", weightEach: "0.00" };
 const COUNTED: readonly TrimColumn[] = ["runs", "stocks", "clips", "nails"];
@@ -69,25 +69,32 @@ const trimRow = (layout: TakeoffLayout, index: number): PlannedCell[] => {
     trimCell(row, column),
   ) as [string, string, string, string];
   const follows = trimCell(row, "follows");
-  const lengths = runsTaken(layout, "length", follows);
-  const inInches = (column: keyof typeof TRIMS, otherwise: string): string =>
-    `IF(${isEmpty(setting(index, column))},${otherwise},${inches(setting(index, column))})`;
+  const lengths = runsOfEdge(layout, "length", follows);
+  const inInches = (column: keyof typeof TRIMS_SHEET_COLUMNS, otherwise: string): string =>
+    `IF(${isEmpty(trimSetting(index, column))},${otherwise},${inches(trimSetting(index, column))})`;
   const ofRuns = (total: string): string => unlessEmpty(label, `IF(${runs}=0,0,${total})`);
   /** Fasteners along every run, as many rows of them as edges are fastened. */
-  const along = (edges: keyof typeof TRIMS, count: (spacing: string) => string, spacing: string): string =>
+  const along = (
+    edges: keyof typeof TRIMS_SHEET_COLUMNS,
+    count: (spacing: string) => string,
+    spacing: string,
+  ): string =>
     ofRuns(
-      `IF(${edgesOf(setting(index, edges))}=0,0,${edgesOf(setting(index, edges))}*SUM(${count(spacing)}))`,
+      `IF(${edgesOf(trimSetting(index, edges))}=0,0,${edgesOf(trimSetting(index, edges))}*SUM(${count(spacing)}))`,
     );
   const contents: Record<TrimColumn, string> = {
-    label: `=IF(${isEmpty(setting(index, "label"))},"",${setting(index, "label")})`,
-    follows: unlessEmpty(label, `IF(${isEmpty(setting(index, "follows"))},"",${setting(index, "follows")})`),
+    label: `=IF(${isEmpty(trimSetting(index, "label"))},"",${trimSetting(index, "label")})`,
+    follows: unlessEmpty(
+      label,
+      `IF(${isEmpty(trimSetting(index, "follows"))},"",${trimSetting(index, "follows")})`,
+    ),
     stock: unlessEmpty(label, inInches("stockIn", panelFieldName("trimStockIn"))),
     lap: unlessEmpty(label, inInches("lapIn", panelFieldName("trimLapIn"))),
     runs: unlessEmpty(label, `SUMPRODUCT((${lengths}<>0)*1)`),
     feet: ofRuns(call(trimFeetSpec, lengths, lap, stock)),
     // Each pipe takes a flashing of its own, whatever else follows pipes.
     stocks: ofRuns(
-      `IF(${follows}="${PIPE}",${runs},${call(trimStockSpec, lengths, stock, lap, ...CUTTING)})`,
+      `IF(${follows}="${PIPE}",${runs},${call(trimStockSpec, lengths, stock, lap, ...CUTTING_ARGUMENTS)})`,
     ),
     clips: along(
       "clippedEdges",
@@ -101,9 +108,9 @@ const trimRow = (layout: TakeoffLayout, index: number): PlannedCell[] => {
     ),
     weightEach: weightEach(label, index, stock),
   };
-  return (Object.keys(TRIM) as TrimColumn[]).map((column) => ({
+  return (Object.keys(TRIM_COLUMNS) as TrimColumn[]).map((column) => ({
     row,
-    column: TRIM[column],
+    column: TRIM_COLUMNS[column],
     content: formula(contents[column]),
     style: "result",
     numberFormat: FORMATS[column] ?? (COUNTED.includes(column) ? "#,##0" : "General"),
@@ -112,7 +119,7 @@ const trimRow = (layout: TakeoffLayout, index: number): PlannedCell[] => {
 
 /** Of one stock length: as typed, else from its flat width; quiet where that or the metal's thickness isn't known. */
 const weightEach = (label: string, index: number, stock: string): string => {
-  const [typed, girth] = [setting(index, "weightLb"), setting(index, "girthIn")];
+  const [typed, girth] = [trimSetting(index, "weightLb"), trimSetting(index, "girthIn")];
   const thickness = panelFieldName("trimThicknessIn");
   const perSquareFoot = call(sheetWeightSpec, panelFieldName("trimMetal"), thickness);
   const weight = `${inches(girth)}*${stock}/${SQ_INCHES_PER_SQ_FOOT}*${perSquareFoot}`;

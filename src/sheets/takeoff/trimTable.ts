@@ -3,7 +3,7 @@ import { TRIM_ROWS } from "./trimsSheet";
 import type { TakeoffLayout } from "./takeoffLayout";
 
 /** Columns of the table of trim. */
-export const TRIM = {
+export const TRIM_COLUMNS = {
   label: 0,
   follows: 1,
   stock: 2,
@@ -15,16 +15,17 @@ export const TRIM = {
   nails: 8,
   weightEach: 9,
 } as const;
-export type TrimColumn = keyof typeof TRIM;
+export type TrimColumn = keyof typeof TRIM_COLUMNS;
 
-export const trimCell = (row: number, column: TrimColumn): string => a1({ row, column: TRIM[column] });
+export const trimCell = (row: number, column: TrimColumn): string =>
+  a1({ row, column: TRIM_COLUMNS[column] });
 
 export const trimColumn = (layout: TakeoffLayout, column: TrimColumn): string =>
   a1Range(
-    { row: layout.trim, column: TRIM[column] },
-    { row: layout.trim + TRIM_ROWS - 1, column: TRIM[column] },
+    { row: layout.trim, column: TRIM_COLUMNS[column] },
+    { row: layout.trim + TRIM_ROWS - 1, column: TRIM_COLUMNS[column] },
   );
 
 /** The same as it stands in a formula on another sheet. */
 export const absoluteTrimColumn = (layout: TakeoffLayout, column: TrimColumn): string =>
-  `${absoluteA1({ row: layout.trim, column: TRIM[column] })}:${absoluteA1({ row: layout.trim + TRIM_ROWS - 1, column: TRIM[column] })}`;
+  `${absoluteA1({ row: layout.trim, column: TRIM_COLUMNS[column] })}:${absoluteA1({ row: layout.trim + TRIM_ROWS - 1, column: TRIM_COLUMNS[column] })}`;

@@ -15,7 +15,7 @@ import { rowHeightsOf } from "../../workbook/rowHeights";
 export const TRIMS_NAME = "Trims";
 
 /** Columns of the table, counted from 0 inside the name's range. */
-export const TRIMS = {
+export const TRIMS_SHEET_COLUMNS = {
   label: 0,
   follows: 1,
   stockIn: 2,
@@ -32,7 +32,7 @@ export const TRIMS = {
 } as const;
 
 /** Columns inside the name's range: the notes aren't. */
-export const TRIM_COLUMNS = TRIMS.note;
+export const TRIMS_TABLE_WIDTH = TRIMS_SHEET_COLUMNS.note;
 
 const HEADINGS = [
   "Trim",
@@ -77,19 +77,19 @@ const rowCells = (row: number, kind: TrimKind | undefined, figures: TrimFigures)
     style: "input",
   });
   return [
-    input(TRIMS.label, kind ? text(kind.label) : null),
-    { ...input(TRIMS.follows, kind ? text(kind.follows) : null), choices: TRIM_EDGES },
-    input(TRIMS.stockIn, optionalNumber(kind?.stockIn)),
-    input(TRIMS.lapIn, optionalNumber(kind?.lapIn)),
-    input(TRIMS.clippedEdges, optionalNumber(kind?.clippedEdges)),
-    input(TRIMS.clipSpacingIn, null),
-    input(TRIMS.nailedEdges, optionalNumber(kind?.nailedEdges)),
-    input(TRIMS.nailSpacingIn, optionalNumber(kind?.nailSpacingIn)),
-    input(TRIMS.girthIn, optionalNumber(figures.girthIn)),
-    input(TRIMS.weightLb, optionalNumber(figures.weightLb)),
-    input(TRIMS.perPack, optionalNumber(figures.perPack)),
-    { ...input(TRIMS.price, optionalNumber(figures.price)), numberFormat: "#,##0.00" },
-    { row, column: TRIMS.note, content: kind ? text(kind.source) : null, style: "note" },
+    input(TRIMS_SHEET_COLUMNS.label, kind ? text(kind.label) : null),
+    { ...input(TRIMS_SHEET_COLUMNS.follows, kind ? text(kind.follows) : null), choices: TRIM_EDGES },
+    input(TRIMS_SHEET_COLUMNS.stockIn, optionalNumber(kind?.stockIn)),
+    input(TRIMS_SHEET_COLUMNS.lapIn, optionalNumber(kind?.lapIn)),
+    input(TRIMS_SHEET_COLUMNS.clippedEdges, optionalNumber(kind?.clippedEdges)),
+    input(TRIMS_SHEET_COLUMNS.clipSpacingIn, null),
+    input(TRIMS_SHEET_COLUMNS.nailedEdges, optionalNumber(kind?.nailedEdges)),
+    input(TRIMS_SHEET_COLUMNS.nailSpacingIn, optionalNumber(kind?.nailSpacingIn)),
+    input(TRIMS_SHEET_COLUMNS.girthIn, optionalNumber(figures.girthIn)),
+    input(TRIMS_SHEET_COLUMNS.weightLb, optionalNumber(figures.weightLb)),
+    input(TRIMS_SHEET_COLUMNS.perPack, optionalNumber(figures.perPack)),
+    { ...input(TRIMS_SHEET_COLUMNS.price, optionalNumber(figures.price)), numberFormat: "#,##0.00" },
+    { row, column: TRIMS_SHEET_COLUMNS.note, content: kind ? text(kind.source) : null, style: "note" },
   ];
 };
 
@@ -129,8 +129,8 @@ export const trimsSheet = (
     ),
     ...cautionCells(lastRow + 2),
   ];
-  const from = absoluteA1({ row: FIRST_ROW, column: TRIMS.label });
-  const to = absoluteA1({ row: lastRow, column: TRIMS.price });
+  const from = absoluteA1({ row: FIRST_ROW, column: TRIMS_SHEET_COLUMNS.label });
+  const to = absoluteA1({ row: lastRow, column: TRIMS_SHEET_COLUMNS.price });
   return {
     sheet: {
       name: sheetName,

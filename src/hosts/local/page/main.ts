@@ -1,5 +1,5 @@
 import { mountPane } from "../../../pane/mount";
-import { DEMO_TAKEOFF } from "../../../sheets/newJob/demo";
+import { DEMO_TAKEOFF } from "../../../sheets/newJob/demoTakeoffs";
 import { takeoffPlan, USUAL_NAMES } from "../../../sheets/newJob/takeoffPlan";
 import "./local.css";
 import type { Book } from "../../../xlsx/book/book";

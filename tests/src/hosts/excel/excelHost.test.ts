@@ -3,7 +3,7 @@ import type { Host } from "../../../../src/workbook/host";
 import { CellError } from "../../../../shared/cell";
 import { addFieldSheet } from "../../../../src/sheets/fieldSheet/addFieldSheet";
 import { addTakeoff, chooseSheetNames } from "../../../../src/sheets/newJob/addTakeoff";
-import { DEMO_TAKEOFF } from "../../../../src/sheets/newJob/demo";
+import { DEMO_TAKEOFF } from "../../../../src/sheets/newJob/demoTakeoffs";
 import { BLANK_TAKEOFF } from "../../../../src/sheets/takeoff/takeoffOptions";
 import { takeoffPlan, USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import { a1 } from "../../../../src/workbook/address";

@@ -3,7 +3,7 @@ import type { ActiveSheet } from "../../../../src/workbook/activeSheet";
 import type { NamedRanges } from "../../../../src/sheets/activeSheet/namedRanges";
 import { activePlane } from "../../../../src/sheets/activeSheet/activePlane";
 import { roofFromNames } from "../../../../src/sheets/activeSheet/activeRoof";
-import { PLANE_HEADINGS } from "../../../../src/sheets/takeoff/planes";
+import { PLANE_HEADINGS } from "../../../../src/sheets/takeoff/planeSection";
 
 const PANEL: NamedRanges = new Map([
   [

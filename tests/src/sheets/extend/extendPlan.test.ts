@@ -1,11 +1,16 @@
 import { areaAddress } from "../../../../src/workbook/address";
 import { readBlock } from "../../../../src/sheets/extend/block";
-import { offersAlone, offersFor } from "../../../../src/sheets/extend/offers";
-import { guessBlock, meantColumns, notesOn, roomFor } from "../../../../src/sheets/extend/proposal";
+import { singleResultOptions, resultOptions } from "../../../../src/sheets/extend/resultOptions";
+import {
+  guessBlock,
+  mappedColumns,
+  notesFor,
+  placementOf,
+} from "../../../../src/sheets/extend/mappedColumns";
 import { PANEL_NAME, PANEL_VALUE_NAMES } from "../../../../src/sheets/panelSheet";
 import { patchArea, type CellPatch } from "../../../../src/workbook/patch";
-import { oneCellPlan, smallBlockPlan } from "../../../../src/sheets/extend/alonePlan";
-import { offerById } from "../../../../src/sheets/extend/offers";
+import { oneCellPlan, smallBlockPlan } from "../../../../src/sheets/extend/singleResultPlan";
+import { optionById } from "../../../../src/sheets/extend/resultOptions";
 import { extended } from "../../../support/extended";
 import { surveyOf } from "../../../support/surveyOf";
 
@@ -136,7 +141,7 @@ describe("columns beside a block", () => {
 describe("what is offered", () => {
   const ids = (rows: Parameters<typeof surveyOf>[0], names: string[] = []) => {
     const block = readBlock(surveyOf(rows));
-    return offersFor({ columns: meantColumns(block, guessBlock(block)), names, typed: {} }).map(
+    return resultOptions({ columns: mappedColumns(block, guessBlock(block)), names, typed: {} }).map(
       ({ spec }) => spec.id,
     );
   };
@@ -202,12 +207,12 @@ describe("room to write", () => {
 
   it("is beside the block where nothing stands there", () => {
     const survey = surveyOf(BID);
-    expect(roomFor(survey, patchFor(survey))).toEqual({ area: patchArea(patchFor(survey)) });
+    expect(placementOf(survey, patchFor(survey))).toEqual({ area: patchArea(patchFor(survey)) });
   });
 
-  it("says what is in the way, and offers the next place that is free", () => {
+  it("says what is in the way, and options the next place that is free", () => {
     const survey = surveyOf(withNote, "A1:D4");
-    expect(roomFor(survey, patchFor(survey))).toMatchObject({
+    expect(placementOf(survey, patchFor(survey))).toMatchObject({
       obstacle: 'F3 holds "call first"',
       freeColumn: 6,
     });
@@ -219,16 +224,21 @@ describe("room to write", () => {
       index === 1 ? { formula: '=""', shows: "" } : index === 2 ? " " : null,
     ]);
     const survey = surveyOf(rows, "A1:D4");
-    expect(roomFor(survey, patchFor(survey)).obstacle).toBe('E2 holds "=""", E3 holds " "');
+    expect(placementOf(survey, patchFor(survey)).obstacle).toBe('E2 holds "=""", E3 holds " "');
   });
 
   it("goes round merged cells, and ends where the sheet does", () => {
     const merged = [{ from: { row: 2, column: 4 }, to: { row: 2, column: 5 } }];
     const survey = surveyOf(BID, "A1", { merged });
-    expect(roomFor(survey, patchFor(survey))).toMatchObject({ obstacle: "E3:F3 is merged", freeColumn: 6 });
+    expect(placementOf(survey, patchFor(survey))).toMatchObject({
+      obstacle: "E3:F3 is merged",
+      freeColumn: 6,
+    });
     const narrow = surveyOf(BID, "A1", { end: { row: 100, column: 4 } });
-    expect(roomFor(narrow, patchFor(narrow))).toMatchObject({ obstacle: "E1:F4 goes past the sheet's end" });
-    expect(roomFor(narrow, patchFor(narrow)).freeColumn).toBeUndefined();
+    expect(placementOf(narrow, patchFor(narrow))).toMatchObject({
+      obstacle: "E1:F4 goes past the sheet's end",
+    });
+    expect(placementOf(narrow, patchFor(narrow)).freeColumn).toBeUndefined();
   });
 });
 
@@ -241,7 +251,7 @@ describe("notes before anything is written", () => {
     ];
     const survey = surveyOf(rows, "A1", { hiddenRows: [2, 9] });
     const block = readBlock(survey);
-    expect(notesOn(survey, block, meantColumns(block, guessBlock(block)))).toEqual([
+    expect(notesFor(survey, block, mappedColumns(block, guessBlock(block)))).toEqual([
       "1 row of the block is hidden and will be filled too.",
       '"Slope (in)" holds 168 as text: it will be read in feet, not in inches.',
     ]);
@@ -250,7 +260,7 @@ describe("notes before anything is written", () => {
 
 describe("results that stand alone", () => {
   const at = { row: 4, column: 2 };
-  const courses = (names: readonly string[] = []) => offerById(offersAlone(names), "COURSES");
+  const courses = (names: readonly string[] = []) => optionById(singleResultOptions(names), "COURSES");
 
   it("go into one cell with what was typed", () => {
     const typed = { slopeLengthFt: "18' 6\"", exposedHeightIn: "12" };
@@ -267,7 +277,7 @@ describe("results that stand alone", () => {
     const patch = smallBlockPlan(
       "Bid",
       at,
-      { offer: courses(PANEL_NAMES), heading: "=1+1" },
+      { option: courses(PANEL_NAMES), heading: "=1+1" },
       { names: PANEL_NAMES, typed },
     );
     expect(contents(patch).slice(0, 3)).toEqual([

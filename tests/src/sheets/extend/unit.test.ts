@@ -3,7 +3,7 @@ import { pitch } from "../../../../shared/kinds/pitch";
 import { required } from "../../../../shared/spec/spec";
 import { localCatalog } from "../../../../src/hosts/local/formulas/catalog";
 import { createHeadlessEngine, type HeadlessEngine } from "../../../../src/hosts/local/workbook/headless";
-import { converted, unitOf, type UnitName } from "../../../../src/sheets/extend/unit";
+import { convertedCell, unitOf, type UnitName } from "../../../../src/sheets/extend/unit";
 
 let engine: HeadlessEngine;
 
@@ -18,7 +18,7 @@ afterAll(() => {
 const inCell = async (content: string | number | null, from: UnitName, to: UnitName): Promise<unknown> => {
   engine.setCell({ sheet: "Sheet1", row: 3, column: 2 }, content);
   await engine.calculated();
-  const result = await engine.evaluate(`=${converted("C4", from, to)}`);
+  const result = await engine.evaluate(`=${convertedCell("C4", from, to)}`);
   return result.kind === "value" ? result.value : result;
 };
 
@@ -52,8 +52,8 @@ describe("a cell on its way to a parameter of another unit", () => {
   });
 
   it("isn't touched where the units are the same, or can't be compared", () => {
-    expect(converted("C4", "ft", "ft")).toBe("C4");
-    expect(converted("C4", "plain", "ft")).toBe("C4");
+    expect(convertedCell("C4", "ft", "ft")).toBe("C4");
+    expect(convertedCell("C4", "plain", "ft")).toBe("C4");
   });
 });
 

@@ -11,7 +11,7 @@ import {
   STOCKS,
   TO_ORDER,
 } from "../../../support/takeoffSheet";
-import { DEMO_TAKEOFF } from "../../../../src/sheets/newJob/demo";
+import { DEMO_TAKEOFF } from "../../../../src/sheets/newJob/demoTakeoffs";
 import { BLANK_TAKEOFF } from "../../../../src/sheets/takeoff/takeoffOptions";
 import { takeoffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
 import { USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";

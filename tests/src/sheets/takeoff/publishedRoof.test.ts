@@ -16,7 +16,7 @@ import {
   WITH_WASTE,
   TO_ORDER,
 } from "../../../support/takeoffSheet";
-import { DEMO_TAKEOFF } from "../../../../src/sheets/newJob/demo";
+import { DEMO_TAKEOFF } from "../../../../src/sheets/newJob/demoTakeoffs";
 import { takeoffPlan } from "../../../../src/sheets/newJob/takeoffPlan";
 import { USUAL_NAMES } from "../../../../src/sheets/newJob/takeoffPlan";
 import type { Cell } from "../../../../shared/cell";

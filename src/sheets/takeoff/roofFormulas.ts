@@ -25,19 +25,19 @@ const columnOf = ({ columns }: FunctionSpec, heading: string): number =>
 const edgeColumn = (heading: string): string => `INDEX(${EDGES},0,${columnOf(roofEdgesSpec, heading)})`;
 
 /** What stands for a plane of the roof, or empty text where the roof has fewer planes. */
-export const ifPlane = (plane: number, then: string): string =>
+export const ifRoofHasPlane = (plane: number, then: string): string =>
   `=IF(${NO_FOOTPRINT},"",IF(ROWS(${PLANES})<${plane},"",${then}))`;
 
 /** A value from the roof's table of planes. */
-export const planeOfRoof = (plane: number, heading: string): string =>
+export const roofPlaneValue = (plane: number, heading: string): string =>
   `INDEX(${PLANES},${plane},${columnOf(roofPlanesSpec, heading)})`;
 
 /** The corners of a plane, for LAYOUT and its kin. */
-export const outlineOfRoof = (plane: number): string =>
+export const roofPlaneOutline = (plane: number): string =>
   call(planeOutlineSpec, ...FOOTPRINT_AND_PITCH, String(plane), ...GABLES_AND_OVERHANGS);
 
 /** Gable edges of a plane: its rakes. */
-export const rakesOfRoof = (plane: number): string =>
+export const roofPlaneRakes = (plane: number): string =>
   `SUMPRODUCT((${edgeColumn("kind")}="rake")*(${edgeColumn("plane")}=${plane}))`;
 
 /** An edge as the roof's functions call it: what a gable edge takes, a rake takes. */
@@ -50,7 +50,7 @@ const ifOfRoof = (edge: string, then: string, otherwise: string): string =>
   `IF(${NO_FOOTPRINT},${otherwise},IF(${isOfRoof(edge)},${then},${otherwise}))`;
 
 /** The lengths of the roof's own edges of one kind, a column; 0 where there are none. */
-export const lengthsOfRoof = (edge: string): string =>
+export const roofEdgeLengths = (edge: string): string =>
   ifOfRoof(
     edge,
     call(edgeLengthsSpec, ...FOOTPRINT_AND_PITCH, roofEdge(edge), ...GABLES_AND_OVERHANGS, "FALSE"),
@@ -58,16 +58,16 @@ export const lengthsOfRoof = (edge: string): string =>
   );
 
 /** What they are called, in the same order. */
-export const namesOfRoof = (edge: string): string => {
+export const roofEdgeNames = (edge: string): string => {
   const kinds = edgeColumn("kind");
   const names = `"plane "&${edgeColumn("plane")}&" "&${kinds}`;
   return ifOfRoof(edge, `IFERROR(FILTER(${names},${kinds}=${roofEdge(edge)}),"")`, `""`);
 };
 
 /** How many of the roof's edges none of these trims follows. */
-export const edgesWithout = (follows: string): string =>
+export const roofEdgesWithoutTrim = (follows: string): string =>
   `IF(${NO_FOOTPRINT},0,SUMPRODUCT(ISNA(MATCH(SUBSTITUTE(${edgeColumn("kind")},"rake","gable"),${follows},0))*1))`;
 
 /** Says when the roof has planes that the takeoff has no rows for. */
-export const missingPlanes = (rows: number): string =>
+export const missingPlanesWarning = (rows: number): string =>
   `=IF(${NO_FOOTPRINT},"",IF(ROWS(${PLANES})>${rows},"the roof has more planes than rows here: build a larger takeoff",""))`;

@@ -65,7 +65,7 @@ const trimmed = (survey: Survey, { from, to }: Area): Area | undefined => {
 };
 
 /** The block that is meant: the selected rows, or, from within one row, the block around it. */
-export const regionAround = (survey: Survey): Area | undefined => {
+export const currentRegion = (survey: Survey): Area | undefined => {
   const { selected } = survey;
   if (selected.to.row > selected.from.row) return trimmed(survey, selected);
   const region = grown(survey, { from: selected.from, to: selected.from });

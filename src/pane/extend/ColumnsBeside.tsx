@@ -3,21 +3,21 @@ import { useMemo, useState } from "preact/hooks";
 import { areaAddress } from "../../workbook/address";
 import { blockInWords, type Block } from "../../sheets/extend/block";
 import { extendPlan } from "../../sheets/extend/extendPlan";
-import { offersFor } from "../../sheets/extend/offers";
-import { gapPlan } from "../../sheets/extend/gaps";
-import { guessBlock, meantColumns, notesOn } from "../../sheets/extend/proposal";
-import type { Guess } from "../../sheets/extend/headings";
+import { resultOptions } from "../../sheets/extend/resultOptions";
+import { fillBlanksPlan } from "../../sheets/extend/fillBlanks";
+import { guessBlock, mappedColumns, notesFor } from "../../sheets/extend/mappedColumns";
+import type { ColumnGuess } from "../../sheets/extend/guessColumns";
 import type { Survey } from "../../workbook/survey";
 import { patchArea, type CellPatch } from "../../workbook/patch";
 import { TextField } from "../controls/TextField";
 import { CheckboxField } from "../controls/CheckboxField";
 import { ColumnChoices } from "./ColumnChoices";
-import { planOrSentence } from "./planOrSentence";
+import { planOrMessage } from "./planOrMessage";
 import { Planned } from "./Planned";
 import { TypedFields, type Typed } from "./TypedFields";
 
 /** Meanings that a person corrected, by their headings. */
-export type Meanings = Readonly<Record<string, Guess>>;
+export type Meanings = Readonly<Record<string, ColumnGuess>>;
 
 interface Props {
   readonly survey: Survey;
@@ -30,12 +30,12 @@ interface Props {
 }
 
 /** Columns beside a block: what its headings mean, which results to add, what would be written. */
-export const Beside = ({ survey, block, typed, onType, meanings, onMean, onWrite }: Props) => {
+export const ColumnsBeside = ({ survey, block, typed, onType, meanings, onMean, onWrite }: Props) => {
   const headingOf = (index: number): string => block.headings[index] ?? "";
   const [guesses, setGuesses] = useState(() =>
     guessBlock(block).map((guess, index) => meanings[headingOf(index)] ?? guess),
   );
-  const correct = (corrected: Guess[]): void => {
+  const correct = (corrected: ColumnGuess[]): void => {
     const changes = corrected.flatMap((guess, index) =>
       guess === guesses[index] || headingOf(index) === "" ? [] : [[headingOf(index), guess] as const],
     );
@@ -46,16 +46,16 @@ export const Beside = ({ survey, block, typed, onType, meanings, onMean, onWrite
   const [picked, setPicked] = useState<Readonly<Record<string, string>>>({});
   const [firstColumn, setFirstColumn] = useState(block.lastColumn + 1);
 
-  const gap = useMemo(() => gapPlan(survey, block), [survey, block]);
-  const columns = meantColumns(block, guesses);
-  const supplies = { columns, names: survey.names, typed };
-  const offers = offersFor(supplies);
-  const picks = offers.flatMap((offer) => {
-    const heading = picked[offer.spec.id];
-    return heading === undefined ? [] : [{ offer, heading }];
+  const gap = useMemo(() => fillBlanksPlan(survey, block), [survey, block]);
+  const columns = mappedColumns(block, guesses);
+  const inputs = { columns, names: survey.names, typed };
+  const options = resultOptions(inputs);
+  const picks = options.flatMap((option) => {
+    const heading = picked[option.spec.id];
+    return heading === undefined ? [] : [{ option, heading }];
   });
-  const patch = (): CellPatch => extendPlan(block, picks, supplies, firstColumn);
-  const planned = planOrSentence(patch);
+  const patch = (): CellPatch => extendPlan(block, picks, inputs, firstColumn);
+  const planned = planOrMessage(patch);
 
   const toggle = (id: string, heading: string): void => {
     const { [id]: was, ...others } = picked;
@@ -85,8 +85,10 @@ export const Beside = ({ survey, block, typed, onType, meanings, onMean, onWrite
       <ColumnChoices block={block} columns={guesses} onChange={correct} />
       <fieldset>
         <legend>Results to add</legend>
-        {offers.length === 0 && <p class="hint">These columns give nothing yet: say above what they hold.</p>}
-        {offers.map(({ spec, heading, from }) => (
+        {options.length === 0 && (
+          <p class="hint">These columns give nothing yet: say above what they hold.</p>
+        )}
+        {options.map(({ spec, heading, from }) => (
           <div key={spec.id}>
             <CheckboxField
               label={`${heading} from ${from.map((each) => each.heading).join(", ")}`}
@@ -109,7 +111,7 @@ export const Beside = ({ survey, block, typed, onType, meanings, onMean, onWrite
         ))}
       </fieldset>
       <TypedFields
-        fields={picks.flatMap(({ offer }) => offer.fields)}
+        fields={picks.flatMap(({ option }) => option.fields)}
         typed={typed}
         areNeeded
         onChange={onType}
@@ -118,7 +120,7 @@ export const Beside = ({ survey, block, typed, onType, meanings, onMean, onWrite
         <Planned
           survey={survey}
           patch={planned.patch}
-          notes={notesOn(survey, block, columns)}
+          notes={notesFor(survey, block, columns)}
           onMove={setFirstColumn}
         />
       ) : (

@@ -6,7 +6,7 @@ import { call, unlessEmpty } from "../../workbook/formula";
 import { panelFieldName } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
 import { formula, text, value, type CellContent, type PlannedCell } from "../../workbook/plan";
-import { iceSheetCell, sheetCell } from "./courseSection";
+import { iceBarrierFeetCell, underlaymentFeetCell } from "./courseSection";
 import { DECK_VALUE, deckCell, orOfPanel } from "./deckCells";
 import { DECK_LINES, type DeckLine } from "./deckLines";
 import type { TakeoffLayout } from "./takeoffLayout";
@@ -52,14 +52,14 @@ const linesOf = (layout: TakeoffLayout, typed: DeckInput): Record<DeckLine, Line
   const isBalanced = `${cell("balanced")}="yes"`;
   const underlayment = call(
     trimPiecesSpec,
-    sheetCell(layout),
+    underlaymentFeetCell(layout),
     panelFieldName("rollLengthIn"),
     panelFieldName("endLapIn"),
   );
   return {
     underlayment: result(
       "Underlayment rolls",
-      `=IF(${sheetCell(layout)}=0,"",${underlayment})`,
+      `=IF(${underlaymentFeetCell(layout)}=0,"",${underlayment})`,
       "#,##0",
       "one layer over the whole roof, end laps counted; the local code says how many layers a low slope takes",
     ),
@@ -72,7 +72,7 @@ const linesOf = (layout: TakeoffLayout, typed: DeckInput): Record<DeckLine, Line
     iceLength: input("Ice barrier roll length (in)", undefined, "blank: as the panel sheet's roll"),
     iceSheet: result(
       "Ice barrier, sheet (ft)",
-      unlessEmpty(cell("overhang"), iceSheetCell(layout)),
+      unlessEmpty(cell("overhang"), iceBarrierFeetCell(layout)),
       "#,##0.00",
       iceBarrierSpec.source,
     ),

@@ -2,30 +2,33 @@ import { counted } from "../../../shared/describe";
 import type { Area } from "../../workbook/address";
 import { patchArea, type CellPatch } from "../../workbook/patch";
 import type { Block } from "./block";
-import { guessColumns, type Guess } from "./headings";
-import type { MeantColumn } from "./operands";
-import { freePlace, obstacleIn } from "./room";
+import { guessColumns, type ColumnGuess } from "./guessColumns";
+import type { MappedColumn } from "./rowExpressions";
+import { nextFreeAddress, obstacleIn } from "./freeSpace";
 import type { Survey } from "../../workbook/survey";
 import { UNITS, type UnitName } from "./unit";
 import { usualUnit } from "./meanings";
 
 /** What each column of the block is taken for, before a person has looked at it. */
-export const guessBlock = ({ headings, data }: Block): Guess[] => guessColumns(headings, data);
+export const guessBlock = ({ headings, data }: Block): ColumnGuess[] => guessColumns(headings, data);
 
 /** The columns that mean something. */
-export const meantColumns = ({ headings, firstColumn }: Block, guesses: readonly Guess[]): MeantColumn[] =>
-  guesses.flatMap(({ meaning, unit }, index): MeantColumn[] =>
+export const mappedColumns = (
+  { headings, firstColumn }: Block,
+  guesses: readonly ColumnGuess[],
+): MappedColumn[] =>
+  guesses.flatMap(({ meaning, unit }, index): MappedColumn[] =>
     meaning === undefined
       ? []
       : [{ column: firstColumn + index, heading: headings[index] ?? "", meaning, unit }],
   );
 
-const isConverted = ({ meaning, unit }: MeantColumn): boolean => unit !== usualUnit(meaning);
+const isConverted = ({ meaning, unit }: MappedColumn): boolean => unit !== usualUnit(meaning);
 
 const unitLabel = (unit: UnitName): string => UNITS[unit].label;
 
 /** Text in a cell carries its own unit; a number that is kept as text has none, and the heading's doesn't reach it. */
-const bareTextNotes = (block: Block, columns: readonly MeantColumn[]): string[] =>
+const bareTextNotes = (block: Block, columns: readonly MappedColumn[]): string[] =>
   columns.filter(isConverted).flatMap(({ column, heading, meaning, unit }) => {
     const [text] = block.data[column - block.firstColumn]?.bareTexts ?? [];
     return text === undefined
@@ -45,22 +48,22 @@ const hiddenRowNotes = ({ hiddenRows }: Survey, { firstRow, lastRow }: Block): s
 };
 
 /** What a person should know before anything is written. */
-export const notesOn = (survey: Survey, block: Block, columns: readonly MeantColumn[]): string[] => [
+export const notesFor = (survey: Survey, block: Block, columns: readonly MappedColumn[]): string[] => [
   ...hiddenRowNotes(survey, block),
   ...bareTextNotes(block, columns),
 ];
 
 /** Where a patch would be written, what is in its way, and the next place that is free. */
-export interface Room {
+export interface Placement {
   readonly area: Area;
   readonly obstacle?: string;
   readonly freeColumn?: number;
 }
 
-export const roomFor = (survey: Survey, patch: CellPatch): Room => {
+export const placementOf = (survey: Survey, patch: CellPatch): Placement => {
   const area = patchArea(patch);
   const obstacle = obstacleIn(survey, area);
   if (obstacle === undefined) return { area };
-  const free = freePlace(survey, area);
+  const free = nextFreeAddress(survey, area);
   return { area, obstacle, ...(free && { freeColumn: free.column }) };
 };

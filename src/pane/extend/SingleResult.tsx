@@ -1,12 +1,12 @@
 import { Button } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
-import { oneCellPlan, smallBlockPlan } from "../../sheets/extend/alonePlan";
-import { offerById, offersAlone } from "../../sheets/extend/offers";
+import { oneCellPlan, smallBlockPlan } from "../../sheets/extend/singleResultPlan";
+import { optionById, singleResultOptions } from "../../sheets/extend/resultOptions";
 import type { Survey } from "../../workbook/survey";
 import type { CellPatch } from "../../workbook/patch";
 import { ChoiceField } from "../controls/ChoiceField";
 import { TextField } from "../controls/TextField";
-import { planOrSentence } from "./planOrSentence";
+import { planOrMessage } from "./planOrMessage";
 import { Planned } from "./Planned";
 import { TypedFields, type Typed } from "./TypedFields";
 
@@ -19,20 +19,20 @@ interface Props {
 }
 
 /** One result at the selection, in a cell or with cells for what it takes. */
-export const Alone = ({ survey, shape, typed, onType, onWrite }: Props) => {
-  const offers = offersAlone(survey.names);
+export const SingleResult = ({ survey, shape, typed, onType, onWrite }: Props) => {
+  const options = singleResultOptions(survey.names);
   const [id, setId] = useState("COURSES");
   const [heading, setHeading] = useState("");
   const [column, setColumn] = useState(survey.selected.from.column);
 
-  const offer = offerById(offers, id);
+  const option = optionById(options, id);
   const at = { row: survey.selected.from.row, column };
-  const supplies = { names: survey.names, typed };
+  const inputs = { names: survey.names, typed };
   const patch = (): CellPatch =>
     shape === "cell"
-      ? oneCellPlan(survey.sheet, at, offer, supplies)
-      : smallBlockPlan(survey.sheet, at, { offer, heading }, supplies);
-  const planned = planOrSentence(patch);
+      ? oneCellPlan(survey.sheet, at, option, inputs)
+      : smallBlockPlan(survey.sheet, at, { option, heading }, inputs);
+  const planned = planOrMessage(patch);
 
   return (
     <form
@@ -45,20 +45,20 @@ export const Alone = ({ survey, shape, typed, onType, onWrite }: Props) => {
         label="Result"
         name="extend-result"
         value={id}
-        choices={offers.map(({ spec, heading: label }) => ({ value: spec.id, label }))}
+        choices={options.map(({ spec, heading: label }) => ({ value: spec.id, label }))}
         onValue={setId}
       />
-      <p class="hint">{offer.spec.summary}</p>
+      <p class="hint">{option.spec.summary}</p>
       {shape === "block" && (
         <TextField
           label="Heading"
           name="extend-heading"
           value={heading}
-          placeholder={offer.heading}
+          placeholder={option.heading}
           onValue={setHeading}
         />
       )}
-      <TypedFields fields={offer.fields} typed={typed} areNeeded={shape === "cell"} onChange={onType} />
+      <TypedFields fields={option.fields} typed={typed} areNeeded={shape === "cell"} onChange={onType} />
       {planned.kind === "patch" ? (
         <Planned survey={survey} patch={planned.patch} notes={[]} onMove={setColumn} />
       ) : (

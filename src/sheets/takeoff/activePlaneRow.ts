@@ -1,7 +1,7 @@
 import type { Cell } from "../../../shared/cell";
 import { valueAt } from "../../workbook/contents";
 import type { ActiveSheet } from "../../workbook/activeSheet";
-import { ALL_PLANES, numberOfRoofPlane, PLANE, PLANE_HEADINGS, ROOF_SHAPE } from "./planes";
+import { ALL_PLANES, numberOfRoofPlane, PLANE_COLUMNS, PLANE_HEADINGS, ROOF_SHAPE } from "./planeSection";
 
 const isText = (value: unknown): value is string => typeof value === "string" && value.trim() !== "";
 
@@ -21,8 +21,8 @@ const firstPlaneRow = ({ cells }: ActiveSheet): number | undefined => {
 export const activePlaneRow = (view: ActiveSheet): number | undefined => {
   const first = firstPlaneRow(view);
   if (first === undefined) return undefined;
-  const nameOf = (row: number): Cell => valueAt(view, { row, column: PLANE.name });
-  const end = view.cells.findIndex((row, index) => index >= first && row[PLANE.name] === ALL_PLANES);
+  const nameOf = (row: number): Cell => valueAt(view, { row, column: PLANE_COLUMNS.name });
+  const end = view.cells.findIndex((row, index) => index >= first && row[PLANE_COLUMNS.name] === ALL_PLANES);
   const rows = Array.from({ length: Math.max(0, end - first) }, (_, index) => first + index).filter((row) =>
     isText(nameOf(row)),
   );
@@ -33,7 +33,7 @@ export const activePlaneRow = (view: ActiveSheet): number | undefined => {
 
 /** The number of a row's plane in the roof, where the row comes from a footprint. */
 export const roofPlaneNumber = (view: ActiveSheet, row: number): number | undefined => {
-  if (valueAt(view, { row, column: PLANE.shape }) !== ROOF_SHAPE) return undefined;
-  const name = valueAt(view, { row, column: PLANE.name });
+  if (valueAt(view, { row, column: PLANE_COLUMNS.shape }) !== ROOF_SHAPE) return undefined;
+  const name = valueAt(view, { row, column: PLANE_COLUMNS.name });
   return typeof name === "string" ? numberOfRoofPlane(name) : undefined;
 };

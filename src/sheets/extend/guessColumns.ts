@@ -4,15 +4,15 @@ import { isMost, type ColumnData } from "./columnData";
 import { readHeading } from "./headingUnit";
 import { MEANINGS, usualUnit, type Meaning } from "./meanings";
 import { unitsLike, type UnitName } from "./unit";
-import { EDGES, NO_MEASURE, WORDS } from "./otherHeadings";
+import { EDGE_WORDS, NOT_A_MEASUREMENT, SYNONYMS } from "./headingSynonyms";
 
 /** What a column is taken for; a person confirms or corrects it before anything is written. */
-export interface Guess {
+export interface ColumnGuess {
   readonly meaning: Meaning | undefined;
   readonly unit: UnitName;
 }
 
-const NOTHING: Guess = { meaning: undefined, unit: "plain" };
+const NOTHING: ColumnGuess = { meaning: undefined, unit: "plain" };
 
 /** A slope of more than 200 % is a typing error. */
 const LARGEST_SHARE = 2;
@@ -37,9 +37,9 @@ const areFew = ({ numbers, tapes }: ColumnData): boolean =>
   tapes === 0 && numbers.length > 0 && numbers.every((each) => Number.isInteger(each) && each <= MOST_EDGES);
 
 const meaningOfWords = (words: string, unit: UnitName | undefined, data: ColumnData): Meaning | undefined => {
-  if (NO_MEASURE.test(words)) return undefined;
-  const found = named(words) ?? WORDS.find(([, pattern]) => pattern.test(words))?.[0];
-  if (found === "length" && unit === undefined && EDGES.test(words) && areFew(data)) return undefined;
+  if (NOT_A_MEASUREMENT.test(words)) return undefined;
+  const found = named(words) ?? SYNONYMS.find(([, pattern]) => pattern.test(words))?.[0];
+  if (found === "length" && unit === undefined && EDGE_WORDS.test(words) && areFew(data)) return undefined;
   if (found !== undefined) return found;
   if (/\bslope\b/.test(words)) return readSlope(unit, data);
   // A heading that is nothing but a unit, and a heading that says nothing over cells that do.
@@ -71,7 +71,7 @@ const unsaidUnit = (meaning: Meaning, words: string, { numbers }: ColumnData): U
   return areAll(numbers, (each) => each <= 1) ? "share" : "rise";
 };
 
-export const guessColumn = (heading: string, data: ColumnData): Guess => {
+export const guessColumn = (heading: string, data: ColumnData): ColumnGuess => {
   const { words, unit } = readHeading(heading);
   const meaning = meaningOfWords(words, unit, data);
   if (meaning === undefined) return NOTHING;
@@ -84,12 +84,12 @@ export const guessColumn = (heading: string, data: ColumnData): Guess => {
  * All the headings of a block. A meaning goes to one column: the first; a plain "Length" beside a width is the length up
  * the slope where nothing else gives it.
  */
-export const guessColumns = (headings: readonly string[], data: readonly ColumnData[]): Guess[] => {
+export const guessColumns = (headings: readonly string[], data: readonly ColumnData[]): ColumnGuess[] => {
   const guesses = headings.map((heading, index) => guessColumn(heading, data[index] as ColumnData));
   const has = (meaning: Meaning): boolean => guesses.some((guess) => guess.meaning === meaning);
   const lengthIsSlope = has("eave") && !has("slopeLength") && !has("run");
   const taken = new Set<Meaning>();
-  return guesses.map(({ meaning, unit }, index): Guess => {
+  return guesses.map(({ meaning, unit }, index): ColumnGuess => {
     const isPlainLength = /^len(?:gth)?s?$/.test(readHeading(headings[index] ?? "").words);
     const meant = lengthIsSlope && isPlainLength ? "slopeLength" : meaning;
     if (meant === undefined || taken.has(meant)) return NOTHING;

@@ -4,32 +4,32 @@ import type { CellPatch, PatchCell } from "../../workbook/patch";
 import { formula, number, text, type CellContent } from "../../workbook/plan";
 import { rowFormula } from "./extendPlan";
 import { meaningOf } from "./meanings";
-import type { Field, Offer } from "./offers";
-import { resultOperand, type MeantColumn, type Supplies } from "./operands";
-import { typedArgument } from "./typed";
+import type { Field, ResultOption } from "./resultOptions";
+import { resultExpression, type MappedColumn, type AvailableInputs } from "./rowExpressions";
+import { typedArgument } from "./typedArgument";
 import { unitOf } from "./unit";
 
 /** Rows of a small block that stand ready to be filled. */
 const ROWS = 5;
 
-type WithoutColumns = Omit<Supplies, "columns">;
+type WithoutColumns = Omit<AvailableInputs, "columns">;
 
 /** One result in one cell: what it takes comes from the panel sheet's names, or was typed. */
 export const oneCellPlan = (
   sheet: string,
   at: CellAddress,
-  offer: Offer,
-  supplies: WithoutColumns,
+  option: ResultOption,
+  inputs: WithoutColumns,
 ): CellPatch => {
-  const operand = resultOperand(offer.spec, { ...supplies, columns: [] });
+  const expression = resultExpression(option.spec, { ...inputs, columns: [] });
   return {
     sheet,
     at,
     cells: [
       [
         {
-          content: formula(rowFormula(operand, at.row)),
-          numberFormat: offer.spec.result.numberFormat,
+          content: formula(rowFormula(expression, at.row)),
+          numberFormat: option.spec.result.numberFormat,
         },
       ],
     ],
@@ -43,18 +43,18 @@ const typedContent = (typed: string): CellContent => {
 };
 
 /** A column for each value that has to be typed, or was. */
-const inputColumns = (offer: Offer, { typed }: WithoutColumns): Field[] =>
-  offer.fields.filter(({ key, parameter }) => !parameter.optional || (typed[key] ?? "").trim() !== "");
+const inputColumns = (option: ResultOption, { typed }: WithoutColumns): Field[] =>
+  option.fields.filter(({ key, parameter }) => !parameter.optional || (typed[key] ?? "").trim() !== "");
 
 /** What was typed goes into the first row; the function's own kind refuses what it wouldn't take. */
 const firstRowCell = (
-  offer: Offer,
+  option: ResultOption,
   { key, parameter }: Field,
   { typed }: WithoutColumns,
 ): PatchCell | null => {
   const value = (typed[key] ?? "").trim();
   if (value === "") return null;
-  typedArgument(offer.spec, parameter, value);
+  typedArgument(option.spec, parameter, value);
   return { content: typedContent(value) };
 };
 
@@ -62,24 +62,24 @@ const firstRowCell = (
 export const smallBlockPlan = (
   sheet: string,
   at: CellAddress,
-  { offer, heading }: { readonly offer: Offer; readonly heading: string },
-  supplies: WithoutColumns,
+  { option, heading }: { readonly option: ResultOption; readonly heading: string },
+  inputs: WithoutColumns,
 ): CellPatch => {
-  const fields = inputColumns(offer, supplies);
-  const columns = fields.map(({ label, parameter }, index): MeantColumn => ({
+  const fields = inputColumns(option, inputs);
+  const columns = fields.map(({ label, parameter }, index): MappedColumn => ({
     column: at.column + index,
     heading: label,
     meaning: meaningOf(parameter),
     unit: unitOf(parameter),
   }));
-  const operand = resultOperand(offer.spec, { ...supplies, columns });
+  const expression = resultExpression(option.spec, { ...inputs, columns });
   const rows = Array.from({ length: ROWS }, (_, index): (PatchCell | null)[] => [
-    ...fields.map((field) => (index === 0 ? firstRowCell(offer, field, supplies) : null)),
+    ...fields.map((field) => (index === 0 ? firstRowCell(option, field, inputs) : null)),
     {
-      content: formula(rowFormula(operand, at.row + 1 + index)),
-      numberFormat: offer.spec.result.numberFormat,
+      content: formula(rowFormula(expression, at.row + 1 + index)),
+      numberFormat: option.spec.result.numberFormat,
     },
   ]);
-  const headings = [...columns.map((column) => column.heading), heading.trim() || offer.heading];
+  const headings = [...columns.map((column) => column.heading), heading.trim() || option.heading];
   return { sheet, at, cells: [headings.map((each): PatchCell => ({ content: text(each) })), ...rows] };
 };

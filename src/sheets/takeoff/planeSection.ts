@@ -10,11 +10,11 @@ import { panelFieldName } from "../panelSheet";
 import { formula, text, value, type CellContent, type PlannedCell } from "../../workbook/plan";
 import type { TakeoffLayout } from "./takeoffLayout";
 import type { PlaneInput } from "./takeoffOptions";
-import { ifPlane, missingPlanes, planeOfRoof, rakesOfRoof } from "./roofPart";
-import { rowsFrom, sectionHead } from "./section";
+import { ifRoofHasPlane, missingPlanesWarning, roofPlaneValue, roofPlaneRakes } from "./roofFormulas";
+import { rowsFrom, sectionHead } from "./sectionHead";
 
 /** Columns of the plane table. */
-export const PLANE = {
+export const PLANE_COLUMNS = {
   name: 0,
   shape: 1,
   eave: 2,
@@ -61,23 +61,23 @@ export const numberOfRoofPlane = (name: string): number => Number(name.slice(ROO
 export const ROOF_SHAPE = "from footprint";
 
 /** A cell of the plane table, as a formula on the same sheet calls it. */
-export const planeCell = (row: number, column: keyof typeof PLANE): string =>
-  a1({ row, column: PLANE[column] });
+export const planeCell = (row: number, column: keyof typeof PLANE_COLUMNS): string =>
+  a1({ row, column: PLANE_COLUMNS[column] });
 
 /** The gable edges of a plane as a number: 0 where blank, a drop-down's "2" counts as 2, and an error for any other. */
-export const gableEdgesOf = (row: number): string => {
+export const gableEdgeCount = (row: number): string => {
   const cell = planeCell(row, "gableEdges");
   return `IF(${isEmpty(cell)},0,MATCH(VALUE(${cell}),{0,1,2},0)-1)`;
 };
 
 const input = (
   row: number,
-  column: keyof typeof PLANE,
+  column: keyof typeof PLANE_COLUMNS,
   typed: string | number | undefined,
   choices?: string[],
 ): PlannedCell => ({
   row,
-  column: PLANE[column],
+  column: PLANE_COLUMNS[column],
   content: typed === undefined ? null : value(typed),
   style: "input",
   ...(choices && { choices }),
@@ -85,12 +85,12 @@ const input = (
 
 const result = (
   row: number,
-  column: keyof typeof PLANE,
+  column: keyof typeof PLANE_COLUMNS,
   content: string,
   numberFormat: string,
 ): PlannedCell => ({
   row,
-  column: PLANE[column],
+  column: PLANE_COLUMNS[column],
   content: formula(content),
   style: "result",
   numberFormat,
@@ -109,13 +109,16 @@ const slopeUsed = (row: number): string => {
 /** A column of the plane table as a range, for totals and look-ups. */
 export const planeColumn = (
   layout: TakeoffLayout,
-  column: keyof typeof PLANE,
+  column: keyof typeof PLANE_COLUMNS,
   firstRow = layout.planes,
 ): string =>
-  a1Range({ row: firstRow, column: PLANE[column] }, { row: layout.planeTotal - 1, column: PLANE[column] });
+  a1Range(
+    { row: firstRow, column: PLANE_COLUMNS[column] },
+    { row: layout.planeTotal - 1, column: PLANE_COLUMNS[column] },
+  );
 
 /** The corners of a plane that is measured by hand. */
-export const outlineOfRow = (row: number): string =>
+export const planeOutline = (row: number): string =>
   call(
     outlineSpec,
     ...(["shape", "eave", "slopeUsed", "top"] as const).map((column) => planeCell(row, column)),
@@ -125,7 +128,7 @@ export const outlineOfRow = (row: number): string =>
 const check = (layout: TakeoffLayout, row: number): string => {
   const [name, pitch] = [planeCell(row, "name"), planeCell(row, "pitch")];
   const steepness = `IF(${isEmpty(pitch)},"",${call(slopeCheckSpec, pitch, panelFieldName("minimumPitch"))})`;
-  const edges = `IF(ISERROR(${gableEdgesOf(row)}),"gable edges must be 0, 1 or 2",${steepness})`;
+  const edges = `IF(ISERROR(${gableEdgeCount(row)}),"gable edges must be 0, 1 or 2",${steepness})`;
   return unlessEmpty(
     name,
     `IF(COUNTIF(${planeColumn(layout, "name")},${name})>1,"another plane bears this name",${edges})`,
@@ -148,7 +151,7 @@ const planeRow = (layout: TakeoffLayout, row: number, plane: PlaneInput | undefi
     input(row, "tail", plane?.tail),
     input(row, "gableEdges", plane?.gableEdges, GABLE_EDGES),
     result(row, "slopeUsed", slopeUsed(row), "0.00"),
-    result(row, "area", ifMeasured(call(outlineAreaSpec, outlineOfRow(row))), "#,##0.0"),
+    result(row, "area", ifMeasured(call(outlineAreaSpec, planeOutline(row))), "#,##0.0"),
     result(row, "squares", ifMeasured(call(squaresSpec, area)), "0.00"),
     result(row, "check", check(layout, row), "General"),
   ];
@@ -157,14 +160,14 @@ const planeRow = (layout: TakeoffLayout, row: number, plane: PlaneInput | undefi
 /** A row that follows a plane of the roof; quiet where the roof has fewer planes. */
 const roofPlaneRow = (row: number, plane: number): PlannedCell[] => {
   const name = planeCell(row, "name");
-  const from = (heading: string): string => unlessEmpty(name, planeOfRoof(plane, heading));
+  const from = (heading: string): string => unlessEmpty(name, roofPlaneValue(plane, heading));
   const pitch = planeCell(row, "pitch");
   return [
-    result(row, "name", ifPlane(plane, `"${roofPlaneName(plane)}"`), "General"),
+    result(row, "name", ifRoofHasPlane(plane, `"${roofPlaneName(plane)}"`), "General"),
     result(row, "shape", unlessEmpty(name, `"${ROOF_SHAPE}"`), "General"),
     result(row, "eave", from("eave (ft)"), "0.00"),
     result(row, "pitch", from("pitch (in 12)"), "General"),
-    result(row, "gableEdges", unlessEmpty(name, rakesOfRoof(plane)), "0"),
+    result(row, "gableEdges", unlessEmpty(name, roofPlaneRakes(plane)), "0"),
     result(row, "slopeUsed", from("slope length (ft)"), "0.00"),
     result(row, "area", from("sloped area (sq ft)"), "#,##0.0"),
     result(row, "squares", from("squares"), "0.00"),
@@ -182,9 +185,9 @@ export const planeTotalCell = (layout: TakeoffLayout, column: "area" | "squares"
   planeCell(layout.planeTotal, column);
 
 const totalContent = (layout: TakeoffLayout, column: number): CellContent | null => {
-  if (column === PLANE.name) return text(ALL_PLANES);
-  if (column === PLANE.area) return formula(`=SUM(${planeColumn(layout, "area")})`);
-  if (column === PLANE.squares) return formula(`=SUM(${planeColumn(layout, "squares")})`);
+  if (column === PLANE_COLUMNS.name) return text(ALL_PLANES);
+  if (column === PLANE_COLUMNS.area) return formula(`=SUM(${planeColumn(layout, "area")})`);
+  if (column === PLANE_COLUMNS.squares) return formula(`=SUM(${planeColumn(layout, "squares")})`);
   return null;
 };
 
@@ -193,7 +196,7 @@ const totalCell = (layout: TakeoffLayout, column: number): PlannedCell => ({
   column,
   content: totalContent(layout, column),
   style: "total",
-  numberFormat: column === PLANE.squares ? "0.00" : "#,##0.0",
+  numberFormat: column === PLANE_COLUMNS.squares ? "0.00" : "#,##0.0",
 });
 
 /** The table that everything else reads: one roof plane a row. */
@@ -203,8 +206,8 @@ export const planeSection = (layout: TakeoffLayout, planes: readonly PlaneInput[
   ...rowsFrom(layout.planes + layout.roofRows, layout.handRows).flatMap((row, index) =>
     planeRow(layout, row, planes[index]),
   ),
-  ...rowsFrom(0, PLANE.check).map((column) => totalCell(layout, column)),
+  ...rowsFrom(0, PLANE_COLUMNS.check).map((column) => totalCell(layout, column)),
   ...(layout.roofRows > 0
-    ? [result(layout.planeTotal, "check", missingPlanes(layout.roofRows), "General")]
+    ? [result(layout.planeTotal, "check", missingPlanesWarning(layout.roofRows), "General")]
     : []),
 ];

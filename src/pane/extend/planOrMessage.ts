@@ -6,7 +6,7 @@ export type Planned =
   | { readonly kind: "patch"; readonly patch: CellPatch }
   | { readonly kind: "sentence"; readonly sentence: string };
 
-export const planOrSentence = (plan: () => CellPatch): Planned => {
+export const planOrMessage = (plan: () => CellPatch): Planned => {
   try {
     return { kind: "patch", patch: plan() };
   } catch (failure) {

@@ -4,9 +4,9 @@ import { PANEL_FIELDS } from "../../../shared/kinds/panel";
 import { labelInWords } from "../../../shared/spec/parameterCaption";
 import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
 import { meaningOf, type Meaning } from "./meanings";
-import { suppliedOperand, type MeantColumn, type Supplies } from "./operands";
+import { inputExpression, type MappedColumn, type AvailableInputs } from "./rowExpressions";
 import { panelFieldOf } from "./panelNames";
-import { typedKey } from "./typed";
+import { typedKey } from "./typedArgument";
 import { UNITS, unitOf } from "./unit";
 
 /** Something that a person has to type, or may, for a result. */
@@ -17,11 +17,11 @@ export interface Field {
 }
 
 /** A result that can be added. */
-export interface Offer {
+export interface ResultOption {
   readonly spec: FunctionSpec;
   readonly heading: string;
   /** The columns that it reads. */
-  readonly from: readonly MeantColumn[];
+  readonly from: readonly MappedColumn[];
   readonly fields: readonly Field[];
 }
 
@@ -44,16 +44,16 @@ const canBeTyped = ({ kind, name }: Parameter<unknown>): boolean =>
 /** A function that gives one value, so its results fit in a column. */
 type OneValue = FunctionSpec & { readonly heading: string };
 
-const offerOf = (spec: OneValue, supplies: Supplies): Offer | undefined => {
-  const operands = spec.parameters.map((parameter) => suppliedOperand(spec, parameter, supplies));
-  const toType = spec.parameters.filter((_, index) => operands[index] === undefined);
+const offerOf = (spec: OneValue, inputs: AvailableInputs): ResultOption | undefined => {
+  const expressions = spec.parameters.map((parameter) => inputExpression(spec, parameter, inputs));
+  const toType = spec.parameters.filter((_, index) => expressions[index] === undefined);
   if (toType.some((parameter) => !parameter.optional && !canBeTyped(parameter))) return undefined;
   return {
     spec,
     heading: spec.heading,
-    from: [...new Set(operands.flatMap((operand) => operand?.columns ?? []))],
+    from: [...new Set(expressions.flatMap((expression) => expression?.columns ?? []))],
     fields: [
-      ...operands.flatMap((operand) => operand?.asks ?? []),
+      ...expressions.flatMap((expression) => expression?.typedParameters ?? []),
       ...toType.filter(canBeTyped).map((parameter) => ({ spec, parameter })),
     ].map((asked) => fieldOf(asked.spec, asked.parameter)),
   };
@@ -63,8 +63,10 @@ const singleValued = catalog.filter(
   (spec): spec is OneValue => spec.heading !== undefined && spec.concept !== "panel",
 );
 
-const offersOf = (supplies: Supplies): Offer[] =>
-  singleValued.map((spec) => offerOf(spec, supplies)).filter((offer): offer is Offer => offer !== undefined);
+const offersOf = (inputs: AvailableInputs): ResultOption[] =>
+  singleValued
+    .map((spec) => offerOf(spec, inputs))
+    .filter((option): option is ResultOption => option !== undefined);
 
 /** These differ from row to row, so one typed value for all rows would be wrong: a column, or nothing. */
 const PER_ROW: readonly Meaning[] = [
@@ -78,22 +80,24 @@ const PER_ROW: readonly Meaning[] = [
   "quantity",
 ];
 
-const needsAnotherColumn = ({ fields }: Offer): boolean =>
+const needsAnotherColumn = ({ fields }: ResultOption): boolean =>
   fields.some(({ parameter }) => !parameter.optional && PER_ROW.includes(meaningOf(parameter)));
 
-const asksForNothing = ({ fields }: Offer): boolean => fields.every(({ parameter }) => parameter.optional);
+const asksForNothing = ({ fields }: ResultOption): boolean =>
+  fields.every(({ parameter }) => parameter.optional);
 
 /** The results that a block's columns can give, in the catalog's order; those that ask for more come last. */
-export const offersFor = (supplies: Supplies): Offer[] => {
-  const offers = offersOf(supplies).filter((offer) => offer.from.length > 0 && !needsAnotherColumn(offer));
-  return [...offers.filter(asksForNothing), ...offers.filter((offer) => !asksForNothing(offer))];
+export const resultOptions = (inputs: AvailableInputs): ResultOption[] => {
+  const options = offersOf(inputs).filter((option) => option.from.length > 0 && !needsAnotherColumn(option));
+  return [...options.filter(asksForNothing), ...options.filter((option) => !asksForNothing(option))];
 };
 
 /** Results that stand alone, at the selection: everything comes from the panel, or is typed. */
-export const offersAlone = (names: readonly string[]): Offer[] => offersOf({ columns: [], names, typed: {} });
+export const singleResultOptions = (names: readonly string[]): ResultOption[] =>
+  offersOf({ columns: [], names, typed: {} });
 
-export const offerById = (offers: readonly Offer[], id: string): Offer => {
-  const offer = offers.find(({ spec }) => spec.id === id);
-  if (!offer) throw new InputError(`The columns don't give ${id} any more: choose again what they mean.`);
-  return offer;
+export const optionById = (options: readonly ResultOption[], id: string): ResultOption => {
+  const option = options.find(({ spec }) => spec.id === id);
+  if (!option) throw new InputError(`The columns don't give ${id} any more: choose again what they mean.`);
+  return option;
 };

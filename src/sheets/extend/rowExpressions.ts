@@ -7,12 +7,12 @@ import { a1 } from "../../workbook/address";
 import { call } from "../../workbook/formula";
 import { PANEL_NAME } from "../panelSheet";
 import { meaningOf, type Meaning } from "./meanings";
-import { nameFor } from "./panelNames";
-import { typedArgument, typedKey } from "./typed";
-import { converted, unitOf, type UnitName } from "./unit";
+import { panelNameFor } from "./panelNames";
+import { typedArgument, typedKey } from "./typedArgument";
+import { convertedCell, unitOf, type UnitName } from "./unit";
 
 /** A column whose meaning a person has confirmed. */
-export interface MeantColumn {
+export interface MappedColumn {
   readonly column: number;
   readonly heading: string;
   readonly meaning: Meaning;
@@ -20,8 +20,8 @@ export interface MeantColumn {
 }
 
 /** Where formulas find what their functions take. */
-export interface Supplies {
-  readonly columns: readonly MeantColumn[];
+export interface AvailableInputs {
+  readonly columns: readonly MappedColumn[];
   /** Names that the workbook has. */
   readonly names: readonly string[];
   /** What a person typed in the pane, by `typedKey`. */
@@ -35,45 +35,49 @@ interface Asked {
 }
 
 /** An argument as it stands in a row's formula, the columns that it reads, and what may be typed for it. */
-export interface Operand {
-  readonly columns: readonly MeantColumn[];
-  readonly asks: readonly Asked[];
+export interface RowExpression {
+  readonly columns: readonly MappedColumn[];
+  readonly typedParameters: readonly Asked[];
   readonly inRow: (row: number) => string;
 }
 
-const everywhere = (text: string): Operand => ({ columns: [], asks: [], inRow: () => text });
+const sameInEveryRow = (text: string): RowExpression => ({
+  columns: [],
+  typedParameters: [],
+  inRow: () => text,
+});
 
-const columnOperand = (column: MeantColumn, parameter: Parameter<unknown>): Operand => ({
+const columnExpression = (column: MappedColumn, parameter: Parameter<unknown>): RowExpression => ({
   columns: [column],
-  asks: [],
-  inRow: (row) => converted(a1({ row, column: column.column }), column.unit, unitOf(parameter)),
+  typedParameters: [],
+  inRow: (row) => convertedCell(a1({ row, column: column.column }), column.unit, unitOf(parameter)),
 });
 
 /** A call whose arguments at the end may be left out. */
-const callOperand = (spec: FunctionSpec, args: readonly (Operand | undefined)[]): Operand => {
+const callExpression = (spec: FunctionSpec, args: readonly (RowExpression | undefined)[]): RowExpression => {
   const given = args.slice(0, args.findLastIndex((each) => each !== undefined) + 1);
   return {
     columns: [...new Set(given.flatMap((each) => each?.columns ?? []))],
-    asks: given.flatMap((each) => each?.asks ?? []),
+    typedParameters: given.flatMap((each) => each?.typedParameters ?? []),
     inRow: (row) => call(spec, ...given.map((each) => each?.inRow(row) ?? "")),
   };
 };
 
-const typedFor = (spec: FunctionSpec, parameter: Parameter<unknown>, { typed }: Supplies): string =>
+const typedFor = (spec: FunctionSpec, parameter: Parameter<unknown>, { typed }: AvailableInputs): string =>
   typed[typedKey(spec, parameter)] ?? "";
 
 /** What was typed is read only as the formula is written: a wrong word takes no result off the list. */
 const typedLater = (
   spec: FunctionSpec,
   parameter: Parameter<unknown>,
-  supplies: Supplies,
-): Operand | undefined => {
-  const typed = typedFor(spec, parameter, supplies);
+  inputs: AvailableInputs,
+): RowExpression | undefined => {
+  const typed = typedFor(spec, parameter, inputs);
   if (typed.trim() === "") return undefined;
-  return { columns: [], asks: [], inRow: () => typedArgument(spec, parameter, typed) ?? "" };
+  return { columns: [], typedParameters: [], inRow: () => typedArgument(spec, parameter, typed) ?? "" };
 };
 
-type Source = (supplies: Supplies) => Operand | undefined;
+type Source = (inputs: AvailableInputs) => RowExpression | undefined;
 
 /**
  * A function of columns that are there: only where every required parameter of it comes from one. Its optional values are
@@ -82,22 +86,22 @@ type Source = (supplies: Supplies) => Operand | undefined;
  */
 const fromColumns =
   (spec: FunctionSpec, given: Readonly<Record<string, string>> = {}): Source =>
-  (supplies) => {
+  (inputs) => {
     const asks: Asked[] = [];
     const args = spec.parameters.map((parameter) => {
-      const column = supplies.columns.find(({ meaning }) => meaning === meaningOf(parameter));
-      if (column) return columnOperand(column, parameter);
+      const column = inputs.columns.find(({ meaning }) => meaning === meaningOf(parameter));
+      if (column) return columnExpression(column, parameter);
       const standard = given[parameter.name];
-      if (standard !== undefined) return everywhere(standard);
-      if (!parameter.optional) return derivedFor(parameter, supplies);
+      if (standard !== undefined) return sameInEveryRow(standard);
+      if (!parameter.optional) return derivedExpression(parameter, inputs);
       if (Object.keys(given).length > 0) return undefined;
       asks.push({ spec, parameter });
-      return typedLater(spec, parameter, supplies);
+      return typedLater(spec, parameter, inputs);
     });
     const isComplete = args.every((arg, index) => arg !== undefined || spec.parameters[index]?.optional);
     if (!isComplete) return undefined;
-    const operand = callOperand(spec, args);
-    return { ...operand, asks: [...operand.asks, ...asks] };
+    const expression = callExpression(spec, args);
+    return { ...expression, typedParameters: [...expression.typedParameters, ...asks] };
   };
 
 /**
@@ -110,10 +114,13 @@ const DERIVED: Readonly<Record<Meaning, readonly Source[]>> = {
   area: [fromColumns(slopeAreaSpec), fromColumns(outlineAreaSpec)],
 };
 
-const derivedFor = (parameter: Parameter<unknown>, supplies: Supplies): Operand | undefined => {
+const derivedExpression = (
+  parameter: Parameter<unknown>,
+  inputs: AvailableInputs,
+): RowExpression | undefined => {
   for (const source of DERIVED[meaningOf(parameter)] ?? []) {
-    const operand = source(supplies);
-    if (operand) return operand;
+    const expression = source(inputs);
+    if (expression) return expression;
   }
   return undefined;
 };
@@ -122,48 +129,48 @@ const derivedFor = (parameter: Parameter<unknown>, supplies: Supplies): Operand 
 const alongEave = (
   { concept }: FunctionSpec,
   parameter: Parameter<unknown>,
-  { columns }: Supplies,
-): Operand | undefined => {
+  { columns }: AvailableInputs,
+): RowExpression | undefined => {
   const eave = columns.find(({ meaning }) => meaning === "eave");
   return concept === "trim" && meaningOf(parameter) === "length" && eave
-    ? columnOperand(eave, parameter)
+    ? columnExpression(eave, parameter)
     : undefined;
 };
 
-const namedOperand = (
+const nameExpression = (
   spec: FunctionSpec,
   parameter: Parameter<unknown>,
-  { names }: Supplies,
-): Operand | undefined => {
-  const name = parameter.name === "panel" ? PANEL_NAME : nameFor(spec, parameter);
+  { names }: AvailableInputs,
+): RowExpression | undefined => {
+  const name = parameter.name === "panel" ? PANEL_NAME : panelNameFor(spec, parameter);
   return name !== undefined && names.some((each) => each.toLowerCase() === name.toLowerCase())
-    ? everywhere(name)
+    ? sameInEveryRow(name)
     : undefined;
 };
 
 /** What a parameter's argument is without asking anybody. */
-export const suppliedOperand = (
+export const inputExpression = (
   spec: FunctionSpec,
   parameter: Parameter<unknown>,
-  supplies: Supplies,
-): Operand | undefined => {
-  const column = supplies.columns.find(({ meaning }) => meaning === meaningOf(parameter));
-  if (column) return columnOperand(column, parameter);
+  inputs: AvailableInputs,
+): RowExpression | undefined => {
+  const column = inputs.columns.find(({ meaning }) => meaning === meaningOf(parameter));
+  if (column) return columnExpression(column, parameter);
   return (
-    derivedFor(parameter, supplies) ??
-    alongEave(spec, parameter, supplies) ??
-    namedOperand(spec, parameter, supplies)
+    derivedExpression(parameter, inputs) ??
+    alongEave(spec, parameter, inputs) ??
+    nameExpression(spec, parameter, inputs)
   );
 };
 
 /** The whole call of a function in each row; an InputError says what is missing or not understood. */
-export const resultOperand = (spec: FunctionSpec, supplies: Supplies): Operand =>
-  callOperand(
+export const resultExpression = (spec: FunctionSpec, inputs: AvailableInputs): RowExpression =>
+  callExpression(
     spec,
     spec.parameters.map((parameter) => {
-      const supplied = suppliedOperand(spec, parameter, supplies);
+      const supplied = inputExpression(spec, parameter, inputs);
       if (supplied) return supplied;
-      const argument = typedArgument(spec, parameter, typedFor(spec, parameter, supplies));
-      return argument === undefined ? undefined : everywhere(argument);
+      const argument = typedArgument(spec, parameter, typedFor(spec, parameter, inputs));
+      return argument === undefined ? undefined : sameInEveryRow(argument);
     }),
   );

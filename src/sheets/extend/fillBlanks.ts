@@ -32,7 +32,7 @@ const resultOf = (survey: Survey, { firstRow, lastRow }: Block, column: number):
  * Fills rows of a block in which results are blank that its other rows have, as a row leaves them that was put in: with the
  * formulas of the others. Where several gaps are apart, the first; undefined where there is none.
  */
-export const gapPlan = (survey: Survey, block: Block): CellPatch | undefined => {
+export const fillBlanksPlan = (survey: Survey, block: Block): CellPatch | undefined => {
   const results = new Map<number, string>();
   for (let column = block.firstColumn; column <= block.lastColumn; column++) {
     const result = resultOf(survey, block, column);

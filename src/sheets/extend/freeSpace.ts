@@ -30,7 +30,7 @@ const moved = ({ from, to }: Area, right: number): Area => ({
 });
 
 /** The next place to the right where an area of this size is free; undefined where the sheet ends before it. */
-export const freePlace = (survey: Survey, area: Area): CellAddress | undefined => {
+export const nextFreeAddress = (survey: Survey, area: Area): CellAddress | undefined => {
   for (let right = 0; area.to.column + right <= survey.end.column; right++) {
     const there = moved(area, right);
     if (obstacleIn(survey, there) === undefined) return there.from;

@@ -1,5 +1,5 @@
 import { readBlock } from "../../../../src/sheets/extend/block";
-import { gapPlan } from "../../../../src/sheets/extend/gaps";
+import { fillBlanksPlan } from "../../../../src/sheets/extend/fillBlanks";
 import { a1 } from "../../../../src/workbook/address";
 import { surveyOf } from "../../../support/surveyOf";
 
@@ -18,7 +18,7 @@ const put = (): Line => ["Porch", 12, 8, 4, null, null];
 /** Where a plan writes, and its formulas row by row. */
 const planned = (lines: readonly Line[]) => {
   const survey = surveyOf(lines, "A1");
-  const plan = gapPlan(survey, readBlock(survey));
+  const plan = fillBlanksPlan(survey, readBlock(survey));
   return (
     plan && {
       at: a1(plan.at),
@@ -59,7 +59,7 @@ describe("rows of a block without the results that its other rows have", () => {
   it("look like the row above, or like one below that has their results, where there is one", () => {
     const likeOf = (...lines: readonly Line[]) => {
       const survey = surveyOf([HEADINGS, ...lines], "A1");
-      return gapPlan(survey, readBlock(survey))?.copyFormatsFrom;
+      return fillBlanksPlan(survey, readBlock(survey))?.copyFormatsFrom;
     };
     const half = (row: number): Line => ["South", 30, 14, 6, courses(row), null];
     expect(likeOf(filled(2), put(), filled(4))).toEqual({ row: 1 });

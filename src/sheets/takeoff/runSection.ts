@@ -6,31 +6,31 @@ import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { formula, text, value, type PlannedCell } from "../../workbook/plan";
 import { RUNS_OF_PENETRATION, RUNS_OF_PLANE, type TakeoffLayout } from "./takeoffLayout";
 import type { RunInput } from "./takeoffOptions";
-import { penetrationCell } from "./penetrations";
-import { gableEdgesOf, planeCell } from "./planes";
-import { rowsFrom, sectionHead } from "./section";
+import { penetrationCell } from "./penetrationSection";
+import { gableEdgeCount, planeCell } from "./planeSection";
+import { rowsFrom, sectionHead } from "./sectionHead";
 import { trimColumn } from "./trimTable";
 
 /** Columns of the table of runs. */
-const RUN = { name: 0, edge: 1, length: 2 } as const;
-export type RunColumn = keyof typeof RUN;
+const RUN_COLUMNS = { name: 0, edge: 1, length: 2 } as const;
+export type RunColumn = keyof typeof RUN_COLUMNS;
 const HEADINGS = ["Run", "Edge", "Length (ft)"];
 
 /** The edges that rows stand ready for, besides blank ones. */
 const READY: readonly TrimEdge[] = ["ridge", "hip", "valley", "side wall", "head wall"];
 
-const runCell = (row: number, column: RunColumn): string => a1({ row, column: RUN[column] });
+const runCell = (row: number, column: RunColumn): string => a1({ row, column: RUN_COLUMNS[column] });
 
 /** A column of the table of runs. */
 export const runColumn = (layout: TakeoffLayout, column: RunColumn): string =>
   a1Range(
-    { row: layout.runs, column: RUN[column] },
-    { row: layout.typed + layout.typedRuns - 1, column: RUN[column] },
+    { row: layout.runs, column: RUN_COLUMNS[column] },
+    { row: layout.firstTypedRun + layout.typedRunRows - 1, column: RUN_COLUMNS[column] },
   );
 
 const result = (row: number, column: RunColumn, content: string): PlannedCell => ({
   row,
-  column: RUN[column],
+  column: RUN_COLUMNS[column],
   content: formula(content),
   style: "result",
   ...(column === "length" && { numberFormat: "#,##0.00" }),
@@ -60,7 +60,7 @@ const planeRuns = (firstRow: number, planeRow: number): PlannedCell[] => {
       `"${edge}"`,
       edge === "eave"
         ? unlessEmpty(eave, call(feetSpec, eave))
-        : `=IF(${gableEdgesOf(planeRow)}<${index},"",${planeCell(planeRow, "slopeUsed")})`,
+        : `=IF(${gableEdgeCount(planeRow)}<${index},"",${planeCell(planeRow, "slopeUsed")})`,
     ),
   );
 };
@@ -97,15 +97,20 @@ const penetrationRuns = (layout: TakeoffLayout, firstRow: number, penetrationRow
 
 /** A run that is typed: its edge stands there before it has a length, so that a person knows where to type. */
 const typedRun = (row: number, run: Partial<RunInput>): PlannedCell[] => [
-  { row, column: RUN.name, content: run.name === undefined ? null : value(run.name), style: "input" },
+  { row, column: RUN_COLUMNS.name, content: run.name === undefined ? null : value(run.name), style: "input" },
   {
     row,
-    column: RUN.edge,
+    column: RUN_COLUMNS.edge,
     content: run.edge === undefined ? null : text(run.edge),
     style: "input",
     choices: TRIM_EDGES,
   },
-  { row, column: RUN.length, content: run.length === undefined ? null : value(run.length), style: "input" },
+  {
+    row,
+    column: RUN_COLUMNS.length,
+    content: run.length === undefined ? null : value(run.length),
+    style: "input",
+  },
 ];
 
 const withReadyRows = (runs: readonly RunInput[]): readonly Partial<RunInput>[] => [
@@ -128,7 +133,9 @@ export const runSection = (layout: TakeoffLayout, runs: readonly RunInput[]): Pl
         layout.penetrations + index,
       ),
     ),
-    ...rowsFrom(0, layout.typedRuns).flatMap((index) => typedRun(layout.typed + index, typed[index] ?? {})),
+    ...rowsFrom(0, layout.typedRunRows).flatMap((index) =>
+      typedRun(layout.firstTypedRun + index, typed[index] ?? {}),
+    ),
   ];
 };
 

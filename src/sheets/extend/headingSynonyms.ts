@@ -1,7 +1,7 @@
 import type { Meaning } from "./meanings";
 
 /** Words of the trade, in the order in which they are looked for: the more particular first. */
-export const WORDS: readonly (readonly [Meaning, RegExp])[] = [
+export const SYNONYMS: readonly (readonly [Meaning, RegExp])[] = [
   ["perPack", /(?:\bper|\/) ?(?:pack|pk|box|bundle|carton|case|pallet)\b|\bpack size\b/],
   ["perPound", /(?:\bper|\/) ?(?:lb|pound)\b/],
   [
@@ -37,8 +37,8 @@ export const WORDS: readonly (readonly [Meaning, RegExp])[] = [
 ];
 
 /** Money and time are no measures, whatever they are counted by. */
-export const NO_MEASURE =
+export const NOT_A_MEASUREMENT =
   /\b(?:price|cost|rate|amount|labou?r|hours?|date|chimneys?|windows?|doors?|skylights?|eave heights?)\b|[$€£]/;
 
 /** Edges of a roof: their lengths, or how many of them there are. */
-export const EDGES = /\b(?:ridges?|hips?|valleys?|rakes?|gables?|edges?)\b/;
+export const EDGE_WORDS = /\b(?:ridges?|hips?|valleys?|rakes?|gables?|edges?)\b/;

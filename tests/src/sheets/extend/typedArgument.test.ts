@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { catalog } from "../../../../functions/index";
 import { InputError } from "../../../../shared/inputError";
-import { smallBlockPlan } from "../../../../src/sheets/extend/alonePlan";
-import { offersAlone } from "../../../../src/sheets/extend/offers";
-import { quoted, typedArgument } from "../../../../src/sheets/extend/typed";
+import { smallBlockPlan } from "../../../../src/sheets/extend/singleResultPlan";
+import { singleResultOptions } from "../../../../src/sheets/extend/resultOptions";
+import { quoted, typedArgument } from "../../../../src/sheets/extend/typedArgument";
 
 /** One argument that can't end before its end: a number, TRUE or FALSE, or a text whose quotes are all doubled. */
 const ONE_ARGUMENT = /^(?:-?\d+(?:\.\d+)?(?:e[+-]\d+)?|TRUE|FALSE|"(?:[^"]|"")*")$/;
@@ -55,15 +55,15 @@ describe("what a person types in the pane", () => {
   });
 
   it("is text or a number in a cell, never a formula", () => {
-    const offers = offersAlone([]);
+    const options = singleResultOptions([]);
     fc.assert(
-      fc.property(fc.constantFrom(...offers), risky, risky, (offer, heading, typed) => {
-        const everything = Object.fromEntries(offer.fields.map(({ key }) => [key, typed]));
+      fc.property(fc.constantFrom(...options), risky, risky, (option, heading, typed) => {
+        const everything = Object.fromEntries(option.fields.map(({ key }) => [key, typed]));
         try {
           const patch = smallBlockPlan(
             "Bid",
             { row: 0, column: 0 },
-            { offer, heading },
+            { option, heading },
             { names: [], typed: everything },
           );
           const formulas = patch.cells.flatMap((line) =>

@@ -2,21 +2,21 @@ import { a1, a1Range } from "../../workbook/address";
 import { text, value, type PlannedCell } from "../../workbook/plan";
 import type { TakeoffLayout } from "./takeoffLayout";
 import type { PenetrationInput } from "./takeoffOptions";
-import { rowsFrom, sectionHead } from "./section";
+import { rowsFrom, sectionHead } from "./sectionHead";
 
 /** Columns of the table of chimneys and pipes. */
-const PENETRATION = { name: 0, kind: 1, width: 2, depth: 3, pitch: 4 } as const;
+const PENETRATION_COLUMNS = { name: 0, kind: 1, width: 2, depth: 3, pitch: 4 } as const;
 const HEADINGS = ["Name", "Chimney or pipe", "Width (ft)", "Depth, level (ft)", "Pitch"];
 const KINDS: readonly PenetrationInput["kind"][] = ["chimney", "pipe"];
 
-export const penetrationCell = (row: number, column: keyof typeof PENETRATION): string =>
-  a1({ row, column: PENETRATION[column] });
+export const penetrationCell = (row: number, column: keyof typeof PENETRATION_COLUMNS): string =>
+  a1({ row, column: PENETRATION_COLUMNS[column] });
 
 /** A column of the table. */
-export const penetrationColumn = (layout: TakeoffLayout, column: keyof typeof PENETRATION): string =>
+export const penetrationColumn = (layout: TakeoffLayout, column: keyof typeof PENETRATION_COLUMNS): string =>
   a1Range(
-    { row: layout.penetrations, column: PENETRATION[column] },
-    { row: layout.penetrations + layout.penetrationRows - 1, column: PENETRATION[column] },
+    { row: layout.penetrations, column: PENETRATION_COLUMNS[column] },
+    { row: layout.penetrations + layout.penetrationRows - 1, column: PENETRATION_COLUMNS[column] },
   );
 
 const inputsOf = (penetration: PenetrationInput | undefined): readonly (number | string | undefined)[] => {
@@ -46,7 +46,7 @@ export const penetrationSection = (
       column,
       content: typed === undefined ? null : typeof typed === "string" ? text(typed) : value(typed),
       style: "input",
-      ...(column === PENETRATION.kind && { choices: KINDS }),
+      ...(column === PENETRATION_COLUMNS.kind && { choices: KINDS }),
     })),
   ),
 ];

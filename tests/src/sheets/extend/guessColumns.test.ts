@@ -1,6 +1,6 @@
 import type { Cell } from "../../../../shared/cell";
 import { columnData } from "../../../../src/sheets/extend/columnData";
-import { guessColumn, guessColumns } from "../../../../src/sheets/extend/headings";
+import { guessColumn, guessColumns } from "../../../../src/sheets/extend/guessColumns";
 
 const NO_DATA = columnData([]);
 const guess = (heading: string, ...cells: Cell[]) => {
