@@ -1,11 +1,11 @@
 import { isMatrix, type Argument, type Cell } from "../../shared/cell";
 import type { FunctionSpec } from "../../shared/spec/spec";
 import { qualifiedName } from "../workbook/namespace";
-import { quoted } from "../sheets/extend/typedArgument";
+import { quotedText } from "../workbook/formula";
 
 const literal = (cell: Cell): string => {
   if (cell === null) return "";
-  if (typeof cell === "string") return quoted(cell);
+  if (typeof cell === "string") return quotedText(cell);
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
   return typeof cell === "number" ? String(cell) : cell.code;
 };

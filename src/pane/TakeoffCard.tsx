@@ -10,11 +10,11 @@ import { TextField } from "./controls/TextField";
 const STARTS: Readonly<Record<string, { readonly label: string; readonly options: TakeoffOptions }>> = {
   planes: { label: "Planes measured by hand", options: BLANK_TAKEOFF },
   footprint: { label: "A footprint and a pitch", options: BLANK_ROOF_TAKEOFF },
-  planesExample: { label: "An example: planes", options: DEMO_TAKEOFF },
-  footprintExample: { label: "An example: footprint", options: FOOTPRINT_DEMO },
+  planesExample: { label: "Example: planes", options: DEMO_TAKEOFF },
+  footprintExample: { label: "Example: footprint", options: FOOTPRINT_DEMO },
 };
 
-/** Builds the takeoff on new sheets of the workbook. */
+/** Builds a takeoff on new sheets of the workbook. */
 export const TakeoffCard = ({ host }: { host: Host }) => {
   const [job, setJob] = useState("");
   const [start, setStart] = useState("planes");
@@ -28,7 +28,7 @@ export const TakeoffCard = ({ host }: { host: Host }) => {
     <BuildCard
       id="takeoff"
       title="Roof takeoff"
-      summary="From measured planes, or a footprint, to a priced order: area, courses, starters, underlayment, trim cut from stock, fasteners, packs. It comes on new sheets; what is in the workbook stays as it is."
+      summary="From measured planes or a footprint to a priced order: area, courses, starters, underlayment, trim cut from stock, fasteners and packs. Adds new sheets; existing sheets don't change."
       action="Build takeoff"
       build={build}
     >

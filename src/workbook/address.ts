@@ -1,15 +1,15 @@
-/** A cell's place on a sheet, counted from 0. */
+/** A cell's row and column on a sheet, counted from 0. */
 export interface CellAddress {
   readonly row: number;
   readonly column: number;
 }
 
-/** A cell's place in a workbook; the sheet goes by its name. */
+/** A cell's address in a workbook, with the name of its sheet. */
 export interface SheetCellAddress extends CellAddress {
   readonly sheet: string;
 }
 
-/** The last cell of every sheet of Excel's. */
+/** The last cell of an Excel sheet, XFD1048576. */
 export const LAST_CELL: CellAddress = { row: 1_048_575, column: 16_383 };
 
 /** `A`, `Z`, `AA`: the letters of a column counted from 0. */
@@ -28,18 +28,19 @@ export const a1 = ({ row, column }: CellAddress): string => `${columnLetters(col
 /** `B4:B9`. */
 export const a1Range = (from: CellAddress, to: CellAddress): string => `${a1(from)}:${a1(to)}`;
 
-/** `$B$4`, for a name. */
+/** `$B$4`, for a defined name. */
 export const absoluteA1 = ({ row, column }: CellAddress): string => `$${columnLetters(column)}$${row + 1}`;
 
-/** A sheet's name as a formula writes it: `'Takeoff'!`. */
+/** A sheet's name as a formula refers to it: `'Takeoff'!`. */
 export const sheetPrefix = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'!`;
 
-/** A block of cells, its corners included. */
+/** A rectangle of cells, both corners included. */
 export interface Area {
   readonly from: CellAddress;
   readonly to: CellAddress;
 }
 
+/** `B4` for one cell, `B4:D9` for more. */
 export const areaAddress = ({ from, to }: Area): string =>
   from.row === to.row && from.column === to.column ? a1(from) : a1Range(from, to);
 
@@ -49,7 +50,7 @@ const readAddress = (address: string): CellAddress => {
   return { row: Number(digits) - 1, column };
 };
 
-/** `Sheet1!B4:D9` or `B4` as a block; whole rows and columns aren't read. */
+/** `Sheet1!B4:D9` or `B4` as an area. Doesn't read whole rows or columns. */
 export const readArea = (address: string): Area => {
   const [from = "", to = from] = address.slice(address.lastIndexOf("!") + 1).split(":");
   return { from: readAddress(from), to: readAddress(to) };
@@ -64,7 +65,7 @@ export const overlap = (a: Area, b: Area): boolean =>
   a.from.column <= b.to.column &&
   b.from.column <= a.to.column;
 
-/** A block cut across into blocks of about so many cells, each of whole rows. */
+/** Splits an area into areas of whole rows, each of at most `cellsAtMost` cells but at least one row. */
 export const splitByRows = ({ from, to }: Area, cellsAtMost: number): Area[] => {
   const rows = Math.max(1, Math.floor(cellsAtMost / (to.column - from.column + 1)));
   const count = Math.ceil((to.row - from.row + 1) / rows);
@@ -74,7 +75,7 @@ export const splitByRows = ({ from, to }: Area, cellsAtMost: number): Area[] => 
   }));
 };
 
-/** Every place of a block, row by row. */
+/** Every address in an area, row by row. */
 export const addressesIn = ({ from, to }: Area): CellAddress[] =>
   Array.from({ length: to.row - from.row + 1 }, (_, row) =>
     Array.from({ length: to.column - from.column + 1 }, (_each, column) => ({

@@ -1,6 +1,6 @@
 import type { Area, CellAddress } from "./address";
 
-/** The blocks that places fill: runs down a column, side by side ones of the same rows joined into one. */
+/** The areas that cells fill: runs down a column, joined where neighbors have the same rows. */
 export const contiguousAreas = (places: readonly CellAddress[]): Area[] => {
   const runs: Area[] = [];
   const downThenAcross = [...places].sort((a, b) => a.column - b.column || a.row - b.row);

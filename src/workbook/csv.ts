@@ -1,7 +1,7 @@
 import Papa from "papaparse";
 import { CellError, type Cell, type Matrix } from "../../shared/cell";
 
-/** A spreadsheet that opens the file takes it for UTF-8 by this. */
+/** Tells a spreadsheet that the file is UTF-8. */
 const BYTE_ORDER_MARK = "\uFEFF";
 
 const shown = (cell: Cell): string | number => {
@@ -10,13 +10,12 @@ const shown = (cell: Cell): string | number => {
   return cell instanceof CellError ? cell.code : cell;
 };
 
-/** What such a text begins with, however many lines it has; a negative number comes to itself. */
+/** Matches text that begins like a formula, on one line or several; a negative number is safe. */
 const BEGINS_A_FORMULA = /^(?!-\d+(?:\.\d+)?$)[=+\-@\t\r\n]/;
 
 /**
- * What a sheet shows as a .csv file (RFC 4180). Text that a spreadsheet would take for a formula when it opens the file, such
- * as one that begins with = + - @, a tab or a line end, gets an apostrophe before it; a text that is a negative number stays
- * one.
+ * A sheet's values as a .csv file (RFC 4180). Text that a spreadsheet would run as a formula when it opens the file (text that
+ * begins with = + - @, a tab or a line end) gets an apostrophe in front. Text that is a negative number stays as it is.
  */
 export const toCsv = (cells: Matrix): string =>
   BYTE_ORDER_MARK +

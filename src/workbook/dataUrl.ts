@@ -1,7 +1,7 @@
-/** More arguments than this at once are too many for some browsers. */
+/** Some browsers allow no more arguments in one call. */
 const AT_A_TIME = 8192;
 
-/** A file as an address that holds all of it. */
+/** A file as a data: URL. */
 export const dataUrl = (type: string, bytes: Uint8Array): string => {
   const pieces: string[] = [];
   for (let at = 0; at < bytes.length; at += AT_A_TIME)

@@ -1,7 +1,7 @@
-/** What the bundler calls a script that didn't come; its own message is for programmers. */
+/** The bundler's name for a script that failed to load. Its own message is for programmers. */
 const SCRIPT_MISSING = "ChunkLoadError";
 
-/** What went wrong, as a sentence. */
+/** What went wrong, as a message for the user. */
 export const errorMessage = (failure: unknown): string => {
   if (!(failure instanceof Error)) return String(failure);
   return failure.name === SCRIPT_MISSING

@@ -7,14 +7,13 @@ import type { CellPatch, Undo } from "./patch";
 import type { WorkbookPlan } from "./plan";
 import type { ProgressMonitor } from "./progressMonitor";
 
-/** What stands in a workbook already, as far as a plan must keep out of its way. */
+/** The sheet names and defined names that a workbook has. New ones must differ. */
 export interface Existing {
   readonly sheets: readonly string[];
   readonly names: readonly string[];
 }
 
 export interface ExistingWithActive extends Existing {
-  /** The sheet in front, by its name. */
   readonly activeSheetName: string;
 }
 
@@ -30,48 +29,48 @@ export interface SheetPicture {
 export interface Repaired {
   /** Cells whose formulas were entered again. */
   readonly entered: number;
-  /** Those among them that show #NAME? still. */
+  /** How many of them still show #NAME?. */
   readonly stillUnknown: number;
   /** Sheets left alone because they are protected. */
   readonly protectedSheets: readonly string[];
-  /** Brings the formulas back as they were; undefined where none was entered. */
+  /** Restores the formulas; undefined if none was entered. */
   readonly undo?: Undo;
 }
 
-/** Sheets that were added, and how to take them away. */
+/** Sheets that were added, and how to remove them. */
 export interface Added {
   readonly sheets: readonly string[];
-  /** What a person may have overlooked, a sentence each. */
+  /** What the user may have overlooked, one sentence each. */
   readonly remarks?: readonly string[];
   readonly undo: Undo;
 }
 
-/** A workbook that plans are written to. No plan knows which. */
+/** A workbook that plans are written to: Excel, or the local workbook. Plans don't know which. */
 export interface Host {
   readonly title: string;
   existing(): Promise<ExistingWithActive>;
-  /** The sheet in front, as it shows. */
+  /** What the active sheet shows. */
   activeSheet(): Promise<ActiveSheet>;
-  /** The cells that a name stands for; undefined where there is no such name. */
+  /** The values of the cells that a defined name refers to; undefined if the workbook has no such name. */
   namedRange(name: string): Promise<Matrix | undefined>;
-  /** Every sheet as it stands, and what the names stand for. */
+  /** What every sheet shows, and what the defined names refer to. */
   contents(): Promise<Contents>;
   /** Calls back when the selection, a cell or a result changes; returns how to stop. */
   watch(listener: () => void): () => void;
-  /** Puts a picture on a sheet, over the cells from `at` on; returns how to take it away. */
+  /** Puts a picture on a sheet, over the cells, with its top left corner at `at`. Returns how to remove it. */
   putPicture(picture: SheetPicture): Promise<Undo>;
   /**
-   * Adds the plan's sheets and names: all of them, or none where anything fails. Nothing that exists is touched. Returns how
-   * to take them away, as long as nobody has gone on with them.
+   * Adds the plan's sheets and names: all of them, or none if anything fails. Nothing that exists is changed. Returns how to
+   * remove them, which is refused once someone has edited or used them.
    */
   addSheets(plan: WorkbookPlan): Promise<Undo>;
-  /** The sheet in front, as somebody must know it who wants to write into it. */
+  /** All about the active sheet that matters before writing into it. */
   survey(): Promise<Survey>;
   /**
-   * Writes into blank cells of a sheet: all of them, or none where one holds something, is merged or protected, or where
-   * anything fails or the run is canceled. Returns how to take it back, exactly.
+   * Writes into blank cells of a sheet: all of them, or none if one is filled, merged or protected, if anything fails, or if the
+   * user cancels. Returns how to undo exactly that.
    */
   putCells(patch: CellPatch, run?: ProgressMonitor): Promise<Undo>;
-  /** Enters formulas again that were left at #NAME?, where a workbook may be opened before the functions are there. */
+  /** Enters formulas that show #NAME? again. Only for hosts that can open a workbook before the functions are loaded. */
   repair?(run?: ProgressMonitor): Promise<Repaired>;
 }

@@ -1,12 +1,12 @@
 import type { Contents } from "./contents";
 
 /**
- * The next of `Signed 1`, `Signed 2` ...: after the highest that a sheet bears in its name, or in its title, which keeps the number
- * of one that was renamed.
+ * The next of `Signed 1`, `Signed 2` ...: one more than the highest number in any sheet's name or title. A renamed sheet keeps
+ * its number in its title.
  */
-export const nextSheetName = (word: string, { sheets }: Contents): string => {
-  const pattern = new RegExp(`^${word} (\\d+)(?:$|:)`, "i");
-  const borne = [...sheets].flatMap(([name, { cells }]) => [name, String(cells[0]?.[0] ?? "")]);
-  const numbers = borne.map((words) => Number(pattern.exec(words)?.[1] ?? 0));
-  return `${word} ${Math.max(0, ...numbers) + 1}`;
+export const nextSheetName = (prefix: string, { sheets }: Contents): string => {
+  const pattern = new RegExp(`^${prefix} (\\d+)(?:$|:)`, "i");
+  const namesAndTitles = [...sheets].flatMap(([name, { cells }]) => [name, String(cells[0]?.[0] ?? "")]);
+  const numbers = namesAndTitles.map((text) => Number(pattern.exec(text)?.[1] ?? 0));
+  return `${prefix} ${Math.max(0, ...numbers) + 1}`;
 };

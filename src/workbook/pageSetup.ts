@@ -1,12 +1,12 @@
 import type { Print } from "./plan";
 
-/** What goes to paper how, in the words that the hosts share; every sheet is one page wide. */
+/** Page setups that a sheet plan can ask for. Every sheet is one page wide. */
 export const PAGE_SETUP: Readonly<
   Record<
     Print,
     {
       readonly orientation: "landscape" | "portrait";
-      /** undefined: as many as it takes. */
+      /** undefined: as many pages as it takes. */
       readonly pagesHigh?: 1;
     }
   >
@@ -17,5 +17,5 @@ export const PAGE_SETUP: Readonly<
   "one page wide, portrait": { orientation: "portrait" },
 };
 
-/** What fits on Letter and on A4 alike, within the usual margins, printed in its own size. */
+/** The area that fits on both Letter and A4 paper inside normal margins at 100 %. */
 export const PAPER_PX = { width: 650, height: 890 } as const;

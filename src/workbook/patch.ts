@@ -6,27 +6,27 @@ import { a1, areaAddress, type Area, type CellAddress, type SheetCellAddress } f
 import type { SpreadsheetTable } from "./survey";
 import type { CellContent } from "./plan";
 
-/** A cell to write. Where no number format is given it stays as it is, or is that of the row that new cells look like. */
+/** A cell to write. Without a number format, the cell keeps its own, or takes that of `copyFormatsFrom`. */
 export interface PatchCell {
   readonly content: CellContent;
   readonly numberFormat?: string;
 }
 
-/** Cells to write into a sheet that exists. All of them must be blank, those that stay blank too, but for what may be replaced. */
+/** Cells to write into an existing sheet. All of them must be blank, even those that stay blank; `mayReplace` allows exceptions. */
 export interface CellPatch {
   readonly sheet: string;
   readonly at: CellAddress;
-  /** Row by row from `at`, all of one length; null stays blank. */
+  /** Row by row from `at`, all of the same length; null stays blank. */
   readonly cells: readonly (readonly (PatchCell | null)[])[];
-  /** Whether a cell may be written over that holds this, a formula as it is typed. */
+  /** Whether a cell with this content may be overwritten; a formula is passed as text. */
   readonly mayReplace?: (holds: Cell) => boolean;
-  /** The column whose formats the new cells take, row by row; or the row whose formats they take, column by column. */
+  /** The column whose formats the new cells copy, row by row; or the row whose formats they copy, column by column. */
   readonly copyFormatsFrom?: { readonly column: number } | { readonly row: number };
-  /** A spreadsheet's table that grows to the right by these columns. */
+  /** The spreadsheet table that these columns extend to the right. */
   readonly table?: Pick<SpreadsheetTable, "name" | "area">;
 }
 
-/** Takes a write back, exactly; refuses where a cell has changed since. Canceled, it leaves what was written. */
+/** Undoes a write exactly. Throws an InputError if a cell has changed since. If canceled, it leaves what was written. */
 export type Undo = (run?: ProgressMonitor) => Promise<void>;
 
 export const patchArea = ({ at, cells }: CellPatch): Area => ({
@@ -34,11 +34,11 @@ export const patchArea = ({ at, cells }: CellPatch): Area => ({
   to: { row: at.row + cells.length - 1, column: at.column + (cells[0]?.length ?? 1) - 1 },
 });
 
-/** The cells of a slice of a patch's area are to look like these, or undefined where they look like none. */
+/** The area whose formats a slice of the patch copies; undefined if it copies none. */
 export const formatSource = ({ copyFormatsFrom }: CellPatch, { from, to }: Area): Area | undefined =>
   copyFormatsFrom && { from: { ...from, ...copyFormatsFrom }, to: { ...to, ...copyFormatsFrom } };
 
-/** A cell that holds something where a patch would write. */
+/** A filled cell where a patch would write. */
 export interface Occupied extends CellAddress {
   readonly holds: Cell;
 }
@@ -58,7 +58,7 @@ export const refuseOccupied = (occupied: readonly Occupied[]): void => {
   if (occupied.length > 0) throw new InputError(`${occupiedInWords(occupied)}. Nothing was written.`);
 };
 
-/** What a host says when a cell no longer holds what was written to it. */
+/** Throws an InputError if a cell no longer holds what was written to it. */
 export const refuseChanged = (changed: readonly SheetCellAddress[]): void => {
   const [first] = changed;
   if (!first) return;

@@ -2,24 +2,24 @@ import type { CellAddress } from "./address";
 import type { StyleName } from "./styles";
 
 /**
- * What goes into a cell. The three are told apart here, so that no host ever has to guess from a first letter, and
- * text from a person can't become a formula.
+ * What goes into a cell. The kind is explicit, so no host has to guess from the first character, and typed text can't become a
+ * formula.
  */
 export type CellContent =
   | { readonly kind: "text"; readonly text: string }
   | { readonly kind: "number"; readonly number: number }
-  /** `result` is what it comes to, where the plan knows: a file that no spreadsheet has calculated shows that. */
+  /** `result` is the formula's value, if the plan knows it. A file that no spreadsheet has calculated shows it. */
   | { readonly kind: "formula"; readonly formula: string; readonly result?: number | string };
 
 export interface PlannedCell extends CellAddress {
   readonly content: CellContent | null;
   readonly style?: StyleName;
   readonly numberFormat?: string;
-  /** The words that a drop-down offers. */
+  /** The items of its drop-down list. */
   readonly choices?: readonly string[];
 }
 
-/** How a sheet goes to paper. */
+/** How a sheet is printed. */
 export type Print =
   "one page, landscape" | "one page, portrait" | "one page wide, landscape" | "one page wide, portrait";
 
@@ -28,13 +28,13 @@ export interface SheetPlan {
   readonly cells: readonly PlannedCell[];
   /** In pixels, from column A. */
   readonly columnWidths: readonly number[];
-  /** In pixels, of the rows that are higher than usual. */
+  /** In pixels, of the rows higher than the default. */
   readonly rowHeights: Readonly<Record<number, number>>;
-  /** How it goes to paper; undefined: as the host does by itself. */
+  /** How it is printed; undefined: the host's default. */
   readonly print?: Print;
-  /** Nobody types into it, unless they take the protection off; there is no password. */
+  /** Protected without a password. */
   readonly isProtected?: true;
-  /** Rows that stay in view while the rest scrolls. */
+  /** Frozen rows at the top. */
   readonly frozenRows: number;
 }
 
@@ -45,7 +45,7 @@ export interface PlannedName {
   readonly range: string;
 }
 
-/** Sheets that belong together and the names by which their formulas call on each other. */
+/** Sheets that belong together, and the defined names that their formulas use. */
 export interface WorkbookPlan {
   readonly sheets: readonly SheetPlan[];
   readonly names: readonly PlannedName[];
@@ -53,7 +53,7 @@ export interface WorkbookPlan {
 
 export const text = (value: string): CellContent => ({ kind: "text", text: value });
 export const number = (value: number): CellContent => ({ kind: "number", number: value });
-/** Starts with "="; made by templates only, never out of what a person typed. */
+/** Starts with "=". Only templates make formulas, never from typed text. */
 export const formula = (value: string, result?: number | string): CellContent => ({
   kind: "formula",
   formula: value,

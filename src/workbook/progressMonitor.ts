@@ -1,11 +1,11 @@
-/** A work that may take long: it says how far it is, and leaves no trace where it is canceled. */
+/** Follows and cancels a long task. A canceled task leaves no trace. */
 export interface ProgressMonitor {
-  /** Called with the share that is done, from 0 to 1. */
+  /** Called with the fraction that is done, from 0 to 1. */
   readonly onProgress: (share: number) => void;
   readonly signal: AbortSignal;
 }
 
-/** Nobody waits for it, and nobody cancels it. */
+/** For a task that shows no progress and can't be canceled. */
 export const NO_MONITOR: ProgressMonitor = {
   onProgress: () => undefined,
   signal: new AbortController().signal,

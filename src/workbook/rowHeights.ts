@@ -1,7 +1,7 @@
 import type { PlannedCell } from "./plan";
 import { ROW_HEIGHTS } from "./styles";
 
-/** The height of each row whose cells need more than the usual. */
+/** The heights of the rows that need more than the default. */
 export const rowHeightsOf = (cells: readonly PlannedCell[]): Record<number, number> =>
   Object.fromEntries(
     cells.flatMap(({ row, style }) => {

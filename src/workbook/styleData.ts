@@ -11,7 +11,7 @@ import { RULE_COLOR, STYLES, type Style, type StyleName } from "./styles";
 const THIN_RULE = { s: BorderStyleTypes.THIN, cl: { rgb: RULE_COLOR } };
 const ALL_SIDES: IBorderData = { t: THIN_RULE, r: THIN_RULE, b: THIN_RULE, l: THIN_RULE };
 
-/** How a planned cell looks, in the words that engine and file share. */
+/** A planned cell's style, in the form that the local workbook's engine and workbook files share. */
 export const styleData = (name: StyleName | undefined, numberFormat: string | undefined): IStyleData => {
   const style: Style = name ? STYLES[name] : {};
   return {

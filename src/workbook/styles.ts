@@ -1,4 +1,4 @@
-/** How a cell looks, said once for every host. Contrast is at least 4.5 : 1 for text on its fill. */
+/** Cell styles, the same for every host. Text has a contrast of at least 4.5 : 1 on its fill. */
 export interface Style {
   readonly bold?: boolean;
   readonly italic?: boolean;
@@ -19,17 +19,17 @@ export const STYLES = {
   section: { bold: true, sizePt: 13, color: SLATE },
   heading: { bold: true, color: "#ffffff", fill: SLATE, wrap: true, align: "center" },
   label: { color: INK },
-  /** In the middle, so that it stands off its neighbors. */
+  /** Centered, to keep it apart from its neighbors. */
   centered: { color: INK, align: "center" },
   input: { color: "#1f3d7a", fill: "#fff6d6", border: "all" },
-  /** Typed in sentences. */
+  /** Sentences that a user types. */
   words: { color: "#1f3d7a", fill: "#fff6d6", border: "all", wrap: true },
   result: { color: INK, border: "all" },
   total: { bold: true, color: INK, fill: "#e3ebee", border: "all" },
   caution: { color: "#7a1f14" },
 } as const satisfies Record<string, Style>;
 
-/** Pixels that a row needs for its style's letters, where the usual height is too low. */
+/** Row heights in pixels, for styles whose text needs more than the default. */
 export const ROW_HEIGHTS: Partial<Record<keyof typeof STYLES, number>> = {
   title: 34,
   section: 26,
@@ -38,5 +38,5 @@ export const ROW_HEIGHTS: Partial<Record<keyof typeof STYLES, number>> = {
 
 export type StyleName = keyof typeof STYLES;
 
-/** Thin lines around cells. */
+/** Color of the thin borders around cells. */
 export const RULE_COLOR = "#a9b8bf";

@@ -1,7 +1,7 @@
 import type { Matrix } from "../../shared/cell";
 import type { Area, CellAddress } from "./address";
 
-/** A table of the spreadsheet's own. */
+/** An Excel table (a formatted range with a name), or the same in a file. */
 export interface SpreadsheetTable {
   readonly name: string;
   /** Its heading and total rows included. */
@@ -10,15 +10,15 @@ export interface SpreadsheetTable {
   readonly hasTotals: boolean;
 }
 
-/** The sheet in front as somebody must know it who wants to write into it. */
+/** All about the active sheet that matters before writing into it. */
 export interface Survey {
   readonly sheet: string;
   readonly selected: Area;
-  /** What shows, from the sheet's first cell as far as it is used. */
+  /** Values from A1 to the end of the used range. */
   readonly cells: Matrix;
-  /** The formulas behind it, empty text where there is none; rows and columns as in `cells`. */
+  /** The formulas of the same cells; empty text where a cell has none. */
   readonly formulas: readonly (readonly string[])[];
-  /** The last cell that the sheet has. */
+  /** The sheet's last cell. */
   readonly end: CellAddress;
   /** The table that the selection is in. */
   readonly table?: SpreadsheetTable;
@@ -32,12 +32,12 @@ export interface Survey {
   readonly names: readonly string[];
 }
 
-/** What people typed: results of formulas may change by themselves. */
+/** What was entered. Results of formulas don't count: they may change without an edit. */
 const typedIn = ({ sheet, cells, formulas }: Survey): string =>
   JSON.stringify([
     sheet,
     cells.map((line, row) => line.map((cell, column) => formulas[row]?.[column] || cell)),
   ]);
 
-/** Whether both show the same sheet with the same cells, so that what was planned on one holds on the other. */
+/** Whether both are the same sheet with the same contents, so that a plan made for one is valid for the other. */
 export const sameSheet = (a: Survey, b: Survey): boolean => typedIn(a) === typedIn(b);

@@ -1,6 +1,6 @@
 import type { Cell } from "../../shared/cell";
 
-/** What a spreadsheet would make of what a person types into a cell: nothing, TRUE or FALSE, a number, or text. */
+/** The value that a spreadsheet makes of typed input: blank, TRUE or FALSE, a number, or text. */
 export const typedCell = (typed: string): Cell => {
   const trimmed = typed.trim();
   if (trimmed === "") return null;

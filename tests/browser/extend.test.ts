@@ -58,7 +58,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     expect(await page.getByLabel('Unit of "Slope (in)"').inputValue()).toBe("in");
     await page.getByRole("checkbox", { name: /^Courses/ }).check();
     await page.getByRole("checkbox", { name: /^Squares/ }).check();
-    await page.getByText('To be written: U3:V6 on "Takeoff".').waitFor();
+    await page.getByText('Will write U3:V6 on "Takeoff".').waitFor();
     await page.getByRole("button", { name: "Write", exact: true }).click();
     await status(page, 'Wrote 2 columns, 8 cells, U3:V6 on "Takeoff".').waitFor();
     expect(await shownAt(page, "U3")).toBe("Courses");
@@ -164,7 +164,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await goTo(page, "A2");
     await page.getByRole("button", { name: "Read the selection" }).click();
     for (const result of [/^Area/, /^Squares/]) await page.getByRole("checkbox", { name: result }).check();
-    await page.getByText(`To be written: C1:D${LAST_ROW} on "Bid".`).waitFor();
+    await page.getByText(`Will write C1:D${LAST_ROW} on "Bid".`).waitFor();
     await page.getByRole("button", { name: "Write", exact: true }).click();
   };
 
@@ -221,7 +221,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     expect(await shownAt(page, `D${LAST_ROW}`)).toBe("4.2");
     const undo = page.locator("#place-extend").getByRole("button", { name: "Undo" });
     await undo.click();
-    await page.getByRole("progressbar", { name: "Cells taken back" }).waitFor();
+    await page.getByRole("progressbar", { name: "Cells undone" }).waitFor();
     await cancel();
     await status(page, "Canceled: what was written stays.").waitFor();
     expect(await shownAt(page, `D${LAST_ROW}`)).toBe("4.2");

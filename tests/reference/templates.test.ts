@@ -4,7 +4,7 @@ import { NATIVE, nativeFormula } from "./nativeFormulas";
 import type { Book } from "../../src/xlsx/book/book";
 import { openXlsx, saveXlsx } from "../../src/xlsx/xlsxFile";
 import { NAMESPACE, qualifiedName } from "../../src/workbook/namespace";
-import { quoted } from "../../src/sheets/extend/typedArgument";
+import { quotedText } from "../../src/workbook/formula";
 import {
   formula,
   number,
@@ -66,7 +66,7 @@ const contentOf = (value: Cell | string): CellContent =>
 
 /** A formula that comes to a value: the sheet counts what is typed over its formulas; and empty text isn't blank. */
 const formulaFor = (value: Cell | string): CellContent =>
-  formula(`=${typeof value === "number" ? String(value) : quoted(String(value))}`);
+  formula(`=${typeof value === "number" ? String(value) : quotedText(String(value))}`);
 
 /** Whatever can be said in native formulas is; of the rest, what our functions come to. */
 const inNativeFormulas = ({ sheets, names }: WorkbookPlan, ours: Values): WorkbookPlan => ({

@@ -19,7 +19,7 @@ const MEANING_CHOICES = [
   ),
 ];
 
-/** What each heading of the block is taken for, to be confirmed or corrected. */
+/** What each heading probably means, to confirm or correct. */
 export const ColumnChoices = ({ block, columns, onChange }: Props) => {
   const change = (index: number, guess: ColumnGuess): void => {
     onChange(columns.map((each, at) => (at === index ? guess : each)));
@@ -30,7 +30,7 @@ export const ColumnChoices = ({ block, columns, onChange }: Props) => {
       <thead>
         <tr>
           <th scope="col">Heading</th>
-          <th scope="col">Means, and what plain numbers are in</th>
+          <th scope="col">Meaning, and unit of plain numbers</th>
         </tr>
       </thead>
       <tbody>

@@ -16,7 +16,7 @@ import { planOrMessage } from "./planOrMessage";
 import { Planned } from "./Planned";
 import { TypedFields, type Typed } from "./TypedFields";
 
-/** Meanings that a person corrected, by their headings. */
+/** Corrected meanings, by heading. */
 export type Meanings = Readonly<Record<string, ColumnGuess>>;
 
 interface Props {
@@ -29,7 +29,7 @@ interface Props {
   readonly onWrite: (patch: () => CellPatch) => void;
 }
 
-/** Columns beside a block: what its headings mean, which results to add, what would be written. */
+/** Columns beside a block: what the headings mean, which results to add, and what would be written. */
 export const ColumnsBeside = ({ survey, block, typed, onType, meanings, onMean, onWrite }: Props) => {
   const headingOf = (index: number): string => block.headings[index] ?? "";
   const [guesses, setGuesses] = useState(() =>
@@ -42,7 +42,7 @@ export const ColumnsBeside = ({ survey, block, typed, onType, meanings, onMean, 
     setGuesses(corrected);
     onMean({ ...meanings, ...Object.fromEntries(changes) });
   };
-  /** The headings of the results that are picked, by function. */
+  /** The headings of the picked results, by function. */
   const [picked, setPicked] = useState<Readonly<Record<string, string>>>({});
   const [firstColumn, setFirstColumn] = useState(block.lastColumn + 1);
 
@@ -72,22 +72,20 @@ export const ColumnsBeside = ({ survey, block, typed, onType, meanings, onMean, 
       <p>Read {blockInWords(block)}.</p>
       {gap && (
         <p>
-          {`${areaAddress(patchArea(gap))} is blank, where the block's other rows have results. `}
+          {`${areaAddress(patchArea(gap))} is blank, but the block's other rows have results. `}
           <Button
             onClick={() => {
               onWrite(() => gap);
             }}
           >
-            Fill it as they are
+            Fill with the same formulas
           </Button>
         </p>
       )}
       <ColumnChoices block={block} columns={guesses} onChange={correct} />
       <fieldset>
         <legend>Results to add</legend>
-        {options.length === 0 && (
-          <p class="hint">These columns give nothing yet: say above what they hold.</p>
-        )}
+        {options.length === 0 && <p class="hint">No results yet: choose above what the columns mean.</p>}
         {options.map(({ spec, heading, from }) => (
           <div key={spec.id}>
             <CheckboxField
@@ -113,7 +111,7 @@ export const ColumnsBeside = ({ survey, block, typed, onType, meanings, onMean, 
       <TypedFields
         fields={picks.flatMap(({ option }) => option.fields)}
         typed={typed}
-        areNeeded
+        areRequiredMarked
         onChange={onType}
       />
       {planned.kind === "patch" ? (
@@ -125,7 +123,7 @@ export const ColumnsBeside = ({ survey, block, typed, onType, meanings, onMean, 
         />
       ) : (
         <p class="hint" aria-live="polite">
-          {planned.sentence}
+          {planned.message}
         </p>
       )}
       <Button appearance="primary" type="submit">

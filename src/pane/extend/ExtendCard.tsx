@@ -22,17 +22,17 @@ const SHAPES: readonly Choice<Shape>[] = [
   { value: "block", label: "A small block, at the selection" },
 ];
 
-/** What was read, and what is to be made of it. */
+/** What was read, and what to add to it. */
 type Reading =
   | { readonly shape: "beside"; readonly survey: Survey; readonly block: Block }
   | { readonly shape: "cell" | "block"; readonly survey: Survey };
 
-/** Adds results to a sheet that the workbook has: it proposes, a person confirms, and then it is written, all or nothing. */
+/** Adds results to an existing sheet. It proposes, the user confirms, and then all of it is written or nothing. */
 export const ExtendCard = ({ host }: { host: Host }) => {
   const [shape, setShape] = useState<Shape>("beside");
   const [reading, setReading] = useWorkbookState<Reading>();
   const [readings, setReadings] = useState(0);
-  // Both outlast what is written: the next results, or the same ones after an Undo, take them too.
+  // Both are kept after a write, for the next results or for the same ones after Undo.
   const [typed, setTyped] = useState<Typed>({});
   const [meanings, setMeanings] = useState<Meanings>({});
   const { outcome, attempt, undo } = useOutcome();
@@ -51,9 +51,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
     attempt(async () => {
       const patch = plan();
       if (reading && !sameSheet(reading.survey, await host.survey()))
-        throw new Error(
-          "The sheet has changed since it was read, or another is in front: read the selection again.",
-        );
+        throw new Error("The sheet has changed, or another sheet is active: read the selection again.");
       const takeBack = await withProgress("Cells written", "Canceled: nothing was written.", (run) =>
         host.putCells(patch, run),
       );
@@ -61,7 +59,7 @@ export const ExtendCard = ({ host }: { host: Host }) => {
       return {
         message: `Wrote ${patchInWords(patch)}.`,
         takeBack: {
-          run: () => withProgress("Cells taken back", "Canceled: what was written stays.", takeBack),
+          run: () => withProgress("Cells undone", "Canceled: what was written stays.", takeBack),
           said: `Undone: ${areaAddress(patchArea(patch))} on "${patch.sheet}" is as it was.`,
         },
       };
@@ -71,8 +69,8 @@ export const ExtendCard = ({ host }: { host: Host }) => {
     <section class="card" aria-labelledby="extend-title">
       <h2 id="extend-title">Extend a sheet</h2>
       <p>
-        Adds results to the sheet in front: select a table, or a block with a heading row. Only blank cells
-        are written; what is there already stays as it is.
+        Adds results to the active sheet. Select a table, or a block with a heading row. Only blank cells are
+        filled; nothing is overwritten.
       </p>
       <form
         onSubmit={(event) => {

@@ -8,13 +8,13 @@ interface Props {
   readonly survey: Survey;
   readonly patch: CellPatch;
   readonly notes: readonly string[];
-  /** Moves the whole to a column that is free. */
+  /** Moves all of it to a column where it fits. */
   readonly onMove?: (column: number) => void;
 }
 
 const MOST_FORMULAS = 6;
 
-/** What would be written, and where; and what is in the way. Nothing has been written yet. */
+/** What would be written, where, and what is in the way. Nothing has been written yet. */
 export const Planned = ({ survey, patch, notes, onMove }: Props) => {
   const { area, obstacle, freeColumn } = placementOf(survey, patch);
   const formulas = (patch.cells.find((line) => line.some((cell) => cell?.content.kind === "formula")) ?? [])
@@ -23,7 +23,7 @@ export const Planned = ({ survey, patch, notes, onMove }: Props) => {
   return (
     <div class="planned" aria-live="polite">
       <p>
-        To be written: {areaAddress(area)} on "{patch.sheet}". First row:
+        Will write {areaAddress(area)} on "{patch.sheet}". First row:
       </p>
       <ul>
         {formulas.map((formula) => (

@@ -18,7 +18,7 @@ interface Props {
   readonly onWrite: (patch: () => CellPatch) => void;
 }
 
-/** One result at the selection, in a cell or with cells for what it takes. */
+/** One result at the selection: one cell, or a small block with cells for its inputs. */
 export const SingleResult = ({ survey, shape, typed, onType, onWrite }: Props) => {
   const options = singleResultOptions(survey.names);
   const [id, setId] = useState("COURSES");
@@ -58,12 +58,17 @@ export const SingleResult = ({ survey, shape, typed, onType, onWrite }: Props) =
           onValue={setHeading}
         />
       )}
-      <TypedFields fields={option.fields} typed={typed} areNeeded={shape === "cell"} onChange={onType} />
+      <TypedFields
+        fields={option.fields}
+        typed={typed}
+        areRequiredMarked={shape === "cell"}
+        onChange={onType}
+      />
       {planned.kind === "patch" ? (
         <Planned survey={survey} patch={planned.patch} notes={[]} onMove={setColumn} />
       ) : (
         <p class="hint" aria-live="polite">
-          {planned.sentence}
+          {planned.message}
         </p>
       )}
       <Button appearance="primary" type="submit">

@@ -1,26 +1,26 @@
 import type { Field } from "../../sheets/extend/resultOptions";
 import { TextField } from "../controls/TextField";
 
-/** What a person typed, by the fields' keys. */
+/** Typed values, by field key. */
 export type Typed = Readonly<Record<string, string>>;
 
 interface Props {
   readonly fields: readonly Field[];
   readonly typed: Typed;
-  /** Nothing can be written without what the functions require. */
-  readonly areNeeded: boolean;
+  /** Whether required values are marked as such. */
+  readonly areRequiredMarked: boolean;
   readonly onChange: (typed: Typed) => void;
 }
 
-/** Values that neither a column nor the panel sheet gives; each asked for once. */
-export const TypedFields = ({ fields, typed, areNeeded, onChange }: Props) => {
+/** Fields for values that neither a column nor the panel sheet gives, one per value. */
+export const TypedFields = ({ fields, typed, areRequiredMarked, onChange }: Props) => {
   const byKey = new Map(fields.map((field) => [field.key, field]));
   return (
     <>
       {[...byKey.values()].map(({ key, label, parameter }) => (
         <TextField
           key={key}
-          label={`${label}${areNeeded && !parameter.optional ? " (needed)" : ""}`}
+          label={`${label}${areRequiredMarked && !parameter.optional ? " (needed)" : ""}`}
           name={`extend-${key}`}
           value={typed[key] ?? ""}
           placeholder={parameter.default === null ? undefined : String(parameter.default)}

@@ -28,7 +28,7 @@ import { roofArguments } from "./activeRoof";
 import { numberOfRoofPlane, PLANE_COLUMNS, ROOF_SHAPE } from "../takeoff/planeSection";
 import { activePlaneRow } from "../takeoff/activePlaneRow";
 
-/** A roof plane as a sheet describes it, read and checked. */
+/** A roof plane read from the active sheet, and checked. */
 export interface ActivePlane {
   readonly name: string;
   readonly plane: Plane;
@@ -41,23 +41,23 @@ export const isFieldSheet = (view: ActiveSheet): boolean =>
     (key) => valueAt(view, { row: INPUT_ROWS[key], column: LABEL_COLUMN }) === INPUT_LABELS[key],
   );
 
-/** What a function of the catalog answers with a table of corners, or its sentence as an InputError. */
+/** A function's table of corners. Throws an InputError with the function's message if it gives an error. */
 const cornersFrom = (spec: FunctionSpec, args: readonly Argument[]): Matrix => {
   const corners = runFunction(spec, args);
   if (corners instanceof CellError)
-    throw new InputError(corners.message || `the plane's measures hold ${corners.code}`);
+    throw new InputError(corners.message || `the plane's measurements hold ${corners.code}`);
   if (!isMatrix(corners)) throw new InputError("the plane isn't measured yet");
   return corners;
 };
 
-/** The corners of a plane of the roof, by the plane's name. */
+/** The corners of a roof plane from the footprint, by the plane's name. */
 const cornersOfRoof = (name: Cell, named: NamedRanges): Matrix => {
   const { before, after } = roofArguments(named);
   const plane = numberOfRoofPlane(String(name));
   return cornersFrom(planeOutlineSpec, [...before, plane, ...after]);
 };
 
-/** The corners that OUTLINE gives for the measures in a row of a takeoff. */
+/** The corners of the plane in a takeoff row. */
 const cornersOfRow = (view: ActiveSheet, row: number, named: NamedRanges): Matrix => {
   const at = (column: keyof typeof PLANE_COLUMNS): Cell =>
     valueAt(view, { row, column: PLANE_COLUMNS[column] });
@@ -68,7 +68,7 @@ const cornersOfRow = (view: ActiveSheet, row: number, named: NamedRanges): Matri
 const nameInWords = (cell: Cell): string =>
   isBlank(cell) || cell instanceof CellError ? "plane" : String(cell);
 
-/** The corners that are typed on a field sheet, or those that its measures give. */
+/** The typed corners of a field sheet; if none, those from its measurements. */
 const cornersOfFieldSheet = (view: ActiveSheet, at: (key: InputKey) => Cell, named: NamedRanges): Matrix => {
   const typed = withoutErrors(valuesIn(view, CORNERS));
   if (!isAllBlank(typed)) return typed;
@@ -100,16 +100,18 @@ const onTakeoff = (view: ActiveSheet, row: number, panel: Panel, named: NamedRan
 });
 
 /**
- * The plane that a person looks at: that of a field sheet, or of the selected row of a takeoff. Throws an InputError
- * with what is missing or wrong.
+ * The active plane: that of the field sheet, or of the selected row of a takeoff. Throws an InputError with what is missing or
+ * wrong.
  */
 export const activePlane = (view: ActiveSheet, named: NamedRanges): ActivePlane => {
   const panelCells = named.get(PANEL_NAME);
   const row = activePlaneRow(view);
   if (row === undefined && !isFieldSheet(view))
-    throw new InputError("Select a plane's row on a takeoff, or go to a field sheet, to see the plane laid.");
+    throw new InputError(
+      "Select a plane's row on a takeoff, or open a field sheet, to see its panel layout.",
+    );
   if (!panelCells)
-    throw new InputError(`This workbook has no block named ${PANEL_NAME}: a takeoff brings one.`);
+    throw new InputError(`This workbook has no panel sheet (name ${PANEL_NAME}): build a takeoff first.`);
   const panel = panelBlock.read(withoutErrors(panelCells), "panel");
   return row === undefined ? onFieldSheet(view, panel, named) : onTakeoff(view, row, panel, named);
 };

@@ -16,7 +16,7 @@ import { isAllBlank, withoutErrors, type NamedRanges } from "./namedRanges";
 import { INPUT_COLUMN, ROOF_INPUTS } from "../roofSheet/roofSheetLayout";
 import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
 
-/** Whether the sheet in front is a roof sheet, by the labels of its inputs. */
+/** Whether the active sheet is a roof sheet, by the labels of its inputs. */
 export const isRoofSheet = (view: ActiveSheet): boolean =>
   Object.values(ROOF_INPUTS).every(
     ({ label, row }) => valueAt(view, { row, column: INPUT_COLUMN - 1 }) === label,
@@ -29,13 +29,13 @@ const cellsOf = (named: NamedRanges, key: keyof typeof ROOF_NAMES): Matrix => {
   return withoutErrors(cells);
 };
 
-/** A pitch for each side only where one has its own, as in the sheets' formulas. */
+/** One pitch per side only if a side has its own pitch, as in the sheets' formulas. */
 const pitchCells = (named: NamedRanges): Matrix =>
   isAllBlank(cellsOf(named, "ownPitches"))
     ? cellsOf(named, "pitch")
     : cellsOf(named, "pitchesUsed").filter((row) => !row.every(isBlank));
 
-/** The arguments with which every function of the roof begins, for one that is called with a plane or an edge between. */
+/** The roof arguments, before and after the plane or edge argument of roof functions. */
 export const roofArguments = (
   named: NamedRanges,
 ): { readonly before: Argument[]; readonly after: Argument[] } => ({
@@ -43,13 +43,13 @@ export const roofArguments = (
   after: [cellsOf(named, "gables"), cellsOf(named, "eaveOverhang"), cellsOf(named, "rakeOverhang")],
 });
 
-/** A block as the functions of the roof read it. */
+/** Reads a block as the roof functions do. */
 const readBlock = <T>({ label, kind }: Parameter<T>, cells: Matrix): T => {
   if (kind.shape !== "range") throw new Error(`${label} doesn't take a range`);
   return kind.read(cells, label);
 };
 
-/** The roof that the workbook's footprint and pitch describe. Throws an InputError with what is missing or wrong. */
+/** The roof of the workbook's footprint and pitch. Throws an InputError with what is missing or wrong. */
 export const roofFromNames = (named: NamedRanges): Roof => {
   const [footprint, pitch] = [cellsOf(named, "footprint"), pitchCells(named)];
   const [gables, eave, rake] = [

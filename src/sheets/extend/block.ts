@@ -6,25 +6,25 @@ import { currentRegion } from "./currentRegion";
 import type { SpreadsheetTable, Survey } from "../../workbook/survey";
 import { isSubtotal, totalCall } from "./totalRow";
 
-/** A block of a sheet that columns can be added to: a heading row, rows of data, perhaps a row of totals. */
+/** A block of cells that columns can be added to: a heading row, rows of data, and possibly a row of totals. */
 export interface Block {
   readonly sheet: string;
   readonly headingRow: number;
   readonly firstRow: number;
   readonly lastRow: number;
-  /** The row of totals and how they are written, such as `SUM(`; absent where there is none. */
+  /** The row of totals and how its formulas begin, such as `SUM(`; absent if the block has none. */
   readonly total?: { readonly row: number; readonly call: string };
   readonly firstColumn: number;
   readonly lastColumn: number;
   readonly headings: readonly string[];
-  /** What the cells below each heading look like. */
+  /** What kinds of values each column holds. */
   readonly data: readonly ColumnData[];
   readonly table?: SpreadsheetTable;
 }
 
 const HOW_TO_SELECT = "Select a table or a block with a heading row.";
 
-/** How a spreadsheet writes the totals of its tables by itself: rows that a filter hides don't count. */
+/** How a spreadsheet writes the totals of a table. Filtered rows don't count. */
 const TOTAL_OF_TABLE = "SUBTOTAL(109,";
 
 const isText = (cell: Cell | undefined): boolean => typeof cell === "string" && cell.trim() !== "";
@@ -32,7 +32,7 @@ const isText = (cell: Cell | undefined): boolean => typeof cell === "string" && 
 const columnsOf = ({ from, to }: Area): number[] =>
   Array.from({ length: to.column - from.column + 1 }, (_, index) => from.column + index);
 
-/** The first row in which most columns hold text, so that a title above the headings isn't taken for them. */
+/** The first row in which most columns hold text, so a title above the headings isn't mistaken for them. */
 const headingRowOf = ({ cells }: Survey, area: Area): number | undefined => {
   const columns = columnsOf(area);
   for (let row = area.from.row; row < area.to.row; row++) {
@@ -42,20 +42,16 @@ const headingRowOf = ({ cells }: Survey, area: Area): number | undefined => {
   return undefined;
 };
 
-const refuseWhatCannotBeWritten = (survey: Survey, area: Area): void => {
+const refuseUnwritable = (survey: Survey, area: Area): void => {
   if (survey.isProtected)
-    throw new InputError(
-      `"${survey.sheet}" is protected: unprotect it, then extend it. Nothing was written.`,
-    );
+    throw new InputError(`"${survey.sheet}" is protected: unprotect it first. Nothing was written.`);
   if (survey.isFiltered)
     throw new InputError(
-      `A filter hides rows of "${survey.sheet}", and a column written now might skip them: clear the filter first.`,
+      `A filter hides rows of "${survey.sheet}", so a new column might skip them: clear the filter first.`,
     );
   const merged = survey.merged.find((each) => overlap(each, area));
   if (merged)
-    throw new InputError(
-      `${areaAddress(merged)} is merged, so its rows and columns can't be told: unmerge it, or select rows without it.`,
-    );
+    throw new InputError(`${areaAddress(merged)} is merged: unmerge it, or select rows without it.`);
 };
 
 const refuseSubtotals = (survey: Survey, area: Area, firstRow: number, lastRow: number): void => {
@@ -66,7 +62,7 @@ const refuseSubtotals = (survey: Survey, area: Area, firstRow: number, lastRow: 
       );
 };
 
-/** What was read: `A3:H5 on "Bid": 2 rows below the headings`. */
+/** The block that was read: `A3:H5 on "Bid": 2 rows below the headings`. */
 export const blockInWords = (block: Block): string => {
   const rows = block.lastRow - block.firstRow + 1;
   const area: Area = {
@@ -78,7 +74,7 @@ export const blockInWords = (block: Block): string => {
   }`;
 };
 
-/** Finds the block that a person has selected, or that the selected cell is in. */
+/** The selected block, or the block around the selected cell. Throws an InputError if columns can't be added to it. */
 export const readBlock = (survey: Survey): Block => {
   const area = survey.table?.area ?? currentRegion(survey);
   if (!area) throw new InputError(`${HOW_TO_SELECT} There is nothing here.`);
@@ -91,7 +87,7 @@ export const readBlock = (survey: Survey): Block => {
     );
   const columns = columnsOf(area);
   const whole: Area = { from: { row: headingRow, column: area.from.column }, to: area.to };
-  refuseWhatCannotBeWritten(survey, whole);
+  refuseUnwritable(survey, whole);
 
   const call = totalCall(survey, whole) ?? (survey.table?.hasTotals ? TOTAL_OF_TABLE : undefined);
   const total = call === undefined ? undefined : { row: area.to.row, call };

@@ -2,7 +2,7 @@ import { isBlank, type Cell } from "../../../shared/cell";
 import { readLengthText } from "../../../shared/lengthText";
 import { readPitchText } from "../../../shared/pitchText";
 
-/** What a column's cells look like: a heading alone may be read in two ways. */
+/** What kinds of values a column holds. They decide where a heading alone is ambiguous. */
 export interface ColumnData {
   readonly filled: number;
   readonly numbers: readonly number[];
@@ -10,7 +10,7 @@ export interface ColumnData {
   readonly tapes: number;
   /** Texts such as `6:12`. */
   readonly pitches: number;
-  /** Texts that are a bare number: no unit can be told from them. */
+  /** Numbers stored as text, without a unit. */
   readonly bareTexts: readonly string[];
 }
 
@@ -19,7 +19,7 @@ const isTape = (text: string): boolean => {
   return reading !== undefined && "inches" in reading;
 };
 
-/** More than a number, which may be anything. */
+/** A pitch with a unit or a run. A bare number could be anything. */
 const isPitch = (text: string): boolean =>
   readPitchText(text) !== undefined && /[:°%]|\/ ?12$|in|on|deg/i.test(text);
 
@@ -40,5 +40,5 @@ export const columnData = (cells: readonly (Cell | undefined)[]): ColumnData => 
   };
 };
 
-/** Most cells of a column that has any. */
+/** Whether these are more than half of the filled cells. */
 export const isMost = (count: number, { filled }: ColumnData): boolean => count * 2 > filled;

@@ -22,7 +22,7 @@ const columnOf = ({ from, to }: Area, column: number): Area => ({
   to: { row: to.row, column },
 });
 
-/** Grows from one cell to the blank rows and columns around it, cells that touch at a corner included. */
+/** Grows from one cell to the blank rows and columns around it, as a spreadsheet's Select Current Region does. */
 const grown = (survey: Survey, start: Area): Area => {
   let { from, to } = start;
   for (;;) {
@@ -43,7 +43,7 @@ const grown = (survey: Survey, start: Area): Area => {
   }
 };
 
-/** A selection without the blank rows and columns at its edges; a whole column ends where the sheet's data end. */
+/** A selection without blank rows and columns at its edges. A whole column ends at the used range. */
 const trimmed = (survey: Survey, { from, to }: Area): Area | undefined => {
   let area: Area = {
     from,
@@ -64,7 +64,7 @@ const trimmed = (survey: Survey, { from, to }: Area): Area | undefined => {
   return isEmptyArea() ? undefined : area;
 };
 
-/** The block that is meant: the selected rows, or, from within one row, the block around it. */
+/** The selected rows; or, if only one row is selected, the current region around its first cell. */
 export const currentRegion = (survey: Survey): Area | undefined => {
   const { selected } = survey;
   if (selected.to.row > selected.from.row) return trimmed(survey, selected);

@@ -10,13 +10,13 @@ import type { ResultOption } from "./resultOptions";
 import { resultExpression, type RowExpression, type AvailableInputs } from "./rowExpressions";
 import { canBeTotaled } from "./canBeTotaled";
 
-/** A result that a person has picked, under the heading that they want. */
+/** A result that the user picked, and its heading. */
 export interface Pick {
   readonly option: ResultOption;
   readonly heading: string;
 }
 
-/** The row stays quiet until one of the cells that it is worked out from is filled; then a missing one is named. */
+/** The cell stays blank until one of its input cells is filled. Then the function's error names a missing one. */
 const whenFilled = ({ columns }: RowExpression, row: number, then: string): string => {
   const cells = columns.map(({ column }) => a1({ row, column }));
   const [only] = cells;
@@ -55,7 +55,7 @@ const columnCells = (
   ];
 };
 
-/** Each heading once: a spreadsheet's table has no two columns of one name. */
+/** Makes headings unique: a spreadsheet table can't have two columns of the same name. */
 const distinctHeadings = (picks: readonly Pick[], taken: readonly string[]): Pick[] =>
   picks.reduce<Pick[]>((done, pick) => {
     const wanted = pick.heading.trim() === "" ? pick.option.heading : pick.heading;
@@ -65,13 +65,13 @@ const distinctHeadings = (picks: readonly Pick[], taken: readonly string[]): Pic
     ];
   }, []);
 
-/** The last column of numbers: results look like these, and not like notes beside them that somebody has colored. */
+/** The last column of numbers. Results copy its formats, rather than those of notes beside it. */
 const columnOfNumbers = ({ data, firstColumn }: Block): number | undefined => {
   const last = data.findLastIndex((each) => isMost(each.numbers.length, each));
   return last < 0 ? undefined : firstColumn + last;
 };
 
-/** The columns that would be added to a block, from `firstColumn` on. */
+/** The columns that would be added to a block, starting at `firstColumn`. */
 export const extendPlan = (
   block: Block,
   picks: readonly Pick[],

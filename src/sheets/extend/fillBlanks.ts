@@ -14,7 +14,7 @@ const formulaIn = ({ formulas }: Survey, row: number, column: number): string =>
 const isFree = (survey: Survey, row: number, column: number): boolean =>
   isBlank(survey.cells[row]?.[column]) && formulaIn(survey, row, column) === "";
 
-/** The formula of a column of results as it would read in the block's first row; undefined where its rows aren't alike, or call none of ours. */
+/** A result column's formula as it would be in the block's first row; undefined if its rows differ, or call none of our functions. */
 const resultOf = (survey: Survey, { firstRow, lastRow }: Block, column: number): string | undefined => {
   let found: string | undefined;
   for (let row = firstRow; row <= lastRow; row++) {
@@ -29,8 +29,8 @@ const resultOf = (survey: Survey, { firstRow, lastRow }: Block, column: number):
 };
 
 /**
- * Fills rows of a block in which results are blank that its other rows have, as a row leaves them that was put in: with the
- * formulas of the others. Where several gaps are apart, the first; undefined where there is none.
+ * Fills blank results in a block with the formulas of the other rows, as after a row was inserted. If there are several
+ * separate gaps, the first; undefined if there is none.
  */
 export const fillBlanksPlan = (survey: Survey, block: Block): CellPatch | undefined => {
   const results = new Map<number, string>();
@@ -38,7 +38,7 @@ export const fillBlanksPlan = (survey: Survey, block: Block): CellPatch | undefi
     const result = resultOf(survey, block, column);
     if (result !== undefined) results.set(column, result);
   }
-  /** Side by side, from the first that is free. */
+  /** The first run of adjacent blank results in a row. */
   const freeIn = (row: number): number[] =>
     [...results.keys()]
       .filter((column) => isFree(survey, row, column))
@@ -51,7 +51,7 @@ export const fillBlanksPlan = (survey: Survey, block: Block): CellPatch | undefi
   if (first === undefined) return undefined;
   const columns = freeIn(first);
   const end = rows.find((row) => row > first && String(freeIn(row)) !== String(columns)) ?? block.lastRow + 1;
-  /** The row above has all its results, where there is one; of the rows below, one that has those that are written. */
+  /** Formats come from the row above, which has all its results; without one, from the first row below that has these results. */
   const like =
     first > block.firstRow
       ? first - 1

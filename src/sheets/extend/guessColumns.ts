@@ -6,7 +6,7 @@ import { MEANINGS, usualUnit, type Meaning } from "./meanings";
 import { unitsLike, type UnitName } from "./unit";
 import { EDGE_WORDS, NOT_A_MEASUREMENT, SYNONYMS } from "./headingSynonyms";
 
-/** What a column is taken for; a person confirms or corrects it before anything is written. */
+/** What a column probably holds. The user confirms or corrects it before anything is written. */
 export interface ColumnGuess {
   readonly meaning: Meaning | undefined;
   readonly unit: UnitName;
@@ -16,21 +16,21 @@ const NOTHING: ColumnGuess = { meaning: undefined, unit: "plain" };
 
 /** A slope of more than 200 % is a typing error. */
 const LARGEST_SHARE = 2;
-/** A roof steeper than 12 in 12 is rare, and a column of them is one of degrees. */
+/** Roofs steeper than 12 in 12 are rare, so a column of larger numbers is in degrees. */
 const USUALLY_STEEPEST = 12;
 
-/** A heading that is a parameter's own name. */
-const named = (words: string): Meaning | undefined =>
+/** The meaning whose own name is the heading. */
+const meaningNamed = (words: string): Meaning | undefined =>
   MEANINGS.find((meaning) => labelInWords(meaning) === words);
 
-/** "Slope" alone is a pitch to one person and a length to another: the unit tells, else the data. */
+/** "Slope" alone may be a pitch or a length. The unit decides; without one, the data. */
 const readSlope = (unit: UnitName | undefined, data: ColumnData): Meaning => {
   if (unit !== undefined) return unitsLike("rise").includes(unit) ? "pitch" : "slopeLength";
   const isLength = isMost(data.tapes, data) || data.numbers.some((each) => each > STEEPEST_PITCH);
   return isLength ? "slopeLength" : "pitch";
 };
 
-/** A roof has more feet of an edge than this, and hardly more edges of a kind. */
+/** Small whole numbers up to this count edges; larger ones are feet. */
 const MOST_EDGES = 4;
 
 const areFew = ({ numbers, tapes }: ColumnData): boolean =>
@@ -38,18 +38,18 @@ const areFew = ({ numbers, tapes }: ColumnData): boolean =>
 
 const meaningOfWords = (words: string, unit: UnitName | undefined, data: ColumnData): Meaning | undefined => {
   if (NOT_A_MEASUREMENT.test(words)) return undefined;
-  const found = named(words) ?? SYNONYMS.find(([, pattern]) => pattern.test(words))?.[0];
+  const found = meaningNamed(words) ?? SYNONYMS.find(([, pattern]) => pattern.test(words))?.[0];
   if (found === "length" && unit === undefined && EDGE_WORDS.test(words) && areFew(data)) return undefined;
   if (found !== undefined) return found;
   if (/\bslope\b/.test(words)) return readSlope(unit, data);
-  // A heading that is nothing but a unit, and a heading that says nothing over cells that do.
+  // A heading that is only a unit; then headings that say nothing, over cells that do.
   if (words === "" && unit !== undefined) return unitsLike("sqFt").includes(unit) ? "area" : "length";
   if (data.filled > 0 && isMost(data.tapes, data)) return "length";
   if (data.filled > 0 && isMost(data.pitches, data)) return "pitch";
   return undefined;
 };
 
-/** A percentage in a cell is kept as a share of 1, unless it was typed as a plain number. */
+/** A percentage in a cell is stored as a fraction of 1, unless it was typed as a plain number. */
 const percentUnit = (meaning: Meaning, { numbers }: ColumnData): UnitName => {
   if (usualUnit(meaning) === "fraction")
     return areAll(numbers, (each) => each < 1) ? "fraction" : "hundredths";
@@ -62,8 +62,8 @@ const areAll = (numbers: readonly number[], test: (each: number) => boolean): bo
 const median = (numbers: readonly number[]): number =>
   [...numbers].sort((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? 0;
 
-/** The unit of a heading that names none: an angle is in degrees, and the numbers may tell. */
-const unsaidUnit = (meaning: Meaning, words: string, { numbers }: ColumnData): UnitName => {
+/** The unit if the heading names none: an angle is in degrees; otherwise the numbers may tell. */
+const unitWithoutHeading = (meaning: Meaning, words: string, { numbers }: ColumnData): UnitName => {
   const usual = usualUnit(meaning);
   if (usual === "fraction" && areAll(numbers, (each) => each >= 1)) return "hundredths";
   if (usual !== "rise") return usual;
@@ -75,14 +75,15 @@ export const guessColumn = (heading: string, data: ColumnData): ColumnGuess => {
   const { words, unit } = readHeading(heading);
   const meaning = meaningOfWords(words, unit, data);
   if (meaning === undefined) return NOTHING;
-  const said = unit === "percent" ? percentUnit(meaning, data) : (unit ?? unsaidUnit(meaning, words, data));
-  // `Trim (sq ft)` is no length of trim.
+  const said =
+    unit === "percent" ? percentUnit(meaning, data) : (unit ?? unitWithoutHeading(meaning, words, data));
+  // `Trim (sq ft)` isn't a length of trim.
   return unitsLike(usualUnit(meaning)).includes(said) ? { meaning, unit: said } : NOTHING;
 };
 
 /**
- * All the headings of a block. A meaning goes to one column: the first; a plain "Length" beside a width is the length up
- * the slope where nothing else gives it.
+ * Guesses all columns of a block. The first column that fits gets a meaning. A plain "Length" beside a width is the slope
+ * length, unless another column gives that.
  */
 export const guessColumns = (headings: readonly string[], data: readonly ColumnData[]): ColumnGuess[] => {
   const guesses = headings.map((heading, index) => guessColumn(heading, data[index] as ColumnData));

@@ -1,6 +1,9 @@
 import type { Meaning } from "./meanings";
 
-/** Words of the trade, in the order in which they are looked for: the more particular first. */
+/**
+ * What contractors call a parameter in a column heading, in lower case and without the unit. The first match counts, so
+ * specific patterns come before general ones. A parameter's own name (`slope length`) is recognized without an entry here.
+ */
 export const SYNONYMS: readonly (readonly [Meaning, RegExp])[] = [
   ["perPack", /(?:\bper|\/) ?(?:pack|pk|box|bundle|carton|case|pallet)\b|\bpack size\b/],
   ["perPound", /(?:\bper|\/) ?(?:lb|pound)\b/],
@@ -36,9 +39,9 @@ export const SYNONYMS: readonly (readonly [Meaning, RegExp])[] = [
   ["length", /\blen(?:gth)?s?\b|\blgth\b|^l$/],
 ];
 
-/** Money and time are no measures, whatever they are counted by. */
+/** Money, time and openings aren't measurements of a roof plane. */
 export const NOT_A_MEASUREMENT =
   /\b(?:price|cost|rate|amount|labou?r|hours?|date|chimneys?|windows?|doors?|skylights?|eave heights?)\b|[$€£]/;
 
-/** Edges of a roof: their lengths, or how many of them there are. */
+/** Roof edges: their lengths, or how many there are. */
 export const EDGE_WORDS = /\b(?:ridges?|hips?|valleys?|rakes?|gables?|edges?)\b/;

@@ -1,12 +1,12 @@
 import type { UnitName } from "./unit";
 
-/** A heading in small letters, without its unit; and the unit, where it names one. */
+/** A heading in lower case without its unit, and the unit if the heading names one. */
 export interface HeadingWords {
   readonly words: string;
   readonly unit?: UnitName;
 }
 
-/** Ways to write a unit in a heading. The first that is found counts, so square feet come before feet. */
+/** Ways to write a unit in a heading. The first match counts, so square feet come before feet. */
 const UNIT_WORDS: readonly (readonly [UnitName, RegExp])[] = [
   ["sqFt", /\b(?:sq(?:uare)?\.? ?(?:ft|feet|foot)|sqft|sf|ft ?(?:2|\^2|²))(?![a-z0-9])\.?/],
   ["sqM", /\b(?:sq(?:uare)?\.? ?(?:m|met(?:er|re)s?)|sqm|m ?(?:2|\^2|²))(?![a-z0-9])/],
@@ -19,11 +19,11 @@ const UNIT_WORDS: readonly (readonly [UnitName, RegExp])[] = [
   ["yd", /\b(?:yds?|yards?)\b/],
   ["degrees", /\bdeg(?:rees?)?\b\.?|°/],
   ["percent", /%|\b(?:percent|pct)\b/],
-  // Last, and at the end only: "in" is a word of its own.
+  // Last, and only at the end of a heading: "in" is also a preposition.
   ["in", /\b(?:inches|inch|ins?)$|"$|''$/],
 ];
 
-/** `in 12` is a pitch's run, no unit. */
+/** In `6 in 12`, "in 12" is the run of a pitch, not a unit. */
 const RUN_OF_TWELVE = /\b(?:in|on|per|over|:|\/|x) ?12\b|[x#] ?[:/] ?12\b/;
 
 const tidy = (heading: string): string =>
@@ -38,7 +38,7 @@ const tidy = (heading: string): string =>
 
 const IN_BRACKETS = /[([{]([^()[\]{}]*)[)\]}]/g;
 
-/** What stands in brackets, and what is left without them: `Eave (in) gross` has its unit before its last word. */
+/** The text in brackets, and the rest of the heading: in `Eave (in) gross` the unit isn't at the end. */
 const piecesOf = (heading: string): string[] => [
   ...[...heading.matchAll(IN_BRACKETS)].map(([, inside = ""]) => tidy(inside)),
   tidy(heading.replace(IN_BRACKETS, " ")),

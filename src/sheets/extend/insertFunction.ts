@@ -8,7 +8,7 @@ import { includesName } from "../../workbook/uniqueName";
 import type { CellPatch, PatchCell } from "../../workbook/patch";
 import { formula } from "../../workbook/plan";
 
-/** What a person gives for a parameter: something typed, a name that the workbook has, or cells that were clicked. */
+/** An argument that the user gives: typed text, a name in the workbook, or cells that were clicked. */
 export type Given =
   | { readonly kind: "typed"; readonly typed: string }
   | { readonly kind: "name"; readonly name: string; readonly cells: Matrix | undefined }
@@ -16,11 +16,11 @@ export type Given =
 
 export const NOTHING: Given = { kind: "typed", typed: "" };
 
-/** Typed text that is a name of the workbook means the cells behind it. */
+/** Whether typed text is a defined name of the workbook. */
 export const isNameOf = (names: readonly string[], typed: string): boolean =>
   /^[A-Za-z_]\w*$/.test(typed.trim()) && includesName(names, typed.trim());
 
-/** As it goes into a formula on a sheet; undefined where it is left out. */
+/** The argument in a formula on `sheet`; undefined if omitted. */
 const operand = (
   spec: FunctionSpec,
   parameter: Parameter<unknown>,
@@ -32,7 +32,7 @@ const operand = (
   return `${given.sheet === sheet ? "" : sheetPrefix(given.sheet)}${areaAddress(given.area)}`;
 };
 
-/** The call as it goes into a cell; refuses with a sentence what a parameter doesn't take. */
+/** The formula that calls the function. Throws an InputError if a parameter doesn't accept its argument. */
 export const formulaOf = (spec: FunctionSpec, given: readonly Given[], sheet: string): string => {
   const operands = spec.parameters.map((parameter, index) =>
     operand(spec, parameter, given[index] ?? NOTHING, sheet),
@@ -41,11 +41,11 @@ export const formulaOf = (spec: FunctionSpec, given: readonly Given[], sheet: st
   return `=${call(spec, ...operands.slice(0, last + 1).map((each) => each ?? ""))}`;
 };
 
-/** The values behind what was given, to work the result out before it goes in. */
+/** The values of the arguments, to calculate the result before the formula is inserted. */
 export const argumentsOf = (given: readonly Given[]): Argument[] =>
   given.map((each) => (each.kind === "typed" ? typedCell(each.typed) : (each.cells ?? undefined)));
 
-/** The formula in a cell, with the cells kept blank that its table will spill into. */
+/** Writes the formula into one cell. The cells that its table will spill into must be blank. */
 export const insertPlan = (
   sheet: string,
   at: CellAddress,

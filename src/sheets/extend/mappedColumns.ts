@@ -9,10 +9,10 @@ import type { Survey } from "../../workbook/survey";
 import { UNITS, type UnitName } from "./unit";
 import { usualUnit } from "./meanings";
 
-/** What each column of the block is taken for, before a person has looked at it. */
+/** What each column of the block probably means, before the user has confirmed it. */
 export const guessBlock = ({ headings, data }: Block): ColumnGuess[] => guessColumns(headings, data);
 
-/** The columns that mean something. */
+/** The columns that have a meaning. */
 export const mappedColumns = (
   { headings, firstColumn }: Block,
   guesses: readonly ColumnGuess[],
@@ -27,7 +27,7 @@ const isConverted = ({ meaning, unit }: MappedColumn): boolean => unit !== usual
 
 const unitLabel = (unit: UnitName): string => UNITS[unit].label;
 
-/** Text in a cell carries its own unit; a number that is kept as text has none, and the heading's doesn't reach it. */
+/** A number stored as text is read in the function's usual unit, whatever the heading says. */
 const bareTextNotes = (block: Block, columns: readonly MappedColumn[]): string[] =>
   columns.filter(isConverted).flatMap(({ column, heading, meaning, unit }) => {
     const [text] = block.data[column - block.firstColumn]?.bareTexts ?? [];
@@ -47,13 +47,13 @@ const hiddenRowNotes = ({ hiddenRows }: Survey, { firstRow, lastRow }: Block): s
       ];
 };
 
-/** What a person should know before anything is written. */
+/** What the user should know before anything is written. */
 export const notesFor = (survey: Survey, block: Block, columns: readonly MappedColumn[]): string[] => [
   ...hiddenRowNotes(survey, block),
   ...bareTextNotes(block, columns),
 ];
 
-/** Where a patch would be written, what is in its way, and the next place that is free. */
+/** Where a patch would be written, what is in the way, and the next column where it fits. */
 export interface Placement {
   readonly area: Area;
   readonly obstacle?: string;

@@ -4,18 +4,18 @@ import { flag } from "../../../shared/kinds/flag";
 import type { Parameter } from "../../../shared/spec/spec";
 import { unitOf, type UnitName } from "./unit";
 
-/** What a column holds: the label of the parameters that it can go to, such as `slopeLength`. */
+/** What a column holds: the label of the parameters that take it, such as `slopeLength`. */
 export type Meaning = string;
 
-/** Parameters that mean the same to a person who fills in a column. */
+/** Parameters with different labels that mean the same in a column. */
 const SAME: Readonly<Record<string, Meaning>> = { lengths: "length", count: "quantity" };
 
 export const meaningOf = ({ label }: Parameter<unknown>): Meaning => SAME[label] ?? label;
 
-/** A table's parameters are its own business, but a plane's outline is made of columns (see `derived.ts`). */
+/** Functions of one value; and OUTLINE, which makes a plane's corners from columns (see `rowExpressions.ts`). */
 const specs = [...catalog.filter(({ columns, concept }) => !columns && concept !== "panel"), outlineSpec];
 
-/** One cell of a row goes to it: no whole block, and no switch of the function. */
+/** Whether a cell of each row can be its argument: not a whole block, and not a TRUE/FALSE option. */
 const takesColumn = (parameter: Parameter<unknown>): boolean =>
   parameter.kind !== flag && (parameter.kind.shape === "cell" || meaningOf(parameter) === "length");
 
@@ -28,7 +28,7 @@ for (const parameter of specs.flatMap(({ parameters }) => parameters).filter(tak
 /** Everything that a column may mean, in the catalog's order. */
 export const MEANINGS: readonly Meaning[] = [...parametersByMeaning.keys()];
 
-/** The unit of a bare number where a heading says none. */
+/** The unit of plain numbers if the heading names none. */
 export const usualUnit = (meaning: Meaning): UnitName => {
   const parameter = parametersByMeaning.get(meaning);
   return parameter ? unitOf(parameter) : "plain";

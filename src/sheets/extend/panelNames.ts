@@ -4,7 +4,7 @@ import { panelFieldName } from "../panelSheet";
 
 type FieldKey = keyof typeof PANEL_FIELDS;
 
-/** Parameters that the panel sheet gives, by what the functions call them. */
+/** The panel field that each parameter takes, by the parameter's name. */
 const FIELD_OF_PARAMETER: Readonly<Record<string, FieldKey>> = {
   exposureIn: "exposedHeightIn",
   panelWidthIn: "exposedWidthIn",
@@ -21,7 +21,7 @@ const FIELD_OF_PARAMETER: Readonly<Record<string, FieldKey>> = {
   wrapIn: "edgeWrapIn",
 };
 
-/** Clips and nails are spaced differently. */
+/** Clips and nails have different spacings. */
 const SPACING_OF_FUNCTION: Readonly<Record<string, FieldKey>> = {
   CLIPCOUNT: "trimClipSpacingIn",
   NAILCOUNT: "eaveNailSpacingIn",
@@ -30,7 +30,7 @@ const SPACING_OF_FUNCTION: Readonly<Record<string, FieldKey>> = {
 export const panelFieldOf = ({ id }: FunctionSpec, { name }: Parameter<unknown>): FieldKey | undefined =>
   name === "spacingIn" ? SPACING_OF_FUNCTION[id] : FIELD_OF_PARAMETER[name];
 
-/** The name under which a workbook with a panel sheet has the value. */
+/** The defined name of the parameter's value in a workbook with a panel sheet. */
 export const panelNameFor = (spec: FunctionSpec, parameter: Parameter<unknown>): string | undefined => {
   const field = panelFieldOf(spec, parameter);
   return field && panelFieldName(field);

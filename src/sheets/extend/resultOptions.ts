@@ -9,7 +9,7 @@ import { panelFieldOf } from "./panelNames";
 import { typedKey } from "./typedArgument";
 import { UNITS, unitOf } from "./unit";
 
-/** Something that a person has to type, or may, for a result. */
+/** A value that the user must or may type for a result. */
 export interface Field {
   readonly key: string;
   readonly label: string;
@@ -20,7 +20,7 @@ export interface Field {
 export interface ResultOption {
   readonly spec: FunctionSpec;
   readonly heading: string;
-  /** The columns that it reads. */
+  /** The columns that its formula uses. */
   readonly from: readonly MappedColumn[];
   readonly fields: readonly Field[];
 }
@@ -37,7 +37,7 @@ const fieldOf = (spec: FunctionSpec, parameter: Parameter<unknown>): Field => {
   };
 };
 
-/** One typed value can stand for it: no block of cells can. */
+/** Whether one typed value can be its argument. A block of cells can't be typed. */
 const canBeTyped = ({ kind, name }: Parameter<unknown>): boolean =>
   kind.shape === "cell" || (kind.nameEnding !== undefined && name !== "prices");
 
@@ -55,7 +55,7 @@ const offerOf = (spec: OneValue, inputs: AvailableInputs): ResultOption | undefi
     fields: [
       ...expressions.flatMap((expression) => expression?.typedParameters ?? []),
       ...toType.filter(canBeTyped).map((parameter) => ({ spec, parameter })),
-    ].map((asked) => fieldOf(asked.spec, asked.parameter)),
+    ].map((each) => fieldOf(each.spec, each.parameter)),
   };
 };
 
@@ -68,8 +68,8 @@ const offersOf = (inputs: AvailableInputs): ResultOption[] =>
     .map((spec) => offerOf(spec, inputs))
     .filter((option): option is ResultOption => option !== undefined);
 
-/** These differ from row to row, so one typed value for all rows would be wrong: a column, or nothing. */
-const PER_ROW: readonly Meaning[] = [
+/** Values that differ from row to row. They must come from a column: one typed value for all rows would be wrong. */
+export const PER_ROW: readonly Meaning[] = [
   "eave",
   "slopeLength",
   "run",
@@ -86,18 +86,18 @@ const needsAnotherColumn = ({ fields }: ResultOption): boolean =>
 const asksForNothing = ({ fields }: ResultOption): boolean =>
   fields.every(({ parameter }) => parameter.optional);
 
-/** The results that a block's columns can give, in the catalog's order; those that ask for more come last. */
+/** The results that a block's columns can give, in the catalog's order; those that need typed values come last. */
 export const resultOptions = (inputs: AvailableInputs): ResultOption[] => {
   const options = offersOf(inputs).filter((option) => option.from.length > 0 && !needsAnotherColumn(option));
   return [...options.filter(asksForNothing), ...options.filter((option) => !asksForNothing(option))];
 };
 
-/** Results that stand alone, at the selection: everything comes from the panel, or is typed. */
+/** Results at the selection, without columns: every input is typed or comes from the panel sheet. */
 export const singleResultOptions = (names: readonly string[]): ResultOption[] =>
   offersOf({ columns: [], names, typed: {} });
 
 export const optionById = (options: readonly ResultOption[], id: string): ResultOption => {
   const option = options.find(({ spec }) => spec.id === id);
-  if (!option) throw new InputError(`The columns don't give ${id} any more: choose again what they mean.`);
+  if (!option) throw new InputError(`The columns don't give ${id} any more: choose what they mean again.`);
   return option;
 };

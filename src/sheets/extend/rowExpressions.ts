@@ -11,7 +11,7 @@ import { panelNameFor } from "./panelNames";
 import { typedArgument, typedKey } from "./typedArgument";
 import { convertedCell, unitOf, type UnitName } from "./unit";
 
-/** A column whose meaning a person has confirmed. */
+/** A column whose meaning the user has confirmed. */
 export interface MappedColumn {
   readonly column: number;
   readonly heading: string;
@@ -19,25 +19,25 @@ export interface MappedColumn {
   readonly unit: UnitName;
 }
 
-/** Where formulas find what their functions take. */
+/** Where the arguments of formulas come from. */
 export interface AvailableInputs {
   readonly columns: readonly MappedColumn[];
-  /** Names that the workbook has. */
+  /** The workbook's defined names. */
   readonly names: readonly string[];
-  /** What a person typed in the pane, by `typedKey`. */
+  /** Values typed in the pane, by `typedKey`. */
   readonly typed: Readonly<Record<string, string>>;
 }
 
-/** A value that a person may type for a function. */
-interface Asked {
+/** A value that the user may type for a function. */
+interface TypedParameter {
   readonly spec: FunctionSpec;
   readonly parameter: Parameter<unknown>;
 }
 
-/** An argument as it stands in a row's formula, the columns that it reads, and what may be typed for it. */
+/** An argument or a call in each row's formula, the columns that it uses, and the values that may be typed for it. */
 export interface RowExpression {
   readonly columns: readonly MappedColumn[];
-  readonly typedParameters: readonly Asked[];
+  readonly typedParameters: readonly TypedParameter[];
   readonly inRow: (row: number) => string;
 }
 
@@ -53,7 +53,7 @@ const columnExpression = (column: MappedColumn, parameter: Parameter<unknown>): 
   inRow: (row) => convertedCell(a1({ row, column: column.column }), column.unit, unitOf(parameter)),
 });
 
-/** A call whose arguments at the end may be left out. */
+/** A call without its omitted last arguments. */
 const callExpression = (spec: FunctionSpec, args: readonly (RowExpression | undefined)[]): RowExpression => {
   const given = args.slice(0, args.findLastIndex((each) => each !== undefined) + 1);
   return {
@@ -66,7 +66,7 @@ const callExpression = (spec: FunctionSpec, args: readonly (RowExpression | unde
 const typedFor = (spec: FunctionSpec, parameter: Parameter<unknown>, { typed }: AvailableInputs): string =>
   typed[typedKey(spec, parameter)] ?? "";
 
-/** What was typed is read only as the formula is written: a wrong word takes no result off the list. */
+/** Typed values are checked only when the formula is written, so a typing error doesn't remove a result from the list. */
 const typedLater = (
   spec: FunctionSpec,
   parameter: Parameter<unknown>,
@@ -80,19 +80,19 @@ const typedLater = (
 type Source = (inputs: AvailableInputs) => RowExpression | undefined;
 
 /**
- * A function of columns that are there: only where every required parameter of it comes from one. Its optional values are
- * asked for as if the function itself had been picked, so an overhang counts in every result or in none; but not where a
- * standard is given for it, which leaves nothing else open.
+ * A call of a function whose required parameters all come from columns. Its optional values can be typed as if the function
+ * itself had been picked, so an overhang counts in all results or in none. `given` fixes some arguments instead; then no
+ * others can be typed.
  */
 const fromColumns =
   (spec: FunctionSpec, given: Readonly<Record<string, string>> = {}): Source =>
   (inputs) => {
-    const asks: Asked[] = [];
+    const asks: TypedParameter[] = [];
     const args = spec.parameters.map((parameter) => {
       const column = inputs.columns.find(({ meaning }) => meaning === meaningOf(parameter));
       if (column) return columnExpression(column, parameter);
-      const standard = given[parameter.name];
-      if (standard !== undefined) return sameInEveryRow(standard);
+      const fixed = given[parameter.name];
+      if (fixed !== undefined) return sameInEveryRow(fixed);
       if (!parameter.optional) return derivedExpression(parameter, inputs);
       if (Object.keys(given).length > 0) return undefined;
       asks.push({ spec, parameter });
@@ -105,8 +105,8 @@ const fromColumns =
   };
 
 /**
- * What other columns give where none has it: a slope's length from run and pitch, a plane's corners from its measures, its
- * area from them or from the plan.
+ * Values that other columns give if no column has them: a slope length from run and pitch, a plane's corners from its
+ * measurements, its area from those or from the plan area.
  */
 const DERIVED: Readonly<Record<Meaning, readonly Source[]>> = {
   slopeLength: [fromColumns(rafterLengthSpec)],
@@ -125,7 +125,7 @@ const derivedExpression = (
   return undefined;
 };
 
-/** Trim, clips and nails go along the eave where no column is a length of its own. */
+/** Trim, clips and nails follow the eave if no column is a length of its own. */
 const alongEave = (
   { concept }: FunctionSpec,
   parameter: Parameter<unknown>,
@@ -148,7 +148,7 @@ const nameExpression = (
     : undefined;
 };
 
-/** What a parameter's argument is without asking anybody. */
+/** A parameter's argument, from a column or a name; undefined if it must be typed. */
 export const inputExpression = (
   spec: FunctionSpec,
   parameter: Parameter<unknown>,
@@ -163,7 +163,7 @@ export const inputExpression = (
   );
 };
 
-/** The whole call of a function in each row; an InputError says what is missing or not understood. */
+/** The whole call of a function in each row. Throws an InputError if a value is missing or not accepted. */
 export const resultExpression = (spec: FunctionSpec, inputs: AvailableInputs): RowExpression =>
   callExpression(
     spec,

@@ -9,12 +9,12 @@ import { resultExpression, type MappedColumn, type AvailableInputs } from "./row
 import { typedArgument } from "./typedArgument";
 import { unitOf } from "./unit";
 
-/** Rows of a small block that stand ready to be filled. */
+/** Rows of a small block that are ready to fill in. */
 const ROWS = 5;
 
 type WithoutColumns = Omit<AvailableInputs, "columns">;
 
-/** One result in one cell: what it takes comes from the panel sheet's names, or was typed. */
+/** One result in one cell. Its inputs are typed, or come from the panel sheet's names. */
 export const oneCellPlan = (
   sheet: string,
   at: CellAddress,
@@ -36,17 +36,17 @@ export const oneCellPlan = (
   };
 };
 
-/** A typed value as a cell's content: a plain number as a number, all else as text, never a formula. */
+/** A typed value as cell content: a plain number as a number, everything else as text, never as a formula. */
 const typedContent = (typed: string): CellContent => {
   const amount = readDecimal(typed);
   return amount === undefined ? text(typed) : number(amount);
 };
 
-/** A column for each value that has to be typed, or was. */
+/** One column per value that is required or was typed. */
 const inputColumns = (option: ResultOption, { typed }: WithoutColumns): Field[] =>
   option.fields.filter(({ key, parameter }) => !parameter.optional || (typed[key] ?? "").trim() !== "");
 
-/** What was typed goes into the first row; the function's own kind refuses what it wouldn't take. */
+/** A typed value goes into the first row, if the function accepts it. */
 const firstRowCell = (
   option: ResultOption,
   { key, parameter }: Field,
@@ -58,7 +58,7 @@ const firstRowCell = (
   return { content: typedContent(value) };
 };
 
-/** A small block of its own: headings, a column for each value to fill in, and the result beside them. */
+/** A small block: headings, one column per value to fill in, and the result beside them. */
 export const smallBlockPlan = (
   sheet: string,
   at: CellAddress,

@@ -5,10 +5,10 @@ import type { Survey } from "../../workbook/survey";
 const TOTAL = /^(?:grand |sub ?)?totals?\b/i;
 const TOTAL_AT_THE_FOOT = /^(?:(?:grand |sub ?)?totals?|sum|all)\b/i;
 
-/** `SUM(B4:B9)`, `SUBTOTAL(9,B4:B9)`, `SUBTOTAL(109,[Eave])`: how it begins, and what it adds up. */
+/** `SUM(B4:B9)`, `SUBTOTAL(9,B4:B9)`, `SUBTOTAL(109,[Eave])`: the call, and what it adds. */
 const SUM = /\b(SUM\(|SUBTOTAL\(\s*\d+\s*,)\s*([^(),]*)/i;
 
-/** How a formula begins that adds up cells of rows above it: a sum along its own row is no total. */
+/** The call of a formula that adds cells above it. A sum along its own row isn't a total. */
 const callIn = (formula: string, row: number): string | undefined => {
   const [, call, adds = ""] = SUM.exec(formula) ?? [];
   if (call === undefined || adds.includes("[")) return call;
@@ -33,8 +33,8 @@ export const isSubtotal = (survey: Survey, area: Area, row: number): boolean =>
   TOTAL.test(labelOf(survey, area, row));
 
 /**
- * How the block's last row writes its totals, such as `SUM(`, which also holds where only its label says that it is one;
- * undefined where it has none. Rows that all add up what is above them are a running total.
+ * How the totals in the block's last row begin, such as `SUM(`. If only the row's label says "Total", that is `SUM(` too.
+ * undefined if the block has no totals. If the row above also adds what is above it, the column is a running total.
  */
 export const totalCall = (survey: Survey, area: Area): string | undefined => {
   const { row } = area.to;

@@ -7,12 +7,12 @@ import { call } from "../../workbook/formula";
 const MM_PER_FOOT = INCHES_PER_FOOT * MM_PER_INCH;
 const SQ_M_PER_SQ_FOOT = (MM_PER_FOOT / 1000) ** 2;
 
-/** What is measured; a column's unit can be changed to another of the same. */
+/** What is measured. A column's unit can be changed to another of the same dimension. */
 type Dimension = "length" | "area" | "pitch" | "share" | "temperature" | "none";
 
 interface Unit {
   readonly dimension: Dimension;
-  /** In one unit of its dimension, the same for all of them; a pitch's are not multiples of each other. */
+  /** In a base unit that is the same for the whole dimension. Units of pitch aren't multiples of each other. */
   readonly size?: number;
   readonly label: string;
 }
@@ -48,20 +48,20 @@ const UNIT_OF_ENDING: Readonly<Record<NameEnding, UnitName>> = {
   F: "degreesF",
 };
 
-/** The unit that a parameter takes a bare number in. */
+/** The unit in which a parameter reads a plain number. */
 export const unitOf = ({ kind }: Parameter<unknown>): UnitName => {
   if (kind.shape === "cell" && kind.bareNumber) return kind.bareNumber;
   return kind.nameEnding ? UNIT_OF_ENDING[kind.nameEnding] : "plain";
 };
 
-/** The units that a column may be in where it goes to a parameter of this unit. */
+/** The units that a column may have for a parameter of this unit. */
 export const unitsLike = (unit: UnitName): UnitName[] =>
   (Object.keys(UNITS) as UnitName[]).filter((each) => UNITS[each].dimension === UNITS[unit].dimension);
 
-/** Twelve digits are more than a unit's exact size has; the rest is noise of binary arithmetic. */
+/** Exact unit sizes have fewer than 12 digits. The rest is binary rounding error. */
 const short = (value: number): string => String(Number(value.toPrecision(12)));
 
-/** `C4/12`: multiplied or divided, whichever takes the shorter, exact number. */
+/** `C4/12`: multiplies or divides, whichever needs the shorter, exact number. */
 const scaled = (cell: string, from: number, to: number): string => {
   const [factor, divisor] = [short(from / to), short(to / from)];
   return factor.length <= divisor.length ? `${cell}*${factor}` : `${cell}/${divisor}`;
@@ -73,8 +73,8 @@ const toRise = (cell: string, from: UnitName): string => {
 };
 
 /**
- * A cell as it goes to a parameter. A bare number is converted; text carries its own unit; a blank cell stays blank,
- * which IF alone would make 0.
+ * A cell's value in a parameter's unit. A plain number is converted. Text has its own unit. A blank cell stays blank; IF alone
+ * would make it 0.
  */
 export const convertedCell = (cell: string, from: UnitName, to: UnitName): string => {
   const [source, target]: Unit[] = [UNITS[from], UNITS[to]];

@@ -16,7 +16,7 @@ import { roofPlaneOutline } from "../takeoff/roofFormulas";
 import { fieldSheetPlan, type FieldSheetOptions } from "./fieldSheet";
 import type { InputKey } from "./fieldSheetLayout";
 
-/** What a field sheet takes from a row of a takeoff, and the column it stands in. */
+/** The inputs that a field sheet takes from a takeoff's plane row, and their columns. */
 const FROM_TAKEOFF: readonly (readonly [InputKey, keyof typeof PLANE_COLUMNS])[] = [
   ["plane", "name"],
   ["shape", "shape"],
@@ -25,7 +25,7 @@ const FROM_TAKEOFF: readonly (readonly [InputKey, keyof typeof PLANE_COLUMNS])[]
   ["slopeLength", "slopeUsed"],
 ];
 
-/** Formulas that follow a row of a takeoff; a blank there stays blank here. */
+/** Formulas that follow a takeoff's plane row; blank cells stay blank. */
 const inputsFrom = (view: ActiveSheet, row: number): FieldSheetOptions["inputs"] =>
   Object.fromEntries(
     FROM_TAKEOFF.map(([key, column]): [InputKey, CellContent] => {
@@ -34,13 +34,13 @@ const inputsFrom = (view: ActiveSheet, row: number): FieldSheetOptions["inputs"]
     }),
   );
 
-/** A plane from the footprint brings its own corners, whatever its shape. */
+/** A plane from the footprint has its own corners. */
 const outlineFrom = (view: ActiveSheet, row: number): Pick<FieldSheetOptions, "outlineOf"> => {
   const plane = roofPlaneNumber(view, row);
   return plane === undefined ? {} : { outlineOf: roofPlaneOutline(plane) };
 };
 
-/** Courses of the plane as it is now, to leave room for; 0 where that can't be said yet. */
+/** The plane's courses now, to leave rows for; 0 if not known yet. */
 const coursesNow = (view: ActiveSheet, row: number, panelCells: Matrix): number => {
   const slopeFt = valueAt(view, { row, column: PLANE_COLUMNS.slopeUsed });
   if (typeof slopeFt !== "number" || panelCells.flat().some((cell) => cell instanceof CellError)) return 0;
@@ -53,14 +53,14 @@ const coursesNow = (view: ActiveSheet, row: number, panelCells: Matrix): number 
 };
 
 const sheetNameFor = (plane: unknown): string => {
-  // A sheet's name takes at most 31 characters, and none of these.
+  // A sheet name has at most 31 characters, and none of these.
   const plain = String(plane)
     .replace(/[\\/?*[\]:']/g, " ")
     .trim();
   return `Field ${plain}`.slice(0, 28).trim();
 };
 
-/** Adds a field sheet for the plane in view on a takeoff, or an empty one, and says which sheet it wrote and how to take it away. */
+/** Adds a field sheet for the active plane of a takeoff, or a blank one. */
 export const addFieldSheet = async (host: Host): Promise<Added> => {
   const [{ sheets }, view, panelCells] = await Promise.all([
     host.existing(),
@@ -68,9 +68,7 @@ export const addFieldSheet = async (host: Host): Promise<Added> => {
     host.namedRange(PANEL_NAME),
   ]);
   if (!panelCells)
-    throw new InputError(
-      `This workbook has no block named ${PANEL_NAME}: build a takeoff first, which brings one.`,
-    );
+    throw new InputError(`This workbook has no panel sheet (name ${PANEL_NAME}): build a takeoff first.`);
   const row = activePlaneRow(view);
   const options: FieldSheetOptions =
     row === undefined

@@ -26,15 +26,15 @@ import {
 
 export interface FieldSheetOptions {
   readonly sheetName: string;
-  /** What describes the plane: formulas that lead to a takeoff, or what a person typed; the rest is left to fill in. */
+  /** The plane's measurements: formulas that refer to a takeoff, or typed values. Others are left blank to fill in. */
   readonly inputs: Partial<Record<InputKey, CellContent>>;
-  /** A formula, without its "=", for the corners of a plane that comes from the footprint; undefined: the measures give them. */
+  /** A formula, without "=", for the corners of a plane from the footprint; undefined: the measurements give them. */
   readonly outlineOf?: string;
-  /** Courses to leave room for above the foot. */
+  /** Number of courses to leave rows for. */
   readonly courses: number;
 }
 
-/** The crew's columns, by their headings in LAYOUT. */
+/** The columns of LAYOUT that the crew needs, by heading. */
 const CHALK_COLUMNS = [
   "course",
   "line (tape)",
@@ -46,7 +46,7 @@ const CHALK_COLUMNS = [
   "warnings",
 ];
 
-/** Rows that may come on top of two end pieces a course: heading, total, and a longer slope. */
+/** Rows besides two end pieces per course: heading, total, and a longer slope. */
 const SPARE_ROWS = 14;
 const FEWEST_ROWS = 30;
 const COLUMN_WIDTHS = [110, 100, 110, 62, 62, 92, 110, 92, 30, 70, 80, 100, 90, 60, 150];
@@ -55,10 +55,10 @@ const inputCell = (key: InputKey): string => a1({ row: INPUT_ROWS[key], column: 
 
 const typedCorners = a1Range(CORNERS.from, CORNERS.to);
 
-/** The corners that the measures give, or those that are typed. */
+/** The typed corners; if none, those from the measurements. */
 const corners = (outlineOf: string | undefined): string => {
-  const measures = (["shape", "eave", "slopeLength", "top", "lean"] as const).map(inputCell);
-  return `IF(COUNTA(${typedCorners})=0,${outlineOf ?? call(outlineSpec, ...measures)},${typedCorners})`;
+  const measurements = (["shape", "eave", "slopeLength", "top", "lean"] as const).map(inputCell);
+  return `IF(COUNTA(${typedCorners})=0,${outlineOf ?? call(outlineSpec, ...measurements)},${typedCorners})`;
 };
 
 const planeArguments = (outlineOf: string | undefined): readonly string[] => [
@@ -91,7 +91,7 @@ const cornerBlock = (title: string, { from, to }: typeof OPENINGS): PlannedCell[
   ];
 };
 
-/** The list of end pieces, its numbers to hundredths as far down as it may spill. */
+/** The list of end pieces, with number formats as far down as it may spill. */
 const endPieceCells = (list: string, rows: number): PlannedCell[] =>
   Array.from({ length: rows }, (_, down) =>
     (endPiecesSpec.columns ?? []).map(({ result }, across): PlannedCell => ({
@@ -149,7 +149,7 @@ const pictureRows = Object.fromEntries(
   Array.from({ length: CAPTION.row + 1 - PICTURE.row }, (_, index) => [PICTURE.row + index, PICTURE_ROW_PX]),
 );
 
-/** One plane on one page for the crew: chalk lines, pieces to cut and bend on the ground, room for the picture. */
+/** One page per plane for the crew: chalk lines, pieces to cut and bend on the ground, and room for the picture. */
 export const fieldSheetPlan = ({ sheetName, inputs, courses, outlineOf }: FieldSheetOptions): SheetPlan => {
   const planeArgs = planeArguments(outlineOf);
   const footRow = TABLES_ROW + Math.max(FEWEST_ROWS, 2 * courses + SPARE_ROWS);
@@ -159,7 +159,7 @@ export const fieldSheetPlan = ({ sheetName, inputs, courses, outlineOf }: FieldS
       row: 1,
       column: 0,
       content: text(
-        "For the crew. Openings: a row a corner, a blank row between two. Start: left or right, a shift in inches, a step.",
+        "For the crew. Openings: one row per corner, a blank row between two openings. Start: left or right, a shift in inches, a step.",
       ),
       style: "note",
     },

@@ -1,10 +1,10 @@
 import type { CellAddress } from "../../workbook/address";
 
-/** Where the parts of a field sheet stand, rows and columns counted from 0. The picture's reader looks here too. */
+/** The positions of the parts of a field sheet, counted from 0. Reading a field sheet uses them too. */
 export const LABEL_COLUMN = 0;
 export const VALUE_COLUMN = 1;
 
-/** What describes the plane: a label, and the value beside it, each in a row of its own. */
+/** The plane's inputs: one row each, with a label and the value beside it. */
 export const INPUT_ROWS = { plane: 3, shape: 4, eave: 5, top: 6, slopeLength: 7, lean: 8, start: 9 } as const;
 export type InputKey = keyof typeof INPUT_ROWS;
 
@@ -25,17 +25,17 @@ interface Block {
 
 /** Corners of chimneys and skylights, typed. */
 export const OPENINGS: Block = { from: { row: 4, column: 3 }, to: { row: 15, column: 4 } };
-/** Corners of a face that no shape describes, typed; blank: the measures give the corners. */
+/** Typed corners of a plane that no shape describes; blank: the measurements give the corners. */
 export const CORNERS: Block = { from: { row: 4, column: 6 }, to: { row: 15, column: 7 } };
 
 export const PICTURE: CellAddress = { row: 2, column: 9 };
-/** Says what the picture was drawn for, beneath it. */
+/** The caption below the picture says what it was drawn for. */
 export const CAPTION: CellAddress = { row: 16, column: 9 };
-/** Of the rows that the picture lies over, where nothing makes them higher: whatever a host's own rows are. */
+/** Height of the rows under the picture, the same in every host. */
 export const PICTURE_ROW_PX = 24;
-/** What the picture has to fit into: beside the inputs, above its caption. */
+/** The space for the picture: beside the inputs, above its caption. */
 export const PICTURE_BOX_PX = { width: 560, height: (CAPTION.row - PICTURE.row) * PICTURE_ROW_PX } as const;
 
-/** Chalk lines go down the left side from here, end pieces down the right. */
+/** Chalk lines start here on the left, end pieces on the right. */
 export const TABLES_ROW = 18;
 export const END_PIECES_COLUMN = 9;

@@ -8,7 +8,7 @@ import { INPUT_ROWS, VALUE_COLUMN } from "./fieldSheetLayout";
 
 export const START_CELL: CellAddress = { row: INPUT_ROWS.start, column: VALUE_COLUMN };
 
-/** Another start in a field sheet's cell, in place of the one that is seen there; a formula isn't written over. */
+/** Replaces a field sheet's start, if it hasn't changed since it was read. */
 export const startPatch = (view: ActiveSheet, start: LayoutStart): CellPatch => {
   const seen = valueAt(view, START_CELL);
   return {

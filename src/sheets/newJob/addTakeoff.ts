@@ -9,26 +9,26 @@ import { TRIMS_TABLE_WIDTH, TRIMS_SHEET_COLUMNS, TRIMS_NAME } from "../takeoff/t
 import type { TakeoffOptions } from "../takeoff/takeoffOptions";
 import { takeoffPlan, USUAL_NAMES, type TakeoffSheetNames } from "./takeoffPlan";
 
-/** A workbook describes one footprint: its names can't stand for two. */
+/** A workbook has one footprint, because its defined names are unique. */
 const refuseSecondRoof = (names: readonly string[]): void => {
   const taken = Object.values(ROOF_NAMES).find((name) => includesName(names, name));
   if (taken !== undefined)
     throw new InputError(
-      `This workbook uses the name ${taken} already, and one workbook describes one footprint. Build it in another workbook; nothing was written.`,
+      `This workbook already uses the name ${taken}, and a workbook has only one footprint. Build this one in another workbook. Nothing was written.`,
     );
 };
 
-/** Whether a workbook brings all of some names itself; one that has some of them for something else is left alone. */
+/** Whether a workbook has all of these names. Throws an InputError if it has only some, for something else. */
 const hasAll = (names: readonly string[], wanted: readonly string[]): boolean => {
   const there = wanted.filter((name) => includesName(names, name));
   if (there.length > 0 && there.length < wanted.length)
     throw new InputError(
-      `This workbook uses the name ${there[0]} for something else. Rename it, or build the takeoff in another workbook; nothing was written.`,
+      `This workbook uses the name ${there[0]} for something else. Rename it, or build the takeoff in another workbook. Nothing was written.`,
     );
   return there.length === wanted.length;
 };
 
-/** New names for new sheets; a workbook that has a panel sheet, or a table of trims, keeps it. */
+/** Unique names for the new sheets. A workbook keeps the panel sheet and the Trims sheet that it has. */
 export const chooseSheetNames = ({ sheets, names }: Existing, withRoof: boolean): TakeoffSheetNames => {
   if (withRoof) refuseSecondRoof(names);
   const free = (sheet: keyof typeof USUAL_NAMES): string => uniqueName(USUAL_NAMES[sheet], sheets);
@@ -43,7 +43,7 @@ export const chooseSheetNames = ({ sheets, names }: Existing, withRoof: boolean)
   };
 };
 
-/** A table of trims that isn't ours is left alone: its columns would be read for what they aren't. */
+/** Throws an InputError if the name Trims refers to something other than our table. */
 const refuseOtherTrims = async (host: Host, { names }: Existing): Promise<void> => {
   if (!includesName(names, TRIMS_NAME)) return;
   const rows = (await host.namedRange(TRIMS_NAME)) ?? [];
@@ -52,13 +52,13 @@ const refuseOtherTrims = async (host: Host, { names }: Existing): Promise<void> 
   );
   if (!isOurs)
     throw new InputError(
-      `This workbook uses the name ${TRIMS_NAME} for something else. Rename it, or build the takeoff in another workbook; nothing was written.`,
+      `This workbook uses the name ${TRIMS_NAME} for something else. Rename it, or build the takeoff in another workbook. Nothing was written.`,
     );
 };
 
 const isTrimEdge = (cell: Cell | undefined): boolean => TRIM_EDGES.some((edge) => edge === cell);
 
-/** Adds a takeoff to a workbook, and says which sheets it wrote and how to take them away. */
+/** Adds a takeoff with its order, cuts, trims, panel and roof sheets. */
 export const addTakeoff = async (host: Host, options: TakeoffOptions): Promise<Added> => {
   const existing = await host.existing();
   await refuseOtherTrims(host, existing);

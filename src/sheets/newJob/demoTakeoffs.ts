@@ -56,7 +56,7 @@ export const DEMO_TAKEOFF: TakeoffOptions = {
   },
 };
 
-/** An L-shaped house, invented, worked out from its footprint: hips, a valley, one gable end. */
+/** An invented L-shaped house, calculated from its footprint: hips, a valley, one gable end. */
 export const FOOTPRINT_DEMO: TakeoffOptions = {
   ...DEMO_TAKEOFF,
   job: "house with a wing, from its footprint",

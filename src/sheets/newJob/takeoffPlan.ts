@@ -17,14 +17,14 @@ import { starterSection } from "../takeoff/starterSection";
 import { runSection } from "../takeoff/runSection";
 import { trimSection } from "../takeoff/trimSection";
 
-/** The names that the sheets are to bear; another than the usual where one is taken. */
+/** The names of the new sheets: the usual ones, or others if those are taken. */
 export interface TakeoffSheetNames {
   readonly takeoff: string;
   readonly order: string;
   readonly cuts: string;
-  /** undefined: the workbook has a panel sheet already, and the takeoff reads that one. */
+  /** undefined: the workbook already has a panel sheet, which the takeoff uses. */
   readonly panel: string | undefined;
-  /** undefined where the workbook has a table of trims already. */
+  /** undefined: the workbook already has a Trims sheet. */
   readonly trims: string | undefined;
   readonly roof: string;
 }
@@ -51,7 +51,7 @@ const head = ({ job, notes }: TakeoffOptions): PlannedCell[] => [
     row: 1,
     column: 0,
     content: text(
-      "Type in the shaded cells: feet, or a tape's 18' 6 1/2\"; a pitch as 6 or 6 in 12. Courses and panels need the shingle's measures on the panel sheet. Everything else is worked out.",
+      "Type in the shaded cells: lengths in feet, or tape text such as 18' 6 1/2\"; a pitch as 6 or 6 in 12. Courses and panels need the shingle's dimensions on the panel sheet. Everything else is calculated.",
     ),
     style: "note",
   },
@@ -63,7 +63,7 @@ const head = ({ job, notes }: TakeoffOptions): PlannedCell[] => [
   })),
 ];
 
-/** From measured planes to area, courses, starters, trim, fasteners and packs, beside the panel in use. */
+/** A takeoff: area, courses, starters, trim, fasteners and packs from measured planes or a footprint. */
 export const takeoffPlan = (options: TakeoffOptions, sheetNames: TakeoffSheetNames): WorkbookPlan => {
   const layout = layOutTakeoff(options);
   const panel = sheetNames.panel === undefined ? undefined : panelSheet(sheetNames.panel, options.panel);

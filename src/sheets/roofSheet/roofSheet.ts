@@ -60,7 +60,7 @@ const sideRow = (roof: RoofInput, side: number): PlannedCell[] => {
     ...(choices && { choices }),
   });
   return [
-    // Counted on past the blank row before a courtyard, as the functions count sides.
+    // The count continues after the blank row before a courtyard, as the functions count sides.
     {
       row,
       column: SIDE_COLUMNS.side,
@@ -102,7 +102,7 @@ const tableHead = (
   })),
 ];
 
-/** Blank cells with a number format each, for a table to spill into. */
+/** Cells with number formats for a table to spill into. */
 const spillCells = (
   { row, column }: CellAddress,
   rows: number,
@@ -118,14 +118,14 @@ const spillCells = (
     })),
   ).flat();
 
-/** The table of planes, with their courses as soon as the panel is described. */
+/** The table of planes; with courses once the panel sheet is filled in. */
 const planesWithCourses = ((): string => {
   const [width, height] = [panelFieldName("exposedWidthIn"), panelFieldName("exposedHeightIn")];
   const table = (panel: string): string => call(roofPlanesSpec, ...ROOF_ARGUMENTS, panel, "FALSE");
   return `IF(OR(${isEmpty(width)},${isEmpty(height)}),${table("")},${table(PANEL_NAME)})`;
 })();
 
-/** Says when corners stand below the rows that are read. */
+/** Warns of corners below the rows that are read. */
 const checkCell = ({ sides }: RoofLayout): PlannedCell => {
   const from = { row: FIRST_SIDE_ROW + sides, column: SIDE_COLUMNS.x };
   const below = a1Range(from, { row: from.row + ROWS_BELOW - 1, column: SIDE_COLUMNS.y });
@@ -172,7 +172,7 @@ const namesOn = (sheet: string, layout: RoofLayout): PlannedName[] => {
   ];
 };
 
-/** The front page of a takeoff: from wall corners and a pitch to every plane and edge. */
+/** The Roof sheet, in front of a takeoff: from wall corners and a pitch to every plane and edge. */
 export const roofSheet = (sheetName: string, roof: RoofInput): { sheet: SheetPlan; names: PlannedName[] } => {
   const layout = layOutRoof(roof);
   const cells: PlannedCell[] = [
@@ -181,7 +181,7 @@ export const roofSheet = (sheetName: string, roof: RoofInput): { sheet: SheetPla
       row: 1,
       column: 0,
       content: text(
-        "Wall corners in order around, side 1 from corner 1 to corner 2; a courtyard's corners after a blank row. The planes feed the takeoff.",
+        "Type the wall corners in order around the building. Side 1 goes from corner 1 to corner 2. For a courtyard, leave a blank row, then type its corners. The planes feed the takeoff.",
       ),
       style: "note",
     },

@@ -1,7 +1,7 @@
 import type { CellAddress } from "../../workbook/address";
 import type { RoofInput } from "./roofSheetOptions";
 
-/** As many as any house has; below them a check says when corners go unread. */
+/** Enough for most houses. A check warns of corners below. */
 const FEWEST_SIDES = 24;
 const SPARE_SIDES = 4;
 
@@ -12,9 +12,9 @@ export const ROOF_INPUTS = {
   rakeOverhang: { label: "Rake overhang (ft)", row: 5 },
 } as const;
 export const INPUT_COLUMN = 1;
-/** Where the sheet says what it can't read. */
+/** The row of the warning about corners that aren't read. */
 export const CHECK_ROW = 6;
-/** Rows below the footprint's block that are looked at for corners which the block has no room for. */
+/** Rows below the footprint block that are checked for more corners. */
 export const ROWS_BELOW = 40;
 
 export const FIRST_SIDE_ROW = 9;
@@ -31,12 +31,12 @@ export const SIDE_HEADINGS = ["Side", "x (ft)", "y (ft)", "Gable", "Own pitch", 
 
 const TABLES_COLUMN = 8;
 
-/** Where the pictures of the roof go: to the right of the tables, so that they cover none of them, one below the other. */
+/** Where the pictures of the roof go: to the right of the tables, one below the other. */
 export const ROOF_PLAN: CellAddress = { row: 2, column: 18 };
 export const ROOF_VIEW: CellAddress = { row: 28, column: 18 };
 export const ROOF_PICTURE_BOX_PX = { width: 640, height: 560 } as const;
 
-/** Where the parts of a roof sheet stand. */
+/** The positions of the parts of a roof sheet. */
 export interface RoofLayout {
   /** Rows for sides of the footprint; the roof has at most as many planes. */
   readonly sides: number;

@@ -1,4 +1,4 @@
-/** The names by which formulas call on the roof that a workbook describes. */
+/** Defined names of the roof's inputs. A workbook describes one roof. */
 export const ROOF_NAMES = {
   footprint: "Footprint",
   pitch: "RoofPitch",
@@ -9,10 +9,10 @@ export const ROOF_NAMES = {
   rakeOverhang: "RakeOverhang",
 } as const;
 
-/** The arguments that every function of a roof begins with, in their order. A pitch for each side only where one has its own. */
+/** The first arguments of every roof function. One pitch per side only if a side has its own pitch. */
 export const FOOTPRINT_AND_PITCH = [
   ROOF_NAMES.footprint,
-  // The rows of sides only: a blank row before a courtyard is no side.
+  // Only the rows of sides: a blank row before a courtyard isn't a side.
   `IF(COUNTA(${ROOF_NAMES.ownPitches})=0,${ROOF_NAMES.pitch},FILTER(${ROOF_NAMES.pitchesUsed},LEN(${ROOF_NAMES.pitchesUsed})>0))`,
 ] as const;
 

@@ -1,4 +1,4 @@
-/** A roof as an estimator measures it from the ground: wall corners on plan, and a pitch. */
+/** A roof as measured from the ground: wall corners in plan, and a pitch. */
 export interface RoofInput {
   /** Corners of the wall lines in order around, in feet or as tape text. */
   readonly corners: readonly (readonly [x: number | string, y: number | string])[];
@@ -9,5 +9,5 @@ export interface RoofInput {
   readonly gables: readonly number[];
 }
 
-/** A footprint to be filled in. */
+/** A footprint to fill in. */
 export const BLANK_ROOF: RoofInput = { corners: [], gables: [] };

@@ -5,7 +5,7 @@ import { ALL_PLANES, numberOfRoofPlane, PLANE_COLUMNS, PLANE_HEADINGS, ROOF_SHAP
 
 const isText = (value: unknown): value is string => typeof value === "string" && value.trim() !== "";
 
-/** The first row of the plane table on a sheet, or undefined where there is none. */
+/** The first row of the plane table on a sheet; undefined if the sheet has none. */
 const firstPlaneRow = ({ cells }: ActiveSheet): number | undefined => {
   const headings = cells.findIndex((row) =>
     PLANE_HEADINGS.every((heading, column) => row[column] === heading),
@@ -14,9 +14,9 @@ const firstPlaneRow = ({ cells }: ActiveSheet): number | undefined => {
 };
 
 /**
- * The row of the plane that a person means on a takeoff: the one selected, the one whose name stands in the selected row
- * of another table, or the first. undefined where the sheet is no takeoff, has no plane yet, or an unfilled row of the
- * table is selected: another plane than the one meant would be worse than none.
+ * The plane table's row for the active plane of a takeoff: the selected row; the plane named in the selected row of another
+ * table; or the first plane. undefined if the sheet isn't a takeoff, has no plane yet, or a blank row of the table is selected:
+ * showing the wrong plane would be worse than none.
  */
 export const activePlaneRow = (view: ActiveSheet): number | undefined => {
   const first = firstPlaneRow(view);
@@ -31,7 +31,7 @@ export const activePlaneRow = (view: ActiveSheet): number | undefined => {
   return rows.find((row) => nameOf(row) === nameOf(selected)) ?? rows[0];
 };
 
-/** The number of a row's plane in the roof, where the row comes from a footprint. */
+/** The number of a row's plane in the roof; undefined if the plane is measured by hand. */
 export const roofPlaneNumber = (view: ActiveSheet, row: number): number | undefined => {
   if (valueAt(view, { row, column: PLANE_COLUMNS.shape }) !== ROOF_SHAPE) return undefined;
   const name = valueAt(view, { row, column: PLANE_COLUMNS.name });

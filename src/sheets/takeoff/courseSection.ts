@@ -10,7 +10,7 @@ import { a1, a1Range } from "../../workbook/address";
 import { call, isEmpty, unlessEmpty } from "../../workbook/formula";
 import { PANEL_NAME, panelFieldName } from "../panelSheet";
 import { formula, text, type PlannedCell } from "../../workbook/plan";
-import { deckCell, orOfPanel } from "./deckCells";
+import { deckCell, orPanelValue } from "./deckCells";
 import type { TakeoffLayout } from "./takeoffLayout";
 import { gableEdgeCount, planeOutline, planeCell } from "./planeSection";
 import { roofPlaneOutline } from "./roofFormulas";
@@ -26,40 +26,40 @@ const HEADINGS = [
   "Underlayment (ft)",
   "Ice barrier (ft)",
 ];
-const [SETS_OF_ONE, PANELS, SHEET, ICE] = [3, 5, 6, 7];
+const [SETS_OF_ONE, PANELS, UNDERLAYMENT, ICE_BARRIER] = [3, 5, 6, 7];
 
 const totalCell = (layout: TakeoffLayout, column: number): string =>
   a1({ row: layout.courses + layout.planeRows, column });
 
-/** Panels of all planes, each one placed. */
+/** The cell with the total number of panels, each one laid out. */
 export const panelsLaidCell = (layout: TakeoffLayout): string => totalCell(layout, PANELS);
 
-/** Feet of underlayment of all planes: rolls are whole for the whole roof. */
-export const underlaymentFeetCell = (layout: TakeoffLayout): string => totalCell(layout, SHEET);
+/** The cell with the total feet of underlayment. Rolls are rounded up once, for the whole roof. */
+export const underlaymentFeetCell = (layout: TakeoffLayout): string => totalCell(layout, UNDERLAYMENT);
 
-/** Feet of ice barrier along all eaves. */
-export const iceBarrierFeetCell = (layout: TakeoffLayout): string => totalCell(layout, ICE);
+/** The cell with the total feet of ice barrier along all eaves. */
+export const iceBarrierFeetCell = (layout: TakeoffLayout): string => totalCell(layout, ICE_BARRIER);
 
-/** Feet of sheet along one plane's eave, its courses one after the other; quiet where no overhang is given. */
-const iceSheet = (layout: TakeoffLayout, planeRow: number): string => {
+/** Feet of ice barrier along one plane's eave, all courses added; blank if no overhang is given. */
+const iceBarrierFeet = (layout: TakeoffLayout, planeRow: number): string => {
   const overhang = deckCell(layout, "overhang");
   const courses = call(
     iceBarrierSpec,
     planeCell(planeRow, "pitch"),
     overhang,
     `IF(${isEmpty(deckCell(layout, "wall"))},0,${deckCell(layout, "wall")})`,
-    orOfPanel(deckCell(layout, "iceWidth"), "rollWidthIn"),
+    orPanelValue(deckCell(layout, "iceWidth"), "rollWidthIn"),
     panelFieldName("headLapIn"),
   );
   return `=IF(OR(${isEmpty(planeCell(planeRow, "slopeUsed"))},${isEmpty(overhang)}),"",${courses}*${call(feetSpec, planeCell(planeRow, "eave"))})`;
 };
 
 /**
- * Feet of sheet for one plane, its courses one after the other, wrapped over every edge. On a plane that narrows evenly a
- * course is as long as the plane is wide at its lower edge: all together the mean width for each, and once what the eave has
- * more than the mean.
+ * Feet of underlayment for one plane, all courses added and wrapped over every edge. On a plane that narrows evenly, a course
+ * is as long as the plane is wide at the course's lower edge. Together that is the mean width for each course, plus once the
+ * difference between the eave and the mean.
  */
-const sheet = (planeRow: number): string => {
+const underlaymentFeet = (planeRow: number): string => {
   const [area, slope, eave] = (["area", "slopeUsed", "eave"] as const).map((column) =>
     planeCell(planeRow, column),
   ) as [string, string, string];
@@ -94,8 +94,8 @@ const courseRow = (
     [`=IF(OR(${isEmpty(slope)},${gableEdges}=0),"",${setsOfOneEdge})`, "#,##0"],
     [unlessEmpty(setsOfOne, `${setsOfOne}*${gableEdges}`), "#,##0"],
     [unlessEmpty(area, call(panelCountSpec, outline, PANEL_NAME)), "#,##0"],
-    [unlessEmpty(area, sheet(planeRow)), "#,##0.00"],
-    [iceSheet(layout, planeRow), "#,##0.00"],
+    [unlessEmpty(area, underlaymentFeet(planeRow)), "#,##0.00"],
+    [iceBarrierFeet(layout, planeRow), "#,##0.00"],
   ];
   return contents.map(([content, numberFormat], column) => ({
     row,
@@ -106,7 +106,7 @@ const courseRow = (
   }));
 };
 
-/** A plane from the footprint has as many gable edges as rakes; one measured by hand what was typed. */
+/** A plane from the footprint has one gable edge per rake; a plane measured by hand has as many as were typed. */
 const rowOfPlane = (layout: TakeoffLayout, index: number): PlannedCell[] => {
   const planeRow = layout.planes + index;
   const isFromRoof = index < layout.roofRows;
@@ -128,11 +128,11 @@ const totalRow = (layout: TakeoffLayout): PlannedCell[] => {
     column,
     content: column === 0 ? text("All planes") : column >= PANELS ? formula(sum(column)) : null,
     style: "total",
-    numberFormat: column >= SHEET ? "#,##0.00" : "#,##0",
+    numberFormat: column >= UNDERLAYMENT ? "#,##0.00" : "#,##0",
   }));
 };
 
-/** Courses, starters and panels of every plane, in the plane table's order. */
+/** Section 2: courses, starters and panels of every plane, in the order of the plane table. */
 export const courseSection = (layout: TakeoffLayout): PlannedCell[] => [
   ...sectionHead(layout.courses, "2  Courses, starters and panels", HEADINGS),
   ...rowsFrom(0, layout.planeRows).flatMap((index) => rowOfPlane(layout, index)),

@@ -16,12 +16,11 @@ const PICK_ROW = FIRST_CAUTION_ROW + CAUTIONS.length + 1;
 const HEADING_ROW = PICK_ROW + 2;
 const PICKED = a1({ row: PICK_ROW, column: 1 });
 
-/** The runs stand to the right of the cuts, which may spill as far down as they like. */
-// Without prices the table has no column for them.
+/** Without prices, the table has no price column. The runs are to the right of it, so both can spill down. */
 const CUTS = (trimCutsSpec.columns ?? []).filter(({ heading }) => heading !== "price");
 const RUNS_COLUMN = CUTS.length + 1;
 const RUN_HEADINGS = ["Run", "Name", "Length (ft)"];
-/** Cells that get a number format before anything spills into them. */
+/** Rows that get number formats before anything spills into them. */
 const FORMATTED_ROWS = 60;
 
 const headingCells = (headings: readonly string[], from: number): PlannedCell[] =>
@@ -32,7 +31,7 @@ const headingCells = (headings: readonly string[], from: number): PlannedCell[] 
     style: "heading",
   }));
 
-/** What to cut from each stock length of the trim that a person picks: the cautions stand on top, out of the way. */
+/** The Trim cuts sheet: what to cut from each stock length of the picked trim. The cautions are at the top, above the spills. */
 export const cutsSheet = (sheetName: string, takeoffSheet: string, layout: TakeoffLayout): SheetPlan => {
   const there = sheetPrefix(takeoffSheet);
   const column = (of: Parameters<typeof absoluteTrimColumn>[1]): string =>
@@ -40,7 +39,7 @@ export const cutsSheet = (sheetName: string, takeoffSheet: string, layout: Takeo
   const found = `MATCH(${PICKED},${column("label")},0)`;
   const ofTrim = (of: Parameters<typeof absoluteTrimColumn>[1]): string => `INDEX(${column(of)},${found})`;
   const ifThere = (then: string): string =>
-    `=IF(${isEmpty(PICKED)},"",IF(ISNA(${found}),"no trim bears this name",IF(${ofTrim("runs")}=0,"no run takes it",${then})))`;
+    `=IF(${isEmpty(PICKED)},"",IF(ISNA(${found}),"no trim has this name",IF(${ofTrim("runs")}=0,"no run uses it",${then})))`;
   const taken = (of: "name" | "length"): string => runsOfEdge(layout, of, ofTrim("follows"), there);
   const cuts = call(
     trimCutsSpec,
@@ -79,7 +78,7 @@ export const cutsSheet = (sheetName: string, takeoffSheet: string, layout: Takeo
       row: 1,
       column: 0,
       content: text(
-        "Pick a trim: what to cut from each stock length, longest first, and whether fewer could do. Run numbers are those of the list beside.",
+        "Pick a trim to see what to cut from each stock length, longest first, and whether fewer could be enough. Run numbers refer to the list on the right.",
       ),
       style: "note",
     },

@@ -9,6 +9,6 @@ export const DECK_VALUE = 2;
 export const deckCell = ({ deck }: TakeoffLayout, line: DeckLine): string =>
   a1({ row: deck + DECK_LINES.indexOf(line), column: DECK_VALUE });
 
-/** What is typed into a cell in inches, or the panel sheet's value where it is left blank. */
-export const orOfPanel = (cell: string, field: Parameters<typeof panelFieldName>[0]): string =>
+/** A typed value in inches, or the panel sheet's value if the cell is blank. */
+export const orPanelValue = (cell: string, field: Parameters<typeof panelFieldName>[0]): string =>
   `IF(${isEmpty(cell)},${panelFieldName(field)},${cell})`;

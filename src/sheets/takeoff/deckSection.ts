@@ -7,14 +7,14 @@ import { panelFieldName } from "../panelSheet";
 import { ROOF_NAMES } from "../roofSheet/roofSheetNames";
 import { formula, text, value, type CellContent, type PlannedCell } from "../../workbook/plan";
 import { iceBarrierFeetCell, underlaymentFeetCell } from "./courseSection";
-import { DECK_VALUE, deckCell, orOfPanel } from "./deckCells";
+import { DECK_VALUE, deckCell, orPanelValue } from "./deckCells";
 import { DECK_LINES, type DeckLine } from "./deckLines";
 import type { TakeoffLayout } from "./takeoffLayout";
 import type { DeckInput } from "./takeoffOptions";
 
 const [LABEL, NOTE] = [0, 3];
 
-/** A roof from a footprint knows its overhang; a bare number there is in feet. */
+/** A roof from a footprint has an overhang; a plain number there is in feet. */
 const OVERHANG_OF_ROOF = unlessEmpty(ROOF_NAMES.eaveOverhang, call(inchesSpec, ROOF_NAMES.eaveOverhang));
 
 interface LineCells {
@@ -46,7 +46,7 @@ const linesOf = (layout: TakeoffLayout, typed: DeckInput): Record<DeckLine, Line
   const rolls = call(
     trimPiecesSpec,
     cell("iceSheet"),
-    orOfPanel(cell("iceLength"), "rollLengthIn"),
+    orPanelValue(cell("iceLength"), "rollLengthIn"),
     panelFieldName("endLapIn"),
   );
   const isBalanced = `${cell("balanced")}="yes"`;
@@ -61,25 +61,25 @@ const linesOf = (layout: TakeoffLayout, typed: DeckInput): Record<DeckLine, Line
       "Underlayment rolls",
       `=IF(${underlaymentFeetCell(layout)}=0,"",${underlayment})`,
       "#,##0",
-      "one layer over the whole roof, end laps counted; the local code says how many layers a low slope takes",
+      "one layer over the whole roof, with end laps; check the local code for more layers on a low slope",
     ),
     overhang: {
-      ...input("Eave overhang, level (in)", typed.overhangIn, "blank: no ice barrier is counted"),
+      ...input("Eave overhang, level (in)", typed.overhangIn, "blank: no ice barrier"),
       ...(typed.overhangIn === undefined && layout.roofRows > 0 && { content: formula(OVERHANG_OF_ROOF) }),
     },
-    wall: input("Wall, to the wall line (in)", typed.wallIn, "0 where its outer face is the wall line"),
-    iceWidth: input("Ice barrier roll width (in)", undefined, "blank: as the panel sheet's roll"),
-    iceLength: input("Ice barrier roll length (in)", undefined, "blank: as the panel sheet's roll"),
+    wall: input("Wall, to the wall line (in)", typed.wallIn, "0 if its outer face is the wall line"),
+    iceWidth: input("Ice barrier roll width (in)", undefined, "blank: the panel sheet's roll"),
+    iceLength: input("Ice barrier roll length (in)", undefined, "blank: the panel sheet's roll"),
     iceSheet: result(
       "Ice barrier, sheet (ft)",
       unlessEmpty(cell("overhang"), iceBarrierFeetCell(layout)),
       "#,##0.00",
       iceBarrierSpec.source,
     ),
-    iceRolls: result("Ice barrier rolls", unlessEmpty(cell("overhang"), rolls), "#,##0", "end laps counted"),
-    attic: input("Attic floor to vent (sq ft)", typed.atticFloorSqFt, "blank: no vents are asked for"),
+    iceRolls: result("Ice barrier rolls", unlessEmpty(cell("overhang"), rolls), "#,##0", "with end laps"),
+    attic: input("Attic floor to vent (sq ft)", typed.atticFloorSqFt, "blank: no vents"),
     balanced: {
-      ...input("Vents high and low", undefined, "yes: as the code's exception says in full"),
+      ...input("Vents high and low", undefined, "yes: meets all conditions of the code's exception"),
       choices: ["yes", "no"],
     },
     vents: result(
@@ -91,7 +91,7 @@ const linesOf = (layout: TakeoffLayout, typed: DeckInput): Record<DeckLine, Line
   };
 };
 
-/** Ice barrier and attic vents: code numbers, each with where it comes from. */
+/** Section 6: underlayment, ice barrier and attic vents. Each code requirement names its source. */
 export const deckSection = (layout: TakeoffLayout, typed: DeckInput): PlannedCell[] => {
   const lines = linesOf(layout, typed);
   return [

@@ -28,7 +28,7 @@ const inputsOf = (penetration: PenetrationInput | undefined): readonly (number |
   return [penetration.name, penetration.kind, ...measures];
 };
 
-/** What goes through the roof: each chimney with its sides, each pipe. */
+/** Section 3: chimneys and pipes. */
 export const penetrationSection = (
   layout: TakeoffLayout,
   penetrations: readonly PenetrationInput[],
@@ -37,7 +37,7 @@ export const penetrationSection = (
   {
     row: layout.penetrations,
     column: HEADINGS.length,
-    content: text("front and back are as wide as the chimney: what is turned at their corners comes on top"),
+    content: text("front and back are as wide as the chimney; add what wraps around the corners"),
     style: "note",
   },
   ...rowsFrom(layout.penetrations, layout.penetrationRows).flatMap((row, index) =>

@@ -46,25 +46,26 @@ export const PLANE_HEADINGS = [
   "Check",
 ];
 
-/** Label of the row below the planes. */
+/** Label of the totals row. */
 export const ALL_PLANES = "All planes";
 
 const SHAPES = ["rectangle", "triangle", "trapezoid"];
 const GABLE_EDGES = ["0", "1", "2"];
 
-/** A plane that comes from the footprint: how it is named, and what stands as its shape. */
+/** The name of a plane from the footprint is this word and its number. */
 const ROOF_PLANE = "Plane";
 export const roofPlaneName = (plane: number): string => `${ROOF_PLANE} ${plane}`;
-/** The number of the plane that bears this name. */
+/** The plane's number, from its name. */
 export const numberOfRoofPlane = (name: string): number => Number(name.slice(ROOF_PLANE.length));
 
+/** The shape of a plane from the footprint. */
 export const ROOF_SHAPE = "from footprint";
 
-/** A cell of the plane table, as a formula on the same sheet calls it. */
+/** A cell of the plane table, as a reference on the same sheet. */
 export const planeCell = (row: number, column: keyof typeof PLANE_COLUMNS): string =>
   a1({ row, column: PLANE_COLUMNS[column] });
 
-/** The gable edges of a plane as a number: 0 where blank, a drop-down's "2" counts as 2, and an error for any other. */
+/** A plane's number of gable edges: 0 if blank; 0, 1 or 2 as number or text; otherwise an error. */
 export const gableEdgeCount = (row: number): string => {
   const cell = planeCell(row, "gableEdges");
   return `IF(${isEmpty(cell)},0,MATCH(VALUE(${cell}),{0,1,2},0)-1)`;
@@ -96,7 +97,7 @@ const result = (
   numberFormat,
 });
 
-/** The measured slope length, or the rafter over the run and its tail; quiet until one of them is there. */
+/** The measured slope length, or rafter length plus tail; blank until a slope length or a run is typed. */
 const slopeUsed = (row: number): string => {
   const [measured, run, pitch, tail] = (["slopeLength", "run", "pitch", "tail"] as const).map((column) =>
     planeCell(row, column),
@@ -106,7 +107,7 @@ const slopeUsed = (row: number): string => {
   return `=IF(AND(${isEmpty(measured)},${isEmpty(run)}),"",${measuredFirst})`;
 };
 
-/** A column of the plane table as a range, for totals and look-ups. */
+/** A column of the plane table as a range, for totals and lookups. */
 export const planeColumn = (
   layout: TakeoffLayout,
   column: keyof typeof PLANE_COLUMNS,
@@ -117,27 +118,27 @@ export const planeColumn = (
     { row: layout.planeTotal - 1, column: PLANE_COLUMNS[column] },
   );
 
-/** The corners of a plane that is measured by hand. */
+/** The corners of a plane measured by hand. */
 export const planeOutline = (row: number): string =>
   call(
     outlineSpec,
     ...(["shape", "eave", "slopeUsed", "top"] as const).map((column) => planeCell(row, column)),
   );
 
-/** What a person should know of a row: first what can't be, then how steep it is. */
+/** A row's check: duplicate name or wrong gable edges; otherwise whether the pitch is steep enough. */
 const check = (layout: TakeoffLayout, row: number): string => {
   const [name, pitch] = [planeCell(row, "name"), planeCell(row, "pitch")];
   const steepness = `IF(${isEmpty(pitch)},"",${call(slopeCheckSpec, pitch, panelFieldName("minimumPitch"))})`;
   const edges = `IF(ISERROR(${gableEdgeCount(row)}),"gable edges must be 0, 1 or 2",${steepness})`;
   return unlessEmpty(
     name,
-    `IF(COUNTIF(${planeColumn(layout, "name")},${name})>1,"another plane bears this name",${edges})`,
+    `IF(COUNTIF(${planeColumn(layout, "name")},${name})>1,"another plane has this name",${edges})`,
   );
 };
 
 const planeRow = (layout: TakeoffLayout, row: number, plane: PlaneInput | undefined): PlannedCell[] => {
   const area = planeCell(row, "area");
-  // A plane that is measured in part must not pass for none.
+  // A plane with some measurements must show an error, not a blank.
   const ifMeasured = (then: string): string =>
     `=IF(COUNTA(${planeCell(row, "eave")}:${planeCell(row, "tail")})=0,"",${then})`;
   return [
@@ -157,7 +158,7 @@ const planeRow = (layout: TakeoffLayout, row: number, plane: PlaneInput | undefi
   ];
 };
 
-/** A row that follows a plane of the roof; quiet where the roof has fewer planes. */
+/** A row for a plane from the footprint; blank if the roof has fewer planes. */
 const roofPlaneRow = (row: number, plane: number): PlannedCell[] => {
   const name = planeCell(row, "name");
   const from = (heading: string): string => unlessEmpty(name, roofPlaneValue(plane, heading));
@@ -199,7 +200,7 @@ const totalCell = (layout: TakeoffLayout, column: number): PlannedCell => ({
   numberFormat: column === PLANE_COLUMNS.squares ? "0.00" : "#,##0.0",
 });
 
-/** The table that everything else reads: one roof plane a row. */
+/** Section 1: the plane table, one row per roof plane. All other sections use it. */
 export const planeSection = (layout: TakeoffLayout, planes: readonly PlaneInput[]): PlannedCell[] => [
   ...sectionHead(layout.planes, "1  Roof planes", PLANE_HEADINGS),
   ...rowsFrom(layout.planes, layout.roofRows).flatMap((row, index) => roofPlaneRow(row, index + 1)),

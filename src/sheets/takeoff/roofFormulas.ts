@@ -12,8 +12,8 @@ import {
   ROOF_NAMES,
 } from "../roofSheet/roofSheetNames";
 
-// The takeoff works the roof out where it needs it, and doesn't read the tables that spill on the roof sheet: the local
-// workbook's engine may keep cells of a spill that has shrunk, and a sum over them would then be wrong in silence.
+// The takeoff calculates the roof where it needs it instead of reading the tables that spill on the roof sheet. The local
+// workbook's engine may keep old cells of a spill that has shrunk, and a sum over them would be wrong without a warning.
 const PLANES = call(roofPlanesSpec, ...ROOF_ARGUMENTS, "", "FALSE");
 const EDGES = call(roofEdgesSpec, ...ROOF_ARGUMENTS, "FALSE");
 
@@ -24,7 +24,7 @@ const columnOf = ({ columns }: FunctionSpec, heading: string): number =>
 
 const edgeColumn = (heading: string): string => `INDEX(${EDGES},0,${columnOf(roofEdgesSpec, heading)})`;
 
-/** What stands for a plane of the roof, or empty text where the roof has fewer planes. */
+/** `then`, or empty text if the roof has fewer planes than this. */
 export const ifRoofHasPlane = (plane: number, then: string): string =>
   `=IF(${NO_FOOTPRINT},"",IF(ROWS(${PLANES})<${plane},"",${then}))`;
 
@@ -32,42 +32,42 @@ export const ifRoofHasPlane = (plane: number, then: string): string =>
 export const roofPlaneValue = (plane: number, heading: string): string =>
   `INDEX(${PLANES},${plane},${columnOf(roofPlanesSpec, heading)})`;
 
-/** The corners of a plane, for LAYOUT and its kin. */
+/** The corners of a roof plane, for LAYOUT and similar functions. */
 export const roofPlaneOutline = (plane: number): string =>
   call(planeOutlineSpec, ...FOOTPRINT_AND_PITCH, String(plane), ...GABLES_AND_OVERHANGS);
 
-/** Gable edges of a plane: its rakes. */
+/** The number of rakes of a roof plane: its gable edges. */
 export const roofPlaneRakes = (plane: number): string =>
   `SUMPRODUCT((${edgeColumn("kind")}="rake")*(${edgeColumn("plane")}=${plane}))`;
 
-/** An edge as the roof's functions call it: what a gable edge takes, a rake takes. */
-const roofEdge = (edge: string): string => `SUBSTITUTE(${edge},"gable","rake")`;
+/** An edge kind as the roof functions call it: "gable" is "rake". */
+const roofEdgeKind = (edge: string): string => `SUBSTITUTE(${edge},"gable","rake")`;
 
-const isOfRoof = (edge: string): string =>
-  `OR(${roofEdge(edge)}={${EDGE_KINDS.map((kind) => `"${kind}"`).join(",")}})`;
+const isRoofEdge = (edge: string): string =>
+  `OR(${roofEdgeKind(edge)}={${EDGE_KINDS.map((kind) => `"${kind}"`).join(",")}})`;
 
-const ifOfRoof = (edge: string, then: string, otherwise: string): string =>
-  `IF(${NO_FOOTPRINT},${otherwise},IF(${isOfRoof(edge)},${then},${otherwise}))`;
+const ifRoofEdge = (edge: string, then: string, otherwise: string): string =>
+  `IF(${NO_FOOTPRINT},${otherwise},IF(${isRoofEdge(edge)},${then},${otherwise}))`;
 
-/** The lengths of the roof's own edges of one kind, a column; 0 where there are none. */
+/** The lengths of the roof's edges of one kind, as a column; 0 if there are none. */
 export const roofEdgeLengths = (edge: string): string =>
-  ifOfRoof(
+  ifRoofEdge(
     edge,
-    call(edgeLengthsSpec, ...FOOTPRINT_AND_PITCH, roofEdge(edge), ...GABLES_AND_OVERHANGS, "FALSE"),
+    call(edgeLengthsSpec, ...FOOTPRINT_AND_PITCH, roofEdgeKind(edge), ...GABLES_AND_OVERHANGS, "FALSE"),
     "0",
   );
 
-/** What they are called, in the same order. */
+/** The names of the roof's edges of one kind, in the same order. */
 export const roofEdgeNames = (edge: string): string => {
   const kinds = edgeColumn("kind");
   const names = `"plane "&${edgeColumn("plane")}&" "&${kinds}`;
-  return ifOfRoof(edge, `IFERROR(FILTER(${names},${kinds}=${roofEdge(edge)}),"")`, `""`);
+  return ifRoofEdge(edge, `IFERROR(FILTER(${names},${kinds}=${roofEdgeKind(edge)}),"")`, `""`);
 };
 
-/** How many of the roof's edges none of these trims follows. */
+/** How many of the roof's edges no trim follows. */
 export const roofEdgesWithoutTrim = (follows: string): string =>
   `IF(${NO_FOOTPRINT},0,SUMPRODUCT(ISNA(MATCH(SUBSTITUTE(${edgeColumn("kind")},"rake","gable"),${follows},0))*1))`;
 
-/** Says when the roof has planes that the takeoff has no rows for. */
+/** Warns if the roof has more planes than the takeoff has rows. */
 export const missingPlanesWarning = (rows: number): string =>
   `=IF(${NO_FOOTPRINT},"",IF(ROWS(${PLANES})>${rows},"the roof has more planes than rows here: build a larger takeoff",""))`;

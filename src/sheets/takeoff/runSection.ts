@@ -16,7 +16,7 @@ const RUN_COLUMNS = { name: 0, edge: 1, length: 2 } as const;
 export type RunColumn = keyof typeof RUN_COLUMNS;
 const HEADINGS = ["Run", "Edge", "Length (ft)"];
 
-/** The edges that rows stand ready for, besides blank ones. */
+/** Edges that get a row in advance, besides the blank rows. */
 const READY: readonly TrimEdge[] = ["ridge", "hip", "valley", "side wall", "head wall"];
 
 const runCell = (row: number, column: RunColumn): string => a1({ row, column: RUN_COLUMNS[column] });
@@ -37,10 +37,10 @@ const result = (row: number, column: RunColumn, content: string): PlannedCell =>
 });
 
 /**
- * A run that is worked out: its name and edge show as soon as it has a length. A length that is an error keeps its edge, so
- * that the trim that follows it shows the error, and no other does.
+ * A calculated run: its name and edge show once it has a length. If the length is an error, the edge still shows, so the error
+ * reaches the trim that follows this edge and no other.
  */
-const workedOut = (row: number, name: string, edge: string, length: string): PlannedCell[] => [
+const calculatedRun = (row: number, name: string, edge: string, length: string): PlannedCell[] => [
   result(row, "name", unlessEmpty(runCell(row, "length"), name)),
   result(
     row,
@@ -50,11 +50,11 @@ const workedOut = (row: number, name: string, edge: string, length: string): Pla
   result(row, "length", length),
 ];
 
-/** The eave of a plane measured by hand, and as many gable edges as it has. */
+/** The eave and the gable edges of a plane measured by hand. */
 const planeRuns = (firstRow: number, planeRow: number): PlannedCell[] => {
   const eave = planeCell(planeRow, "eave");
   return RUNS_OF_PLANE.flatMap((edge, index) =>
-    workedOut(
+    calculatedRun(
       firstRow + index,
       `"${edge} "&${planeCell(planeRow, "name")}`,
       `"${edge}"`,
@@ -65,7 +65,7 @@ const planeRuns = (firstRow: number, planeRow: number): PlannedCell[] => {
   );
 };
 
-/** The four sides of a chimney, or the one flashing of a pipe: as long as its trim's stock, so that each takes a piece. */
+/** The four sides of a chimney, or the flashing of a pipe. A pipe's run is one stock length long, so each pipe gets one piece. */
 const penetrationRuns = (layout: TakeoffLayout, firstRow: number, penetrationRow: number): PlannedCell[] => {
   const [typedName, kind, width, depth, pitch] = (["name", "kind", "width", "depth", "pitch"] as const).map(
     (column) => penetrationCell(penetrationRow, column),
@@ -74,8 +74,8 @@ const penetrationRuns = (layout: TakeoffLayout, firstRow: number, penetrationRow
   const name = `IF(${isEmpty(typedName)},${kind},${typedName})`;
   const pipe: TrimEdge = "pipe";
   const flashing = `INDEX(${trimColumn(layout, "stock")},MATCH("${pipe}",${trimColumn(layout, "follows")},0))`;
-  // The table gives both sides in one row. The edges stand here as words: a chimney that lacks its pitch then spoils the
-  // trim of chimneys, and no other.
+  // The table has both sides in one row. The edges are text here, so a chimney without a pitch gives an error only in the
+  // chimney trims.
   const sidesOfChimney: readonly { edge: TrimEdge; rowInTable: number }[] = [
     { edge: "chimney front", rowInTable: 1 },
     { edge: "chimney side", rowInTable: 2 },
@@ -86,7 +86,7 @@ const penetrationRuns = (layout: TakeoffLayout, firstRow: number, penetrationRow
     const lengthOfSide = `INDEX(${sides},${rowInTable},2)`;
     const ofPipe = index === 0 ? `IF(${kind}="${pipe}",${flashing}/12,"")` : `""`;
     const edge = index === 0 ? `IF(${kind}="${pipe}","${pipe}","${side}")` : `"${side}"`;
-    return workedOut(
+    return calculatedRun(
       firstRow + index,
       name,
       edge,
@@ -95,7 +95,7 @@ const penetrationRuns = (layout: TakeoffLayout, firstRow: number, penetrationRow
   });
 };
 
-/** A run that is typed: its edge stands there before it has a length, so that a person knows where to type. */
+/** A typed run. Its edge shows before it has a length, so the user knows where to type. */
 const typedRun = (row: number, run: Partial<RunInput>): PlannedCell[] => [
   { row, column: RUN_COLUMNS.name, content: run.name === undefined ? null : value(run.name), style: "input" },
   {
@@ -118,7 +118,7 @@ const withReadyRows = (runs: readonly RunInput[]): readonly Partial<RunInput>[] 
   ...READY.filter((edge) => !runs.some((run) => run.edge === edge)).map((edge) => ({ edge })),
 ];
 
-/** Every run that trim follows, save those of a footprint's own edges, which join below. */
+/** Section 4: every run that trim follows, except the edges of a roof from a footprint (see `runsOfEdge`). */
 export const runSection = (layout: TakeoffLayout, runs: readonly RunInput[]): PlannedCell[] => {
   const typed = withReadyRows(runs);
   return [
@@ -139,5 +139,5 @@ export const runSection = (layout: TakeoffLayout, runs: readonly RunInput[]): Pl
   ];
 };
 
-/** Whether a run counts: one with a length, or with an error, which must not pass for none. */
+/** 1 if a run has a length or an error, otherwise 0. An error must not count as no run. */
 export const hasLength = (lengths: string): string => `IF(ISERROR(${lengths}),1,IF(${isEmpty(lengths)},0,1))`;

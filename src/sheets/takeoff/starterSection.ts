@@ -8,7 +8,7 @@ import type { PlaneInput } from "./takeoffOptions";
 import { planeColumn, roofPlaneName } from "./planeSection";
 import { rowsFrom } from "./sectionHead";
 
-/** Rows that are framed for the starters: as many as the usual staggers have, and some. */
+/** Rows with borders for the starters: a few more than common stagger patterns have. */
 const FRAMED_ROWS = 6;
 
 const [LABEL, PICKED] = [0, 1];
@@ -17,7 +17,7 @@ const COLUMNS = starterListSpec.columns ?? [];
 const headings = (row: number): PlannedCell[] =>
   COLUMNS.map(({ heading }, column) => ({ row, column, content: text(heading), style: "heading" }));
 
-/** The list itself, or a word on why there is none. */
+/** The list, or the reason why there is none. */
 const listFormula = (layout: TakeoffLayout, pickedCell: string): string => {
   const found = `MATCH(${pickedCell},${planeColumn(layout, "name")},0)`;
   const slope = `INDEX(${planeColumn(layout, "slopeUsed")},${found})`;
@@ -25,10 +25,10 @@ const listFormula = (layout: TakeoffLayout, pickedCell: string): string => {
     ["exposedHeightIn", "exposedWidthIn", "gableSetbackIn", "gableFoldIn", "staggerPattern"] as const
   ).map(panelFieldName);
   const list = call(starterListSpec, slope, ...fields, "FALSE");
-  return `=IF(${isEmpty(pickedCell)},"",IF(ISNA(${found}),"no plane bears this name",${list}))`;
+  return `=IF(${isEmpty(pickedCell)},"",IF(ISNA(${found}),"no plane has this name",${list}))`;
 };
 
-/** The starters of the gable edge that a person picks: cut and bent on the ground. */
+/** Section 7: the starters for one gable edge of the picked plane. */
 export const starterSection = (layout: TakeoffLayout, planes: readonly PlaneInput[]): PlannedCell[] => {
   const pickRow = layout.starters - 2;
   const pickedCell = a1({ row: pickRow, column: PICKED });

@@ -18,18 +18,18 @@ const counted = (count: string, one: string, several: string): string =>
 
 const warn = (count: string, sentence: string): string => `IF(${count}=0,"",${sentence})`;
 
-/** Runs whose edge no trim follows. */
+/** Warns of runs that no trim follows. */
 const runsWithoutTrim = (layout: TakeoffLayout): string => {
   const follows = trimColumn(layout, "follows");
   const byHand = `SUMPRODUCT(ISNA(MATCH(${runColumn(layout, "edge")},${follows},0))*${hasLength(runColumn(layout, "length"))})`;
   const count = layout.roofRows > 0 ? `(${byHand}+${roofEdgesWithoutTrim(follows)})` : byHand;
   return warn(
     count,
-    `${counted(count, "run takes", "runs take")}&" no trim: check the edge, or let a trim of the Trims sheet follow it"`,
+    `${counted(count, "run has", "runs have")}&" no trim: check the edge, or add a trim that follows it on the Trims sheet"`,
   );
 };
 
-/** Planes measured by hand have edges where they meet, and nothing else tells of them. */
+/** Planes measured by hand meet at edges that only the user can type. */
 const noRidge = (layout: TakeoffLayout): string => {
   const isRidge = (["ridge", "hip"] satisfies TrimEdge[])
     .map((edge) => `(${runColumn(layout, "edge")}="${edge}")`)
@@ -37,10 +37,10 @@ const noRidge = (layout: TakeoffLayout): string => {
   const ridges = `SUMPRODUCT((${isRidge})*${hasLength(runColumn(layout, "length"))})`;
   const firstHandRow = layout.planes + layout.roofRows;
   const handPlanes = `COUNT(${planeColumn(layout, "slopeUsed", firstHandRow)})`;
-  return `IF(AND(${handPlanes}>0,${ridges}=0),"planes are measured by hand, and no ridge or hip has a length: are all edges typed?","")`;
+  return `IF(AND(${handPlanes}>0,${ridges}=0),"planes are measured by hand, but no ridge or hip has a length: type all edges","")`;
 };
 
-/** Rows of chimneys and pipes that are filled and are neither. */
+/** Warns of filled rows that are neither a chimney nor a pipe. */
 const neitherChimneyNorPipe = (layout: TakeoffLayout): string => {
   const isFilled = (["name", "kind", "width", "depth", "pitch"] as const)
     .map((column) => `(LEN(${penetrationColumn(layout, column)})>0)`)
@@ -49,11 +49,11 @@ const neitherChimneyNorPipe = (layout: TakeoffLayout): string => {
   const count = `SUMPRODUCT(((${isFilled})>0)*(${kind}<>"chimney")*(${kind}<>"pipe"))`;
   return warn(
     count,
-    `${counted(count, "row", "rows")}&" of chimneys and pipes say neither, and are not counted"`,
+    `${counted(count, "row", "rows")}&" of chimneys and pipes not counted: choose chimney or pipe"`,
   );
 };
 
-/** Trims whose edge is none that a roof has, nor one that a run bears: they would come to nothing. */
+/** Warns of trims that follow an edge that is neither a known kind nor the edge of a run: they would have no length. */
 const trimsWithoutEdge = (layout: TakeoffLayout): string => {
   const [labels, follows] = [trimColumn(layout, "label"), trimColumn(layout, "follows")];
   const known = `ISNUMBER(MATCH(${follows},{${TRIM_EDGES.map((edge) => `"${edge}"`).join(",")}},0))`;
@@ -61,25 +61,22 @@ const trimsWithoutEdge = (layout: TakeoffLayout): string => {
   const count = `SUMPRODUCT((LEN(${labels})>0)*IF(LEN(${follows})=0,1,(${known}+${borne}=0)*1))`;
   return warn(
     count,
-    counted(count, "trim follows no edge, and comes to nothing", "trims follow no edge, and come to nothing"),
+    counted(count, "trim follows no edge and is not ordered", "trims follow no edge and are not ordered"),
   );
 };
 
-/** A row that was inserted is read by nobody. */
-const trimRowsUnread = `IF(ROWS(${TRIMS_NAME})=${TRIM_ROWS},"","the table of trims has "&ROWS(${TRIMS_NAME})&" rows, and ${TRIM_ROWS} are read")`;
+/** Warns of rows inserted into the Trims sheet. */
+const trimRowsUnread = `IF(ROWS(${TRIMS_NAME})=${TRIM_ROWS},"","the Trims sheet has "&ROWS(${TRIMS_NAME})&" rows, but only ${TRIM_ROWS} are used")`;
 
 const clips = panelFieldName("clipsPerPanel");
 const noClips = (layout: TakeoffLayout): string =>
-  `IF(AND(COUNT(${planeColumn(layout, "area")})>0,${clips}=0),"the panel sheet gives no clips per panel: none are ordered","")`;
+  `IF(AND(COUNT(${planeColumn(layout, "area")})>0,${clips}=0),"clips per panel is 0 on the panel sheet: no clips are ordered","")`;
 
-/** A number that is typed where the sheet works one out follows the roof no longer. */
+/** Warns of formulas that were overwritten: their cells no longer follow the roof. */
 const typedOver = (sections: readonly PlannedCell[]): string => {
-  const worked = contiguousAreas(sections.filter(({ content }) => content?.kind === "formula"));
-  const count = worked.map((block) => `SUMPRODUCT(1-ISFORMULA(${areaAddress(block)}))`).join("+");
-  return warn(
-    `(${count})`,
-    `"cells that are worked out, and were typed over: "&(${count})&"; they follow no change"`,
-  );
+  const calculated = contiguousAreas(sections.filter(({ content }) => content?.kind === "formula"));
+  const count = calculated.map((block) => `SUMPRODUCT(1-ISFORMULA(${areaAddress(block)}))`).join("+");
+  return warn(`(${count})`, `"formulas overwritten: "&(${count})&"; these cells no longer update"`);
 };
 
 const checksOf = (layout: TakeoffLayout, sections: readonly PlannedCell[]): readonly string[] => [
@@ -92,11 +89,11 @@ const checksOf = (layout: TakeoffLayout, sections: readonly PlannedCell[]): read
   typedOver(sections),
 ];
 
-/** The cells that say what may have been forgotten. */
+/** The cells with the warnings. */
 export const checkCells = (layout: TakeoffLayout): readonly string[] =>
   rowsFrom(layout.checks, CHECK_ROWS).map((row) => a1({ row, column: 0 }));
 
-/** What may have been forgotten: quiet where nothing was. */
+/** Warnings of what may be missing or wrong, below the trim section. Blank if nothing is. */
 export const checkSection = (layout: TakeoffLayout, sections: readonly PlannedCell[]): PlannedCell[] =>
   checksOf(layout, sections).map((check, index) => ({
     row: layout.checks + index,

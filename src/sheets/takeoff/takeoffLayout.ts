@@ -9,17 +9,17 @@ const FEWEST_PENETRATIONS = 3;
 const SPARE_PENETRATIONS = 1;
 const FEWEST_TYPED_RUNS = 9;
 const SPARE_TYPED_RUNS = 3;
-/** Room for the starters of the longest stagger pattern to spill into. */
+/** Rows for the starters of the longest stagger pattern to spill into. */
 const STARTER_ROWS = 25;
 
-/** A plane measured by hand has an eave and two gable edges at most. */
+/** A plane measured by hand has one eave and at most two gable edges. */
 export const RUNS_OF_PLANE = ["eave", "gable", "gable"] as const;
-/** A chimney is trimmed on four sides; a pipe takes the first row only. */
+/** A chimney has trim on four sides; a pipe uses only the first row. */
 export const RUNS_OF_PENETRATION = 4;
 
-/** Where each part of the takeoff stands: first rows, counted from 0. One place, so that the parts can't disagree. */
+/** The first row of each part of the takeoff, counted from 0. All sections read it here. */
 export interface TakeoffLayout {
-  /** Planes that come from the footprint stand above those measured by hand. */
+  /** Rows for planes from the footprint. They are above those measured by hand. */
   readonly roofRows: number;
   readonly handRows: number;
   readonly planeRows: number;
@@ -34,14 +34,14 @@ export interface TakeoffLayout {
   readonly penetrationRuns: number;
   readonly firstTypedRun: number;
   readonly trim: number;
-  /** What may have been forgotten. */
+  /** Warnings of what may be missing. */
   readonly checks: number;
   readonly deck: number;
   readonly starters: number;
   readonly cautions: number;
 }
 
-/** Lines of checks; a test sees to it that the parts of the sheet stay apart. */
+/** Rows of warnings. A test checks that the parts of the sheet don't overlap. */
 export const CHECK_ROWS = 7;
 /** Rows of section title and headings above a section's first row. */
 const HEAD_ROWS = 2;

@@ -17,14 +17,14 @@ export interface PlaneInput {
   readonly gableEdges?: number;
 }
 
-/** A run of trim that is typed: eaves and gables come from the planes. */
+/** A typed run of trim. Eaves and gables come from the planes. */
 export interface RunInput {
   readonly edge: TrimEdge;
   readonly name: string;
   readonly length: number | string;
 }
 
-/** What goes through the roof and is flashed: a chimney with its sides, measured level, or a pipe. */
+/** A roof penetration with flashing: a chimney, measured level, or a pipe. */
 export type PenetrationInput =
   | {
       readonly kind: "chimney";
@@ -35,14 +35,14 @@ export type PenetrationInput =
     }
   | { readonly kind: "pipe"; readonly name: string };
 
-/** What the deck needs beside underlayment; nothing is asked of what is left out. */
+/** Inputs for ice barrier and vents. What is omitted isn't calculated. */
 export interface DeckInput {
   readonly overhangIn?: number | string;
   readonly wallIn?: number | string;
   readonly atticFloorSqFt?: number;
 }
 
-/** Figures of the supplier's for an item of the order, by the item's name. */
+/** A supplier's figures for an item of the order. */
 export interface SupplyInput {
   readonly price?: number;
   readonly weightLb?: number;
@@ -52,21 +52,21 @@ export interface SupplyInput {
 export interface TakeoffOptions {
   readonly job: string;
   readonly notes: readonly string[];
-  /** A footprint to work the roof out from, on a front page of its own; undefined: planes are measured by hand only. */
+  /** A footprint, for a roof sheet in front; undefined: all planes are measured by hand. */
   readonly roof?: RoofInput;
   readonly planes: readonly PlaneInput[];
   readonly runs: readonly RunInput[];
   readonly penetrations: readonly PenetrationInput[];
   readonly deck: DeckInput;
-  /** Share of the panels that is ordered on top. */
+  /** Waste: the fraction of the panels that is ordered on top. */
   readonly spare: number;
   readonly supplies: Readonly<Record<string, SupplyInput>>;
-  /** What the table of trims shows beside the usual, by a trim's label. */
+  /** Figures for the Trims sheet, by the trim's label. */
   readonly trims: Readonly<Record<string, TrimFigures>>;
   readonly panel: PanelValues;
 }
 
-/** A takeoff to be filled in: rows and drop-downs stand ready, nothing is measured yet. */
+/** A takeoff to fill in: rows and drop-down lists are ready, nothing is measured yet. */
 export const BLANK_TAKEOFF: TakeoffOptions = {
   job: "",
   notes: [],
@@ -80,5 +80,5 @@ export const BLANK_TAKEOFF: TakeoffOptions = {
   panel: {},
 };
 
-/** The same with a front page for the footprint. */
+/** The same with a roof sheet for the footprint. */
 export const BLANK_ROOF_TAKEOFF: TakeoffOptions = { ...BLANK_TAKEOFF, roof: BLANK_ROOF };

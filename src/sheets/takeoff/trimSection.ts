@@ -30,8 +30,8 @@ const HEADINGS = [
 ];
 
 /**
- * A column as long as the table of runs, and then as the footprint's edges where there is one: the lengths or names of the
- * runs of an edge in their places, 0 in all others. `there` goes before cells of another sheet.
+ * The lengths or names of the runs along an edge, as a column with one row per run of the table, followed by the footprint's
+ * edges; 0 for other runs. `there` is the sheet prefix if the formula is on another sheet.
  */
 export const runsOfEdge = (
   layout: TakeoffLayout,
@@ -45,19 +45,19 @@ export const runsOfEdge = (
   return `VSTACK(${table},${column === "name" ? roofEdgeNames(edge) : roofEdgeLengths(edge)})`;
 };
 
-/** A value of the workbook's table of trims. */
+/** A value from the Trims sheet. */
 export const trimSetting = (index: number, column: keyof typeof TRIMS_SHEET_COLUMNS): string =>
   `INDEX(${TRIMS_NAME},${index + 1},${TRIMS_SHEET_COLUMNS[column] + 1})`;
 
-/** A cell whose bare number is in inches; text has a unit of its own. */
+/** A cell's value in inches: a plain number is in inches; text has its own unit. */
 const inches = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},${call(inchesSpec, cell)})`;
 
-/** How many edges of a trim are fastened: 0 where blank, and an error for any that is not 0, 1 or 2. */
-const edgesOf = (cell: string): string => `IF(${isEmpty(cell)},0,MATCH(VALUE(${cell}),{0,1,2},0)-1)`;
+/** How many edges of a trim are fastened: 0 if blank; an error if not 0, 1 or 2. */
+const fastenedEdges = (cell: string): string => `IF(${isEmpty(cell)},0,MATCH(VALUE(${cell}),{0,1,2},0)-1)`;
 
 const PIPE: TrimEdge = "pipe";
 
-/** How trim is cut, as the panel sheet has it: kerf and shortest piece. */
+/** Kerf and shortest piece, from the panel sheet. */
 export const CUTTING_ARGUMENTS = [panelFieldName("cutLossIn"), panelFieldName("shortestTrimIn")] as const;
 
 const FORMATS: Partial<Record<TrimColumn, string>> = { feet: "#,##0.00", weightEach: "0.00" };
@@ -73,14 +73,14 @@ const trimRow = (layout: TakeoffLayout, index: number): PlannedCell[] => {
   const inInches = (column: keyof typeof TRIMS_SHEET_COLUMNS, otherwise: string): string =>
     `IF(${isEmpty(trimSetting(index, column))},${otherwise},${inches(trimSetting(index, column))})`;
   const ofRuns = (total: string): string => unlessEmpty(label, `IF(${runs}=0,0,${total})`);
-  /** Fasteners along every run, as many rows of them as edges are fastened. */
+  /** Fasteners along every run, one row per fastened edge. */
   const along = (
     edges: keyof typeof TRIMS_SHEET_COLUMNS,
     count: (spacing: string) => string,
     spacing: string,
   ): string =>
     ofRuns(
-      `IF(${edgesOf(trimSetting(index, edges))}=0,0,${edgesOf(trimSetting(index, edges))}*SUM(${count(spacing)}))`,
+      `IF(${fastenedEdges(trimSetting(index, edges))}=0,0,${fastenedEdges(trimSetting(index, edges))}*SUM(${count(spacing)}))`,
     );
   const contents: Record<TrimColumn, string> = {
     label: `=IF(${isEmpty(trimSetting(index, "label"))},"",${trimSetting(index, "label")})`,
@@ -92,7 +92,7 @@ const trimRow = (layout: TakeoffLayout, index: number): PlannedCell[] => {
     lap: unlessEmpty(label, inInches("lapIn", panelFieldName("trimLapIn"))),
     runs: unlessEmpty(label, `SUMPRODUCT((${lengths}<>0)*1)`),
     feet: ofRuns(call(trimFeetSpec, lengths, lap, stock)),
-    // Each pipe takes a flashing of its own, whatever else follows pipes.
+    // Each pipe gets its own flashing.
     stocks: ofRuns(
       `IF(${follows}="${PIPE}",${runs},${call(trimStockSpec, lengths, stock, lap, ...CUTTING_ARGUMENTS)})`,
     ),
@@ -117,7 +117,7 @@ const trimRow = (layout: TakeoffLayout, index: number): PlannedCell[] => {
   }));
 };
 
-/** Of one stock length: as typed, else from its flat width; quiet where that or the metal's thickness isn't known. */
+/** Weight of one stock length: as typed, or from the flat width (girth); blank if that or the thickness is unknown. */
 const weightEach = (label: string, index: number, stock: string): string => {
   const [typed, girth] = [trimSetting(index, "weightLb"), trimSetting(index, "girthIn")];
   const thickness = panelFieldName("trimThicknessIn");
@@ -127,7 +127,7 @@ const weightEach = (label: string, index: number, stock: string): string => {
   return unlessEmpty(label, `IF(${isEmpty(typed)},${fromGirth},${typed})`);
 };
 
-/** Every trim of the workbook's table with all the runs that it takes, cut from the fewest stock lengths. */
+/** Section 5: every trim of the Trims sheet with the runs along its edge, cut from the fewest stock lengths. */
 export const trimSection = (layout: TakeoffLayout): PlannedCell[] => [
   ...sectionHead(layout.trim, "5  Trim and its fasteners", HEADINGS),
   ...rowsFrom(0, TRIM_ROWS).flatMap((index) => trimRow(layout, index)),

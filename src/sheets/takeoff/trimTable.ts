@@ -2,7 +2,7 @@ import { a1, a1Range, absoluteA1 } from "../../workbook/address";
 import { TRIM_ROWS } from "./trimsSheet";
 import type { TakeoffLayout } from "./takeoffLayout";
 
-/** Columns of the table of trim. */
+/** Columns of the takeoff's trim section. */
 export const TRIM_COLUMNS = {
   label: 0,
   follows: 1,
@@ -26,6 +26,6 @@ export const trimColumn = (layout: TakeoffLayout, column: TrimColumn): string =>
     { row: layout.trim + TRIM_ROWS - 1, column: TRIM_COLUMNS[column] },
   );
 
-/** The same as it stands in a formula on another sheet. */
+/** The same as an absolute range, for formulas on another sheet. */
 export const absoluteTrimColumn = (layout: TakeoffLayout, column: TrimColumn): string =>
   `${absoluteA1({ row: layout.trim, column: TRIM_COLUMNS[column] })}:${absoluteA1({ row: layout.trim + TRIM_ROWS - 1, column: TRIM_COLUMNS[column] })}`;

@@ -11,10 +11,10 @@ import {
 } from "../../workbook/plan";
 import { rowHeightsOf } from "../../workbook/rowHeights";
 
-/** The table's name: takeoffs find the trims by it, and functions that take a range can too. */
+/** The defined name of the trims table. Takeoffs find the trims by it. */
 export const TRIMS_NAME = "Trims";
 
-/** Columns of the table, counted from 0 inside the name's range. */
+/** Columns of the table, counted from 0. */
 export const TRIMS_SHEET_COLUMNS = {
   label: 0,
   follows: 1,
@@ -31,7 +31,7 @@ export const TRIMS_SHEET_COLUMNS = {
   note: 12,
 } as const;
 
-/** Columns inside the name's range: the notes aren't. */
+/** Number of columns in the named range, which excludes the notes. */
 export const TRIMS_TABLE_WIDTH = TRIMS_SHEET_COLUMNS.note;
 
 const HEADINGS = [
@@ -50,16 +50,16 @@ const HEADINGS = [
   "Usual values from",
 ];
 
-/** Rows for trims of a person's own. */
+/** Blank rows for the user's own trims. */
 const SPARE_ROWS = 3;
 export const USUAL_TRIMS: readonly TrimKind[] = Object.values(TRIM_KINDS);
 export const TRIM_ROWS = USUAL_TRIMS.length + SPARE_ROWS;
 
 const FIRST_ROW = 4;
 
-/** Figures of the maker's and the supplier's for one trim. */
+/** The maker's and the supplier's figures for one trim. */
 export interface TrimFigures {
-  /** Flat width, for its weight where that isn't known. */
+  /** Flat width, for the weight if that isn't given. */
   readonly girthIn?: number;
   readonly weightLb?: number;
   readonly perPack?: number;
@@ -93,7 +93,7 @@ const rowCells = (row: number, kind: TrimKind | undefined, figures: TrimFigures)
   ];
 };
 
-/** Every kind of trim: what it follows, its stock, lap and fasteners. One table for the whole workbook. */
+/** The Trims sheet: each trim, the edge that it follows, its stock, lap and fasteners. One table for the whole workbook. */
 export const trimsSheet = (
   sheetName: string,
   figures: Readonly<Record<string, TrimFigures>>,
@@ -106,7 +106,7 @@ export const trimsSheet = (
       row: 1,
       column: 0,
       content: text(
-        "A trim takes every run of what it follows. A blank stock, lap or spacing is as the panel sheet says; a bare number is in inches, or type text such as 10 ft.",
+        "Each trim covers every run of the edge that it follows. Leave stock, lap or spacing blank to use the panel sheet's value. Plain numbers are inches; or type text such as 10 ft.",
       ),
       style: "note",
     },
@@ -114,7 +114,7 @@ export const trimsSheet = (
       row: 2,
       column: 0,
       content: text(
-        "Every takeoff here reads these trims; one whose name is cleared isn't ordered. The values are usual ones: the maker's guide and the local code govern. Your own go into the blank rows; an inserted row isn't read.",
+        "All takeoffs in this workbook use these trims. Clear a name to leave that trim out of the order. Add your own in the blank rows; inserted rows aren't used. These are common values: the maker's guide and the local code govern.",
       ),
       style: "note",
     },

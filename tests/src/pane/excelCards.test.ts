@@ -29,7 +29,7 @@ describe("the card that extends, beside Excel's stand-in", () => {
     await seen(card, "What the columns hold");
     expect(sheet.cells.size).toBe(4);
     card.querySelector<HTMLInputElement>('[name="extend-SQUARES"]')?.click();
-    await seen(card, 'To be written: C1:C2 on "Bid".');
+    await seen(card, 'Will write C1:C2 on "Bid".');
     press(card, "Write");
     await seen(card, 'Wrote 1 column, 2 cells, C1:C2 on "Bid".');
     expect(sheet.cells.get("C2")?.formula).toContain("GABLE.SQUARES(");
@@ -45,7 +45,7 @@ describe("the card that extends, beside Excel's stand-in", () => {
     await seen(card, "Pick at least one result.");
     sheet.isProtected = true;
     card.querySelector<HTMLInputElement>('[name="extend-SQUARES"]')?.click();
-    await seen(card, "To be written");
+    await seen(card, "Will write");
     press(card, "Write");
     await seen(card, '"Bid" is protected. Nothing was written.');
   });
@@ -64,7 +64,7 @@ describe("the card that extends, beside Excel's stand-in", () => {
       card.querySelector<HTMLInputElement>(`[name="extend-${id}"]`)?.click();
       await new Promise((resolve) => setTimeout(resolve));
     }
-    await seen(card, `To be written: C1:E${LAST_ROW}`);
+    await seen(card, `Will write C1:E${LAST_ROW}`);
     const shares: number[] = [];
     workbook.onSync = () => {
       const share = shareShown(card) ?? 0;

@@ -421,7 +421,7 @@ describe("a picture put on one of Excel's sheets", () => {
 describe("names of new sheets", () => {
   it("refuses a second footprint in a workbook", () => {
     expect(() => chooseSheetNames({ sheets: [], names: ["Footprint"] }, true)).toThrow(
-      "one workbook describes one footprint",
+      "a workbook has only one footprint",
     );
   });
 

@@ -64,7 +64,12 @@ describe("the plane in view on a takeoff", () => {
       PANEL,
       "Select a plane's row",
     ],
-    ["no panel", takeoff(2, north), new Map(), "This workbook has no block named Panel"],
+    [
+      "no panel",
+      takeoff(2, north),
+      new Map(),
+      "This workbook has no panel sheet (name Panel): build a takeoff first.",
+    ],
     [
       "a panel without height",
       takeoff(2, north),

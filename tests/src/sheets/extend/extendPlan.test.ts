@@ -210,7 +210,7 @@ describe("room to write", () => {
     expect(placementOf(survey, patchFor(survey))).toEqual({ area: patchArea(patchFor(survey)) });
   });
 
-  it("says what is in the way, and options the next place that is free", () => {
+  it("says what is in the way, and offers the next column where it fits", () => {
     const survey = surveyOf(withNote, "A1:D4");
     expect(placementOf(survey, patchFor(survey))).toMatchObject({
       obstacle: 'F3 holds "call first"',

@@ -3,7 +3,8 @@ import { catalog } from "../../../../functions/index";
 import { InputError } from "../../../../shared/inputError";
 import { smallBlockPlan } from "../../../../src/sheets/extend/singleResultPlan";
 import { singleResultOptions } from "../../../../src/sheets/extend/resultOptions";
-import { quoted, typedArgument } from "../../../../src/sheets/extend/typedArgument";
+import { quotedText } from "../../../../src/workbook/formula";
+import { typedArgument } from "../../../../src/sheets/extend/typedArgument";
 
 /** One argument that can't end before its end: a number, TRUE or FALSE, or a text whose quotes are all doubled. */
 const ONE_ARGUMENT = /^(?:-?\d+(?:\.\d+)?(?:e[+-]\d+)?|TRUE|FALSE|"(?:[^"]|"")*")$/;
@@ -46,10 +47,10 @@ describe("what a person types in the pane", () => {
   });
 
   it("keeps its text between the quotes", () => {
-    expect(quoted('a "b"')).toBe('"a ""b"""');
+    expect(quotedText('a "b"')).toBe('"a ""b"""');
     fc.assert(
       fc.property(fc.string(), (text) => {
-        expect(quoted(text).slice(1, -1).replaceAll('""', '"')).toBe(text);
+        expect(quotedText(text).slice(1, -1).replaceAll('""', '"')).toBe(text);
       }),
     );
   });

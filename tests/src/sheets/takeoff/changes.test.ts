@@ -24,7 +24,7 @@ import { CellError } from "../../../../shared/cell";
 // An edit of a whole takeoff takes a few tenths of a second, and a test makes many.
 jest.setTimeout(30_000);
 
-describe("a changed cell moves everything", () => {
+describe("a changed cell updates everything that depends on it", () => {
   beforeEach(() => open(DEMO_TAKEOFF));
 
   it("a steeper pitch: longer slope, more courses, trim and panels", async () => {
@@ -64,7 +64,7 @@ describe("a changed cell moves everything", () => {
     expect(ordered("eave starter", TO_ORDER)).toMatchObject({ code: "#VALUE!" });
   });
 
-  it("an eave of 0, waste of 10, gable edges of -1: none passes in silence", async () => {
+  it("an eave of 0, waste of 10, gable edges of -1: each gives an error or a warning", async () => {
     const north = rowOf("North");
     await edit(`I${north}`, -1);
     expect(shown(`M${north}`)).toBe("gable edges must be 0, 1 or 2");
@@ -130,12 +130,12 @@ describe("a changed cell moves everything", () => {
     expect(ordered("ice barrier", TO_ORDER)).toBeInstanceOf(CellError);
   });
 
-  it("two planes of one name are pointed out, and so is a name that no plane bears", async () => {
+  it("two planes of the same name get a warning, and so does a name that no plane has", async () => {
     await edit(`A${rowOf("South")}`, "North");
-    expect(shown(`M${rowOf("North")}`)).toBe("another plane bears this name");
+    expect(shown(`M${rowOf("North")}`)).toBe("another plane has this name");
     const starters = rowOf("7  Starters for one gable edge, to cut and bend on the ground");
     await edit(`B${starters + 1}`, "West");
-    expect(shown(`A${starters + 3}`)).toBe("no plane bears this name");
+    expect(shown(`A${starters + 3}`)).toBe("no plane has this name");
   });
 
   it("a third plane: typed into a blank row, measured as text", async () => {

@@ -137,7 +137,7 @@ describe("a takeoff from a footprint", () => {
     expect(trimOf("gable channel", RUNS)).toBe(0);
     const check = rowOf("ridge", rowOf("5  Trim and its fasteners")) + 4;
     expect(shown(`A${check}`)).toBe(
-      "4 runs take no trim: check the edge, or let a trim of the Trims sheet follow it",
+      "4 runs have no trim: check the edge, or add a trim that follows it on the Trims sheet",
     );
     const ownTrim = 5 + 13;
     await edit(`A${ownTrim}`, "step flashing", "Trims");

@@ -34,43 +34,43 @@ describe("what may be forgotten is said on the order", () => {
     const ridge = rowOf("ridge", runs());
     await edit(`B${ridge + 1}`, "rigde"); // cspell:disable-line
     await edit(`C${ridge + 1}`, 60);
-    expect(warned()).toBe("1 run takes no trim: check the edge, or let a trim of the Trims sheet follow it");
+    expect(warned()).toBe(
+      "1 run has no trim: check the edge, or add a trim that follows it on the Trims sheet",
+    );
   });
 
   it("planes without a ridge or hip", async () => {
     await edit(`C${rowOf("ridge", runs())}`, null);
-    expect(warned()).toBe(
-      "planes are measured by hand, and no ridge or hip has a length: are all edges typed?",
-    );
+    expect(warned()).toBe("planes are measured by hand, but no ridge or hip has a length: type all edges");
   });
 
   it("a chimney that isn't called one, and a pipe with a space too many", async () => {
     const pipe = rowOf("vent pipe");
     await edit(`B${pipe}`, "pipe ");
     await edit(`C${pipe + 1}`, 3);
-    expect(warned()).toBe("2 rows of chimneys and pipes say neither, and are not counted");
+    expect(warned()).toBe("2 rows of chimneys and pipes not counted: choose chimney or pipe");
   });
 
   it("a trim that follows nothing", async () => {
     await edit("B5", "eaves", "Trims");
-    expect(warned()).toBe("1 trim follows no edge, and comes to nothing");
+    expect(warned()).toBe("1 trim follows no edge and is not ordered");
     await edit("B5", null, "Trims");
-    expect(warned()).toBe("1 trim follows no edge, and comes to nothing");
+    expect(warned()).toBe("1 trim follows no edge and is not ordered");
     expect(trimOf("drip edge", STOCKS)).toBe(0);
   });
 
   it("panels without clips", async () => {
     await edit("B18", null, "Panel");
-    expect(warned()).toBe("the panel sheet gives no clips per panel: none are ordered");
+    expect(warned()).toBe("clips per panel is 0 on the panel sheet: no clips are ordered");
   });
 
-  it("numbers that were typed over what is worked out, until the formulas are back", async () => {
+  it("numbers typed over formulas, until the formulas are back", async () => {
     const northCourses = `B${rowOf("North", rowOf("2  Courses, starters and panels"))}`;
     await edit(northCourses, 15);
     await edit("L7", 9);
-    expect(warned()).toBe("cells that are worked out, and were typed over: 2; they follow no change");
+    expect(warned()).toBe("formulas overwritten: 2; these cells no longer update");
     await edit("L7", "=K7/100");
-    expect(warned()).toBe("cells that are worked out, and were typed over: 1; they follow no change");
+    expect(warned()).toBe("formulas overwritten: 1; these cells no longer update");
   });
 
   it("a weight or a price below zero, by the item's name", async () => {
