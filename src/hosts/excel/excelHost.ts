@@ -35,7 +35,7 @@ const applyStyle = (range: Excel.Range, style: Style): void => {
     }
 };
 
-const OTHER_WORDS: Excel.DataValidationErrorAlert = {
+const NOT_IN_LIST: Excel.DataValidationErrorAlert = {
   showAlert: true,
   style: "Warning",
   title: "Not in the list",
@@ -49,8 +49,8 @@ const writeCell = (sheet: Excel.Worksheet, cell: PlannedCell): void => {
   if (cell.style) applyStyle(range, STYLES[cell.style]);
   if (cell.choices) {
     range.dataValidation.rule = { list: { inCellDropDown: true, source: cell.choices.join(",") } };
-    // The words are offered, and others taken: an edge or a trim of a person's own is none of them.
-    range.dataValidation.errorAlert = OTHER_WORDS;
+    // A warning only: users may enter edges and trims of their own.
+    range.dataValidation.errorAlert = NOT_IN_LIST;
   }
 };
 
@@ -92,8 +92,8 @@ const readBefore = (excel: ExcelEntry): Promise<Before> =>
     };
   });
 
-/** Takes away what a failed write has left: of the plan's sheets and names only those that weren't there before. */
-const takeBack = (excel: ExcelEntry, plan: WorkbookPlan, before: Before): Promise<void> =>
+/** Deletes the plan's sheets and names, except those that were there before the write. */
+const deleteAdded = (excel: ExcelEntry, plan: WorkbookPlan, before: Before): Promise<void> =>
   excel.run(async (context) => {
     const { worksheets, names } = context.workbook;
     worksheets.load("items/id,items/name");
@@ -112,7 +112,7 @@ const writePlan = (excel: ExcelEntry, plan: WorkbookPlan): Promise<void> =>
     const { workbook } = context;
     workbook.application.suspendScreenUpdatingUntilNextSync();
     const sheets = plan.sheets.map(({ name }) => workbook.worksheets.add(name));
-    // Names first: a formula that calls on a name which isn't there yet would show #NAME?.
+    // Names come first: a formula with a name that doesn't exist yet would show #NAME?.
     plan.names.forEach(({ name, sheet, range }) => {
       workbook.names.add(name, workbook.worksheets.getItem(sheet).getRange(range));
     });
@@ -128,7 +128,7 @@ const activate = (excel: ExcelEntry, { sheets: [first] }: WorkbookPlan): Promise
     await context.sync();
   });
 
-/** Excel, through Office.js. (Tried on a stand-in only, never in Excel itself.) */
+/** Excel, through Office.js. (Tested with a stand-in only, never in Excel itself.) */
 export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => {
   const inPictureQueue = newQueue();
   return {
@@ -157,7 +157,7 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => {
     putPicture: (picture) => inPictureQueue(() => putPicture(excel, insertSvg, picture)),
     addSheets: async (plan) => {
       const before = await readBefore(excel);
-      const takeAway = (): Promise<void> => takeBack(excel, plan, before);
+      const undo = (): Promise<void> => deleteAdded(excel, plan, before);
       const built = await allOrNothing(async () => {
         await writePlan(excel, plan);
         const asBuilt = await readEnteredContents(excel, (sheet) =>
@@ -165,12 +165,12 @@ export const excelHost = (excel: ExcelEntry, insertSvg: InsertSvg): Host => {
         );
         await activate(excel, plan);
         return asBuilt;
-      }, takeAway);
+      }, undo);
       return async () => {
         const now = await readEnteredContents(excel);
         refuseUndoAfterEdits(plan, built, now);
         refuseUndoOfLastSheets(plan, now.sheets.keys());
-        await takeAway();
+        await undo();
       };
     },
   };

@@ -1,9 +1,9 @@
 import type { InsertSvg } from "./write/putPicture";
 
-/** Inserts an SVG into the document by Office's own way for pictures. (Not tried in Excel itself.) */
+/** Inserts an SVG through the Office document API. (Not tried in Excel itself.) */
 export const insertSvg: InsertSvg = (svg, { width, height }) =>
   new Promise((resolve, reject) => {
-    // Its place counts from the selected cell, in Excel: there it is to lie.
+    // In Excel, the position counts from the selected cell.
     const box = { imageLeft: 0, imageTop: 0, imageWidth: width, imageHeight: height };
     Office.context.document.setSelectedDataAsync(
       svg,

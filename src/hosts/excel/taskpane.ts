@@ -5,7 +5,7 @@ import { insertSvg } from "./insertSvg";
 import { missingRequirements } from "./requirements";
 import { schemeOf, type HostTheme } from "./theme";
 
-/** The page that Excel opens as the task pane, and keeps as the functions' runtime. */
+/** The page that Excel opens as the task pane and keeps as the functions' shared runtime. */
 void Office.onReady(({ host }) => {
   const element = document.getElementById("pane");
   if (!element) throw new Error("the page has no element for the pane");
@@ -13,14 +13,14 @@ void Office.onReady(({ host }) => {
     element.textContent = "This page is Gablewright's task pane: it opens inside Excel.";
     return;
   }
-  // Excel on the web has no theme to tell, and Office.js then none to give. It is read once: no event of Excel's tells of
-  // another theme (the one that Office.js has for it is Outlook's), so the pane takes it on when it is opened again.
+  // Excel on the web has no theme. It is read once, because Excel has no event for a changed theme (only Outlook has one);
+  // the pane follows when it is opened again.
   const theme = Office.context.officeTheme as HostTheme | undefined;
   document.documentElement.style.colorScheme = schemeOf(theme ?? {}) ?? "";
   const missing = missingRequirements((set, version) =>
     Office.context.requirements.isSetSupported(set, version),
   );
   if (missing.length > 0)
-    element.textContent = `This Excel lacks ${missing.join(", ")}, which Gablewright needs. A newer Excel has them.`;
+    element.textContent = `This Excel lacks ${missing.join(", ")}, which Gablewright needs. Update Excel.`;
   else mountPane(element, { ...excelHost(Excel, insertSvg), handOut: openClass(Excel) });
 });

@@ -1,6 +1,6 @@
 import type { ExcelEntry } from "./ranges/excelEntry";
 
-/** Calls back when the selection, a cell or a result changes; returns how to stop. */
+/** Calls the listener when the selection, a cell or a result changes. Returns how to stop. */
 export const watchWorkbook = (excel: ExcelEntry, listener: () => void): (() => void) => {
   let isListening = true;
   const tell = (): void => {
@@ -22,19 +22,19 @@ export const watchWorkbook = (excel: ExcelEntry, listener: () => void): (() => v
     await context.sync();
     return { context, handlers };
   });
-  // Where Excel tells of no changes, there is something to see even so.
+  // Even without events, the listener reads the workbook once.
   added.then(tell, tell);
   return () => {
     isListening = false;
     added
       .then(({ context, handlers }) =>
-        // Excel removes a handler in the context only in which it was added.
+        // Excel removes a handler only in the context in which it was added.
         excel.run(context, async () => {
           for (const handler of handlers) handler.remove();
           await context.sync();
         }),
       )
-      // One that was never there, or stays, tells nobody anything any more.
+      // A handler that was never added or stays calls nobody: `isListening` is false.
       .catch(() => undefined);
   };
 };

@@ -1,10 +1,4 @@
-import { a1, columnOf, type CellAddress } from "../../workbook/address";
-
-/** Cells from one corner to the other, both included. */
-export interface CellRange {
-  readonly from: CellAddress;
-  readonly to: CellAddress;
-}
+import { columnOf, type Area, type CellAddress } from "../../workbook/address";
 
 /** `B4` or `$B$4`. */
 export const parseA1 = (text: string): CellAddress | undefined => {
@@ -13,12 +7,9 @@ export const parseA1 = (text: string): CellAddress | undefined => {
 };
 
 /** `B4:D9`, or one cell. */
-export const parseRange = (text: string): CellRange | undefined => {
+export const parseRange = (text: string): Area | undefined => {
   const [first = "", last = first] = text.split(":");
   const from = parseA1(first);
   const to = parseA1(last);
   return from && to ? { from, to } : undefined;
 };
-
-export const rangeText = ({ from, to }: CellRange): string =>
-  from.row === to.row && from.column === to.column ? a1(from) : `${a1(from)}:${a1(to)}`;

@@ -1,6 +1,6 @@
-import { a1, LAST_CELL } from "../../workbook/address";
+import { a1, areaAddress, LAST_CELL } from "../../workbook/address";
 import { fileStyleKey, type BookCell, type BookRowOrColumn, type BookSheet } from "../book/book";
-import { parseRange, rangeText } from "../book/a1References";
+import { parseRange } from "../book/a1References";
 import { FileError } from "../book/fileError";
 import { shownFormula } from "../formulas/storedFormula";
 import { readCellValue } from "./cellValues";
@@ -66,7 +66,9 @@ const spilledCells = (cells: readonly CellElement[]): ReadonlySet<string> => {
     const formula = childOf(element, "f");
     const range =
       formula?.attributes.get("t") === "array" ? parseRange(formula.attributes.get("ref") ?? "") : undefined;
-    return range && rangeText(range) !== a1({ row, column }) ? [{ ...range, own: a1({ row, column }) }] : [];
+    return range && areaAddress(range) !== a1({ row, column })
+      ? [{ ...range, own: a1({ row, column }) }]
+      : [];
   });
   if (ranges.length > MOST_ARRAY_FORMULAS)
     throw new FileError(`A sheet of the file has more than ${MOST_ARRAY_FORMULAS} array formulas.`);

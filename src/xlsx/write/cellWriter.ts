@@ -1,8 +1,7 @@
-import { a1, type CellAddress } from "../../workbook/address";
+import { a1, areaAddress, type CellAddress } from "../../workbook/address";
 import { needsApostrophe } from "../../workbook/needsApostrophe";
 import { needsArrayFormula } from "../formulas/needsArrayFormula";
 import { fileStyleIndex, type Book, type BookCell, type BookSheet } from "../book/book";
-import { rangeText } from "../book/a1References";
 import { cellText, formulaText } from "./cellText";
 import type { CellChange } from "./cellChanges";
 import { changeElement } from "../xml/elementOrder";
@@ -79,7 +78,10 @@ export class CellWriter {
 
   private arrayRange(place: CellAddress, cell: BookCell): string {
     const { rows, columns } = spillArea(place, cell);
-    return rangeText({ from: place, to: { row: place.row + rows - 1, column: place.column + columns - 1 } });
+    return areaAddress({
+      from: place,
+      to: { row: place.row + rows - 1, column: place.column + columns - 1 },
+    });
   }
 
   /** The new text of a cell; empty where the cell is gone. */

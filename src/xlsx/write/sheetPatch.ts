@@ -5,15 +5,10 @@ import { changeElement, prefixOf } from "../xml/elementOrder";
 import { withoutLegacySpills } from "./legacySpills";
 import { orphanedChanges } from "./sharedFormulas";
 import { allCellElements, cellElements, addressKey, rowElements, type CellElement } from "../read/sheetCells";
-import {
-  columnsChanges,
-  dimensionChanges,
-  validationChanges,
-  frozenChanges,
-  mergesChanges,
-  pageChanges,
-  protectionChanges,
-} from "./sheetFrame";
+import { columnChanges } from "./columnChanges";
+import { pageSetupChanges } from "./pageSetupChanges";
+import { dimensionChanges, frozenChanges, mergesChanges, protectionChanges } from "./sheetFrame";
+import { validationChanges } from "./validationChanges";
 import { rowPoints } from "../styles/sizes";
 import type { Splice } from "../xml/splices";
 import { childOf, type XmlElement, type XmlPart } from "../xml/xml";
@@ -143,11 +138,11 @@ export const patchSheet = (
       ...splices,
       // In the order of the elements in a sheet: several may be inserted at the same position.
       ...frozenChanges(versions),
-      ...columnsChanges(versions),
+      ...columnChanges(versions),
       ...mergesChanges(versions),
       ...validationChanges(versions),
       ...dimensionChanges(versions, touched),
-      ...pageChanges(versions),
+      ...pageSetupChanges(versions),
       ...protectionChanges(versions),
     ],
     changesFormulas: changesFormulas(touched),

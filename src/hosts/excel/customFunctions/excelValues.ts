@@ -7,10 +7,10 @@ import {
   type Matrix,
 } from "../../../../shared/cell";
 
-/** The part of Excel's custom-functions runtime that we use; a test passes a stand-in. */
+/** The part of Excel's custom functions runtime that we use. Tests pass a stand-in. */
 export type ExcelRuntime = Pick<typeof CustomFunctions, "associate" | "Error" | "ErrorCode">;
 
-/** Excel hands over an error as an entity that carries its text. */
+/** Excel passes an error as an entity with its text. */
 const isErrorEntity = (value: unknown): value is { basicValue: string } =>
   typeof value === "object" &&
   value !== null &&
@@ -25,13 +25,13 @@ const toCell = (value: unknown): Cell => {
   return null;
 };
 
-/** What Excel passes for one parameter: a block, a single value, or null where it is left out. */
+/** Converts what Excel passes for one parameter: a block, a single value, or null where it is omitted. */
 export const toArgument = (value: unknown): Argument => {
   if (value === null || value === undefined) return undefined;
   return Array.isArray(value) ? value.map((row: unknown[]) => row.map(toCell)) : toCell(value);
 };
 
-/** Excel's codes, by the error value that the cell shows. Only #VALUE! and #N/A can carry a sentence. */
+/** Excel's error code for the error value that the cell shows. Only #VALUE! and #N/A can have a message. */
 const errorCode = (runtime: ExcelRuntime, code: string): CustomFunctions.ErrorCode => {
   const { ErrorCode } = runtime;
   switch (code) {
@@ -57,7 +57,7 @@ const toExcelError = (runtime: ExcelRuntime, { code, message }: CellError): Cust
     ? new runtime.Error(errorCode(runtime, code), message)
     : new runtime.Error(errorCode(runtime, code));
 
-/** The block that Excel spills; an error in it takes its own cell. A single error is thrown, as Excel wants it. */
+/** Converts a result to the block that Excel spills, with errors in their cells. Throws a single error, as Excel expects. */
 export const toExcelBlock = (runtime: ExcelRuntime, answer: Answer): unknown[][] => {
   if (answer instanceof CellError) throw toExcelError(runtime, answer);
   const block: Matrix = isMatrix(answer) ? answer : [[answer]];

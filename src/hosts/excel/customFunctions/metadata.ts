@@ -1,7 +1,7 @@
 import type { FunctionSpec } from "../../../../shared/spec/spec";
 import { parameterHelp } from "../../../help/parameterHelp";
 
-/** Every parameter and result is a block of anything: single cells arrive as 1 x 1, and columns broadcast. */
+/** Every parameter and result is a matrix of any type: a single cell arrives as 1 x 1. */
 const ANY_BLOCK = { type: "any", dimensionality: "matrix" } as const;
 
 interface ParameterMetadata {
@@ -19,11 +19,11 @@ export interface FunctionMetadata {
   readonly helpUrl: string;
   readonly parameters: readonly ParameterMetadata[];
   readonly result: typeof ANY_BLOCK;
-  /** Errors in cells reach the function, so that one of them doesn't blank a whole column. */
+  /** Errors in cells are passed to the function, so that one of them doesn't fail a whole column. */
   readonly options: { readonly allowErrorForDataTypeAny: true };
 }
 
-/** The functions.json that Excel reads, in its documented form, made from the specifications. */
+/** The functions.json that Excel reads, made from the function specifications. */
 export const functionsMetadata = (
   catalog: readonly FunctionSpec[],
   siteAddress: string,

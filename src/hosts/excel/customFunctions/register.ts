@@ -3,8 +3,8 @@ import type { FunctionSpec } from "../../../../shared/spec/spec";
 import { toArgument, toExcelBlock, type ExcelRuntime } from "./excelValues";
 
 /**
- * Associates every function with Excel's runtime. Excel appends an invocation object to the arguments, which our
- * functions don't use.
+ * Associates every function with Excel's runtime. Excel appends an invocation object to the arguments; our functions
+ * don't use it.
  */
 export const registerWithExcel = (catalog: readonly FunctionSpec[], runtime: ExcelRuntime): void => {
   for (const spec of catalog)

@@ -1,2 +1,2 @@
-/** The one entry of Office.js that we use; a test passes a stand-in and touches no global. */
+/** Our one way into Office.js. Tests pass a stand-in instead of the global `Excel`. */
 export type ExcelEntry = Pick<typeof Excel, "run">;

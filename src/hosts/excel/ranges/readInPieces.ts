@@ -2,14 +2,14 @@ import { InputError } from "../../../../shared/inputError";
 import { a1, cellCount, type Area } from "../../../workbook/address";
 import { grouped, rangeOf, slicesOf } from "./ranges";
 
-/** A block of a sheet, both in the context in which they are read. */
+/** An area of a sheet, both in the context in which they are read. */
 export interface Block {
   readonly sheet: Excel.Worksheet;
   readonly name: string;
   readonly area: Area;
 }
 
-/** One cell far off has Excel count everything before it as used: nobody would wait for so much. */
+/** One cell far away makes the used range huge; reading more than this would take too long. */
 const MOST_CELLS = 2_000_000;
 
 export const refuseVast = ({ name, area }: Block): void => {
@@ -19,7 +19,7 @@ export const refuseVast = ({ name, area }: Block): void => {
     );
 };
 
-/** Reads the lines of blocks, as many cells at once as Excel gives. `load` asks for what is wanted of a range, `take` takes it. */
+/** Reads the rows of blocks in requests of limited size. `load` loads properties of a range, `take` reads them after the sync. */
 export const readInPieces = async <Loaded, Line>(
   context: Excel.RequestContext,
   blocks: readonly Block[],
@@ -39,7 +39,7 @@ export const readInPieces = async <Loaded, Line>(
   return lines;
 };
 
-/** What the cells of blocks show, or what was typed into them. */
+/** The values of blocks, or what was entered in their cells. */
 export const readLines = (
   context: Excel.RequestContext,
   blocks: readonly Block[],

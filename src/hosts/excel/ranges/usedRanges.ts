@@ -1,7 +1,7 @@
 import { areaOf, PLACE_AND_SIZE } from "./ranges";
 import type { Block } from "./readInPieces";
 
-/** The used blocks of sheets whose names are loaded; none of a sheet that is blank. */
+/** The used ranges of sheets whose names are loaded. A blank sheet has none. */
 export const usedRanges = async (
   context: Excel.RequestContext,
   sheets: readonly Excel.Worksheet[],

@@ -21,7 +21,7 @@ const cellsOf = (
 const targetsOf = ({ items }: Excel.NamedItemCollection, sheet?: string): [string, string][] =>
   items.map(({ name, formula }) => [nameKey(name, sheet), String(formula)]);
 
-/** What was typed into sheets. A cell that a formula spills into counts with what it shows: then more is refused. */
+/** The formulas and values entered in sheets. A spilled cell counts as its value, so that Undo refuses more rather than less. */
 export const readEnteredContents = (
   excel: ExcelEntry,
   isAsked: (sheet: string) => boolean = () => true,

@@ -6,7 +6,7 @@ import { usedRanges } from "../ranges/usedRanges";
 
 const BLANK: SheetContents = { cells: [], formulas: [] };
 
-/** Every sheet, and what the names stand for. */
+/** Every sheet, and what the defined names refer to. */
 export const readContents = (excel: ExcelEntry): Promise<Contents> =>
   excel.run(async (context) => {
     const { worksheets, names } = context.workbook;

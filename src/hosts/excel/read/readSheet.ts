@@ -7,10 +7,10 @@ import { areaOf, PLACE_AND_SIZE } from "../ranges/ranges";
 import { readLines } from "../ranges/readInPieces";
 import { usedRanges } from "../ranges/usedRanges";
 
-/** A blank sheet's. */
+/** Where a blank sheet begins. */
 const FIRST: CellAddress = { row: 0, column: 0 };
 
-/** Excel gives an error's code as the cell's value, without the sentence. */
+/** Excel gives an error's code as the cell's value, without a message. */
 export const toCell = (value: unknown): Cell => {
   if (value === "" || value === null || value === undefined) return null;
   if (typeof value === "string" && /^#[A-Z/0!?]+$/.test(value)) return new CellError(value, "");
@@ -21,20 +21,20 @@ export const toCell = (value: unknown): Cell => {
 const toFormula = (formula: unknown): string =>
   typeof formula === "string" && formula.startsWith("=") ? formula : "";
 
-/** What the cells of a line show, and what was typed into them. */
+/** The values of a row, and what was entered in its cells. */
 export interface Line {
   readonly values: unknown[];
   readonly formulas: unknown[];
 }
 
-/** The lines of a range whose values and formulas are loaded. */
+/** The rows of a range whose values and formulas are loaded. */
 export const linesOf = ({ values, formulas }: Excel.Range): Line[] =>
   values.map((line: unknown[], row) => ({
     values: line,
     formulas: (formulas[row] ?? []) as unknown[],
   }));
 
-/** Values from the sheet's first cell on: Excel leaves out the rows and columns before the range that is used. */
+/** Values from A1 on: a used range leaves out the blank rows and columns before it. */
 const paddedBy = <T>(
   { row: rows, column: columns }: CellAddress,
   values: readonly (readonly unknown[])[],
@@ -45,7 +45,7 @@ const paddedBy = <T>(
   ...values.map((row) => [...Array.from({ length: columns }, () => blank), ...row.map(read)]),
 ];
 
-/** A sheet whose used cells begin at a place. */
+/** The contents of a sheet whose used range begins at `from`. */
 export const sheetContents = (from: CellAddress, lines: readonly Line[]): SheetContents => ({
   cells: paddedBy(
     from,

@@ -9,7 +9,7 @@ interface SurveyedLine extends Line {
   readonly isHidden: boolean;
 }
 
-/** The sheet in front, as somebody must know it who wants to write into it: what is there, then its details, then its cells. */
+/** What must be known of the active sheet to write into it. */
 export const survey = (excel: ExcelEntry): Promise<Survey> =>
   excel.run(async (context) => {
     const { workbook } = context;
@@ -47,7 +47,7 @@ export const survey = (excel: ExcelEntry): Promise<Survey> =>
     const area = areaOf(used);
     const [lines = []] = await readInPieces(
       context,
-      // By its id: the sheet in front may be another by the next step.
+      // By id: another sheet may be active by the next sync.
       [{ sheet: workbook.worksheets.getItem(sheet.id), name: sheet.name, area }],
       (range) => {
         range.load("values,formulas");

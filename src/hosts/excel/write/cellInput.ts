@@ -2,8 +2,8 @@ import type { CellContent } from "../../../workbook/plan";
 import { needsApostrophe } from "../../../workbook/needsApostrophe";
 
 /**
- * What goes into a range's `formulas`. Office.js takes them as American English has them, commas between arguments and
- * points in decimals, whatever the language of Excel, and shows them in that language: nothing is to be translated.
+ * The value to set in a range's `formulas`. Office.js takes formulas in American English (commas between arguments, decimal
+ * points) whatever the language of Excel, and Excel shows them in its own language.
  */
 export const toCellInput = (content: CellContent): string | number => {
   switch (content.kind) {

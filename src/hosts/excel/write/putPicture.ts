@@ -11,28 +11,28 @@ export interface PictureSize {
   readonly height: number;
 }
 
-/** Excel takes an SVG through the document only, at the selection; a test passes a stand-in. */
+/** Inserts an SVG at the selection, the only way that Excel has for SVG. Tests pass a stand-in. */
 export type InsertSvg = (svg: string, size: PictureSize) => Promise<void>;
 
-/** A shape or picture that lies on a sheet, which may be renamed meanwhile. */
-interface Lying extends PictureSize {
+/** A shape or picture on a sheet, which may be renamed in the meantime. */
+interface SheetShape extends PictureSize {
   readonly sheetId: string;
   readonly shapeId: string;
 }
 
-/** Excel may round a size to whole dots. */
+/** Excel may round a size to whole pixels. */
 const NEARLY_POINTS = 2;
 
 const WHICH_IS_OURS =
   "Another shape was added at the same moment, and Excel doesn't say which one is the picture. It is where the selection was.";
 
-const isSame = (a: Lying, b: Lying): boolean => a.sheetId === b.sheetId && a.shapeId === b.shapeId;
+const isSame = (a: SheetShape, b: SheetShape): boolean => a.sheetId === b.sheetId && a.shapeId === b.shapeId;
 
 const isNearly = (a: PictureSize, b: PictureSize): boolean =>
   Math.abs(a.width - b.width) < NEARLY_POINTS && Math.abs(a.height - b.height) < NEARLY_POINTS;
 
-/** What lies on all the sheets: another may have come to the front before Excel took the picture. */
-const readLying = (excel: ExcelEntry): Promise<Lying[]> =>
+/** The shapes on all sheets: another sheet may have become active before Excel inserted the picture. */
+const readShapes = (excel: ExcelEntry): Promise<SheetShape[]> =>
   excel.run(async (context) => {
     const { worksheets } = context.workbook;
     worksheets.load("items/id");
@@ -45,7 +45,7 @@ const readLying = (excel: ExcelEntry): Promise<Lying[]> =>
     );
   });
 
-/** The corner of a cell, in points from that of its sheet. */
+/** The top left corner of a cell, in points from that of its sheet. */
 interface Corner {
   readonly sheetId: string;
   readonly left: number;
@@ -63,7 +63,7 @@ const selectCorner = (excel: ExcelEntry, { sheet: name, at }: SheetPicture): Pro
     return { sheetId: sheet.id, left: range.left, top: range.top };
   });
 
-const takeAway = (excel: ExcelEntry, gone: readonly Lying[]): Promise<void> =>
+const deleteShapes = (excel: ExcelEntry, gone: readonly SheetShape[]): Promise<void> =>
   excel.run(async (context) => {
     const sheets = [...new Set(gone.map(({ sheetId }) => sheetId))].map((sheetId) => ({
       sheetId,
@@ -80,7 +80,11 @@ const takeAway = (excel: ExcelEntry, gone: readonly Lying[]): Promise<void> =>
     await context.sync();
   });
 
-const copyTo = (excel: ExcelEntry, { sheetId, shapeId, ...size }: Lying, toSheetId: string): Promise<Lying> =>
+const copyTo = (
+  excel: ExcelEntry,
+  { sheetId, shapeId, ...size }: SheetShape,
+  toSheetId: string,
+): Promise<SheetShape> =>
   excel.run(async (context) => {
     const { worksheets } = context.workbook;
     const copy = worksheets.getItem(sheetId).shapes.getItem(shapeId).copyTo(worksheets.getItem(toSheetId));
@@ -89,8 +93,8 @@ const copyTo = (excel: ExcelEntry, { sheetId, shapeId, ...size }: Lying, toSheet
     return { sheetId: toSheetId, shapeId: copy.id, ...size };
   });
 
-/** The selection, at which Excel puts it, may have moved: so it goes to its corner once it is there. */
-const place = (excel: ExcelEntry, { sheetId, shapeId }: Lying, { left, top }: Corner): Promise<void> =>
+/** Moves a shape to its corner: the selection, where Excel inserts it, may have changed. */
+const place = (excel: ExcelEntry, { sheetId, shapeId }: SheetShape, { left, top }: Corner): Promise<void> =>
   excel.run(async (context) => {
     const shape = context.workbook.worksheets.getItem(sheetId).shapes.getItem(shapeId);
     shape.left = left;
@@ -99,8 +103,8 @@ const place = (excel: ExcelEntry, { sheetId, shapeId }: Lying, { left, top }: Co
   });
 
 /**
- * Puts a picture over a sheet's cells. Excel doesn't say which one came of it, so what lay there before tells, and its size:
- * one at a time, then.
+ * Inserts a picture over a sheet's cells. Excel doesn't return the new shape, so it is found by comparing with the shapes before,
+ * and by its size. For that, only one picture is inserted at a time.
  */
 export const putPicture = async (
   excel: ExcelEntry,
@@ -111,13 +115,13 @@ export const putPicture = async (
     width: picture.widthPx * POINTS_PER_PX,
     height: picture.heightPx * POINTS_PER_PX,
   };
-  const before = await readLying(excel);
+  const before = await readShapes(excel);
   const corner = await selectCorner(excel, picture);
   let most = 1;
-  /** What may be the picture; with its copy, where there is one. */
-  const findOurs = async (): Promise<Lying[]> => {
-    const came = (await readLying(excel)).filter((each) => !before.some((other) => isSame(each, other)));
-    return came.length === 1 ? came : came.filter((each) => isNearly(each, size));
+  /** What may be the picture, and its copy if there is one. */
+  const findOurs = async (): Promise<SheetShape[]> => {
+    const added = (await readShapes(excel)).filter((each) => !before.some((other) => isSame(each, other)));
+    return added.length === 1 ? added : added.filter((each) => isNearly(each, size));
   };
   const put = await allOrNothing(
     async () => {
@@ -129,13 +133,13 @@ export const putPicture = async (
       if (isElsewhere) most = 2;
       const ours = isElsewhere ? await copyTo(excel, came, corner.sheetId) : came;
       await place(excel, ours, corner);
-      if (isElsewhere) await takeAway(excel, [came]);
+      if (isElsewhere) await deleteShapes(excel, [came]);
       return ours;
     },
     async () => {
       const ours = await findOurs();
-      if (ours.length <= most) await takeAway(excel, ours);
+      if (ours.length <= most) await deleteShapes(excel, ours);
     },
   );
-  return () => takeAway(excel, [put]);
+  return () => deleteShapes(excel, [put]);
 };

@@ -1,4 +1,4 @@
-/** Does one thing after the other, in the order in which they were asked for. */
+/** Runs actions one after the other, in the order in which they were added. */
 export const newQueue = (): (<T>(act: () => Promise<T>) => Promise<T>) => {
   let last: Promise<unknown> = Promise.resolve();
   return (act) => {

@@ -11,17 +11,17 @@ import { usedRanges } from "../ranges/usedRanges";
 
 const UNKNOWN_NAME = "#NAME?";
 
-/** How a file names our functions, where Excel has opened it before the add-in was there. (To be seen in a real save.) */
+/** How a file names our functions if Excel opened it before the add-in was loaded. (To be checked in a real save.) */
 const AS_SAVED = new RegExp(`_xldudf_${NAMESPACE}_`, "gi");
 const OURS = new RegExp(`\\b${NAMESPACE}\\.|_xldudf_${NAMESPACE}_`, "i");
 
-/** A cell of ours that shows #NAME?: such a workbook was opened before the functions were there. */
+/** A cell with a function of ours that shows #NAME?, because the workbook was opened before the add-in was loaded. */
 interface Lost extends CellAddress {
   readonly sheetId: string;
   readonly formula: string;
 }
 
-/** A used block that Excel takes at once. */
+/** A part of a used range, small enough for one request. */
 interface Slice {
   readonly sheetId: string;
   readonly name: string;
@@ -62,8 +62,8 @@ const lostIn = (excel: ExcelEntry, { sheetId, area }: Slice): Promise<Lost[]> =>
     );
   });
 
-/** Every formula of ours that shows #NAME?, and the sheets whose can't be entered. */
-const lookThrough = async (
+/** Finds every formula of ours that shows #NAME?, and the protected sheets that have some. */
+const findLost = async (
   excel: ExcelEntry,
   { onProgress, signal }: ProgressMonitor,
 ): Promise<{ found: Lost[]; protectedSheets: string[] }> => {
@@ -80,10 +80,11 @@ const lookThrough = async (
   return { found, protectedSheets: [...protectedSheets] };
 };
 
-/** To ask for a cell by itself costs as much as for so many of a block. */
-const ALONE = 5;
+/** Loading a single cell costs as much as this many cells of a block. */
+const SINGLE_CELL_COST = 5;
 
-const groupsOf = <Each extends Lost>(cells: readonly Each[]): Each[][] => grouped(cells, () => ALONE);
+const groupsOf = <Each extends Lost>(cells: readonly Each[]): Each[][] =>
+  grouped(cells, () => SINGLE_CELL_COST);
 
 const rangesOf = ({ workbook }: Excel.RequestContext, cells: readonly Lost[]): Excel.Range[] =>
   cells.map(({ sheetId, row, column }) =>
@@ -92,12 +93,12 @@ const rangesOf = ({ workbook }: Excel.RequestContext, cells: readonly Lost[]): E
 
 const formulaIn = ({ formulas }: Excel.Range): unknown => (formulas as unknown[][])[0]?.[0];
 
-/** A cell whose formula was entered, with the formula as Excel keeps it; undefined until Excel has answered. */
+/** A cell whose formula was entered again, with the formula as Excel keeps it; undefined until Excel has answered. */
 interface Entered extends Lost {
   now?: unknown;
 }
 
-/** Enters the formulas of cells again, but of those that a person has typed into meanwhile; notes each before its turn. */
+/** Enters formulas again, except in cells that a user has edited since. Adds each to `entered` before its turn. */
 const enter = (
   excel: ExcelEntry,
   found: readonly Lost[],
@@ -129,7 +130,7 @@ const enter = (
     }
   });
 
-/** Calculates, and counts those among some cells that show #NAME? even so. */
+/** Recalculates, and counts the cells that still show #NAME?. */
 const countUnknown = (
   excel: ExcelEntry,
   cells: readonly Lost[],
@@ -148,14 +149,14 @@ const countUnknown = (
     return count;
   });
 
-/** Brings formulas back as they were, but where a person has typed since. */
+/** Restores the formulas, except where a user has typed since. */
 const putBack = (excel: ExcelEntry, entered: readonly Entered[]): Promise<void> =>
   excel.run(async (context) => {
     for (const group of groupsOf(entered)) {
       const ranges = rangesOf(context, group);
       for (const range of ranges) range.load("formulas");
       context.workbook.application.suspendScreenUpdatingUntilNextSync();
-      // What was brought back of the group before goes with it.
+      // Carries out the group before, too.
       await context.sync();
       for (const [at, range] of ranges.entries()) {
         const { now, formula } = group[at] as Entered;
@@ -165,7 +166,7 @@ const putBack = (excel: ExcelEntry, entered: readonly Entered[]): Promise<void> 
     await context.sync();
   });
 
-/** A person has typed there: it is neither as it was entered nor as it was before, as after an Undo that failed on its way. */
+/** Refuses where a user has typed: the cell has neither the entered formula nor the one before (as after a failed Undo). */
 const refuseEdits = (excel: ExcelEntry, entered: readonly Entered[]): Promise<void> =>
   excel.run(async (context) => {
     const { worksheets } = context.workbook;
@@ -184,7 +185,7 @@ const refuseEdits = (excel: ExcelEntry, entered: readonly Entered[]): Promise<vo
     refuseChanged(changed);
   });
 
-/** The share of a work that is one half of another. */
+/** Reports progress as one half of a longer run. */
 const halfOf = (run: ProgressMonitor, done: number): ProgressMonitor => ({
   ...run,
   onProgress: (share) => {
@@ -192,9 +193,9 @@ const halfOf = (run: ProgressMonitor, done: number): ProgressMonitor => ({
   },
 });
 
-/** Enters again every formula of ours that shows #NAME?, calculates, and says what came of it. */
+/** Enters every formula of ours that shows #NAME? again, recalculates, and reports the result. */
 export const repair = async (excel: ExcelEntry, run: ProgressMonitor = NO_MONITOR): Promise<Repaired> => {
-  const { found, protectedSheets } = await lookThrough(excel, halfOf(run, 0));
+  const { found, protectedSheets } = await findLost(excel, halfOf(run, 0));
   const entered: Entered[] = [];
   const back = (): Promise<void> => putBack(excel, entered);
   const stillUnknown = await allOrNothing(async () => {

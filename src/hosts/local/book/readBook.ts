@@ -14,7 +14,7 @@ import { PAGE_SETUP } from "../../../workbook/pageSetup";
 import type { Print } from "../../../workbook/plan";
 import type { Book, BookCell, BookRowOrColumn, BookSheet, DropDown } from "../../../xlsx/book/book";
 import { fileStyleIndex } from "../../../xlsx/book/book";
-import { rangeText } from "../../../xlsx/book/a1References";
+import { areaAddress } from "../../../workbook/address";
 import { isFileRule } from "../engine/dropDowns";
 import { definedNamesIn } from "../engine/definedNames";
 import { hasProtection } from "../engine/protection";
@@ -44,7 +44,7 @@ const dropDownsOf = (rules: readonly ISheetDataValidationRule[]): DropDown[] =>
     .map(({ ranges, formula1 }) => ({
       choices: (formula1 ?? "").split(","),
       ranges: ranges.map(({ startRow, startColumn, endRow, endColumn }) =>
-        rangeText({ from: { row: startRow, column: startColumn }, to: { row: endRow, column: endColumn } }),
+        areaAddress({ from: { row: startRow, column: startColumn }, to: { row: endRow, column: endColumn } }),
       ),
     }));
 
@@ -120,7 +120,7 @@ export const readBook = (
       rows: lines(config.rowData, ({ h, ia }) => (ia === BooleanNumber.TRUE ? undefined : h)),
       columns: lines(config.columnData, ({ w }) => w),
       merges: config.mergeData.map(({ startRow, startColumn, endRow, endColumn }) =>
-        rangeText({ from: { row: startRow, column: startColumn }, to: { row: endRow, column: endColumn } }),
+        areaAddress({ from: { row: startRow, column: startColumn }, to: { row: endRow, column: endColumn } }),
       ),
       frozen: { rows: config.freeze.ySplit, columns: config.freeze.xSplit },
       dropDowns: dropDownsOf(rulesOf(sheetId)),
