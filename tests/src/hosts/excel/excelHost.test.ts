@@ -384,7 +384,7 @@ describe("a picture put on one of Excel's sheets", () => {
     const { bid, meanwhile, host } = withChart();
     meanwhile.push(() => bid.shapes.push(fakeShape("their copy", IN_POINTS)));
     await expect(host.putPicture(PICTURE)).rejects.toThrow(
-      /^Another shape .* doesn't say which is the picture: .* was\.$/,
+      /^Another shape .* doesn't say which one is the picture. .* was\.$/,
     );
     expect(idsOn(bid)).toEqual(["their chart", "their copy", "picture 1"]);
   });
