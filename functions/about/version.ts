@@ -11,7 +11,7 @@ export const versionSpec = defineFunction({
   heading: "Version",
   result: TEXT_RESULT,
   formula:
-    "major.minor.patch; what a function is called, takes and means never changes within a major version",
+    "major.minor.patch; the name, parameters and meaning of a function never change within a major version",
   source: "Semantic Versioning 2.0.0, semver.org",
   examples: [{ args: [], result: product.version, from: "package.json" }],
   calculate: () => VERSION,

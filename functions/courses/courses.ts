@@ -4,16 +4,16 @@ import { wholeCount } from "../../shared/rounding";
 import { defineFunction, required } from "../../shared/spec/spec";
 import { feetToInches } from "../../shared/units";
 
-/** Courses that cover a slope, the last one cut to what shows. */
+/** Courses that cover a slope; the last one may be cut. */
 export const courses = (slopeLengthFt: number, exposureIn: number): number =>
   wholeCount(feetToInches(slopeLengthFt) / exposureIn);
 
 export const coursesSpec = defineFunction({
   id: "COURSES",
   concept: "courses",
-  summary: "Courses of shingles from eave to ridge, the last one cut where need be.",
+  summary: "Courses of shingles from eave to ridge; the last one may be cut.",
   parameters: [
-    required("slopeLengthFt", lengthInFeet(), "Up the slope, from the eave to the ridge."),
+    required("slopeLengthFt", lengthInFeet(), "Distance up the slope from the eave to the ridge."),
     required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
   ],
   heading: "Courses",

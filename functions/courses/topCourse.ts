@@ -5,7 +5,7 @@ import { defineFunction, required } from "../../shared/spec/spec";
 import { feetToInches } from "../../shared/units";
 import { courses } from "./courses";
 
-/** Inches of the last course that show: never more than the exposure by rounding. */
+/** Inches of the last course that show; rounding never makes it more than the exposure. */
 export const topCourse = (slopeLengthFt: number, exposureIn: number): number => {
   const slopeIn = feetToInches(slopeLengthFt);
   const count = courses(slopeLengthFt, exposureIn);
@@ -18,7 +18,7 @@ export const topCourseSpec = defineFunction({
   concept: "courses",
   summary: "Inches of the last course that show below the ridge.",
   parameters: [
-    required("slopeLengthFt", lengthInFeet(), "Up the slope, from the eave to the ridge."),
+    required("slopeLengthFt", lengthInFeet(), "Distance up the slope from the eave to the ridge."),
     required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
   ],
   heading: "Top course (in)",

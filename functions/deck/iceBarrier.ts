@@ -7,9 +7,9 @@ import { defineFunction, required } from "../../shared/spec/spec";
 import { rafterFactor } from "../slope/rafterFactor";
 import { lapBelow } from "./lapBelow";
 
-/** IRC R905.1.2: the sheet reaches at least so far inside the exterior wall line, measured level. */
+/** IRC R905.1.2: the sheet reaches at least this far inside the exterior wall line, measured level. */
 const INSIDE_WALL_IN = 24;
-/** IRC R905.1.2, 2015 edition on: from this pitch up also so far from the eave's edge, along the slope. */
+/** IRC R905.1.2, 2015 edition on: from this pitch up, also at least this far from the eave edge along the slope. */
 const STEEP_RISE = 8;
 const STEEP_REACH_IN = 36;
 
@@ -20,7 +20,7 @@ const reachIn = (rise: number, overhangIn: number, wallIn: number): number => {
   return isSteep ? Math.max(insideWall, STEEP_REACH_IN) : insideWall;
 };
 
-/** Courses of sheet from the eave's edge up. */
+/** Courses of sheet from the eave edge up. */
 export const iceBarrier = (
   rise: number,
   overhangIn: number,
@@ -35,22 +35,18 @@ export const iceBarrier = (
 export const iceBarrierSpec = defineFunction({
   id: "ICEBARRIER",
   concept: "deck",
-  summary: "Courses of ice barrier up from an eave, to 24 in inside the wall line. The local code governs.",
+  summary: "Courses of ice barrier from the eave up to 24 in inside the wall line. The local code governs.",
   parameters: [
     required("pitch", pitch(), "Rise on 12."),
-    required("overhangIn", lengthInInches(), "From the wall to the eave's edge, measured level."),
-    required(
-      "wallIn",
-      lengthInInches(),
-      "Thickness of the wall where its inner face is the wall line; else 0.",
-    ),
+    required("overhangIn", lengthInInches(), "Distance from the wall to the eave edge, measured level."),
+    required("wallIn", lengthInInches(), "Wall thickness if the inner face is the wall line; otherwise 0."),
     required("rollWidthIn", lengthInInches({ moreThan: 0 }), "Width of a roll."),
-    required("headLapIn", lengthInInches(), "Course over course."),
+    required("headLapIn", lengthInInches(), "Lap of one course over the next."),
   ],
   heading: "Ice barrier courses",
   result: countOf("courses"),
   formula:
-    "reach = (overhang + wall + 24) × rafter factor, from 8 in 12 up at least 36 in; courses = (reach − head lap) ÷ " +
+    "reach = (overhang + wall + 24) × rafter factor, at least 36 in from 8 in 12 up; courses = (reach − head lap) ÷ " +
     "(roll width − head lap), rounded up",
   source:
     "IRC R905.1.2: 24 in inside the exterior wall line; 2015 edition on: 36 in along the slope from 8 in 12 up. " +
@@ -59,12 +55,12 @@ export const iceBarrierSpec = defineFunction({
     {
       args: [9, 12, 0, 36, 6],
       result: 2,
-      from: "36 in level are 45 in on the slope; two courses reach 66 in",
+      from: "36 in level is 45 in on the slope; two courses reach 66 in",
     },
     {
       args: [9, `4 3/4"`, 0, 36, 6],
       result: 1,
-      from: "28 3/4 in level are 35.9 in on the slope; the code asks for 36",
+      from: "28 3/4 in level is 35.9 in on the slope; the code requires 36",
     },
     { args: [4, 24, 6, 36, 3], result: 2, from: "54 × 1.0541 = 56.9 in; two courses reach 69 in" },
   ],

@@ -5,7 +5,7 @@ import { defineFunction, required } from "../../shared/spec/spec";
 import { feetToInches } from "../../shared/units";
 import { lapBelow } from "./lapBelow";
 
-/** Rolls for one rectangular face, laid in courses from the eave up; a roll that ends goes on in the next. */
+/** Rolls for one rectangular face, laid in courses from the eave up. The next roll continues where one ends. */
 export const underlayment = (
   eaveFt: number,
   slopeLengthFt: number,
@@ -27,19 +27,19 @@ export const underlaymentSpec = defineFunction({
   concept: "deck",
   summary: "Rolls of underlayment for a rectangular roof face, laps and wraps included.",
   parameters: [
-    required("eaveFt", lengthInFeet(), "Along the eave."),
-    required("slopeLengthFt", lengthInFeet(), "Up the slope, from the eave to the ridge."),
+    required("eaveFt", lengthInFeet(), "Length along the eave."),
+    required("slopeLengthFt", lengthInFeet(), "Distance up the slope from the eave to the ridge."),
     required("rollWidthIn", lengthInInches({ moreThan: 0 }), "Width of a roll."),
     required("rollLengthIn", lengthInInches({ moreThan: 0 }), "Length of a roll."),
-    required("headLapIn", lengthInInches(), "Course over course."),
-    required("endLapIn", lengthInInches(), "Roll after roll in a course."),
-    required("wrapIn", lengthInInches(), "Over every edge."),
+    required("headLapIn", lengthInInches(), "Lap of one course over the next."),
+    required("endLapIn", lengthInInches(), "Lap of one roll over the next within a course."),
+    required("wrapIn", lengthInInches(), "Wrap over every edge."),
   ],
   heading: "Underlayment rolls",
   result: countOf("rolls"),
   formula:
     "courses = (slope + 2 × wrap − head lap) ÷ (roll width − head lap), rounded up; rolls = (courses × (eave + 2 × " +
-    "wrap) − end lap) ÷ (roll length − end lap), rounded up. The local code and the maker govern the laps",
+    "wrap) − end lap) ÷ (roll length − end lap), rounded up. The local code and the manufacturer govern the laps",
   source:
     "Navy NAVEDTRA 14045, sample specification: one layer from 4 in 12 up, head lap 2 in, end lap 4 in; 2 in 12 to " +
     "4 in 12 two layers, head lap 19 in. The wrap of at least 1 in is common practice",

@@ -18,9 +18,9 @@ export const bestStartSpec = defineTable({
     { heading: "choices weighed", result: countOf("starts") },
   ],
   formula:
-    "every shift of 1/4 in over one panel × every step of the stagger × left and right, each laid in full with " +
-    "off-cuts re-used; the first of equals",
-  source: "Exhaustive search",
+    "every shift by 1/4 in over one panel × every step of the stagger × left and right, each laid out in full with " +
+    "off-cuts reused; the first one wins a tie",
+  source: "exhaustive search",
   examples: [
     {
       args: [GABLE_30_BY_20, PLAIN_PANEL],
@@ -28,7 +28,7 @@ export const bestStartSpec = defineTable({
         ["start", "warnings", "panels", "cuts", "choices weighed"],
         ["left", 0, 300, 30, 768],
       ],
-      from: "no start opens fewer than 600 sq ft ÷ 2 sq ft; without a shift, one course in four needs no cut; 96 shifts × 4 steps × 2 sides",
+      from: "no start needs fewer panels than 600 sq ft ÷ 2 sq ft; without a shift, one course in four needs no cut; 96 shifts × 4 steps × 2 sides",
     },
   ],
   calculate: (outline, panel, openings = []) => {

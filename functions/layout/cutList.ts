@@ -8,7 +8,7 @@ import { GABLE_4_BY_2, PLAIN_PANEL } from "./layoutExamples";
 import { LAYING_PARAMETERS, PLANE_PARAMETERS, TAPE_PARAMETER } from "./layoutParameters";
 import { tapeText } from "./tapeText";
 
-/** Corners in order around the piece, each inches right and up from the lower left of the box around it. */
+/** The corners in order around the piece, in inches right and up from the lower left of its bounding box. */
 export const shapeText = (rings: readonly Ring[]): string => {
   const corners = rings.flat();
   const leftIn = Math.min(...corners.map(({ xIn }) => xIn));
@@ -33,7 +33,7 @@ const cutRow = (course: number, cut: ListedCut, tape: boolean): Cell[] => [
   ...(tape ? [cut.positionIn, cut.coverIn, cut.blankIn].map(tapeText) : []),
 ];
 
-/** A row a cut piece, in the order of laying. A plane without any has one row that says so. */
+/** One row per cut piece, in the order of laying. A plane with none has one row that says so. */
 const cutRows = ({ courses }: Layout, tape: boolean): Cell[][] => {
   const rows = courses.flatMap(({ course, cuts }) => cuts.map((cut) => cutRow(course, cut, tape)));
   if (rows.length > 0) return rows;
@@ -44,7 +44,7 @@ export const cutListSpec = defineTable({
   id: "CUTLIST",
   concept: "layout",
   summary:
-    "Every piece of a roof face that isn't a whole panel: where it goes, how to mark it, what to cut it from.",
+    "Every piece of a roof face that isn't a whole panel: where it goes, how to mark it, and what to cut it from.",
   parameters: [...PLANE_PARAMETERS, ...LAYING_PARAMETERS, TAPE_PARAMETER],
   columns: [
     { heading: "course", result: countOf("course") },

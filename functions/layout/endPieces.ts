@@ -7,10 +7,10 @@ import type { Layout, ListedCourse, ListedCut } from "./engine/listing";
 import { GABLE_4_BY_2, GABLE_PANEL } from "./layoutExamples";
 import { LAYING_PARAMETERS, PLANE_PARAMETERS } from "./layoutParameters";
 
-/** Pieces closer than this in every measure are marked and cut alike. */
+/** Pieces whose measurements all differ by less than this are cut alike. */
 const ALIKE_IN = 1 / 64;
 
-/** A piece that fills its course is bent at both its ends. */
+/** A piece that fills its course is bent at both ends. */
 type End = "starter" | "closing" | "only piece";
 
 interface EndPiece {
@@ -19,7 +19,7 @@ interface EndPiece {
   readonly course: number;
 }
 
-/** The cut pieces at the ends of a course; a whole panel there needs no work on the ground. */
+/** The cut pieces at the ends of a course. A whole panel there needs no work on the ground. */
 const endsOf = ({ course, cuts, whole }: ListedCourse): EndPiece[] => {
   const last = whole + cuts.length;
   const at = (piece: number, end: End): EndPiece[] =>
@@ -42,7 +42,7 @@ const isSquare = ({ rings }: ListedCut): boolean => {
   );
 };
 
-/** How a piece is to be marked: a slanted one by its corners. */
+/** How to mark a piece; a slanted one by its corners. */
 const shapeOf = (cut: ListedCut): string => (isSquare(cut) ? "" : shapeText(cut.rings));
 
 const areAlike = (a: EndPiece, b: EndPiece): boolean =>
@@ -59,7 +59,7 @@ const groupsOf = (pieces: readonly EndPiece[]): EndPiece[][] =>
       : [...groups, [piece]];
   }, []);
 
-/** Where the bend of a square end is marked; a slant has none, and a piece bent at both ends is marked by its maker. */
+/** Where to mark the bend of a square end. A slant has none; a piece bent at both ends is marked on the job. */
 const bendMark = ({ end, cut }: EndPiece): Cell => {
   const foldIn = cut.blankIn - cut.coverIn;
   return end !== "only piece" && isSquare(cut) && foldIn > ALIKE_IN ? foldIn : "";
@@ -72,7 +72,7 @@ const groupRow = ([first, ...others]: readonly EndPiece[]): Cell[] => {
   return [end, cut.coverIn, bendMark(first), cut.blankIn, courses.length, courses.join(", "), shapeOf(cut)];
 };
 
-/** A row for each starter and each closing piece that differs from the others, starters first. */
+/** One row for each different starter and closing piece, starters first. */
 const endPieceRows = ({ courses }: Layout): Cell[][] => {
   const pieces = courses.flatMap(endsOf);
   const ends: readonly End[] = ["starter", "closing", "only piece"];
@@ -83,8 +83,7 @@ const endPieceRows = ({ courses }: Layout): Cell[][] => {
 export const endPiecesSpec = defineTable({
   id: "ENDPIECES",
   concept: "layout",
-  summary:
-    "The starters and closing pieces of a roof face, alike ones together: what to cut and bend on the ground.",
+  summary: "The starters and closing pieces of a roof face, grouped: what to cut and bend on the ground.",
   parameters: [...PLANE_PARAMETERS, LAYING_PARAMETERS[0]],
   columns: [
     { heading: "end", result: TEXT_RESULT },
@@ -96,7 +95,7 @@ export const endPiecesSpec = defineTable({
     { heading: "shape where slanted (in)", result: TEXT_RESULT },
   ],
   formula:
-    "the first and the last piece of every course; blank = cover + fold at a gable, + slant allowance at a hip or valley",
+    "the first and last pieces of every course; blank = cover + fold at a gable, + slant allowance at a hip or valley",
   source: "common practice, no published source",
   examples: [
     {

@@ -30,7 +30,7 @@ const totalRow = ({ courses, whole, cut, fromOffcuts }: Layout, tape: boolean): 
   return ["total", "", "", "", whole, cut, fromOffcuts, "", inWords, ...(tape ? ["", "", "", ""] : [])];
 };
 
-/** A row a course from the eave up, then the totals. */
+/** One row per course from the eave up, then the totals. */
 const layoutRows = (layout: Layout, tape: boolean): Cell[][] => [
   ...layout.courses.map((course) => courseRow(course, tape)),
   totalRow(layout, tape),
@@ -40,7 +40,7 @@ export const layoutSpec = defineTable({
   id: "LAYOUT",
   concept: "layout",
   summary:
-    "Every course of a roof face: its chalk line, starter, whole and cut panels, closing piece, warnings.",
+    "Every course of a roof face: chalk line, starter, whole and cut panels, closing piece and warnings.",
   parameters: [...PLANE_PARAMETERS, ...LAYING_PARAMETERS, TAPE_PARAMETER],
   columns: [
     { heading: "course", result: countOf("course") },
@@ -58,7 +58,7 @@ export const layoutSpec = defineTable({
     { heading: "closing piece (tape)", result: TEXT_RESULT },
   ],
   formula:
-    "course by course: first joint = fraction of the step × panel width + shift, then a joint every panel width; " +
+    "course by course: first joint = fraction of the step × panel width + shift, then a joint at every panel width; " +
     "blank = cover + fold at a gable, + slant allowance at a hip or valley",
   source: "common practice, no published source",
   examples: [

@@ -27,7 +27,7 @@ export const PLAIN_PANEL = [
   ["exposed height", 12],
 ];
 
-/** The trade's usual gable: a four-course stagger, setback 1 1/2 in, fold 2 1/2 in. */
+/** A usual gable: a four-course stagger, setback 1 1/2 in, fold 2 1/2 in. */
 export const GABLE_PANEL = [
   ...PLAIN_PANEL,
   ["gable setback", 1.5],

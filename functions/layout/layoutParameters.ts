@@ -6,29 +6,33 @@ import { outline } from "../../shared/kinds/outline";
 import { panelBlock } from "../../shared/kinds/panelBlock";
 import { omittable, optional, required } from "../../shared/spec/spec";
 
-/** What every function of a layout asks for: the plane, the panel, and what isn't roof. */
+/** The parameters of every layout function: the plane, the panel, and the openings. */
 export const PLANE_PARAMETERS = [
-  required("outline", outline, "Two columns, x and y in feet on the slope, a row a corner; the eave lowest."),
-  required("panel", panelBlock, "The panel sheet's block: two columns, label and value."),
+  required(
+    "outline",
+    outline,
+    "Two columns, x and y in feet on the slope, one row per corner, with the eave lowest.",
+  ),
+  required("panel", panelBlock, "The block on the Panel sheet: two columns, label and value."),
   omittable(
     "openings",
     openings,
-    "Chimneys, skylights: outlines like the roof's, a blank row between two of them.",
+    "Chimneys and skylights: outlines like that of the roof, with a blank row between them.",
   ),
 ] as const;
 
-/** How a given layout is laid. */
+/** How to lay it out. */
 export const LAYING_PARAMETERS = [
   optional(
     "start",
     layoutStart,
-    "Side to lay from; a shift in inches moves every joint away from it; the eave's step of the stagger: left 3 1/4 from step 2.",
+    "Side to lay from, a shift in inches that moves every joint away from it, and the stagger step at the eave: left 3 1/4 from step 2.",
     DEFAULT_START,
   ),
   optional(
     "reuse",
     flag,
-    "FALSE opens a panel for every piece; TRUE cuts two pieces from one where it can.",
+    "TRUE cuts two pieces from one panel where it can; FALSE uses a new panel for every piece.",
     true,
   ),
 ] as const;

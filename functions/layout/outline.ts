@@ -9,11 +9,11 @@ import type { Outline } from "../../shared/outline";
 const SHAPES = ["rectangle", "triangle", "trapezoid", "parallelogram"] as const;
 type Shape = (typeof SHAPES)[number];
 
-/** The length of the face's top edge; only a trapezoid has one of its own. */
+/** The length of the top edge of the face; only a trapezoid has one of its own. */
 const topOf = (shape: Shape, eaveFt: number, topFt: number | undefined): number => {
   if (shape === "trapezoid") {
     if (topFt === undefined)
-      throw new InputError("top is missing: a trapezoid takes the length of its top edge in ft");
+      throw new InputError("top is missing: a trapezoid needs the length of its top edge in ft");
     return topFt;
   }
   const ownTopFt = shape === "triangle" ? 0 : eaveFt;
@@ -22,18 +22,18 @@ const topOf = (shape: Shape, eaveFt: number, topFt: number | undefined): number 
   return ownTopFt;
 };
 
-/** How far the top edge's left end stands to the right of the eave's. */
+/** How far the left end of the top edge is to the right of the left end of the eave. */
 const leanOf = (shape: Shape, eaveFt: number, topFt: number, leanFt: number | undefined): number => {
   if (shape === "rectangle" && leanFt !== undefined && !isSame(leanFt, 0))
     throw new InputError(`lean must be left out for a rectangle, got ${leanFt}; a parallelogram leans`);
   if (shape === "parallelogram" && leanFt === undefined)
     throw new InputError(
-      "lean is missing: a parallelogram takes the ft by which its top stands to the right of its eave",
+      "lean is missing: a parallelogram needs the distance in ft that its top is to the right of its eave",
     );
   return leanFt ?? (eaveFt - topFt) / 2;
 };
 
-/** The corners of a common face, counterclockwise from the eave's left end, the eave along y = 0. */
+/** The corners of a common face, counterclockwise from the left end of the eave, with the eave along y = 0. */
 export const outline = (
   shape: Shape,
   eaveFt: number,
@@ -56,24 +56,24 @@ export const outline = (
 export const outlineSpec = defineTable({
   id: "OUTLINE",
   concept: "layout",
-  summary: "The corners of a common roof face, in feet on the slope, the eave along y = 0.",
+  summary: "The corners of a common roof face, in feet on the slope, with the eave along y = 0.",
   parameters: [
     required("shape", choice(SHAPES), "rectangle, triangle, trapezoid or parallelogram."),
-    required("eaveFt", lengthInFeet({ moreThan: 0 }), "Along the eave."),
-    required("slopeLengthFt", lengthInFeet({ moreThan: 0 }), "Up the slope, square to the eave."),
-    omittable("topFt", lengthInFeet(), "Along the top edge; a trapezoid needs it."),
+    required("eaveFt", lengthInFeet({ moreThan: 0 }), "Length along the eave."),
+    required("slopeLengthFt", lengthInFeet({ moreThan: 0 }), "Length up the slope, square to the eave."),
+    omittable("topFt", lengthInFeet(), "Length along the top edge; a trapezoid needs it."),
     omittable(
       "leanFt",
       signedLengthInFeet,
-      "From above the eave's left end to the top's left end, to the right; centered if left out.",
+      "How far the left end of the top is to the right of the left end of the eave; centered if left out.",
     ),
   ],
   columns: [
     { heading: "x (ft)", result: FEET_RESULT },
     { heading: "y (ft)", result: FEET_RESULT },
   ],
-  formula: "corners counterclockwise from the eave's left end",
-  source: "Plane geometry",
+  formula: "corners counterclockwise from the left end of the eave",
+  source: "plane geometry",
   examples: [
     {
       args: ["trapezoid", 40, 15, 16],

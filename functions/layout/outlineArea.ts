@@ -10,11 +10,13 @@ export const outlineAreaSpec = defineFunction({
   id: "OUTLINEAREA",
   concept: "layout",
   summary: "Area of a roof face from its corners.",
-  parameters: [required("outline", outline, "Two columns, x and y in feet on the slope, a row a corner.")],
+  parameters: [
+    required("outline", outline, "Two columns, x and y in feet on the slope, one row per corner."),
+  ],
   heading: "Area (sq ft)",
   result: SQ_FT_RESULT,
   formula: "½ |Σ (xᵢ yᵢ₊₁ − xᵢ₊₁ yᵢ)|, the shoelace formula",
-  source: "Plane geometry (Meister 1769, Gauss)",
+  source: "plane geometry (Meister 1769, Gauss)",
   examples: [
     {
       args: [

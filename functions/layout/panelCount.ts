@@ -7,17 +7,17 @@ import { GABLE_30_BY_20, HIP_TRIANGLE, PLAIN_PANEL } from "./layoutExamples";
 export const panelCountSpec = defineFunction({
   id: "PANELCOUNT",
   concept: "layout",
-  summary: "Panels to open for a roof face, each one placed course by course, off-cuts re-used.",
+  summary: "Panels needed for a roof face, placed one by one, course by course, with off-cuts reused.",
   parameters: [...PLANE_PARAMETERS, ...LAYING_PARAMETERS],
   heading: "Panels",
   result: countOf("panels"),
   formula: "whole panels + cut pieces − pieces cut from an off-cut",
-  source: "common practice, no published source; most pieces from off-cuts: maximum matching",
+  source: "common practice, no published source; the most pieces from off-cuts by maximum matching",
   examples: [
     {
       args: [GABLE_30_BY_20, PLAIN_PANEL],
       result: 300,
-      from: "600 sq ft ÷ 2 sq ft: the starters of 12, 18 and 6 in leave what closes another course",
+      from: "600 sq ft ÷ 2 sq ft: the starters of 12, 18 and 6 in leave off-cuts that close another course",
     },
     {
       args: [GABLE_30_BY_20, PLAIN_PANEL, undefined, "left", false],

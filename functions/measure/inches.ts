@@ -3,13 +3,13 @@ import { INCHES_RESULT } from "../../shared/result";
 import { defineFunction, required } from "../../shared/spec/spec";
 import { feetToInches } from "../../shared/units";
 
-/** Any length as decimal inches; a bare number is feet, as everywhere on the roof. */
+/** Any length as decimal inches. A bare number is feet, as in every roof measurement. */
 export const inches = (lengthFt: number): number => feetToInches(lengthFt);
 
 export const inchesSpec = defineFunction({
   id: "INCHES",
   concept: "measure",
-  summary: "Any length as decimal inches. A bare number is taken as feet.",
+  summary: "Any length as decimal inches. A bare number is in feet.",
   parameters: [required("lengthFt", lengthInFeet(), "Feet, or text with its unit.")],
   heading: "Length (in)",
   result: INCHES_RESULT,

@@ -4,19 +4,19 @@ import { writeTape } from "../../shared/lengthText";
 import { TEXT_RESULT } from "../../shared/result";
 import { defineFunction, optional, required } from "../../shared/spec/spec";
 
-/** Marks that tape measures carry. */
+/** Fractions of an inch that tape measures are marked in. */
 const TAPE_MARKS = [1, 2, 4, 8, 16, 32, 64];
 
 export const tapeSpec = defineFunction({
   id: "TAPE",
   concept: "measure",
-  summary: "A length in feet, inches and a fraction, as it is read on a tape.",
+  summary: "A length in feet, inches and a fraction, as read on a tape.",
   parameters: [
     required("lengthFt", lengthInFeet(), "Feet, or text with its unit."),
     optional(
       "denominator",
       numberChoice(TAPE_MARKS),
-      "Marks to the inch; the length is rounded to the nearest.",
+      "Marks per inch; the length is rounded to the nearest mark.",
       16,
     ),
   ],

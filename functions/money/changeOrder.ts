@@ -4,7 +4,7 @@ import { exact, productToCent, sumOfCents } from "../../shared/money";
 import { countOf, MONEY_RESULT, TEXT_RESULT } from "../../shared/result";
 import { defineTable, required } from "../../shared/spec/spec";
 
-/** What a line comes to, to the cent. */
+/** The amount of a line, to the cent. */
 const extended = (line: OrderLine | undefined): number =>
   line ? productToCent(line.quantity, line.price) : 0;
 
@@ -18,8 +18,8 @@ const byItem = (lines: readonly OrderLine[]): ReadonlyMap<string, OrderLine> =>
   new Map(lines.map((line) => [itemKey(line.item), line]));
 
 /**
- * Every item of both orders, those of the first in its order and then what was added, with the change of its quantity and of
- * its amount; the total is the sum of the amounts as they stand there.
+ * Every item of both orders, those of the first in its order and then the added ones, with the change in quantity and
+ * amount. The total is the sum of the amounts shown.
  */
 export const changeOrder = (before: readonly OrderLine[], after: readonly OrderLine[]): Cell[][] => {
   const [then, now] = [byItem(before), byItem(after)];
@@ -47,10 +47,10 @@ export const changeOrder = (before: readonly OrderLine[], after: readonly OrderL
 export const changeOrderSpec = defineTable({
   id: "CHANGEORDER",
   concept: "money",
-  summary: "What changed between two orders, item by item, by how much, and what that comes to.",
+  summary: "What changed between two orders, item by item: by how much, and what it costs.",
   parameters: [
-    required("before", orderLines, "The order that was agreed."),
-    required("after", orderLines, "The order as it is now. Items are matched by name, never by row."),
+    required("before", orderLines, "The order as agreed."),
+    required("after", orderLines, "The order as it is now. Items are matched by name, not by row."),
   ],
   columns: [
     { heading: "item", result: TEXT_RESULT },
@@ -63,7 +63,7 @@ export const changeOrderSpec = defineTable({
     { heading: "amount", result: MONEY_RESULT },
   ],
   formula:
-    "amount = quantity × price after, less quantity × price before, each to the cent, half a cent away from zero; " +
+    "amount = quantity × price after − quantity × price before, each rounded to the cent, half cents away from zero; " +
     "the total is the sum of the amounts",
   source: "arithmetic, in exact decimals",
   examples: [

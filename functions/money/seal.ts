@@ -7,8 +7,8 @@ export const sealSpec = defineFunction({
   id: "SEAL",
   concept: "money",
   summary:
-    "A number that changes when anything in the cells does: an edit shows, but it is no proof against a forger.",
-  parameters: [required("cells", anyCells, "The block to be sealed: numbers, text, TRUE or FALSE, blanks.")],
+    "A number that changes when anything in the cells changes. It reveals edits; it does not stop a forger.",
+  parameters: [required("cells", anyCells, "The cells to seal: numbers, text, TRUE or FALSE, blanks.")],
   heading: "Seal",
   result: { ...countOf(""), numberFormat: "0" },
   formula: "the first 48 bits of the SHA-256 of the cells, written row by row as JSON",
@@ -17,7 +17,7 @@ export const sealSpec = defineFunction({
     {
       args: [[["panels", 94, 73.5]]],
       result: 44964588149420,
-      from: 'SHA-256 of [["panels",94,73.5]], worked out by another program',
+      from: 'SHA-256 of [["panels",94,73.5]], calculated by another program',
     },
     {
       args: [
@@ -27,7 +27,7 @@ export const sealSpec = defineFunction({
         ],
       ],
       result: 47450529917331,
-      from: 'SHA-256 of [["panels",94,73.5],[true,"94",0.3]], worked out by another program',
+      from: 'SHA-256 of [["panels",94,73.5],[true,"94",0.3]], calculated by another program',
     },
   ],
   calculate: sealOf,

@@ -3,7 +3,7 @@ import { countOf } from "../../shared/result";
 import { wholeCount } from "../../shared/rounding";
 import { defineFunction, optional, required } from "../../shared/spec/spec";
 
-/** Whole packs that hold a quantity and an allowance for waste. */
+/** Whole packs that hold a quantity plus an allowance for waste. */
 export const packs = (needed: number, perPack: number, waste: number): number =>
   wholeCount((needed * (1 + waste)) / perPack);
 
@@ -12,9 +12,9 @@ export const packsSpec = defineFunction({
   concept: "orders",
   summary: "Whole packs to order for a quantity.",
   parameters: [
-    required("quantity", quantity(""), "What is needed, in any unit."),
-    required("perPack", quantity("", { moreThan: 0 }), "What one pack holds, in the same unit."),
-    optional("waste", fraction(), "Allowance, as 0.1 or 10%.", 0),
+    required("quantity", quantity(""), "Quantity needed, in any unit."),
+    required("perPack", quantity("", { moreThan: 0 }), "Quantity in one pack, in the same unit."),
+    optional("waste", fraction(), "Allowance for waste, such as 0.1 or 10%.", 0),
   ],
   heading: "Packs",
   result: countOf("packs"),

@@ -3,7 +3,7 @@ import { SQUARES_RESULT } from "../../shared/result";
 import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { SQ_FT_PER_SQUARE } from "../../shared/units";
 
-/** Squares of roofing for an area on the slope, with an allowance for waste. Not rounded. */
+/** Squares of roofing for a sloped area, plus an allowance for waste. Not rounded. */
 export const squares = (areaSqFt: number, waste: number): number =>
   (areaSqFt * (1 + waste)) / SQ_FT_PER_SQUARE;
 
@@ -12,13 +12,13 @@ export const squaresSpec = defineFunction({
   concept: "orders",
   summary: "Squares of roofing, 100 sq ft each, with an allowance for waste.",
   parameters: [
-    required("areaSqFt", quantity("sq ft"), "On the slope."),
-    optional("waste", fraction(), "Allowance, as 0.1 or 10%.", 0),
+    required("areaSqFt", quantity("sq ft"), "Sloped area."),
+    optional("waste", fraction(), "Allowance for waste, such as 0.1 or 10%.", 0),
   ],
   heading: "Squares",
   result: SQUARES_RESULT,
   formula: "area × (1 + waste) ÷ 100",
-  source: "Definition of a square: US Army EN5156 Part C",
+  source: "definition of a square: US Army EN5156 Part C",
   examples: [
     { args: [1600], result: 16, from: "1600 ÷ 100" },
     { args: [1600, "10%"], result: 17.6, from: "1600 × 1.1 ÷ 100" },

@@ -6,7 +6,7 @@ import { defineFunction, required } from "../../shared/spec/spec";
 
 const FIELDS = Object.values(PANEL_FIELDS);
 
-/** One value of the panel's block, checked; no other field is read. What is no number stays as it was typed. */
+/** One value from the panel block, checked. No other field is read. A value that isn't a number stays as typed. */
 export const panelValue = (rows: PanelRows, label: string): number | string => {
   const field = FIELDS.find((each) => each.label === label) as (typeof FIELDS)[number];
   const { cell, value } = readPanelField(field, rows, "panel");
@@ -16,26 +16,26 @@ export const panelValue = (rows: PanelRows, label: string): number | string => {
 export const panelValueSpec = defineFunction({
   id: "PANELVALUE",
   concept: "panel",
-  summary: "One value of the panel sheet's block, checked: lengths in inches, the default where it is blank.",
+  summary: "One value from the panel block, checked. Lengths are in inches; a blank value gives the default.",
   parameters: [
-    required("panel", panelRows, "The panel sheet's block: two columns, label and value."),
+    required("panel", panelRows, "The block on the Panel sheet: two columns, label and value."),
     required(
       "label",
       choice(FIELDS.map((field) => field.label)),
-      "The value's label, such as exposed width.",
+      "Label of the value, such as exposed width.",
     ),
   ],
   heading: "Panel value",
   result: VALUE_RESULT,
-  formula: "the value beside the label, or the label's default where it is blank",
-  source: "The panel's own sheet, filled in from its maker's installation guide",
+  formula: "the value next to the label, or the default for that label if the value is blank",
+  source: "the Panel sheet, filled in from the manufacturer's installation guide",
   examples: [
     { args: [[["exposed width", "2 ft"]], "exposed width"], result: 24, from: "2 ft × 12" },
     { args: [[["exposed width", 24]], "trim clip spacing"], result: 12, from: "the label's default" },
     {
       args: [[["stagger pattern", "1, 1/2"]], "Stagger Pattern"],
       result: "1, 1/2",
-      from: "text stays as it was typed",
+      from: "text stays as typed",
     },
   ],
   calculate: panelValue,

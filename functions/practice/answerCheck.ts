@@ -12,17 +12,17 @@ import { readAnswer, type AnswerReading } from "./readAnswer";
 
 export type Mark = "right" | "near" | "wrong";
 
-/** What a careful hand may be off by, where nothing is said: of a length in inches, and as a share of a number with decimals. */
+/** The default tolerances: for a length in inches, and for a number with decimals as a share of it. */
 const USUAL_TOLERANCE_IN = 1 / 8;
 const USUAL_SHARE = 0.005;
-/** So many tolerances off is still the right way, rounded too early. */
+/** Up to this many tolerances off counts as near: the right method, rounded too early. */
 export const NEAR_TOLERANCES = 4;
 
 const MM_PER_METER = 1000;
-/** Factors between the units that get mixed up. */
+/** Factors between units that are easily mixed up. */
 const UNIT_FACTORS = [INCHES_PER_FOOT, MM_PER_INCH, MM_PER_INCH * INCHES_PER_FOOT, MM_PER_METER, 10];
 
-/** Whether a number is right but for its unit. */
+/** Whether a number is right except for its unit. */
 export const isUnitMixUp = (answer: number, expected: number, tolerance: number): boolean =>
   UNIT_FACTORS.flatMap((factor) => [factor, 1 / factor]).some(
     (factor) => Math.abs(answer - expected * factor) <= tolerance * factor,
@@ -50,7 +50,7 @@ const usualTolerance = (kind: AnswerReading["kind"], expected: number): number =
   return Number.isInteger(expected) ? 0 : USUAL_SHARE * Math.abs(expected);
 };
 
-/** A length without its unit may be meant rightly, but that isn't said. */
+/** A length without its unit may be meant correctly, but it doesn't say so. */
 const lacksUnit = (answer: AnswerReading, expected: AnswerReading): boolean =>
   (answer.kind === "number" && expected.kind === "length") ||
   (answer.kind === "length" && expected.kind === "number");
@@ -83,7 +83,7 @@ const anyAnswer: CellKind<AnswerReading> = {
 
 const TAKES_TOLERANCE = "a number, or a length with its unit such as 1/8 in";
 
-/** In inches where the answer is a length, else in the answer's own unit. */
+/** In inches where the answer is a length, otherwise in the unit of the answer. */
 const anyTolerance: CellKind<number> = {
   shape: "cell",
   takes: TAKES_TOLERANCE,
@@ -99,26 +99,26 @@ const anyTolerance: CellKind<number> = {
 export const answerCheckSpec = defineFunction({
   id: "ANSWERCHECK",
   concept: "practice",
-  summary: "Marks an answer: right, near (rounded too early, or a slip of the unit) or wrong.",
+  summary: "Marks an answer right, near (rounded too early, or a wrong unit) or wrong.",
   parameters: [
-    required("answer", anyAnswer, "What was answered; tape text and pitches are understood."),
-    required("expected", anyAnswer, "What is right."),
+    required("answer", anyAnswer, "The answer; tape text and pitches are understood."),
+    required("expected", anyAnswer, "The right answer."),
     omittable(
       "tolerance",
       anyTolerance,
-      "What it may be off by: a bare number is in inches for a length. Left out: 1/8 in, none for a whole number, 0.5 % else.",
+      "How far off it may be; in inches for a length. If left out: 1/8 in, 0 for a whole number, 0.5% otherwise.",
     ),
   ],
   heading: "Answer check",
   result: TEXT_RESULT,
   formula:
-    "right: off by at most the tolerance; near: by at most four times that, or right but for the unit (a factor of 12, 25.4, 304.8, 10 or 1000, or a length without one); else wrong",
-  source: "own rule",
+    "right: off by at most the tolerance; near: off by at most four times the tolerance, or right except for the unit (a factor of 12, 25.4, 304.8, 10 or 1000, or a length without a unit); otherwise wrong",
+  source: "a rule of Gablewright, no published source",
   examples: [
     { args: [`15' 7 3/4"`, `15' 7 13/16"`], result: "right", from: "1/16 in off, 1/8 in allowed" },
     { args: [`15' 7 1/2"`, `15' 7 13/16"`], result: "near", from: "5/16 in off, within four times 1/8 in" },
-    { args: ["15.65 in", `15' 7 13/16"`], result: "near", from: "15.65 ft are 187.8 in: inches for feet" },
-    { args: [20, 21], result: "wrong", from: "a count is whole" },
+    { args: ["15.65 in", `15' 7 13/16"`], result: "near", from: "15.65 ft is 187.8 in: inches for feet" },
+    { args: [20, 21], result: "wrong", from: "a count must be exact" },
     { args: ["6/12", "6 in 12"], result: "right", from: "the same pitch" },
   ],
   calculate: checkAnswer,

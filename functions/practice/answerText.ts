@@ -1,6 +1,6 @@
 import { tidyText } from "../../shared/amountText";
 
-/** Ways of writing by hand and on other keyboards, and the one that is read. */
+/** Handwritten and keyboard variants, and the form that is read. */
 const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/[´`ʼˈ]/g, "'"],
   [/º/g, "°"],
@@ -13,7 +13,7 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/ ?\b(?:percent|per cent|pct)\.?$/i, "%"],
   // `15', 7"` and `15 ft, 7 in`
   [/(['′’]|ft\.?|feet|foot),\s*(?=\d)/gi, "$1 "],
-  // Feet, inches and a fraction, with no mark at all.
+  // Feet, inches and a fraction, with no unit marks.
   [/^\s*(\d+) (\d+ \d+\/\d+)\s*$/, "$1' $2\""],
   [
     /^\s*(\d+(?:\.\d+)?|\d+[ -]\d+\/\d+)\s*(?:(?:"|in)?\s*(?:over|in|on)|(?:"|in)\s*[:/])\s*12\s*"?\s*$/i,
@@ -27,14 +27,14 @@ const joinThousands = (text: string): string =>
     before.concat(digits.replace(/\s/g, "")),
   );
 
-/** An answer in the one spelling that is read. */
+/** An answer rewritten in the form that is read. */
 export const tidyAnswer = (text: string): string =>
   tidyText(joinThousands(SPELLINGS.reduce((tidied, [from, to]) => tidied.replace(from, to), text)));
 
 const THOUSANDS = /(?<![\d.,])\d{1,3}(?:,\d{3})+(?![\d,])/;
 const DECIMAL_COMMA = /^(\D*\d+),(\d+\D*)$/;
 
-/** What a text with a comma may mean, the likelier first: `1,118` is a thousand and more, or a good one. */
+/** What text with a comma may mean, the likelier first: `1,118` is more than a thousand, or a little more than one. */
 export const commaReadings = (tidy: string): readonly string[] => {
   const [thousands] = THOUSANDS.exec(tidy) ?? [];
   return [

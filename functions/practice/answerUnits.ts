@@ -8,12 +8,12 @@ const AREA_UNITS: readonly (readonly [RegExp, number])[] = [
   [/^squares?$/, SQ_FT_PER_SQUARE],
 ];
 
-/** Square feet in one of an area's units; undefined: it is none. */
+/** Square feet in one unit of area; undefined if it isn't a unit of area. */
 const sqFtPer = (unit: string): number | undefined => AREA_UNITS.find(([pattern]) => pattern.test(unit))?.[1];
 
 const singular = (unit: string): string => unit.replace(/s$/, "");
 
-/** What a number of `unit` is in `wanted`; undefined where it can't be said. A number alone is of any unit. */
+/** Converts a number from `unit` to `wanted`; undefined if the units don't match. A number alone matches any unit. */
 export const inUnit = (number: number, unit: string, wanted: string): number | undefined => {
   if (unit === "" || wanted === "" || singular(unit) === singular(wanted)) return number;
   const [from, to] = [sqFtPer(unit), sqFtPer(wanted)];

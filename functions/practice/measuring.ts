@@ -14,27 +14,27 @@ import type { Random } from "./random";
 export const UNITS = ["feet and inches", "metric"] as const;
 export type Units = (typeof UNITS)[number];
 
-/** How a class measures: what is drawn can be read on its tape, and is written as its tape shows it. */
+/** How a class measures: drawn lengths can be read on its tape, and are written as the tape shows them. */
 export interface Measuring {
   readonly units: Units;
-  /** A length on the tape's marks, in inches; the bounds are about these feet. */
+  /** A length on a mark of the tape, in inches, between about these feet. */
   drawLengthIn(random: Random, leastFt: number, mostFt: number): number;
-  /** One of some lengths that are usual: in inches where the tape is in inches, else in mm. Answers in inches. */
+  /** One of some usual lengths: in inches where the tape is in inches, otherwise in mm. Returns inches. */
   pickIn(random: Random, inches: readonly [number, ...number[]], mm: readonly [number, ...number[]]): number;
   drawRise(random: Random): number;
   /** `14' 6 1/2"`, or `4430 mm`. */
   write(lengthIn: number): string;
-  /** Of panels and trim: `22 1/2"`, or `570 mm`. */
+  /** For panels and trim: `22 1/2"`, or `570 mm`. */
   writeSmall(lengthIn: number): string;
   /** `6 in 12`, or `25°`. */
   writePitch(rise: number): string;
 }
 
 const SIXTEENTHS = 16;
-/** Between two marks that a class of this level reads. */
+/** The distance between two marks that a class of this level reads. */
 const STEP_IN: Readonly<Record<Level, number>> = { "first hour": 1, "half day": 1 / 4, "full roof": 1 / 16 };
 const STEP_MM: Readonly<Record<Level, number>> = { "first hour": 50, "half day": 5, "full roof": 1 };
-/** Where a length is only about so long, a foot is so many mm. */
+/** Millimeters per foot where a length is only approximate. */
 const MM_FOR_A_FOOT = 300;
 
 const RISES: Readonly<Record<Level, readonly [number, ...number[]]>> = {

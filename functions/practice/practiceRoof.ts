@@ -10,12 +10,12 @@ import { LEVELS, type Level } from "./level";
 import { measuringOf, UNITS, type Measuring, type Units } from "./measuring";
 import { randomOf, type Random } from "./random";
 
-/** A gable roof to practice on, all that a person would measure or read off the maker's guide. Lengths in inches. */
+/** A gable roof to practice on: everything to measure or to read in the manufacturer's guide. Lengths in inches. */
 export interface PracticeRoof {
   readonly buildingLengthIn: number;
   readonly buildingWidthIn: number;
   readonly rise: number;
-  /** At the eaves and at the gables, level. */
+  /** At the eaves and gables, measured level. */
   readonly overhangIn: number;
   readonly exposedWidthIn: number;
   readonly exposedHeightIn: number;
@@ -26,7 +26,7 @@ export interface PracticeRoof {
   readonly clipSpacingIn: number;
 }
 
-/** The shingle and trim of a practice problem: sizes made up, usual ones for both tapes. */
+/** The shingle and trim of a practice problem: made-up but usual sizes for both tapes. */
 export const drawShingle = (
   random: Random,
   { pickIn }: Measuring,
@@ -48,7 +48,7 @@ export const drawRoof = (random: Random, measuring: Measuring): PracticeRoof => 
   ...drawShingle(random, measuring),
 });
 
-/** The roof of a seed as labels and values. The shingle's labels are the panel sheet's, so functions read the block as a panel. */
+/** The roof of a seed as labels and values. The shingle has the labels of the Panel sheet, so functions read the block as a panel. */
 const practiceRoof = (seed: string, level: Level, units: Units): Cell[][] => {
   const measuring = measuringOf(units, level);
   const { write, writeSmall, writePitch } = measuring;
@@ -70,7 +70,7 @@ const practiceRoof = (seed: string, level: Level, units: Units): Cell[][] => {
 
 const LONGEST_SEED = 64;
 
-/** A number or a word; the same one gives the same roof. */
+/** A number or a word. The same seed gives the same roof. */
 const seed: CellKind<string> = {
   shape: "cell",
   takes: "a number or a word",
@@ -88,15 +88,15 @@ export const practiceRoofSpec = defineTable({
   summary: "A gable roof to practice on, made up from a seed: the same seed gives the same roof.",
   parameters: [
     required("seed", seed, "Any number or word."),
-    optional("level", choice(LEVELS), "How fine the measures are.", "half day"),
-    optional("units", choice(UNITS), "Of the tape.", "feet and inches"),
+    optional("level", choice(LEVELS), "How fine the measurements are.", "half day"),
+    optional("units", choice(UNITS), "Units of the tape.", "feet and inches"),
   ],
   columns: [
     { heading: "label", result: TEXT_RESULT },
     { heading: "value", result: TEXT_RESULT },
   ],
   formula:
-    "each value drawn in turn: lengths on the marks that the level reads (1 in, 1/4 in, 1/16 in; 50, 5, 1 mm), all others from usual values",
+    "each value is drawn in turn: lengths on marks of the level (1 in, 1/4 in, 1/16 in; 50, 5, 1 mm), all others from usual values",
   source: "made up; draws by FNV-1a of the seed and Mulberry32",
   examples: [
     {
@@ -115,7 +115,7 @@ export const practiceRoofSpec = defineTable({
         ["trim lap", `3"`],
         ["trim clip spacing", `16"`],
       ],
-      from: "the same draws, worked out by a program of its own in another language",
+      from: "the same draws, by an independent program in another language",
     },
   ],
   calculate: practiceRoof,

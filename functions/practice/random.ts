@@ -3,9 +3,9 @@ const FNV_PRIME = 16_777_619;
 const WEYL_STEP = 0x6d2b79f5;
 const TWO_TO_32 = 4_294_967_296;
 
-/** Chance that comes out the same every time: from the same seed the same draws, in the same order, on every machine. */
+/** Repeatable random draws: the same seed gives the same draws, in the same order, on every machine. */
 export interface Random {
-  /** A whole number from `least` to `most`, both included. */
+  /** A whole number from `least` to `most`, inclusive. */
   whole(least: number, most: number): number;
   pick<T>(list: readonly [T, ...T[]]): T;
 }
@@ -18,8 +18,8 @@ const hash = (text: string): number => {
 };
 
 /**
- * Mulberry32, in whole numbers of 32 bits. A class must come out the same years later, so these few lines are our own: a
- * library's next version may draw otherwise.
+ * Mulberry32, in 32-bit integers. A class must come out the same years later, so these lines are our own: the next
+ * version of a library may draw differently.
  */
 export const randomOf = (seed: string): Random => {
   let state = hash(seed);

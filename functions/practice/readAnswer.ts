@@ -6,11 +6,11 @@ import { commaReadings, tidyAnswer } from "./answerText";
 interface NumberReading {
   readonly kind: "number";
   readonly number: number;
-  /** As it was written: `sq ft`, `packs`; "" where none was. */
+  /** As written: `sq ft`, `packs`; "" where there was none. */
   readonly unit: string;
 }
 
-/** What a person answered: a length that names its unit, a pitch that names its form, a number, or words. */
+/** An answer: a length with its unit, a pitch in a form of its own, a number, or words. */
 export type AnswerReading =
   | { readonly kind: "length"; readonly inches: number }
   | { readonly kind: "pitch"; readonly rise: number }
@@ -24,7 +24,7 @@ const INCHES_PER_YARD = 36;
 const AMOUNT = String.raw`(\d+(?:\.\d*)?|\.\d+)`;
 const YARDS = new RegExp(`^${AMOUNT} ?(?:yd|yard)s?\\.?$`);
 const WITH_UNIT = new RegExp(`^([+-]?) ?${AMOUNT}(?: ?([a-z²][a-z²2^. ]*))?$`);
-/** `$`, `usd` or neither around the number; a minus before or after it, or brackets for one. */
+/** `$`, `usd` or neither around the number; a minus before or after it, or parentheses instead. */
 const CREDIT = new RegExp(`^(?:\\((.+)\\)|(.*\\d)-)$`);
 const CURRENCY = new RegExp(`^([+-]?) ?(?:\\$|usd|us\\$) ?([+-]?) ?${AMOUNT}$`);
 
@@ -37,7 +37,7 @@ const readMoney = (text: string): NumberReading | undefined => {
     : { kind: "number", number: numberOf(sign || signAfter, digits), unit: MONEY };
 };
 
-/** A number with whatever unit stands after it; a length's own marks have been looked for before. */
+/** A number with any unit after it. Feet and inch marks were tried before. */
 const readNumber = (text: string): NumberReading | undefined => {
   const [, inBrackets, beforeMinus] = CREDIT.exec(text) ?? [];
   const credit = inBrackets ?? beforeMinus;
@@ -51,7 +51,7 @@ const readNumber = (text: string): NumberReading | undefined => {
   return { kind: "number", number: numberOf(sign, digits), unit: isMoney ? MONEY : unit };
 };
 
-/** `6/12` is a pitch before it is a half. */
+/** `6/12` is read as a pitch first, then as a half. */
 const NAMES_ITS_PITCH = /(?:(?::|\/| in | on ) ?12|°|degrees|deg\.?|%)$/;
 
 const readOne = (text: string): AnswerReading | undefined => {
@@ -64,12 +64,12 @@ const readOne = (text: string): AnswerReading | undefined => {
   return yards === undefined ? readNumber(text) : { kind: "length", inches: Number(yards) * INCHES_PER_YARD };
 };
 
-/** All that an answer may mean, the likeliest first: a comma may part thousands or decimals. */
+/** Everything that an answer may mean, the likeliest first: a comma may separate thousands or decimals. */
 export const answerReadings = (cell: Filled): readonly [AnswerReading, ...AnswerReading[]] => {
   if (typeof cell === "number") return [{ kind: "number", number: cell, unit: "" }];
   const tidy = tidyAnswer(String(cell));
   const [first, ...more] = commaReadings(tidy).flatMap((text) => readOne(text) ?? []);
-  // A text too long to be a measure is tidied to nothing, and stands as it is.
+  // Text too long for a measurement tidies to nothing, and is kept as typed.
   return first ? [first, ...more] : [{ kind: "words", words: tidy || String(cell) }];
 };
 

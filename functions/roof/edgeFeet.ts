@@ -4,7 +4,7 @@ import { trueLengthFt } from "./roofMeasures";
 import type { EdgeKind, Roof } from "./roofParts";
 import { EDGE, FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 
-/** True length of all edges of one kind; 0 where there is none. */
+/** Total true length, in feet, of all edges of one kind; 0 where there are none. */
 export const edgeFeet = ({ edges }: Roof, kind: EdgeKind): number =>
   edges.filter((edge) => edge.kind === kind).reduce((sum, edge) => sum + trueLengthFt(edge), 0);
 
@@ -20,8 +20,7 @@ const L_SHAPE = [
 export const edgeFeetSpec = defineFunction({
   id: "EDGEFEET",
   concept: "roof",
-  summary:
-    "Feet of all the eaves, rakes, ridges, hips, valleys or pitch breaks of the roof over a footprint.",
+  summary: "Total feet of eave, rake, ridge, hip, valley or pitch break on the roof over a footprint.",
   parameters: [FOOTPRINT, PITCH, EDGE, GABLES, OVERHANG, RAKE_OVERHANG],
   heading: "Edges (ft)",
   result: FEET_RESULT,

@@ -5,7 +5,7 @@ import { trueLengthFt } from "./roofMeasures";
 import type { EdgeKind, Roof } from "./roofParts";
 import { EDGE, FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 
-/** True lengths of the edges of one kind, a row each; one row of 0 where there is none. */
+/** The true length, in feet, of each edge of one kind, one row per edge; one row of 0 where there are none. */
 export const edgeLengths = ({ edges }: Roof, kind: EdgeKind): Cell[][] => {
   const lengths = edges.filter((edge) => edge.kind === kind).map((edge) => [trueLengthFt(edge)]);
   return lengths.length === 0 ? [[0]] : lengths;
@@ -21,10 +21,10 @@ const RECTANGLE = [
 export const edgeLengthsSpec = defineTable({
   id: "EDGELENGTHS",
   concept: "roof",
-  summary: "The true length of each edge of one kind of the roof over a footprint, to cut trim for.",
+  summary: "The true length of each edge of one kind on the roof over a footprint, for cutting trim.",
   parameters: [FOOTPRINT, PITCH, EDGE, GABLES, OVERHANG, RAKE_OVERHANG],
   columns: [{ heading: "true length (ft)", result: FEET_RESULT }],
-  formula: "true length = √(plan length² + rise²), in ROOFEDGES' order; 0 where there is none",
+  formula: "true length = √(plan length² + rise²), in the order of ROOFEDGES; 0 where there are none",
   source: "Aichholzer and Aurenhammer 1996; Eppstein and Erickson 1999; plane geometry",
   examples: [
     {

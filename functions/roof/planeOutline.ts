@@ -7,11 +7,10 @@ import { faceOutline } from "./roofMeasures";
 import type { Roof } from "./roofParts";
 import { FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 
-/** The outline of one plane on its own face. */
+/** The outline of one plane on its sloped face. */
 export const planeOutline = ({ planes }: Roof, number: number): Outline => {
   const plane = planes[number - 1];
-  if (!plane)
-    throw new InputError(`plane must be one of the roof's planes, 1 to ${planes.length}, got ${number}`);
+  if (!plane) throw new InputError(`plane must be a plane of the roof, 1 to ${planes.length}, got ${number}`);
   return faceOutline(plane);
 };
 
@@ -19,11 +18,11 @@ export const planeOutlineSpec = defineTable({
   id: "PLANEOUTLINE",
   concept: "roof",
   summary:
-    "The corners of one plane of the roof over a footprint, in feet on the slope, the eave along y = 0.",
+    "The corners of one plane of the roof over a footprint, in feet on the slope, with the eave along y = 0.",
   parameters: [
     FOOTPRINT,
     PITCH,
-    required("plane", count(), "The plane's number in the table of planes."),
+    required("plane", count(), "Number of the plane in the ROOFPLANES table."),
     GABLES,
     OVERHANG,
     RAKE_OVERHANG,
@@ -33,7 +32,7 @@ export const planeOutlineSpec = defineTable({
     { heading: "y (ft)", result: FEET_RESULT },
   ],
   formula: "the plane laid flat, corners counterclockwise from the left end of its lowest edge",
-  source: "Plane geometry",
+  source: "plane geometry",
   examples: [
     {
       args: [
@@ -53,7 +52,7 @@ export const planeOutlineSpec = defineTable({
         [28, 15],
         [12, 15],
       ],
-      from: "the long side of a hip roof: 12 ft of run is 15 ft of slope at 9 in 12",
+      from: "the long side of a hip roof: 12 ft of run is 15 ft up the slope at 9 in 12",
     },
   ],
   calculate: (corners, pitches, plane, gables, overhangsFt, rakeOverhangsFt) =>

@@ -5,7 +5,7 @@ import { bendDegrees, planLengthFt, riseFt, trueLengthFt } from "./roofMeasures"
 import type { Roof } from "./roofParts";
 import { FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 
-/** A row an edge; an edge of the roof has no other plane and no bend. */
+/** One row per edge. At the outer edge of the roof there is no other plane and no bend. */
 export const roofEdges = ({ edges }: Roof): Cell[][] =>
   edges.map((edge, index) => [
     index + 1,
@@ -21,8 +21,7 @@ export const roofEdges = ({ edges }: Roof): Cell[][] =>
 export const roofEdgesSpec = defineTable({
   id: "ROOFEDGES",
   concept: "roof",
-  summary:
-    "The eaves, rakes, ridges, hips and valleys of the roof over a footprint, with their true lengths.",
+  summary: "Every eave, rake, ridge, hip and valley of the roof over a footprint, with its true length.",
   parameters: [FOOTPRINT, PITCH, GABLES, OVERHANG, RAKE_OVERHANG],
   columns: [
     { heading: "edge", result: countOf("") },
@@ -34,7 +33,7 @@ export const roofEdgesSpec = defineTable({
     { heading: "rise (ft)", result: FEET_RESULT },
     { heading: "bend (degrees)", result: DEGREES_RESULT },
   ],
-  formula: "true length = √(plan length² + rise²); bend = angle between the two planes' normals",
+  formula: "true length = √(plan length² + rise²); bend = angle between the normals of the two planes",
   source: "Aichholzer and Aurenhammer 1996; Eppstein and Erickson 1999; solid geometry",
   examples: [
     {

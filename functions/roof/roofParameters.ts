@@ -12,19 +12,19 @@ import { roofOver } from "./roof";
 import { EDGE_KINDS, type Roof } from "./roofParts";
 import type { SideBuild } from "./roofSides";
 
-/** A plane flatter than 1/4 in 12 is a flat roof: its ridges run off across the plan. */
+/** A plane flatter than 1/4 in 12 is a flat roof, and its ridges run far across the plan. */
 const FLATTEST_PITCH = 0.25;
 
-/** The parameters that say which roof it is, the same in every function that reads one. */
+/** The parameters that describe a roof, the same in every function that takes one. */
 export const FOOTPRINT = required(
   "footprint",
   footprint,
-  "Corners of the wall lines on plan, in order around; side 1 runs from corner 1 to corner 2.",
+  "Corners of the wall lines on plan, in order around the building; side 1 runs from corner 1 to corner 2.",
 );
 export const PITCH = required(
   "pitch",
   perSide(pitch({ atLeast: FLATTEST_PITCH })),
-  "Rise on 12: one for all, or a column of one a side (a gable's may be blank).",
+  "Rise on 12: one for all sides, or a column with one per side (blank for a gable).",
 );
 export const EDGE = required(
   "edge",
@@ -35,16 +35,16 @@ export const GABLES = omittable("gables", sideNumbers, "Numbers of the sides tha
 export const OVERHANG = optional(
   "overhangFt",
   perSide(lengthInFeet()),
-  "Level, past the walls: one for all, or one a side.",
+  "Level distance past the walls: one for all sides, or one per side.",
   0,
 );
 export const RAKE_OVERHANG = omittable(
   "rakeOverhangFt",
   perSide(lengthInFeet()),
-  "Level, past the gables: one for all, or one a side; the overhang if left out.",
+  "Level distance past the gable walls: one for all sides, or one per side; the overhang if left out.",
 );
 
-/** What holds on one side. A list may run on past the sides with blank cells. */
+/** The value for one side. A list may go on past the last side with blank cells. */
 const valueOn = (values: PerSide, side: number, sides: number, label: string): number => {
   const last = values.findLastIndex((value) => value !== undefined) + 1;
   const isList = values.length > 1;
@@ -66,7 +66,7 @@ const sideBuilds = (
 ): SideBuild[] => {
   const strayGable = gables.find((gable) => gable > sides);
   if (strayGable !== undefined)
-    throw new InputError(`gables must be numbers of sides, 1 to ${sides}, got ${strayGable}`);
+    throw new InputError(`gables must be side numbers from 1 to ${sides}, got ${strayGable}`);
   return Array.from({ length: sides }, (_, index): SideBuild => {
     const side = index + 1;
     return gables.includes(side)
@@ -83,7 +83,7 @@ const sideBuilds = (
   });
 };
 
-/** Roofs that a workbook may hold side by side, and the one before an edit. */
+/** Enough for the roofs of a workbook, and for the one before an edit. */
 const ROOFS_REMEMBERED = 8;
 
 /** The roof that a function's parameters describe. */

@@ -16,7 +16,7 @@ import { planAreaSqFt, slopedAreaSqFt, slopeLengthFt, trueLengthFt } from "./roo
 import type { Roof } from "./roofParts";
 import { FOOTPRINT, GABLES, OVERHANG, PITCH, RAKE_OVERHANG, roofOf } from "./roofParameters";
 
-/** The sides that a plane stands on: a number, or text where several stand in line. */
+/** The sides that carry a plane: a number, or text where several sides are in line. */
 const sidesInWords = (numbers: readonly number[]): Cell =>
   numbers.length === 1 ? (numbers[0] ?? null) : numbers.join(", ");
 
@@ -25,7 +25,7 @@ const eaveFt = ({ edges }: Roof, plane: number): number =>
     .filter((edge) => edge.kind === "eave" && edge.plane.number === plane)
     .reduce((sum, edge) => sum + trueLengthFt(edge), 0);
 
-/** A row a plane. */
+/** One row per plane. */
 export const roofPlanes = (roof: Roof, panel: LaidPanel | undefined): Cell[][] =>
   roof.planes.map((plane) => [
     plane.number,
@@ -49,7 +49,7 @@ export const roofPlanesSpec = defineTable({
     GABLES,
     OVERHANG,
     RAKE_OVERHANG,
-    omittable("panel", panelBlock, "The panel sheet's block, for the count of courses."),
+    omittable("panel", panelBlock, "The block on the Panel sheet; needed for the number of courses."),
   ],
   columns: [
     { heading: "plane", result: countOf("") },

@@ -10,7 +10,7 @@ import { pitchAngle } from "./pitchAngle";
 
 const STEEPEST_DEGREES = pitchAngle(STEEPEST_PITCH);
 
-/** Rise on 12: 12 tan(degrees). The steepest pitch comes back exactly, so that every other function takes it. */
+/** Rise on 12: 12 tan(degrees). The steepest pitch comes back exactly, so that every other function accepts it. */
 export const anglePitch = (angleDegrees: number): number => {
   if (angleDegrees < STEEPEST_DEGREES)
     return Math.min(STEEPEST_PITCH, PITCH_RUN * Math.tan(toRadians(angleDegrees)));
@@ -23,12 +23,12 @@ export const anglePitch = (angleDegrees: number): number => {
 export const anglePitchSpec = defineFunction({
   id: "ANGLEPITCH",
   concept: "slope",
-  summary: "Degrees above level as a pitch, the rise on 12.",
+  summary: "An angle in degrees above level as a pitch: the rise on a run of 12.",
   parameters: [required("angleDegrees", degrees({ atLeast: 0 }), "Degrees above level.")],
   heading: "Pitch (in 12)",
   result: RISE_RESULT,
   formula: "12 × tan(degrees)",
-  source: "Trigonometry of the right triangle",
+  source: "right-triangle trigonometry",
   examples: [
     { args: [45], result: 12, from: "rise equals run" },
     { args: ["26.565051177°"], result: 6, from: "atan(6 ÷ 12) = 26.565051177°" },

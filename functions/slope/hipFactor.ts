@@ -6,12 +6,12 @@ import { PITCH_RUN } from "../../shared/units";
 
 /**
  * How far a hip or valley runs along the first plane's eave for each unit of run up that plane, seen from above.
- * At a square corner both planes reach the same height where the runs stand as the pitches do, so it is p/q.
+ * At a square corner both planes reach the same height where their runs are inversely proportional to their pitches: p/q.
  */
 export const alongEavePerRun = (rise: number, otherRise: number): number => {
   if (rise === otherRise) return 1;
   if (otherRise === 0)
-    throw new InputError("otherPitch must be more than 0 in 12 where the pitches differ, got 0");
+    throw new InputError("otherPitch must be more than 0 in 12 if the pitches differ, got 0");
   return rise / otherRise;
 };
 
@@ -25,13 +25,13 @@ export const hipFactor = (rise: number, otherRise = rise): number =>
 export const hipFactorSpec = defineFunction({
   id: "HIPFACTOR",
   concept: "slope",
-  summary: "Hip or valley length for each unit of common run, at a square corner.",
+  summary: "Length of a hip or valley per unit of common rafter run, at a square corner.",
   parameters: [
     required("pitch", pitch(), "Rise on 12 of the plane whose run is measured."),
     omittable(
       "otherPitch",
       pitch(),
-      "Rise on 12 of the plane beyond the hip or valley; the same if left out.",
+      "Rise on 12 of the plane across the hip or valley; the same if left out.",
     ),
   ],
   heading: "Hip factor",
@@ -40,7 +40,7 @@ export const hipFactorSpec = defineFunction({
   source: "I. S. Griffith, Carpentry (1916), sections 20 and 23: unit length times the common run",
   examples: [
     { args: [6], result: 1.5, from: "√(2 + 0.25)" },
-    { args: [12], result: Math.sqrt(3), from: "a cube's diagonal" },
+    { args: [12], result: Math.sqrt(3), from: "the diagonal of a cube" },
     { args: [6, 12], result: Math.sqrt(1.5), from: "√(1 + 0.5² + 0.5²)" },
   ],
   calculate: hipFactor,

@@ -11,11 +11,15 @@ export const hipLength = (runFt: number, rise: number, otherRise?: number): numb
 export const hipLengthSpec = defineFunction({
   id: "HIPLENGTH",
   concept: "slope",
-  summary: "True length of a hip or valley, from the level run of the common rafter beside it.",
+  summary: "True length of a hip or valley, from the level run of the common rafter next to it.",
   parameters: [
     required("runFt", lengthInFeet(), "Level run of the common rafter, not of the hip."),
     required("pitch", pitch(), "Rise on 12 of the plane whose run is measured."),
-    omittable("otherPitch", pitch(), "Rise on 12 of the plane beyond; the same if left out."),
+    omittable(
+      "otherPitch",
+      pitch(),
+      "Rise on 12 of the plane across the hip or valley; the same if left out.",
+    ),
   ],
   heading: "Hip (ft)",
   result: FEET_RESULT,
@@ -23,7 +27,7 @@ export const hipLengthSpec = defineFunction({
   source: "I. S. Griffith, Carpentry (1916), section 23: unit length times the common run",
   examples: [
     { args: [12, 6], result: 18, from: "12 × 1.5" },
-    { args: [10, 12], result: 10 * Math.sqrt(3), from: "a cube's diagonal" },
+    { args: [10, 12], result: 10 * Math.sqrt(3), from: "the diagonal of a cube" },
   ],
   calculate: hipLength,
 });

@@ -3,7 +3,7 @@ import { DEGREES_RESULT } from "../../shared/result";
 import { defineFunction, required } from "../../shared/spec/spec";
 import { PITCH_RUN, toDegrees } from "../../shared/units";
 
-/** The slope's angle above level, in radians. */
+/** The angle of a pitch above level, in radians. */
 export const slopeRadians = (rise: number): number => Math.atan(rise / PITCH_RUN);
 
 /** Degrees above level: atan(rise / 12). */
@@ -12,12 +12,12 @@ export const pitchAngle = (rise: number): number => toDegrees(slopeRadians(rise)
 export const pitchAngleSpec = defineFunction({
   id: "PITCHANGLE",
   concept: "slope",
-  summary: "A pitch as degrees above level.",
+  summary: "The angle of a pitch, in degrees above level.",
   parameters: [required("pitch", pitch(), "Rise on 12.")],
   heading: "Pitch (degrees)",
   result: DEGREES_RESULT,
   formula: "atan(rise ÷ 12)",
-  source: "Trigonometry of the right triangle",
+  source: "right-triangle trigonometry",
   examples: [
     { args: ["50%"], result: 26.565051177, from: "atan 0.5" },
     { args: [12], result: 45, from: "rise equals run" },

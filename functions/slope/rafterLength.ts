@@ -11,11 +11,11 @@ export const rafterLength = (runFt: number, rise: number, overhangFt: number): n
 export const rafterLengthSpec = defineFunction({
   id: "RAFTERLENGTH",
   concept: "slope",
-  summary: "Length up the slope from a level run, with the overhang.",
+  summary: "Length up the slope, from a level run and overhang.",
   parameters: [
-    required("runFt", lengthInFeet(), "Level, from the wall line to below the ridge."),
+    required("runFt", lengthInFeet(), "Level distance from the wall line to below the ridge."),
     required("pitch", pitch(), "Rise on 12."),
-    optional("overhangFt", lengthInFeet(), "Level, from the wall line out to the eave.", 0),
+    optional("overhangFt", lengthInFeet(), "Level distance from the wall line out to the eave.", 0),
   ],
   heading: "Slope length (ft)",
   result: FEET_RESULT,

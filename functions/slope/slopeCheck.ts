@@ -7,7 +7,7 @@ import { defineFunction, required } from "../../shared/spec/spec";
 /** A roof steeper than this is "steep" in 29 CFR 1926.500(b). */
 const STEEP_ABOVE = 4;
 
-/** Whether a pitch may take the shingle at all, and whether the roof counts as steep for those who work on it. */
+/** Whether a pitch meets the minimum for the shingle, and whether the roof counts as steep for the people working on it. */
 export const slopeCheck = (rise: number, minimumRise: number): string => {
   const isBelow = rise < minimumRise && !isSame(rise, minimumRise);
   const isSteep = rise > STEEP_ABOVE && !isSame(rise, STEEP_ABOVE);
@@ -19,15 +19,16 @@ export const slopeCheck = (rise: number, minimumRise: number): string => {
 export const slopeCheckSpec = defineFunction({
   id: "SLOPECHECK",
   concept: "slope",
-  summary: "Whether a pitch is below the shingle's minimum, and whether the roof is steep to work on.",
+  summary:
+    "Whether a pitch is below the minimum for the shingle, and whether the roof counts as steep to work on.",
   parameters: [
     required("pitch", pitch(), "Rise on 12."),
-    required("minimum", pitch(), "Least pitch that the maker allows."),
+    required("minimum", pitch(), "Lowest pitch that the manufacturer allows."),
   ],
   heading: "Pitch check",
   result: TEXT_RESULT,
   formula: "pitch < minimum; pitch > 4 in 12",
-  source: "29 CFR 1926.500(b), low slope and steep roofs; the minimum is the maker's",
+  source: "29 CFR 1926.500(b), low slope and steep roofs; the minimum is the manufacturer's",
   examples: [
     { args: [2, 3], result: "below the minimum of 3 in 12", from: "2 < 3" },
     { args: [4, 3], result: "at or above the minimum of 3 in 12", from: "4 in 12 is not over 4 in 12" },

@@ -4,6 +4,6 @@ import { optional } from "../../shared/spec/spec";
 export const PATTERN_PARAMETER = optional(
   "pattern",
   staggerPattern,
-  "Fractions of a panel, from the eave up; then they repeat.",
+  "Starter widths as fractions of a panel, from the eave up. The pattern repeats.",
   DEFAULT_PATTERN,
 );

@@ -5,7 +5,7 @@ import { defineFunction, required } from "../../shared/spec/spec";
 import { PATTERN_PARAMETER } from "./patternParameter";
 import { starterCover } from "./starterCover";
 
-/** Inches of panel that are cut for a starter, before its fold is bent up. */
+/** Inches of panel to cut for a starter, before its fold is bent up. */
 export const starterBlank = (
   course: number,
   panelWidthIn: number,
@@ -19,10 +19,10 @@ export const starterBlankSpec = defineFunction({
   concept: "stagger",
   summary: "Inches to cut for the starter of a course, before its fold is bent.",
   parameters: [
-    required("course", count(), "1 is the course at the eave."),
+    required("course", count(), "Course number; 1 is the course at the eave."),
     required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
-    required("setbackIn", lengthInInches(), "The starter stops short of the roof's edge by this."),
-    required("foldIn", lengthInInches(), "Bent up at the gable."),
+    required("setbackIn", lengthInInches(), "Distance that the starter stops short of the roof edge."),
+    required("foldIn", lengthInInches(), "Width bent up at the gable."),
     PATTERN_PARAMETER,
   ],
   heading: "Starter blank (in)",

@@ -6,7 +6,7 @@ import { defineFunction, required } from "../../shared/spec/spec";
 import { PATTERN_PARAMETER } from "./patternParameter";
 import { staggerOffset } from "./staggerOffset";
 
-/** Inches that a course's starter covers: its share of a panel, less the setback from the gable's edge. */
+/** Inches that the starter of a course covers: its fraction of a panel, less the setback from the gable edge. */
 export const starterCover = (
   course: number,
   panelWidthIn: number,
@@ -26,9 +26,9 @@ export const starterCoverSpec = defineFunction({
   concept: "stagger",
   summary: "Inches that the starter of a course covers at a gable.",
   parameters: [
-    required("course", count(), "1 is the course at the eave."),
+    required("course", count(), "Course number; 1 is the course at the eave."),
     required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
-    required("setbackIn", lengthInInches(), "The starter stops short of the roof's edge by this."),
+    required("setbackIn", lengthInInches(), "Distance that the starter stops short of the roof edge."),
     PATTERN_PARAMETER,
   ],
   heading: "Starter cover (in)",

@@ -9,13 +9,13 @@ import { startFraction } from "./staggerOffset";
 import { starterBlank } from "./starterBlank";
 import { starterCover } from "./starterCover";
 
-/** How many of `courseCount` courses take the starter of step `step` (counted from 1) of a repeat. */
+/** How many of `courseCount` courses use the starter of step `step` (counted from 1) of a repeat. */
 const piecesOfStep = (step: number, courseCount: number, repeat: number): number =>
   wholeCount((courseCount - step + 1) / repeat);
 
 const NO_STARTERS = ["no starters", "", "", "", "", ""];
 
-/** One row for each step of the stagger that occurs: what to cut, where to bend, how many. */
+/** One row for each step of the stagger that is used: what to cut, where to bend, how many. */
 export const starterList = (
   slopeLengthFt: number,
   exposureIn: number,
@@ -43,13 +43,17 @@ export const starterListSpec = defineTable({
   id: "STARTERLIST",
   concept: "stagger",
   summary:
-    "The starters of one gable edge: what one person can cut and bend on the ground before anyone climbs.",
+    "The starters of one gable edge: what to cut and bend on the ground before anyone climbs the roof.",
   parameters: [
-    required("slopeLengthFt", lengthInFeet(), "Up the gable edge, from the eave to the ridge."),
+    required("slopeLengthFt", lengthInFeet(), "Distance up the gable edge from the eave to the ridge."),
     required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
     required("panelWidthIn", lengthInInches({ moreThan: 0 }), "Width of a panel that shows."),
-    required("setbackIn", lengthInInches(), "The starter stops short of the roof's edge by this."),
-    required("foldIn", lengthInInches(), "Bent up at the gable; the bend mark stands this far from the cut."),
+    required("setbackIn", lengthInInches(), "Distance that the starter stops short of the roof edge."),
+    required(
+      "foldIn",
+      lengthInInches(),
+      "Width bent up at the gable; the bend mark is this far from the cut.",
+    ),
     PATTERN_PARAMETER,
   ],
   columns: [
@@ -61,7 +65,7 @@ export const starterListSpec = defineTable({
     { heading: "pieces", result: countOf("pieces") },
   ],
   formula:
-    "for each step of the pattern that occurs: cover, fold, blank = cover + fold; pieces = courses that start so",
+    "for each step of the pattern that is used: cover, fold, blank = cover + fold; pieces = courses that start with it",
   source: "common practice, no published source",
   examples: [
     {

@@ -14,7 +14,7 @@ export const starterSetsSpec = defineFunction({
   concept: "stagger",
   summary: "Whole sets of starters for one gable edge.",
   parameters: [
-    required("slopeLengthFt", lengthInFeet(), "Up the gable edge, from the eave to the ridge."),
+    required("slopeLengthFt", lengthInFeet(), "Distance up the gable edge from the eave to the ridge."),
     required("exposureIn", lengthInInches({ moreThan: 0 }), "Height of a course that shows."),
     PATTERN_PARAMETER,
   ],

@@ -6,7 +6,7 @@ import { defineTable, required } from "../../shared/spec/spec";
 import { TRIM_KINDS } from "../../shared/trimKinds";
 import { rafterFactor } from "../slope/rafterFactor";
 
-/** The sides of a chimney as they lie on the roof: front and back level, both sides up the slope. */
+/** The four sides of a chimney on the roof: front and back level, the other two up the slope. */
 export const chimneyTrim = (widthFt: number, depthFt: number, rise: number): Cell[][] => [
   [TRIM_KINDS.chimneyFront.label, widthFt, 1],
   [TRIM_KINDS.chimneySide.label, depthFt * rafterFactor(rise), 2],
@@ -16,10 +16,10 @@ export const chimneyTrim = (widthFt: number, depthFt: number, rise: number): Cel
 export const chimneyTrimSpec = defineTable({
   id: "CHIMNEYTRIM",
   concept: "trim",
-  summary: "The runs of trim around a chimney, true lengths on the roof; corners and laps come on top.",
+  summary: "The runs of trim around a chimney as true lengths on the roof, without corners and laps.",
   parameters: [
-    required("widthFt", lengthInFeet({ moreThan: 0 }), "Along the eave."),
-    required("depthFt", lengthInFeet({ moreThan: 0 }), "Measured level, from front to back."),
+    required("widthFt", lengthInFeet({ moreThan: 0 }), "Width along the eave."),
+    required("depthFt", lengthInFeet({ moreThan: 0 }), "Level depth from front to back."),
     required("pitch", pitch(), "Rise on 12."),
   ],
   columns: [
@@ -38,7 +38,7 @@ export const chimneyTrimSpec = defineTable({
         ["chimney side", 5, 2],
         ["chimney back", 3, 1],
       ],
-      from: "9 in 12 is a 3-4-5 triangle: 4 ft level are 5 ft on the slope",
+      from: "9 in 12 is a 3-4-5 triangle: 4 ft level is 5 ft on the slope",
     },
   ],
   calculate: chimneyTrim,

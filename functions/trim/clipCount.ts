@@ -5,7 +5,7 @@ import { wholeCount } from "../../shared/rounding";
 import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { spacesAlong } from "./spaces";
 
-/** Clips along a run on a spacing: one between each two spaces, and one at each end that is clipped. */
+/** Clips along a run at a spacing: one between each two spaces, and one at each clipped end. */
 export const clipCount = (lengthFt: number, spacingIn: number, ends: number): number => {
   const spaces = spacesAlong(lengthFt, spacingIn);
   return spaces === 0 ? 0 : wholeCount(spaces - 1 + ends);
@@ -14,11 +14,11 @@ export const clipCount = (lengthFt: number, spacingIn: number, ends: number): nu
 export const clipCountSpec = defineFunction({
   id: "CLIPCOUNT",
   concept: "trim",
-  summary: "Clips along a run of trim, on a spacing.",
+  summary: "Clips along a run of trim at a given spacing.",
   parameters: [
     required("lengthFt", lengthInFeet(), "Length of the run."),
-    required("spacingIn", lengthInInches({ moreThan: 0 }), "On center, at most."),
-    optional("ends", numberChoice([0, 1, 2]), "Ends of the run that take a clip of their own.", 2),
+    required("spacingIn", lengthInInches({ moreThan: 0 }), "Largest on-center spacing."),
+    optional("ends", numberChoice([0, 1, 2]), "How many ends of the run get a clip.", 2),
   ],
   heading: "Clips",
   result: countOf("clips"),

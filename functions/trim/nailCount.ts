@@ -5,7 +5,7 @@ import { wholeCount } from "../../shared/rounding";
 import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { spacesAlong } from "./spaces";
 
-/** Nails along a run on a spacing, both ends nailed, in one or more rows. */
+/** Nails along a run at a spacing, with both ends nailed, in one or more rows. */
 export const nailCount = (lengthFt: number, spacingIn: number, rows: number): number => {
   const spaces = spacesAlong(lengthFt, spacingIn);
   return spaces === 0 ? 0 : wholeCount(rows * (spaces + 1));
@@ -14,10 +14,10 @@ export const nailCount = (lengthFt: number, spacingIn: number, rows: number): nu
 export const nailCountSpec = defineFunction({
   id: "NAILCOUNT",
   concept: "trim",
-  summary: "Nails along a run, on a spacing, both ends nailed.",
+  summary: "Nails along a run at a given spacing, with both ends nailed.",
   parameters: [
     required("lengthFt", lengthInFeet(), "Length of the run."),
-    required("spacingIn", lengthInInches({ moreThan: 0 }), "On center, at most."),
+    required("spacingIn", lengthInInches({ moreThan: 0 }), "Largest on-center spacing."),
     optional("rows", count(), "Rows of nails side by side.", 1),
   ],
   heading: "Nails",

@@ -8,15 +8,15 @@ export const nailPounds = (count: number, perPound: number): number => count / p
 export const nailPoundsSpec = defineFunction({
   id: "NAILPOUNDS",
   concept: "trim",
-  summary: "Pounds of nails for a count of them.",
+  summary: "Pounds of nails for a number of nails.",
   parameters: [
     required("count", quantity("nails"), "Nails needed."),
-    required("perPound", quantity("nails", { moreThan: 0 }), "How many go to the pound: on the box."),
+    required("perPound", quantity("nails", { moreThan: 0 }), "Nails per pound, from the box."),
   ],
   heading: "Nails (lb)",
   result: POUNDS_RESULT,
   formula: "count ÷ nails per pound",
-  source: "arithmetic; nails per pound differ from maker to maker",
+  source: "arithmetic; nails per pound differ by manufacturer",
   examples: [
     {
       args: [940, 94],

@@ -5,10 +5,10 @@ import { LB_PER_SQ_FT_RESULT } from "../../shared/result";
 import { defineFunction, required } from "../../shared/spec/spec";
 import { inchesToFeet } from "../../shared/units";
 
-/** Thicker is plate; a gauge number typed for a thickness is refused by this. */
+/** Thicker metal is plate. This also rejects a gauge number typed as a thickness. */
 const THICKEST_IN = 0.5;
 
-/** Weight of flat sheet, bare metal. */
+/** Weight of flat sheet of bare metal, in lb per sq ft. */
 export const sheetWeight = ({ densityLbPerCuFt }: Metal, thicknessIn: number): number =>
   densityLbPerCuFt * inchesToFeet(thicknessIn);
 
@@ -17,11 +17,11 @@ export const sheetWeightSpec = defineFunction({
   concept: "trim",
   summary: "Weight of a square foot of flat sheet metal.",
   parameters: [
-    required("metal", metal, "What it is made of."),
+    required("metal", metal, "The metal."),
     required(
       "thicknessIn",
       lengthInInches({ moreThan: 0, atMost: THICKEST_IN }),
-      "Of the metal, such as 0.032; not a gauge number.",
+      "Thickness of the metal, such as 0.032; not a gauge number.",
     ),
   ],
   heading: "Weight (lb per sq ft)",

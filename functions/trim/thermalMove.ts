@@ -6,10 +6,10 @@ import { INCHES_RESULT } from "../../shared/result";
 import { defineFunction, required } from "../../shared/spec/spec";
 import { feetToInches } from "../../shared/units";
 
-/** No roof's metal gets warmer or colder by more. */
+/** No metal on a roof warms or cools by more. */
 const LARGEST_CHANGE_F = 500;
 
-/** How much longer a piece gets when it warms, in inches; less than 0 when it cools. */
+/** How much longer a piece gets when it warms, in inches; negative when it cools. */
 export const thermalMove = (
   lengthFt: number,
   temperatureChangeF: number,
@@ -25,9 +25,9 @@ export const thermalMoveSpec = defineFunction({
     required(
       "temperatureChangeF",
       quantity("°F", { atLeast: -LARGEST_CHANGE_F, atMost: LARGEST_CHANGE_F }),
-      "Degrees Fahrenheit that it gets warmer; less than 0 where it gets colder.",
+      "Temperature rise in °F; negative if it gets colder.",
     ),
-    required("metal", metal, "What it is made of."),
+    required("metal", metal, "The metal."),
   ],
   heading: "Thermal move (in)",
   result: INCHES_RESULT,

@@ -10,12 +10,12 @@ import { trimJob, type TrimJob } from "./cutting/trimJob";
 const piecesText = ({ pieces }: PlannedStock): string =>
   pieces.map(({ run, lengthIn }) => `${exactTape(inchesToFeet(lengthIn))} run ${run}`).join(", ");
 
-/** Finer than any price or mark; what lies below it is floating point. */
+/** Finer than any price or length; below it is floating-point error. */
 const SUM_UNITS = 1e6;
 const sumOf = (values: readonly number[]): number =>
   Math.round(values.reduce((sum, value) => sum + value, 0) * SUM_UNITS) / SUM_UNITS;
 
-/** A row a stock length, then the totals and what is proved of them. */
+/** One row per stock length, then the totals and what is proved. */
 const cutRows = (job: TrimJob): Cell[][] => {
   const plan = cutPlan(job);
   const stocks = plan.stocks.map((planned) => {
@@ -45,7 +45,7 @@ const cutRows = (job: TrimJob): Cell[][] => {
 export const trimCutsSpec = defineTable({
   id: "TRIMCUTS",
   concept: "trim",
-  summary: "What to cut from each stock length of trim, what is left of it, and whether fewer could do.",
+  summary: "What to cut from each stock length of trim, what is left over, and whether fewer could do.",
   parameters: STOCK_PARAMETERS,
   columns: [
     { heading: "stock", result: countOf("stock") },
@@ -55,9 +55,9 @@ export const trimCutsSpec = defineTable({
     { heading: "price", result: VALUE_RESULT },
   ],
   formula:
-    "as TRIMSTOCK; of plans as good, the one with the longest single left-over; a piece too short takes the " +
-    "difference from the whole length beside it",
-  source: "common practice, no published source; the method is the one-dimensional cutting-stock problem's",
+    "as TRIMSTOCK; among equal plans, the one with the longest single left-over; a piece that is too short takes the " +
+    "difference from the whole length next to it",
+  source: "common practice, no published source; the one-dimensional cutting-stock problem",
   examples: [
     {
       args: [[[14], [6], [4], [6]], 120, 0],

@@ -5,7 +5,7 @@ import { defineFunction, optional, required } from "../../shared/spec/spec";
 import { inchesToFeet } from "../../shared/units";
 import { piecesForRun } from "./cutting/piecesForRun";
 
-/** Feet of trim that a run uses up: its length and a lap at every joint. */
+/** Feet of trim that a run uses: its length plus a lap at every joint. */
 const feetOfRun = (lengthFt: number, lapIn: number, stockIn: number): number => {
   const joints = Math.max(0, piecesForRun(lengthFt, stockIn, lapIn) - 1);
   return lengthFt + joints * inchesToFeet(lapIn);
@@ -18,15 +18,15 @@ export const trimFeet = (lengthsFt: readonly number[], lapIn: number, stockIn: n
 export const trimFeetSpec = defineFunction({
   id: "TRIMFEET",
   concept: "trim",
-  summary: "Lineal feet of trim for all the runs of a range, with a lap at every joint.",
+  summary: "Lineal feet of trim for all the runs in a range, with a lap at every joint.",
   parameters: [
     required(
       "lengthsFt",
       lengthsInFeet,
-      "The runs, one a cell: lengths of eave, gable edge, ridge, hip or valley.",
+      "The runs, one per cell: lengths of eave, gable edge, ridge, hip or valley.",
     ),
-    optional("lapIn", lengthInInches(), "Where two pieces meet.", 0),
-    optional("stockIn", lengthInInches({ moreThan: 0 }), "Length of a piece as it is bought.", 120),
+    optional("lapIn", lengthInInches(), "Overlap where two pieces meet.", 0),
+    optional("stockIn", lengthInInches({ moreThan: 0 }), "Length of one piece as sold.", 120),
   ],
   heading: "Trim (ft)",
   result: FEET_RESULT,

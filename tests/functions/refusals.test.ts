@@ -1,6 +1,6 @@
 import { call, callForSentence } from "../support/call";
 
-describe("input that can't be right is refused with a sentence", () => {
+describe("impossible input is rejected with a message", () => {
   it.each([
     ["CLIPCOUNT", [20, 0], "#VALUE! spacing must be more than 0 in, got 0"],
     ["COURSES", [-1, 12], "#VALUE! slopeLength must be at least 0 ft, got -1"],
@@ -20,8 +20,8 @@ describe("input that can't be right is refused with a sentence", () => {
     ],
     ["COURSES", ["-5 ft", 12], '#VALUE! slopeLength must be at least 0 ft, got "-5 ft"'],
     ["COURSES", [NaN, 12], "#VALUE! slopeLength must be a finite number, got NaN"],
-    ["HIPFACTOR", [6, 0], "#VALUE! otherPitch must be more than 0 in 12 where the pitches differ, got 0"],
-    ["BENDANGLE", ["eave break", 6], "#VALUE! otherPitch is missing: an eave break lies between two pitches"],
+    ["HIPFACTOR", [6, 0], "#VALUE! otherPitch must be more than 0 in 12 if the pitches differ, got 0"],
+    ["BENDANGLE", ["eave break", 6], "#VALUE! otherPitch is missing: an eave break needs two pitches"],
     [
       "BENDANGLE",
       ["gutter", 6],
@@ -45,7 +45,7 @@ describe("input that can't be right is refused with a sentence", () => {
     [
       "OUTLINE",
       ["trapezoid", 40, 15],
-      "#VALUE! top is missing: a trapezoid takes the length of its top edge in ft",
+      "#VALUE! top is missing: a trapezoid needs the length of its top edge in ft",
     ],
     ["OUTLINE", ["triangle", 40, 15, 3], "#VALUE! top must be left out for a triangle, or be 0 ft, got 3"],
     [
@@ -56,7 +56,7 @@ describe("input that can't be right is refused with a sentence", () => {
     [
       "OUTLINE",
       ["parallelogram", 40, 15],
-      "#VALUE! lean is missing: a parallelogram takes the ft by which its top stands to the right of its eave",
+      "#VALUE! lean is missing: a parallelogram needs the distance in ft that its top is to the right of its eave",
     ],
   ] as const)("%s(%j)", (id, args, sentence) => {
     expect(callForSentence(id, ...args)).toBe(sentence);

@@ -5,8 +5,8 @@ import { costOf, totalSize, type Stock } from "../../../functions/trim/cutting/p
 import { randomFrom, wholeBetween, type Random } from "../../support/random";
 import { endless, expectPlan, leastSteps, PLENTY, problemFrom, SEEDS } from "../../support/cutting";
 
-describe("the search for a plan of at most a cost", () => {
-  /** The least cost by trying every piece in every stock begun, or in a new one of every kind. Infinity where none does. */
+describe("bin completion: the search for a plan of at most a given cost", () => {
+  /** The least cost, by trying every piece in every open stock and in a new one of each kind. Infinity where none fits. */
   const leastCost = (pieces: readonly number[], stocks: readonly Stock[]): number => {
     let best = Infinity;
     const place = (index: number, left: readonly number[], limits: readonly number[], cost: number): void => {
@@ -50,7 +50,7 @@ describe("the search for a plan of at most a cost", () => {
     ],
   ];
 
-  it("finds one wherever there is one, and says so where there is none", () => {
+  it("finds a plan if there is one, and proves it if there is none", () => {
     const pieces = fc.array(fc.integer({ min: 4, max: 24 }), { minLength: 1, maxLength: 7 });
     fc.assert(
       fc.property(pieces, fc.constantFrom(...KINDS), (some, stocks) => {
@@ -70,7 +70,7 @@ describe("the search for a plan of at most a cost", () => {
   });
 
   const CAPACITY = 1000;
-  /** Pieces that fill every stock, three by three, so that there is a plan without slack. */
+  /** Pieces that fill every stock in threes, so that there is a plan without slack. */
   const triples = (random: Random, count: number, capacity = CAPACITY): number[] =>
     Array.from({ length: count }, () => {
       const first = wholeBetween(random, 260, 480);
@@ -78,7 +78,7 @@ describe("the search for a plan of at most a cost", () => {
       return [first, second, capacity - first - second];
     }).flat();
 
-  it("goes back from what leads nowhere, until it finds the plan that leaves nothing over", () => {
+  it("backtracks until it finds the plan without slack", () => {
     for (const seed of SEEDS) {
       const problem = problemFrom(triples(randomFrom(seed), 8), [endless(CAPACITY)]);
       const found = planWithin(problem, 8, new Budget(PLENTY));
@@ -88,7 +88,7 @@ describe("the search for a plan of at most a cost", () => {
     }
   });
 
-  it("also where the stock that leaves nothing over is of two lengths, of which there are just enough", () => {
+  it("finds the plan without slack also with two stock lengths in exact supply", () => {
     for (const seed of SEEDS) {
       const random = randomFrom(seed);
       const pieces = [...triples(random, 3), ...triples(random, 3, 1100)];
@@ -103,7 +103,7 @@ describe("the search for a plan of at most a cost", () => {
     }
   });
 
-  it("is undecided in fewer steps than it takes, whether there is a plan or none", () => {
+  it("is undecided with fewer steps than it needs, whether or not there is a plan", () => {
     const pieces = triples(randomFrom(3), 4);
     for (const most of [4, 5]) {
       const problem = problemFrom(most === 4 ? [...pieces, 230] : [...pieces, 230, 20], [endless(CAPACITY)]);
@@ -119,7 +119,7 @@ describe("the search for a plan of at most a cost", () => {
   const drawn = (random: Random, count: number): number[] =>
     Array.from({ length: count }, () => wholeBetween(random, 90, 600));
 
-  /** With the most steps that finding the cheapest plan and proving it may take on average: a fiftieth more than when this was written. */
+  /** With the most steps allowed on average to find and prove the cheapest plan: 2% more than when this was written. */
   const EFFORTS: readonly (readonly [string, (random: Random) => number[], readonly Stock[], number])[] = [
     ["of one length", (random) => triples(random, 9), [endless(CAPACITY)], 351],
     ["of two prices", (random) => drawn(random, 18), [endless(CAPACITY, 10), endless(700, 8)], 469],
@@ -130,7 +130,7 @@ describe("the search for a plan of at most a cost", () => {
       564,
     ],
     [
-      "of which there are few",
+      "in short supply",
       (random) => drawn(random, 16),
       [{ capacity: 800, cost: 5, limit: 2 }, { capacity: 900, cost: 7, limit: 2 }, endless(CAPACITY, 10)],
       2152,

@@ -26,27 +26,27 @@ const sizes = fc.array(fc.integer({ min: 3, max: CAPACITY }), { minLength: 1, ma
 
 const dualFeasibleFunctions: [string, DualFeasibleFunction][] = [
   ...Array.from({ length: 20 }, (_, k): [string, DualFeasibleFunction] => [
-    `in ${k + 1} parts`,
+    `rounding with k = ${k + 1}`,
     roundingFunction(CAPACITY, k + 1),
   ]),
   ...Array.from({ length: CAPACITY / 2 }, (_, k): [string, DualFeasibleFunction] => [
-    `in pieces of ${k + 1}`,
+    `counting pieces of ${k + 1}`,
     countingFunction(CAPACITY, k + 1),
   ]),
   ...Array.from({ length: CAPACITY / 2 }, (_, k): [string, DualFeasibleFunction] => [
-    `whole or nothing from ${k + 1}`,
+    `threshold ${k + 1}`,
     thresholdFunction(CAPACITY, k + 1),
   ]),
 ];
 
-describe("bounds under a plan", () => {
-  it.each(dualFeasibleFunctions)("weighed %s, parts are never more than their whole", (_, dff) => {
+describe("lower bounds on a plan", () => {
+  it.each(dualFeasibleFunctions)("the dual feasible function %s is superadditive", (_, dff) => {
     for (let one = 1; one < CAPACITY; one++)
       for (let other = 1; one + other <= CAPACITY; other++)
         expect(dff(one) + dff(other)).toBeLessThanOrEqual(dff(one + other));
   });
 
-  it("are never above the best of all packings, whichever worths they reckon with", () => {
+  it("are never above the best of all packings, whatever the duals", () => {
     const duals = fc.array(fc.double({ min: -1, max: 3, noNaN: true }), { minLength: 8, maxLength: 8 });
     fc.assert(
       fc.property(sizes, duals, (pieces, any) => {
@@ -61,7 +61,7 @@ describe("bounds under a plan", () => {
     );
   });
 
-  it("the worthiest filling is that of trying every choice of pieces", () => {
+  it("the best filling has the value found by trying every choice of pieces", () => {
     const valued = fc.array(
       fc.tuple(fc.integer({ min: 3, max: CAPACITY }), fc.integer({ min: 1, max: 99 })),
       {
@@ -73,7 +73,7 @@ describe("bounds under a plan", () => {
       fc.property(valued, (pieces) => {
         const different = [...new Map(pieces)].sort(([a], [b]) => b - a);
         const problem = problemFrom(different.map(([size]) => size));
-        const duals = different.map(([, worth]) => worth);
+        const values = different.map(([, value]) => value);
         const unit = (different[0]?.[0] ?? 1) / (problem.sizes[0] ?? 1);
         let best = 0;
         for (let choice = 0; choice < 2 ** different.length; choice++) {
@@ -82,18 +82,18 @@ describe("bounds under a plan", () => {
           if (size <= CAPACITY)
             best = Math.max(
               best,
-              chosen.reduce((sum, [, worth]) => sum + worth, 0),
+              chosen.reduce((sum, [, value]) => sum + value, 0),
             );
         }
-        const found = bestFilling(problem, duals, CAPACITY / unit, 0, new Budget(ENOUGH));
+        const found = bestFilling(problem, values, CAPACITY / unit, 0, new Budget(ENOUGH));
         expect(found).toMatchObject({ value: best });
       }),
     );
   });
 });
 
-describe("a search whose steps end", () => {
-  it("still has a plan, and a bound below it that is no better than the best", () => {
+describe("a search that runs out of steps", () => {
+  it("still gives a plan, and a bound no higher than the best cost", () => {
     const random = randomFrom(7);
     const pieces = Array.from({ length: 60 }, () => wholeBetween(random, 7, 29));
     const problem = problemFrom(pieces);

@@ -22,7 +22,7 @@ import { solveRelaxation, type Relaxation } from "../../../functions/trim/cuttin
 const endless = (capacity: number, cost: number): Stock => ({ capacity, cost, limit: Infinity });
 const enough = (): Budget => new Budget(1e6);
 
-/** Pieces by size, the largest first. */
+/** Pieces by size, largest first. */
 const problemOf = (counts: Readonly<Record<number, number>>, stocks: readonly Stock[]): PackingProblem => {
   const sizes = Object.keys(counts)
     .map(Number)
@@ -38,7 +38,7 @@ const anyProblem = (stocks: readonly Stock[]): fc.Arbitrary<PackingProblem> =>
     })
     .map((pieces) => problemOf(Object.fromEntries(pieces), stocks));
 
-/** Every choice of the pieces there are, as how many of each size. */
+/** Every choice of the available pieces, as a count of each size. */
 const everyFilling = ({ sizes, counts }: PackingProblem, capacity: number): number[][] => {
   const fill = (from: number, left: number): number[][] => {
     const size = sizes[from];
@@ -57,7 +57,7 @@ const timesIn = ({ sizes }: PackingProblem, { items }: Bin): number[] =>
 const costOfUses = (problem: PackingProblem, { uses }: Relaxation): number =>
   uses.reduce((sum, { bin, times }) => sum + costOf(problem, [bin]) * times, 0);
 
-/** No filling is worth more than its stock costs: what the pieces are worth in all is then under every plan. */
+/** Dual feasibility: no filling has a value above the cost of its stock, so the value of all pieces bounds every plan. */
 const expectDualFeasible = (problem: PackingProblem, duals: readonly number[]): void => {
   for (const { capacity, cost, limit } of problem.stocks)
     if (limit > 0)
@@ -65,10 +65,10 @@ const expectDualFeasible = (problem: PackingProblem, duals: readonly number[]): 
         expect(dot(filling, duals)).toBeLessThanOrEqual(cost * (1 + 1e-7));
 };
 
-describe("the relaxation of a cutting plan", () => {
+describe("the LP relaxation of a cutting plan", () => {
   const stocks = [endless(60, 10), endless(40, 7), { capacity: 60, cost: 1, limit: 0 }];
 
-  it("costs the least that broken numbers of fillings can: as much as its pieces are worth, and no filling is worth more", () => {
+  it("has the least cost of fractional fillings: it equals the dual value of the pieces, and the duals are feasible", () => {
     fc.assert(
       fc.property(anyProblem(stocks), fc.boolean(), (problem, isKnown) => {
         const pool: Bin[] = [];
@@ -76,8 +76,8 @@ describe("the relaxation of a cutting plan", () => {
         const relaxed = solveRelaxation(problem, pool, false, enough());
         if (!relaxed) throw new Error("the budget ended");
         expectDualFeasible(problem, relaxed.duals);
-        const worth = dot(problem.counts, relaxed.duals);
-        expect(costOfUses(problem, relaxed)).toBeCloseTo(worth, 5);
+        const value = dot(problem.counts, relaxed.duals);
+        expect(costOfUses(problem, relaxed)).toBeCloseTo(value, 5);
         problem.sizes.forEach((_, size) => {
           const held = relaxed.uses.reduce(
             (sum, { bin, times }) => sum + times * (timesIn(problem, bin)[size] ?? 0),
@@ -94,21 +94,21 @@ describe("the relaxation of a cutting plan", () => {
     );
   });
 
-  it("costs no less where a piece may be replaced by a smaller one, and then a larger one is never worth less", () => {
+  it("has the same cost with exchange columns, and then a larger piece never has a smaller dual", () => {
     fc.assert(
       fc.property(anyProblem(stocks), (problem) => {
         const relaxed = solveRelaxation(problem, [], true, enough());
         if (!relaxed) throw new Error("the budget ended");
         expectDualFeasible(problem, relaxed.duals);
         expect(costOfUses(problem, relaxed)).toBeCloseTo(dot(problem.counts, relaxed.duals), 5);
-        relaxed.duals.slice(1).forEach((worth, index) => {
-          expect(worth).toBeLessThanOrEqual((relaxed.duals[index] ?? 0) + 1e-6);
+        relaxed.duals.slice(1).forEach((dual, index) => {
+          expect(dual).toBeLessThanOrEqual((relaxed.duals[index] ?? 0) + 1e-6);
         });
       }),
     );
   });
 
-  it("ends once its worths reach the bound that is asked for", () => {
+  it("stops once its duals reach the bound asked for", () => {
     fc.assert(
       fc.property(anyProblem(stocks), fc.double({ min: 0.1, max: 0.999, noNaN: true }), (problem, share) => {
         const best = dot(problem.counts, solveRelaxation(problem, [], false, enough())?.duals ?? []);
@@ -119,7 +119,7 @@ describe("the relaxation of a cutting plan", () => {
     );
   });
 
-  it("goes by the fillings that it knows, of those whose pieces there are", () => {
+  it("reuses the fillings in its pool whose pieces are available", () => {
     const pool: Bin[] = [];
     const problem = problemOf({ 31: 4, 23: 5, 17: 6, 11: 7 }, stocks);
     solveRelaxation(problem, pool, false, enough());
@@ -136,7 +136,7 @@ describe("the relaxation of a cutting plan", () => {
     ).toBeCloseTo(7, 9);
   });
 
-  it("isn't there where a piece goes into no stock, or the budget ends", () => {
+  it("is undefined where a piece fits no stock, or the budget ends", () => {
     expect(solveRelaxation(problemOf({ 70: 1, 20: 1 }, stocks), [], false, enough())).toBeUndefined();
     const problem = problemOf({ 31: 4, 23: 5, 17: 6, 11: 7 }, stocks);
     for (const steps of [0, 1, 4, 8])
@@ -144,13 +144,13 @@ describe("the relaxation of a cutting plan", () => {
   });
 });
 
-describe("plans by best fit", () => {
+describe("best-fit decreasing", () => {
   const plans = (problem: PackingProblem): (readonly [number, readonly number[]])[][] =>
     bestFitDecreasing(problem).map((bins) =>
       bins.map(({ stock, items }) => [stock, items.map((item) => problem.sizes[item] ?? 0)] as const),
     );
 
-  it("put the largest piece first, each where it leaves least", () => {
+  it("places the largest piece first, each where it leaves least", () => {
     expect(plans(problemOf({ 40: 1, 30: 1, 20: 1 }, [endless(60, 1)]))).toEqual([
       [
         [0, [40, 20]],
@@ -165,7 +165,7 @@ describe("plans by best fit", () => {
     ]);
   });
 
-  it("look among all that are begun", () => {
+  it("considers every open stock", () => {
     expect(plans(problemOf({ 35: 1, 33: 1, 26: 1, 1: 1 }, [endless(60, 1)]))).toEqual([
       [
         [0, [35]],
@@ -174,7 +174,7 @@ describe("plans by best fit", () => {
     ]);
   });
 
-  it("begin with each stock in turn, and swap it for a cheaper one that does", () => {
+  it("prefers each stock in turn, and swaps it for a cheaper one that fits", () => {
     const stocks = [endless(100, 3), endless(60, 1)];
     expect(plans(problemOf({ 50: 1 }, stocks))).toEqual([[[1, [50]]], [[1, [50]]]]);
     expect(plans(problemOf({ 50: 2 }, stocks))).toEqual([
@@ -193,7 +193,7 @@ describe("plans by best fit", () => {
     ]);
   });
 
-  it("take the cheapest stock where the one in turn is too short or runs out", () => {
+  it("uses the cheapest stock where the preferred one is too short or runs out", () => {
     expect(
       plans(problemOf({ 70: 1 }, [endless(60, 1), endless(100, 4), endless(90, 3), endless(80, 5)])),
     ).toEqual(Array.from({ length: 4 }, () => [[2, [70]]]));
@@ -210,12 +210,12 @@ describe("plans by best fit", () => {
     ]);
   });
 
-  it("are none where the limits leave too little", () => {
+  it("gives no plan where the limits leave too little", () => {
     expect(plans(problemOf({ 55: 2 }, [{ capacity: 60, cost: 1, limit: 1 }]))).toEqual([]);
     expect(plans(problemOf({ 55: 1 }, [{ capacity: 60, cost: 1, limit: 1 }]))).toEqual([[[0, [55]]]]);
   });
 
-  it("hold every piece once, in stock that there is", () => {
+  it("holds every piece once, in available stock", () => {
     const stocks = [
       endless(60, 10),
       { capacity: 80, cost: 9, limit: 2 },
@@ -242,11 +242,11 @@ describe("plans by best fit", () => {
   });
 });
 
-describe("bounds under all ways to make up the runs", () => {
+describe("lower bounds over all splits of the runs", () => {
   /** Stock of 120 with its kerf of 5, at 10. */
   const material: Material = { stocks: [endless(125, 10)], kerf: 5, objective: objectiveFor([]) };
   const scarce: Material = { ...material, stocks: [{ capacity: 125, cost: 10, limit: 1 }] };
-  const way = (whole: readonly number[], ...cut: readonly number[]): Split => ({ whole, cut });
+  const split = (whole: readonly number[], ...cut: readonly number[]): Split => ({ whole, cut });
   const run = (isComplete: boolean, ...choices: readonly Split[]): SplitOptions => ({
     run: 1,
     leastSize: 65,
@@ -255,43 +255,51 @@ describe("bounds under all ways to make up the runs", () => {
   });
   const bySize = (size: number): number => size;
 
-  it("weigh what each run takes at the least", () => {
-    const half = run(true, way([], 60));
+  it("add up the least that each run takes", () => {
+    const half = run(true, split([], 60));
     // 60 and its kerf are over half of the stock.
     expect(boundOverSplits(material, [half, half, half])).toBe(30);
-    expect(boundOverSplits(material, [run(true, way([0], 60)), run(true, way([0], 60))])).toBe(40);
+    expect(boundOverSplits(material, [run(true, split([0], 60)), run(true, split([0], 60))])).toBe(40);
     expect(
       boundOverSplits(
         material,
-        Array.from({ length: 4 }, () => run(true, way([], 100), way([], 20))),
+        Array.from({ length: 4 }, () => run(true, split([], 100), split([], 20))),
       ),
     ).toBe(10);
   });
 
-  it("know that a piece goes beside none of the larger ones", () => {
+  it("know that a piece fits next to none of the larger ones", () => {
     expect(
-      boundOverSplits(material, [run(true, way([], 75)), run(true, way([], 75)), run(true, way([], 45))]),
+      boundOverSplits(material, [
+        run(true, split([], 75)),
+        run(true, split([], 75)),
+        run(true, split([], 45)),
+      ]),
     ).toBe(30);
   });
 
-  it("go by length alone where not all ways of a run are known", () => {
+  it("use length alone where not all splits of a run are known", () => {
     expect(
-      boundOverSplits(material, [run(true, way([], 60)), run(false, way([], 60)), run(true, way([], 60))]),
+      boundOverSplits(material, [
+        run(true, split([], 60)),
+        run(false, split([], 60)),
+        run(true, split([], 60)),
+      ]),
     ).toBe(20);
   });
 
-  it("add up what pieces cost", () => {
-    expect(splitCost(material, way([0, 0], 30), bySize)).toBe(55);
-    const chosen = [{ run: 1, split: way([0], 30) }];
-    expect(boundByPieces(material, chosen, [run(true, way([], 50), way([], 30))], bySize)).toBe(80);
-    expect(boundByPieces(material, chosen, [run(true, way([], 30.25))], bySize)).toBe(81);
+  it("add up the cost of the pieces", () => {
+    expect(splitCost(material, split([0, 0], 30), bySize)).toBe(55);
+    const chosen = [{ run: 1, split: split([0], 30) }];
+    expect(boundByPieces(material, chosen, [run(true, split([], 50), split([], 30))], bySize)).toBe(80);
+    expect(boundByPieces(material, chosen, [run(true, split([], 30.25))], bySize)).toBe(81);
   });
 
-  it("buy the stock that goes on whole, and what the rest takes by length", () => {
-    const chosen = [{ run: 1, split: way([0], 60) }];
-    expect(boundByStock(material, chosen, [run(true, way([], 90), way([], 60))])).toBe(30);
+  it("add the stock used whole to what the rest takes by length", () => {
+    const chosen = [{ run: 1, split: split([0], 60) }];
+    expect(boundByStock(material, chosen, [run(true, split([], 90), split([], 60))])).toBe(30);
     expect(boundByStock(scarce, chosen, [])).toBe(Infinity);
-    expect(boundByStock(scarce, [{ run: 1, split: way([0, 0]) }], [])).toBe(Infinity);
-    expect(boundByStock(scarce, [{ run: 1, split: way([0]) }], [])).toBe(10);
+    expect(boundByStock(scarce, [{ run: 1, split: split([0, 0]) }], [])).toBe(Infinity);
+    expect(boundByStock(scarce, [{ run: 1, split: split([0]) }], [])).toBe(10);
   });
 });

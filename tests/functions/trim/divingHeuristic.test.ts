@@ -21,14 +21,14 @@ const drawn = (seed: number, count: number, least: number, most: number): number
   return Array.from({ length: count }, () => wholeBetween(random, least, most));
 };
 
-describe("a dive from the relaxation", () => {
+describe("a dive from the LP relaxation", () => {
   const drawnMany = (seed: number): number[] => drawn(seed, 100, 20, 55).map((tens) => 10 * tens);
-  /** Pieces for some 40 stocks, so that the relaxation is asked again before a search can finish. */
+  /** Pieces for about 40 stocks, so that the problem is relaxed again before a search can finish. */
   const MANY: readonly (readonly [string, (seed: number) => readonly number[], readonly Stock[]])[] = [
     ["of one length", drawnMany, [endless(1000)]],
     ["of two prices", drawnMany, [endless(700, 8), endless(1000, 10)]],
     [
-      "of which there are few",
+      "in short supply",
       drawnMany,
       [{ capacity: 900, cost: 5, limit: 9 }, { capacity: 1100, cost: 8, limit: 6 }, endless(1000, 10)],
     ],
@@ -50,27 +50,24 @@ describe("a dive from the relaxation", () => {
     return diveWithin({ problem, relaxation, pool, rank }, mostCost, budget);
   };
 
-  it.each(MANY)(
-    "cuts every piece once from stock %s that there is, and costs what it may",
-    (_, draw, stocks) => {
-      let found = 0;
-      for (const seed of FEW_SEEDS) {
-        const problem = problemFrom(draw(seed), stocks);
-        const most = cheapestFit(problem);
-        for (const rank of [0, 1, 2]) {
-          const bins = dive(problem, rank, most, new Budget(PLENTY));
-          if (!bins) continue;
-          found += 1;
-          expectPlan(problem, bins);
-          expect(bins.filter(({ items }) => items.length === 0)).toEqual([]);
-          expect(costOf(problem, bins)).toBeLessThanOrEqual(most);
-        }
+  it.each(MANY)("cuts every piece once from available stock %s, within the cost", (_, draw, stocks) => {
+    let found = 0;
+    for (const seed of FEW_SEEDS) {
+      const problem = problemFrom(draw(seed), stocks);
+      const most = cheapestFit(problem);
+      for (const rank of [0, 1, 2]) {
+        const bins = dive(problem, rank, most, new Budget(PLENTY));
+        if (!bins) continue;
+        found += 1;
+        expectPlan(problem, bins);
+        expect(bins.filter(({ items }) => items.length === 0)).toEqual([]);
+        expect(costOf(problem, bins)).toBeLessThanOrEqual(most);
       }
-      expect(found).toBeGreaterThan(0);
-    },
-  );
+    }
+    expect(found).toBeGreaterThan(0);
+  });
 
-  describe("where hardly two pieces are of one size", () => {
+  describe("with hardly two pieces of the same size", () => {
     const problem = problemFrom(drawn(4, 110, 200, 550), [endless(1000)]);
     const pool: Bin[] = [];
     const relaxation = solveRelaxation(problem, pool, false, new Budget(PLENTY));
@@ -85,21 +82,21 @@ describe("a dive from the relaxation", () => {
       expect(bins).toHaveLength(44);
     });
 
-    it("gives up after one relaxation more where what is left would cost too much", () => {
+    it("gives up after one more relaxation where the rest would cost too much", () => {
       for (const mostCost of [20, 42]) {
         const budget = new Budget(PLENTY);
         expect(diveFor(mostCost, budget)).toBeUndefined();
-        // A fiftieth more than it took when this was written.
+        // 2% more than it took when this was written.
         expect(PLENTY - budget.left).toBeLessThanOrEqual(16_250);
       }
     });
 
-    it("gives up where the budget ends", () => {
+    it("gives up when the budget ends", () => {
       expect(diveFor(45, new Budget(1000))).toBeUndefined();
     });
   });
 
-  it("ends in best fit where no steps are left for a search", () => {
+  it("finishes with best-fit decreasing where no steps are left for a search", () => {
     for (const seed of FEW_SEEDS) {
       const problem = problemFrom(drawn(seed, 30, 200, 550), [endless(1000)]);
       const costs = Array.from({ length: 20 }, (_, most) => dive(problem, 0, most, new Budget(0))).flatMap(
@@ -116,8 +113,8 @@ describe("a dive from the relaxation", () => {
   });
 });
 
-describe("a plan where best fit finds none", () => {
-  it("is found also where it takes all the stock that there is", () => {
+describe("a plan where best-fit decreasing finds none", () => {
+  it("is found even if it takes all the available stock", () => {
     const problem = problemFrom([5, 4, 4, 3, 2, 2], [{ capacity: 10, cost: 3, limit: 2 }]);
     expect(bestFitDecreasing(problem)).toEqual([]);
     const packing = pack(problem, new Budget(PLENTY));
@@ -125,16 +122,16 @@ describe("a plan where best fit finds none", () => {
     expectPlan(problem, packing?.bins ?? []);
   });
 
-  it("isn't there where there is too little stock", () => {
+  it("is undefined where there is too little stock", () => {
     expect(
       pack(problemFrom([6, 6], [{ capacity: 10, cost: 1, limit: 1 }]), new Budget(PLENTY)),
     ).toBeUndefined();
   });
 });
 
-describe("sets of very many pieces", () => {
+describe("problems with very many pieces", () => {
   const stepsFor = (count: number): number => {
-    // Two go into a stock, and best fit takes one stock more than the bound.
+    // Two fit in a stock, and best-fit decreasing takes one stock more than the bound.
     const budget = new Budget(PLENTY);
     const problem = problemFrom(drawn(7, count, 200, 480), [endless(1000)]);
     const packing = pack(problem, budget);
@@ -143,7 +140,7 @@ describe("sets of very many pieces", () => {
     return PLENTY - budget.left;
   };
 
-  it("are searched up to 600, above that they go by best fit", () => {
+  it("are searched up to 600 pieces; above that, best-fit decreasing gives the plan", () => {
     expect(stepsFor(600)).toBeGreaterThan(0);
     expect(stepsFor(601)).toBe(0);
   });
@@ -162,7 +159,7 @@ describe("the longest left-over", () => {
       ),
     );
 
-  it("is as long as any plan of so few stocks leaves", () => {
+  it("is as long as in any plan with as few stocks", () => {
     fc.assert(
       fc.property(pieces, (some) => {
         const problem = problemFrom(some, [endless(CAPACITY)]);
@@ -176,7 +173,7 @@ describe("the longest left-over", () => {
     );
   });
 
-  it("goes by the longest stock, also where that is listed last", () => {
+  it("follows the longest stock, even where it is listed last", () => {
     const problem = problemFrom([10, 6], [endless(12, 2), endless(CAPACITY, 4)]);
     const bins = [
       { stock: 0, items: [0] },
@@ -187,7 +184,7 @@ describe("the longest left-over", () => {
     expect([costOf(problem, best), longestIn(problem, best)]).toEqual([4, 14]);
   });
 
-  it("stays what it was where no steps are left", () => {
+  it("stays the same where no steps are left", () => {
     const problem = problemFrom([10, 6, 4], [endless(20)]);
     const bins = [
       { stock: 0, items: [0, 1] },

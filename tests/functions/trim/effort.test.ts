@@ -25,7 +25,7 @@ const roof = (random: Random): PackingProblem =>
 
 const TRIPLES = 16;
 
-/** Pieces that fill every length to the last sixteenth, three by three: the hardest to prove by looking alone. */
+/** Pieces that fill every length to the last sixteenth in threes: the hardest to prove by search alone. */
 const triples = (random: Random): PackingProblem =>
   problemOf(
     Array.from({ length: TRIPLES }, () => {
@@ -43,14 +43,14 @@ const priced = (random: Random): PackingProblem =>
     [endless(1280, 15), endless(CAPACITY, 20)],
   );
 
-/** Offcuts of which there are few, to be used before new lengths. */
+/** A few offcuts to use before new lengths. */
 const limited = (random: Random): PackingProblem =>
   problemOf(
     Array.from({ length: 14 }, () => wholeBetween(random, 98, 900)),
     [{ capacity: 1000, cost: 6, limit: 5 }, { capacity: 1400, cost: 9, limit: 3 }, endless(CAPACITY, 13)],
   );
 
-/** With the most steps that a set of each may take on average: a fiftieth more than it took when this was written. */
+/** With the most steps allowed on average per set: 2% more than when this was written. */
 const FAMILIES = [
   ["remainders of runs", roof, 630],
   ["triples that leave nothing over", triples, 21_700],
@@ -58,7 +58,7 @@ const FAMILIES = [
   ["offcuts of which there are few", limited, 2_670],
 ] as const;
 
-describe("the cheapest cuts are proved, and with little work", () => {
+describe("the cheapest plans are proved with few steps", () => {
   it.each(FAMILIES)("%s", (_, draw, mostSteps) => {
     let steps = 0;
     for (let seed = 1; seed <= SETS; seed++) {
@@ -73,7 +73,7 @@ describe("the cheapest cuts are proved, and with little work", () => {
     expect(steps / SETS).toBeLessThanOrEqual(mostSteps);
   });
 
-  it("triples that leave nothing over take as many lengths as there are triples", () => {
+  it("triples without slack take as many lengths as there are triples", () => {
     for (let seed = 1; seed <= SETS; seed++)
       expect(pack(triples(randomFrom(seed)), new Budget(STEPS))?.cost).toBe(TRIPLES);
   });

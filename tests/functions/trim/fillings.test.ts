@@ -6,7 +6,7 @@ import { bestFilling } from "../../../functions/trim/cutting/bestFilling";
 import { randomFrom, wholeBetween, type Random } from "../../support/random";
 import { endless, leastSteps, PLENTY, problemFrom, SEEDS, timesIn } from "../../support/cutting";
 
-/** Every choice of the pieces from a place on that goes into so much, as places. */
+/** Every choice of pieces from an index on that fits in a length, as indexes. */
 const everyChoice = (
   sizes: readonly number[],
   counts: readonly number[],
@@ -24,11 +24,11 @@ const everyChoice = (
   ).flat();
 };
 
-describe("the completions of a stock", () => {
+describe("the undominated fillings of a stock", () => {
   const CAPACITY = 40;
   const few = fc.array(fc.integer({ min: 4, max: 30 }), { minLength: 1, maxLength: 8 });
 
-  /** By definition: nothing can be added, the slack is small enough, and no one or two give way to one larger piece. */
+  /** By definition: nothing can be added, the slack is small enough, and no larger piece replaces one or two pieces. */
   const expected = ({ sizes, counts }: PackingProblem, mostSlack: number): BinFilling[] => {
     const free = counts.map((count, place) => (place === 0 ? count - 1 : count));
     const sizeOf = (place: number): number => sizes[place] ?? NaN;
@@ -54,7 +54,7 @@ describe("the completions of a stock", () => {
   const inOrder = (found: readonly BinFilling[]): string[] =>
     found.map((each) => JSON.stringify(each)).sort();
 
-  it("are all that are full, that leave little enough and that no larger piece betters, the least slack first", () => {
+  it("are all that are maximal, within the slack and undominated, least slack first", () => {
     fc.assert(
       fc.property(few, fc.integer({ min: 0, max: 12 }), (pieces, mostSlack) => {
         const problem = problemFrom(pieces, [endless(CAPACITY)]);
@@ -70,14 +70,14 @@ describe("the completions of a stock", () => {
     );
   });
 
-  it("pass over sizes of which none is left, at either end", () => {
+  it("skip sizes with no pieces left, at either end", () => {
     const of = { sizes: [30, 20, 10, 5], counts: [0, 1, 2, 0], total: 40 };
     expect(binFillings(of, 1, CAPACITY, CAPACITY, new Budget(PLENTY))).toEqual([
       { items: [1, 2, 2], slack: 0 },
     ]);
   });
 
-  it("aren't known where the budget ends before the last, and the pieces are put back", () => {
+  it("are undefined where the budget ends before the last, and the counts are restored", () => {
     const problem = problemFrom([18, 15, 12, 11, 9, 8, 7, 6, 5], [endless(CAPACITY)]);
     const counts = [...problem.counts];
     const of = { sizes: problem.sizes, counts, total: totalSize(problem) };
@@ -91,7 +91,7 @@ describe("the completions of a stock", () => {
   });
 });
 
-describe("the filling that is worth most", () => {
+describe("the best filling", () => {
   const CAPACITY = 60;
   const sized = fc.uniqueArray(
     fc.record({
@@ -102,7 +102,7 @@ describe("the filling that is worth most", () => {
     { minLength: 1, maxLength: 6, selector: ({ size }) => size },
   );
 
-  it("is worth as much as the best of all, and takes no more than there is; none where none is worth more", () => {
+  it("has the highest value and uses available pieces only; undefined where none has a higher value", () => {
     fc.assert(
       fc.property(sized, fc.integer({ min: 0, max: 100 }), (each, moreThan) => {
         const sorted = [...each].sort((a, b) => b.size - a.size);
@@ -113,9 +113,9 @@ describe("the filling that is worth most", () => {
           stocks: [],
         };
         const valueOf = (items: readonly number[]): number =>
-          items.reduce((sum, item) => sum + (duals[item] ?? NaN), 0);
+          items.reduce((sum, item) => sum + (values[item] ?? NaN), 0);
         const best = Math.max(...everyChoice(problem.sizes, problem.counts, CAPACITY).map(valueOf));
-        const found = bestFilling(problem, duals, CAPACITY, moreThan, new Budget(PLENTY));
+        const found = bestFilling(problem, values, CAPACITY, moreThan, new Budget(PLENTY));
         if (found === "undecided") throw new Error("the budget ended");
         expect(found?.value).toBe(best > moreThan ? best : undefined);
         if (!found) return;
@@ -133,43 +133,39 @@ describe("the filling that is worth most", () => {
 
   interface Hard {
     readonly problem: PackingProblem;
-    readonly duals: readonly number[];
+    readonly values: readonly number[];
   }
 
-  /** Worths about by length, where the best is hardest to tell from the next. */
+  /** Values close to the length, where the best is hardest to tell from the next. */
   const hard = (random: Random): Hard => {
     const pieces = Array.from({ length: 30 }, () => wholeBetween(random, 100, 900));
     const problem = problemFrom(pieces, []);
-    return { problem, duals: problem.sizes.map((size) => size + wholeBetween(random, -3, 3)) };
+    return { problem, values: problem.sizes.map((size) => size + wholeBetween(random, -3, 3)) };
   };
 
-  it("isn't decided in fewer steps than it takes", () => {
-    const { problem, duals } = hard(randomFrom(1));
+  it("is undecided with fewer steps than it needs", () => {
+    const { problem, values } = hard(randomFrom(1));
     const budget = new Budget(PLENTY);
-    bestFilling(problem, duals, 1922, 0, budget);
+    bestFilling(problem, values, 1922, 0, budget);
     const needed = leastSteps(
-      (steps) => bestFilling(problem, duals, 1922, 0, new Budget(steps)) !== "undecided",
+      (steps) => bestFilling(problem, values, 1922, 0, new Budget(steps)) !== "undecided",
     );
     expect(needed).toBe(PLENTY - budget.left);
   });
 
-  /** With the most steps that it may take on average: a fiftieth more than it took when this was written. */
+  /** With the most steps allowed on average: 2% more than when this was written. */
   const EFFORTS: readonly (readonly [string, (given: Hard) => readonly number[], number])[] = [
-    ["about so much as they are long", ({ duals }) => duals, 236],
-    ["just so much as they are long", ({ problem }) => problem.sizes, 83],
-    [
-      "the same as many others",
-      ({ problem }) => problem.sizes.map((size) => 1 + Math.floor(size / 100)),
-      304,
-    ],
+    ["close to the length", ({ values }) => values, 236],
+    ["equal to the length", ({ problem }) => problem.sizes, 83],
+    ["equal for many pieces", ({ problem }) => problem.sizes.map((size) => 1 + Math.floor(size / 100)), 304],
   ];
 
-  it.each(EFFORTS)("is found with little work where pieces are worth %s", (_, worthsOf, mostSteps) => {
+  it.each(EFFORTS)("is found in few steps with values %s", (_, valuesOf, mostSteps) => {
     let steps = 0;
     for (const seed of SEEDS) {
       const given = hard(randomFrom(seed));
       const budget = new Budget(PLENTY);
-      bestFilling(given.problem, worthsOf(given), 1922, 0, budget);
+      bestFilling(given.problem, valuesOf(given), 1922, 0, budget);
       steps += PLENTY - budget.left;
     }
     expect(steps / SEEDS.length).toBeLessThanOrEqual(mostSteps);

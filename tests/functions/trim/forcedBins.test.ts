@@ -16,47 +16,47 @@ const forcedSizes = (sizes: readonly number[]): number[][] => {
   return forcedBins(problem, budget()).map(({ items }) => items.map((item) => problem.sizes[item] ?? 0));
 };
 
-describe("bins that some best plan has anyway", () => {
-  it("a piece with what fills its stock exactly", () => {
+describe("bins that some optimal plan contains", () => {
+  it("hold a piece with the one that fills its stock exactly", () => {
     expect(forcedSizes([41, 19, 12, 11, 10, 9, 8, 7])).toContainEqual([41, 19]);
   });
 
-  it("a piece with what fills its stock exactly, however many small ones there are", () => {
+  it("hold such a pair however many small pieces there are", () => {
     expect(forcedSizes([31, 29, 3, 3])).toContainEqual([31, 29]);
   });
 
-  it("none of a piece with two ways, neither of which betters the other", () => {
+  it("leave out a piece with two fillings of which neither dominates the other", () => {
     expect(forcedSizes([31, 20, 15, 14])).toEqual([]);
   });
 
-  it("a piece beside which only one other fits takes the longest that does", () => {
+  it("hold a piece with the longest that fits where only one more fits", () => {
     expect(forcedSizes([45, 40, 14, 13, 13])[0]).toEqual([45, 14]);
   });
 
-  it("none beside a piece that leaves room for six of the smallest or more", () => {
+  it("leave out a piece with room for six or more of the smallest", () => {
     expect(forcedSizes([41, 4])).toEqual([[41, 4]]);
     expect(forcedSizes([42, 3])).toEqual([]);
-    // The smallest is gone with the piece that it fills the stock of.
+    // The smallest is gone: it fills the stock of another piece.
     expect(forcedSizes([57, 41, 10, 3])).toEqual([
       [57, 3],
       [41, 10],
     ]);
   });
 
-  it("are looked for again once others have left a piece one way only", () => {
+  it("are searched again once others leave a piece only one filling", () => {
     expect(forcedSizes([40, 34, 15, 11, 8])).toEqual([
       [34, 15, 11],
       [40, 8],
     ]);
   });
 
-  it("are none of a piece that no stock holds, and it has no plan", () => {
+  it("leave out a piece that fits no stock, which has no plan", () => {
     expect(forcedSizes([CAPACITY + 1])).toEqual([]);
     expect(pack(problemWith([CAPACITY + 1]), budget())).toBeUndefined();
     expect(pack(problemWith([CAPACITY + 1, 30, 20]), budget())).toBeUndefined();
   });
 
-  it("are none where stock may run out, or is of two kinds", () => {
+  it("are none where stock is limited, or has two lengths", () => {
     const problem = problemWith([45, 15]);
     const [stock] = problem.stocks;
     if (!stock) throw new Error("no stock");
@@ -64,7 +64,7 @@ describe("bins that some best plan has anyway", () => {
     expect(forcedBins({ ...problem, stocks: [stock, { ...stock, cost: 2 }] }, budget())).toEqual([]);
   });
 
-  it("never cost a stock length: a search without them finds no plan of fewer", () => {
+  it("never cost a stock length: a search without them finds no better plan", () => {
     const sizes = fc.array(fc.integer({ min: 3, max: CAPACITY }), { minLength: 1, maxLength: 16 });
     fc.assert(
       fc.property(sizes, (typed) => {

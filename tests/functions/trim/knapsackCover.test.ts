@@ -10,7 +10,7 @@ import {
 import { randomFrom, wholeBetween, type Random } from "../../support/random";
 import { endless, problemFrom, SEEDS } from "../../support/cutting";
 
-/** A kind of stock, with what it is worth and costs, and how many there are. */
+/** A kind of stock with its value, cost and limit. */
 interface Kind {
   readonly value: number;
   readonly cost: number;
@@ -24,7 +24,7 @@ const costToCover = (kinds: readonly Kind[], demand: number): number =>
     demand,
   );
 
-/** The least by taking every kind in turn none, one or several times, for every demand up to one. */
+/** The least cost by dynamic programming over the kinds, for every demand up to a given one. */
 const leastToCover = (kinds: readonly Kind[], demand: number): number => {
   let least = Array.from({ length: demand + 1 }, (_, needed) => (needed === 0 ? 0 : Infinity));
   for (const { value, cost, limit } of kinds)
@@ -39,8 +39,8 @@ const leastToCover = (kinds: readonly Kind[], demand: number): number => {
   return least[demand] ?? NaN;
 };
 
-describe("the least cost of stocks that are worth so much", () => {
-  it("is that of the best choice of all", () => {
+describe("the covering knapsack", () => {
+  it("has the cost of the best choice of all", () => {
     const kind = fc.record({
       value: fc.integer({ min: 0, max: 12 }),
       cost: fc.integer({ min: 1, max: 15 }),
@@ -58,7 +58,7 @@ describe("the least cost of stocks that are worth so much", () => {
     );
   });
 
-  it("is also where all have the same price, which floating point may take for a little more", () => {
+  it("has it also where all prices per value are equal, in spite of rounding error", () => {
     const kind = fc.record({
       value: fc.integer({ min: 1, max: 99 }),
       limit: fc.constantFrom(1, 3, Infinity),
@@ -77,18 +77,18 @@ describe("the least cost of stocks that are worth so much", () => {
     );
   });
 
-  it("is nothing where nothing is asked for, also of stock that is worth nothing", () => {
+  it("costs 0 for a demand of 0, even with stock of value 0", () => {
     expect(costToCover([{ value: 0, cost: 1, limit: Infinity }], 0)).toBe(0);
     expect(costToCover([{ value: 5, cost: 1, limit: Infinity }], -7)).toBe(0);
     expect(costToCover([{ value: 0, cost: 1, limit: Infinity }], 1)).toBe(Infinity);
   });
 
-  it("takes as many as there are, and no more", () => {
+  it("stays within the limits", () => {
     expect(costToCover([{ value: 5, cost: 2, limit: 3 }], 15)).toBe(6);
     expect(costToCover([{ value: 5, cost: 2, limit: 3 }], 16)).toBe(Infinity);
   });
 
-  /** Kinds of nearly the same price, of which a choice is hardest. */
+  /** Kinds of nearly the same price, the hardest to choose from. */
   const hard = (random: Random, count: number): { kinds: Kind[]; demand: number } => {
     const kinds = Array.from({ length: count }, () => {
       const value = wholeBetween(random, 200, 400);
@@ -97,43 +97,43 @@ describe("the least cost of stocks that are worth so much", () => {
     return { kinds, demand: kinds.reduce((sum, { value, limit }) => sum + value * limit, 0) >> 1 };
   };
 
-  it("is found for five kinds, however near their prices are", () => {
+  it("is solved for six kinds, however close their prices are", () => {
     for (const seed of SEEDS.slice(0, 20)) {
       const { kinds, demand } = hard(randomFrom(seed), 6);
       expect(costToCover(kinds, demand)).toBe(leastToCover(kinds, demand));
     }
   });
 
-  it("isn't overstated where kinds are too many to try all choices", () => {
+  it("is never overstated where there are too many kinds to try all choices", () => {
     for (const seed of SEEDS.slice(0, 6)) {
       const { kinds, demand } = hard(randomFrom(seed), 14);
       const cost = costToCover(kinds, demand);
       const least = leastToCover(kinds, demand);
       expect(cost).toBeLessThanOrEqual(least);
-      // Stock in part comes close.
+      // The fractional bound comes close.
       expect(cost).toBeGreaterThanOrEqual(0.98 * least);
     }
   });
 });
 
-describe("weighings of sizes", () => {
-  it("whole or nothing: what goes beside no such piece counts as all, what is smaller as nothing", () => {
+describe("dual feasible functions", () => {
+  it("threshold: sizes too large to share a stock count as the whole, smaller ones as 0", () => {
     expect([60, 41, 40, 39, 20, 19, 1].map(thresholdFunction(60, 20))).toEqual([60, 60, 40, 39, 20, 0, 0]);
   });
 
-  it("in parts: rounded down, but where they come out whole", () => {
+  it("rounding: down, except for exact multiples", () => {
     expect([60, 59, 31, 30, 29].map(roundingFunction(60, 1))).toEqual([60, 60, 60, 30, 0]);
     expect([60, 59, 41, 40, 39, 21, 20, 19].map(roundingFunction(60, 2))).toEqual([
       120, 120, 120, 80, 60, 60, 40, 0,
     ]);
   });
 
-  it("in pieces: those that a small one holds, and those that a large one leaves no room for", () => {
+  it("counting: pieces that a small size holds, and pieces that a large size leaves no room for", () => {
     expect([60, 41, 40, 31, 30, 29, 20, 19].map(countingFunction(60, 20))).toEqual([6, 6, 4, 4, 3, 2, 2, 0]);
   });
 });
 
-it("the longest piece that goes beside others goes by the longest stock", () => {
+it("the longest piece that can be added follows the longest stock", () => {
   const stocks = [endless(60, 2), endless(100, 3)];
   expect(longestAddablePiece(problemFrom([40], stocks), 3, 100)).toBe(60);
   expect(longestAddablePiece(problemFrom([40], [...stocks].reverse()), 3, 100)).toBe(60);

@@ -23,7 +23,7 @@ describe("laws of cutting", () => {
     );
   });
 
-  it("a longer run, or one run more, never needs less", () => {
+  it("a longer run, or one more run, never needs less", () => {
     fc.assert(
       fc.property(job(10, 400), fc.nat(9), feet(0, 200), (typed, index, more) => {
         const stocksOf = (lengths: readonly number[]): number =>
@@ -36,7 +36,7 @@ describe("laws of cutting", () => {
     );
   });
 
-  it("a run of exactly n stock lengths with no lap takes n, whatever the stock's length", () => {
+  it("a run of exactly n stock lengths with no lap takes n, whatever the stock length", () => {
     const stockIn = fc.double({ min: 1, max: 400, noNaN: true });
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 60 }), stockIn, fc.constantFrom(0, 1 / 8), (n, stock, saw) => {
@@ -45,7 +45,7 @@ describe("laws of cutting", () => {
     );
   });
 
-  it("a plan can be cut whatever the lengths: what is cut of a stock is never more than there is of it", () => {
+  it("a plan can be cut whatever the lengths: the pieces of a stock never exceed it", () => {
     const odd = fc.double({ min: 0.01, max: 30, noNaN: true });
     fc.assert(
       fc.property(
@@ -74,7 +74,7 @@ describe("laws of cutting", () => {
     );
   });
 
-  it("lap and kerf at 0 are the plain packing: as few and as long a left-over as trying every way finds", () => {
+  it("lap and kerf of 0 give plain bin packing: as few lengths and as long a left-over as exhaustive search finds", () => {
     fc.assert(
       fc.property(runs(7, STOCK), (lengths) => {
         const cuts = checkedCuts({ runs: lengths, stock: [STOCK], lap: 0, kerf: 0 });
@@ -91,7 +91,7 @@ describe("laws of cutting", () => {
     );
   });
 
-  it("answers the same the second time, and as many in any order of the runs", () => {
+  it("the answer is the same the second time, and the count is the same in any order of the runs", () => {
     fc.assert(
       fc.property(job(16, 300), (typed) => {
         const table = call("TRIMCUTS", ...argumentsOf(typed));
@@ -102,7 +102,7 @@ describe("laws of cutting", () => {
     );
   });
 
-  it("a second stock length never makes a plan dearer, and a lower price never either", () => {
+  it("neither a second stock length nor a lower price makes a plan more expensive", () => {
     fc.assert(
       fc.property(runs(6, 110), fc.integer({ min: 700, max: 1300 }), kerf, (lengths, cents, saw) => {
         const one = { runs: lengths, stock: [STOCK], kerf: saw, prices: [10] };
@@ -153,7 +153,7 @@ describe("laws of underlayment", () => {
     );
   });
 
-  it("rolls split in two with no end lap are twice as many, or one fewer", () => {
+  it("rolls of half the length with no end lap are twice as many, or one fewer", () => {
     fc.assert(
       fc.property(face, (of) => {
         const whole = rollsOf({ ...of, endLap: 0 });
@@ -163,7 +163,7 @@ describe("laws of underlayment", () => {
     );
   });
 
-  it("the rolls cover every course with its laps, and one roll fewer would not", () => {
+  it("the rolls cover every course with its laps, and one fewer would not", () => {
     fc.assert(
       fc.property(face, (of) => {
         const { eave, slope, headLap, endLap, wrap } = of;

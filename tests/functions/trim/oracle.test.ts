@@ -22,13 +22,13 @@ const leastCost = (job: TypedJob): number | undefined =>
     ),
   );
 
-/** On eighths of an inch, where a plan shows its pieces exactly. */
+/** In eighths of an inch, which a plan shows exactly. */
 const runsOf = (random: Random, count: number, mostIn: number): number[] =>
   Array.from({ length: count }, () => wholeBetween(random, 8 * 4, 8 * mostIn) / 8 / 12);
 
 const seeds = (count: number): number[] => Array.from({ length: count }, (_, index) => index + 1);
 
-describe("a general solver of mixed-integer programs finds no better plan, and none that is worse is called proved", () => {
+describe("a general mixed-integer solver finds no better plan, and only optimal plans are called proved", () => {
   it.each(seeds(25))("pieces of up to a stock length, seed %d", (seed) => {
     const random = randomFrom(seed);
     const kerf = oneOf(random, [0, 1 / 8]);

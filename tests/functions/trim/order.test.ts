@@ -18,8 +18,8 @@ describe("the order of a plan", () => {
       pieces.map(({ run, lengthIn }) => [run, Math.round(lengthIn)] as const),
     );
 
-  it("is that of the lowest run that each stock serves, and then of the run", () => {
-    // What a longer run leaves over is as long as a whole shorter one.
+  it("follows the lowest run number of each stock, and then the run", () => {
+    // The remainder of the longer run is as long as the shorter run.
     expect(piecesOf(40, 160)).toEqual([
       [
         [1, 40],
@@ -36,7 +36,7 @@ describe("the order of a plan", () => {
     ]);
   });
 
-  it("is within a stock from the longest piece to the shortest", () => {
+  it("is from the longest piece to the shortest within a stock", () => {
     expect(piecesOf(20, 30, 70)).toEqual([
       [
         [3, 70],
@@ -47,17 +47,17 @@ describe("the order of a plan", () => {
   });
 });
 
-describe("the runs to make up", () => {
+describe("the runs to split", () => {
   const splits = (runsIn: readonly number[], kerfIn?: number) => {
     const job = jobOf(runsIn, kerfIn);
     return splitOptions(job, materialOf(job), 120);
   };
 
-  it("are the longest first, and of the same length the lowest number first", () => {
+  it("are in order from the longest, with equal lengths by number", () => {
     expect(splits([30, 50, 40, 50, 30]).map(({ run }) => run)).toEqual([2, 4, 3, 1, 5]);
   });
 
-  it("take at the least their length and a kerf, and nothing where they have no length", () => {
+  it("take at least their length and a kerf, and nothing where the length is 0", () => {
     expect(splits([30, 0], 1).map(({ leastSize }) => leastSize)).toEqual([ticksRoundedUp(31), 0]);
   });
 });

@@ -7,7 +7,7 @@ import type { TrimJob } from "../../../functions/trim/cutting/trimJob";
 import { SplitSearch } from "../../../functions/trim/cutting/splitSearch";
 import { randomFrom, wholeBetween, type Random } from "../../support/random";
 
-/** Runs in whole inches, that stock of several lengths can make up in several ways. */
+/** Runs in whole inches that several stock lengths can split in several ways. */
 const jobOf = (random: Random, runs: number, stocks: TrimJob["stocks"]): TrimJob => ({
   runs: Array.from({ length: runs }, (_, index) => ({
     number: index + 1,
@@ -28,10 +28,7 @@ const endless = (lengthIn: number, price?: number) => ({
 const FAMILIES = [
   ["stock of three lengths", [endless(96), endless(120), endless(144)]],
   ["stock of three prices", [endless(96, 7.4), endless(120, 9.1), endless(144, 11.9)]],
-  [
-    "offcuts of which there are few",
-    [{ lengthIn: 150, limit: 3 }, { lengthIn: 130, limit: 4 }, endless(120)],
-  ],
+  ["a few offcuts", [{ lengthIn: 150, limit: 3 }, { lengthIn: 130, limit: 4 }, endless(120)]],
 ] as const;
 const SEEDS = Array.from({ length: 20 }, (_, seed) => seed + 1);
 
@@ -40,32 +37,33 @@ interface Case {
   readonly runs: readonly SplitOptions[];
 }
 
-/** Few enough runs that every way can be tried. */
+/** Few enough runs to try every split. */
 const caseOf = (stocks: TrimJob["stocks"], seed: number): Case => {
   const job = jobOf(randomFrom(seed), 4, stocks);
   const material = materialOf(job);
   return { material, runs: splitOptions(job, material, Math.max(...stocks.map(({ lengthIn }) => lengthIn))) };
 };
 
-const everyWay = ([first, ...others]: readonly SplitOptions[]): ChosenSplit[][] =>
+const everyChoice = ([first, ...others]: readonly SplitOptions[]): ChosenSplit[][] =>
   first
-    ? everyWay(others).flatMap((rest) => first.splits.map((split) => [{ run: first.run, split }, ...rest]))
+    ? everyChoice(others).flatMap((rest) => first.splits.map((split) => [{ run: first.run, split }, ...rest]))
     : [[]];
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
 const PLENTY = 10_000_000;
 
-const costOfWay = ({ material }: Case, way: readonly ChosenSplit[]): number =>
-  planForSplits(material, way, new Budget(PLENTY))?.cost ?? Infinity;
+const costOfChoice = ({ material }: Case, chosen: readonly ChosenSplit[]): number =>
+  planForSplits(material, chosen, new Budget(PLENTY))?.cost ?? Infinity;
 
-const leastOfAll = (of: Case): number => Math.min(...everyWay(of.runs).map((way) => costOfWay(of, way)));
+const leastOfAll = (of: Case): number =>
+  Math.min(...everyChoice(of.runs).map((chosen) => costOfChoice(of, chosen)));
 
-/** The last way of each run, which is seldom a good one. */
-const lastWay = ({ runs }: Case): ChosenSplit[] =>
+/** The last split of each run, which is seldom a good one. */
+const lastSplits = ({ runs }: Case): ChosenSplit[] =>
   runs.flatMap(({ run, splits }) => splits.slice(-1).map((split) => ({ run, split })));
 
-describe.each(FAMILIES)("the ways to make up runs of %s", (_, stocks) => {
+describe.each(FAMILIES)("the splits of runs with %s", (_, stocks) => {
   const cases = SEEDS.map((seed) => caseOf(stocks, seed));
   const least = cases.map(leastOfAll);
 
@@ -75,60 +73,60 @@ describe.each(FAMILIES)("the ways to make up runs of %s", (_, stocks) => {
     return search.found;
   };
 
-  it("are searched to the cheapest of all, also past one that can't be cut", () => {
+  it("are searched to the cheapest of all, even past one that can't be cut", () => {
     expect(cases.map((of) => searched(of)?.cost)).toEqual(least);
   });
 
-  it.each([300, 1_000, 3_000, 10_000])("are bounded truly where the search ends after %d steps", (steps) => {
-    cases.forEach((of, index) => {
-      const search = new SplitSearch(of.material, of.runs, new Budget(steps));
-      search.try(lastWay(of));
-      search.learnDuals();
-      search.searchAll();
-      const { found } = search;
-      expect(found?.cost ?? Infinity).toBeGreaterThanOrEqual(least[index] ?? NaN);
-      expect(found?.bound ?? 0).toBeLessThanOrEqual(least[index] ?? NaN);
-    });
-  });
+  it.each([300, 1_000, 3_000, 10_000])(
+    "are bounded correctly where the search ends after %d steps",
+    (steps) => {
+      cases.forEach((of, index) => {
+        const search = new SplitSearch(of.material, of.runs, new Budget(steps));
+        search.try(lastSplits(of));
+        search.learnDuals();
+        search.searchAll();
+        const { found } = search;
+        expect(found?.cost ?? Infinity).toBeGreaterThanOrEqual(least[index] ?? NaN);
+        expect(found?.bound ?? 0).toBeLessThanOrEqual(least[index] ?? NaN);
+      });
+    },
+  );
 
-  it("are improved until no change of one run is cheaper", () => {
+  it("are improved until no change of one run lowers the cost", () => {
     for (const of of cases) {
       const search = new SplitSearch(of.material, of.runs, new Budget(PLENTY));
-      search.try(lastWay(of));
+      search.try(lastSplits(of));
       search.improve();
       const { best } = search;
       if (!best) continue;
       const changed = of.runs.flatMap(({ run, splits }) =>
         splits.map((split) => best.chosen.map((each) => (each.run === run ? { run, split } : each))),
       );
-      expect(best.cost).toBeLessThanOrEqual(Math.min(...changed.map((way) => costOfWay(of, way))));
+      expect(best.cost).toBeLessThanOrEqual(Math.min(...changed.map((chosen) => costOfChoice(of, chosen))));
     }
   });
 });
 
-/** With the most steps that a search over all ways may take on average: a fiftieth more than it took when this was written. */
+/** With the most steps allowed on average to search all splits: 2% more than when this was written. */
 const ENDLESS = [
   [...FAMILIES[0], 10_960],
   [...FAMILIES[1], 19_120],
 ] as const;
 
-it.each(ENDLESS)(
-  "the cheapest way with %s is proved to be so, and with little work",
-  (_, stocks, mostSteps) => {
-    let steps = 0;
-    for (const seed of SEEDS) {
-      const { material, runs } = caseOf(stocks, seed);
-      const budget = new Budget(PLENTY);
-      const search = new SplitSearch(material, runs, budget);
-      search.searchAll();
-      expect(search.found?.bound).toBe(search.found?.cost);
-      steps += PLENTY - budget.left;
-    }
-    expect(steps / SEEDS.length).toBeLessThanOrEqual(mostSteps);
-  },
-);
+it.each(ENDLESS)("the cheapest split with %s is proved in few steps", (_, stocks, mostSteps) => {
+  let steps = 0;
+  for (const seed of SEEDS) {
+    const { material, runs } = caseOf(stocks, seed);
+    const budget = new Budget(PLENTY);
+    const search = new SplitSearch(material, runs, budget);
+    search.searchAll();
+    expect(search.found?.bound).toBe(search.found?.cost);
+    steps += PLENTY - budget.left;
+  }
+  expect(steps / SEEDS.length).toBeLessThanOrEqual(mostSteps);
+});
 
-/** What twenty jobs of eight runs come to, and are bounded by, together: as good as when this was written, or better. */
+/** The total cost and bound of twenty jobs of eight runs: at least as good as when this was written. */
 const LARGER = [
   [...FAMILIES[0], 1_296_542_526, 1_296_529_708],
   [...FAMILIES[1], 28_331, 26_912],
@@ -136,7 +134,7 @@ const LARGER = [
 ] as const;
 
 it.each(LARGER)(
-  "more runs of %s than can be searched come out as well as ever",
+  "jobs with %s that are too large to search stay as good as they were",
   (_, stocks, mostCost, leastBound) => {
     const plans = SEEDS.map((seed) => {
       const job = jobOf(randomFrom(seed), 8, stocks);

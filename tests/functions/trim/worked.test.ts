@@ -4,9 +4,8 @@ import { call } from "../../support/call";
 const cuts = (...args: Parameters<typeof call> extends [string, ...infer R] ? R : never): Matrix =>
   call("TRIMCUTS", ...args) as Matrix;
 
-/** Each worked out by hand. */
-describe("cutting plans worked out by hand", () => {
-  it("gives up a lap at every joint: two pieces of 120 in reach 238 in, a third takes the rest", () => {
+describe("cutting plans calculated by hand", () => {
+  it("loses a lap at every joint: two pieces of 120 in reach 238 in, a third takes the rest", () => {
     expect(cuts(20, 120, 2).slice(1)).toEqual([
       [1, 120, `10' 0" run 1`, 0],
       [2, 120, `10' 0" run 1`, 0],
@@ -15,7 +14,7 @@ describe("cutting plans worked out by hand", () => {
     ]);
   });
 
-  it("cuts no piece shorter than the shortest: the whole length beside it gives up the difference", () => {
+  it("cuts no piece shorter than the shortest: the whole length next to it gives up the difference", () => {
     expect(cuts(20, 120, 2, 0, 12).slice(1)).toEqual([
       [1, 120, `10' 0" run 1`, 0],
       [2, 120, `9' 4" run 1`, 8],
@@ -24,7 +23,7 @@ describe("cutting plans worked out by hand", () => {
     ]);
   });
 
-  it("takes a kerf with each cut, but none where a stock length comes out even", () => {
+  it("takes a kerf with each cut, but none where a stock length is used up exactly", () => {
     expect(cuts([[5], [59.875 / 12]], 120, 0, `1/8"`).slice(1)).toEqual([
       [1, 120, `5' 0" run 1, 4' 11 7/8" run 2`, 0],
       ["total", 120, "proved fewest", 0],
@@ -40,7 +39,7 @@ describe("cutting plans worked out by hand", () => {
     ]);
   });
 
-  it("buys the fewest of several lengths, and of plans with as few the shorter in all", () => {
+  it("buys the fewest of several lengths, and then the shortest total", () => {
     expect(cuts([[11], [9]], [[120], [144]]).slice(1)).toEqual([
       [1, 144, `11' 0" run 1`, 12],
       [2, 120, `9' 0" run 2`, 12],
@@ -48,17 +47,17 @@ describe("cutting plans worked out by hand", () => {
     ]);
   });
 
-  it("takes more pieces only where the limits leave no other way", () => {
+  it("uses more pieces only where the limits leave no other plan", () => {
     const twoRuns = [[20], [20]];
     const endless = cuts(twoRuns, [[144], [96]], 0, 0, 0, [[12], [8.5]], [[2], [null]]);
     expect(endless.at(-1)).toEqual(["total", 480, "proved cheapest", 0, 41]);
-    // 96 + 96 + 48 in twice, the halves out of one length: five of 8.50; one of 144 in would come to 46.
+    // 96 + 96 + 48 in twice, the halves out of one length: five of 8.50; one of 144 in would cost 46.
     const oneLong = cuts(twoRuns, [[144], [96]], 0, 0, 0, [[12], [8.5]], [[1], [null]]);
     expect(oneLong.at(-1)).toEqual(["total", 480, "proved cheapest", 0, 42.5]);
   });
 
-  it("takes no more pieces than stock without a limit makes it, however cheap a shorter stock is", () => {
-    // One run of 144 in; the other of two pieces, 60 + 84. Of three it would come to 3.00.
+  it("uses no more pieces than the unlimited stock needs, however cheap a shorter stock is", () => {
+    // One run of 144 in; the other of two pieces, 60 + 84. Three would cost 3.00.
     const limited = cuts(
       [[12], [12]],
       [[144], [120], [60]],
@@ -71,17 +70,17 @@ describe("cutting plans worked out by hand", () => {
     expect(limited.at(-1)?.at(-1)).toBe(41);
   });
 
-  it("proves by length alone what has too many ways to weigh them all", () => {
+  it("proves by length alone a plan with too many splits to search", () => {
     const many = [[120], [119], [118], [117], [116], [60]];
     expect(cuts([[79]], many, 0).at(-1)?.[2]).toBe("proved fewest");
     expect(cuts([[79], [0]], many, 0).at(-1)?.[2]).toBe("proved fewest");
   });
 
-  it("makes more pieces of the shortest stock where all of it may run out", () => {
+  it("uses more pieces of the shortest stock where all stock may run out", () => {
     expect(call("TRIMSTOCK", [[12], [12]], [[144], [96]], 0, 0, 0, null, [[1], [3]])).toBe(3);
   });
 
-  it("plans as many as 5000 pieces", () => {
+  it("plans up to 5000 pieces", () => {
     expect(call("TRIMSTOCK", [[5000]], 12, 0)).toBe(5000);
   });
 
