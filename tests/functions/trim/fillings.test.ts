@@ -106,7 +106,7 @@ describe("the best filling", () => {
     fc.assert(
       fc.property(sized, fc.integer({ min: 0, max: 100 }), (each, moreThan) => {
         const sorted = [...each].sort((a, b) => b.size - a.size);
-        const duals = sorted.map(({ worth }) => worth);
+        const values = sorted.map(({ worth }) => worth);
         const problem: PackingProblem = {
           sizes: sorted.map(({ size }) => size),
           counts: sorted.map(({ count }) => count),
