@@ -3,7 +3,7 @@ import { writeInches } from "../../shared/lengthText";
 import { countOf, INCHES_RESULT, TEXT_RESULT } from "../../shared/result";
 import { defineTable } from "../../shared/spec/spec";
 import { layOut } from "./engine/layOut";
-import type { Layout, ListedCut, Ring } from "./engine/listing";
+import type { Layout, ListedCut, Ring } from "./engine/layoutResult";
 import { GABLE_4_BY_2, PLAIN_PANEL } from "./layoutExamples";
 import { LAYING_PARAMETERS, PLANE_PARAMETERS, TAPE_PARAMETER } from "./layoutParameters";
 import { tapeText } from "./tapeText";

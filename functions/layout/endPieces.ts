@@ -3,7 +3,7 @@ import { countOf, INCHES_RESULT, TEXT_RESULT } from "../../shared/result";
 import { defineTable } from "../../shared/spec/spec";
 import { layOut } from "./engine/layOut";
 import { shapeText } from "./cutList";
-import type { Layout, ListedCourse, ListedCut } from "./engine/listing";
+import type { Layout, ListedCourse, ListedCut } from "./engine/layoutResult";
 import { GABLE_4_BY_2, GABLE_PANEL } from "./layoutExamples";
 import { LAYING_PARAMETERS, PLANE_PARAMETERS } from "./layoutParameters";
 

@@ -3,7 +3,7 @@ import { countOf, FEET_RESULT, INCHES_RESULT, TEXT_RESULT } from "../../shared/r
 import { defineTable } from "../../shared/spec/spec";
 import { inchesToFeet } from "../../shared/units";
 import { layOut } from "./engine/layOut";
-import type { Layout, ListedCourse } from "./engine/listing";
+import type { Layout, ListedCourse } from "./engine/layoutResult";
 import { GABLE_4_BY_2, GABLE_PANEL } from "./layoutExamples";
 import { LAYING_PARAMETERS, PLANE_PARAMETERS, TAPE_PARAMETER } from "./layoutParameters";
 import { tapeText } from "./tapeText";

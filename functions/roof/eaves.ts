@@ -1,6 +1,6 @@
 import type { Point } from "../../shared/outline";
 import { cornerAt, cornerBetween, spotAt, type Corner } from "./skeleton/corner";
-import { along, around, atHeight, cross, dot, type RoofPoint } from "./skeleton/plan";
+import { along, around, atHeight, cross, dot, type RoofPoint } from "./skeleton/planVectors";
 import { bearing, isGable, isInner, planeHeight, type RoofSide } from "./skeleton/roofSide";
 
 /**

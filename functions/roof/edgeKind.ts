@@ -1,6 +1,6 @@
 import type { EdgeKind } from "./roofParts";
 import type { GraphEdge } from "./roofGraph";
-import { cross, distance, dot, minus } from "./skeleton/plan";
+import { cross, distance, dot, minus } from "./skeleton/planVectors";
 import type { RoofSide } from "./skeleton/roofSide";
 
 /** Cosine of 10°: planes that face this nearly opposite ways meet in a ridge, even where walls are out of square. */

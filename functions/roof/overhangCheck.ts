@@ -1,7 +1,7 @@
 import { noAnswer } from "../../shared/inputError";
 import { segmentsMeet } from "../../shared/outlineCrossing";
 import type { EdgePiece } from "./eaves";
-import { dot, minus } from "./skeleton/plan";
+import { dot, minus } from "./skeleton/planVectors";
 
 /** Whether a side's edge still runs the way of its wall; a skirt may run either way. */
 const isForward = ({ side, from, to, isSkirt }: EdgePiece): boolean =>

@@ -1,6 +1,6 @@
 import { noAnswer } from "../../shared/inputError";
 import type { GraphEdge } from "./roofGraph";
-import { cross, dot, minus, type RoofPoint } from "./skeleton/plan";
+import { cross, dot, minus, type RoofPoint } from "./skeleton/planVectors";
 import type { RoofSide } from "./skeleton/roofSide";
 
 interface Step {

@@ -1,6 +1,6 @@
 import type { Footprint } from "../../shared/footprint";
 import { InputError, noAnswer } from "../../shared/inputError";
-import { checkLaws } from "./roofChecks";
+import { checkRoof } from "./roofChecks";
 import { outerEdge, roofCorner, type EdgePiece } from "./eaves";
 import { checkOverhangs } from "./overhangCheck";
 import { planeCorners } from "./planeCorners";
@@ -8,11 +8,11 @@ import { classifyEdges } from "./classifyEdges";
 import { roofGraph } from "./roofGraph";
 import type { Roof, RoofPlane } from "./roofParts";
 import { roofSides, type SideBuild } from "./roofSides";
-import type { Joint } from "./skeleton/front";
-import { around } from "./skeleton/plan";
+import type { SkeletonArc } from "./skeleton/wavefront";
+import { around } from "./skeleton/planVectors";
 import { isGable, type RoofSide } from "./skeleton/roofSide";
-import { skeleton } from "./skeleton/skeleton";
-import { straighten } from "./straighten";
+import { straightSkeleton } from "./skeleton/straightSkeleton";
+import { mergeCollinear } from "./mergeCollinear";
 
 /** Relative to the footprint's size: what counts as one spot while the fronts climb, and when they have met. */
 const EVENT_TOLERANCE = 1e-10;
@@ -24,7 +24,7 @@ const sizeFt = (footprint: Footprint): number => {
   return spread(corners.map(({ x }) => x)) + spread(corners.map(({ y }) => y));
 };
 
-const eaveJoints = (pieces: readonly EdgePiece[]): Joint[] =>
+const eaveJoints = (pieces: readonly EdgePiece[]): SkeletonArc[] =>
   pieces
     .filter(({ side }) => !isGable(side))
     .map(({ side, from, to }) => ({ left: side, right: undefined, from, to }));
@@ -42,14 +42,14 @@ const checkedRoof = (footprint: Footprint, builds: readonly SideBuild[]): Roof =
   const loops = corners.map((ring) => ring.map(({ after, corner }) => ({ side: after, start: corner })));
   const sides = numbered(corners.flat().map(({ after }) => after));
   const highestEaveFt = Math.max(...sides.filter((side) => !isGable(side)).map((side) => side.eaveHeightFt));
-  const { joints, unclosed } = skeleton(loops, highestEaveFt, EVENT_TOLERANCE * size);
+  const { joints, unclosed } = straightSkeleton(loops, highestEaveFt, EVENT_TOLERANCE * size);
   const open = unclosed.flat().map(({ side }) => side.number);
   if (open.length > 0)
     throw noAnswer(`no plane closes the roof between sides ${[...new Set(open)].join(", ")}`);
 
   const toleranceFt = NODE_TOLERANCE * size;
   const { edges: pieces, planeOf } = roofGraph([...joints, ...outerEdges.flatMap(eaveJoints)], toleranceFt);
-  const graphEdges = straighten(pieces, toleranceFt);
+  const graphEdges = mergeCollinear(pieces, toleranceFt);
   const firsts = sides.filter((side) => !isGable(side) && planeOf(side) === side);
   const planes = firsts.map((side, index): RoofPlane => ({
     number: index + 1,
@@ -58,16 +58,16 @@ const checkedRoof = (footprint: Footprint, builds: readonly SideBuild[]): Roof =
     corners: planeCorners(graphEdges, side),
   }));
   const roof = { sides, planes, edges: classifyEdges(graphEdges, planes), outerEdges };
-  checkLaws(roof, toleranceFt);
+  checkRoof(roof, toleranceFt);
   return roof;
 };
 
 /** Finer than any tape. */
-const HAIR_FT = 1 / 1024;
+const SNAP_FT = 1 / 1024;
 
-const toTheHair = (footprint: Footprint): Footprint =>
+const snapped = (footprint: Footprint): Footprint =>
   footprint.map((ring) =>
-    ring.map(({ x, y }) => ({ x: Math.round(x / HAIR_FT) * HAIR_FT, y: Math.round(y / HAIR_FT) * HAIR_FT })),
+    ring.map(({ x, y }) => ({ x: Math.round(x / SNAP_FT) * SNAP_FT, y: Math.round(y / SNAP_FT) * SNAP_FT })),
   );
 
 /**
@@ -81,7 +81,7 @@ export const roofOver = (footprint: Footprint, builds: readonly SideBuild[]): Ro
   } catch (refusal) {
     if (!(refusal instanceof InputError)) throw refusal;
     try {
-      return checkedRoof(toTheHair(footprint), builds);
+      return checkedRoof(snapped(footprint), builds);
     } catch {
       throw refusal;
     }

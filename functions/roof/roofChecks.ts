@@ -4,7 +4,7 @@ import { sidesThatCross } from "../../shared/outlineCrossing";
 import { distanceToSegment } from "../../shared/segment";
 import { planAreaSqFt } from "./roofMeasures";
 import type { Roof, RoofEdge, RoofPlane } from "./roofParts";
-import { distance, type RoofPoint } from "./skeleton/plan";
+import { distance, type RoofPoint } from "./skeleton/planVectors";
 import { planeHeight } from "./skeleton/roofSide";
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
@@ -40,7 +40,7 @@ const looseEdge = ({ edges, outerEdges }: Roof, toleranceFt: number): RoofEdge |
  * each plane is flat. Where the planes are sound, their plan areas add up to the grown footprint's, and the edges
  * with one plane add up to its outline, no two planes cover one spot and no wall stands up between them.
  */
-export const checkLaws = (roof: Roof, toleranceFt: number): void => {
+export const checkRoof = (roof: Roof, toleranceFt: number): void => {
   const { planes, edges, outerEdges } = roof;
   for (const plane of planes) checkPlane(plane, toleranceFt);
   const loose = looseEdge(roof, toleranceFt);

@@ -1,5 +1,5 @@
-import type { Joint } from "./skeleton/front";
-import { distance, type RoofPoint } from "./skeleton/plan";
+import type { SkeletonArc } from "./skeleton/wavefront";
+import { distance, type RoofPoint } from "./skeleton/planVectors";
 import { isGable, isOnePlane, type RoofSide } from "./skeleton/roofSide";
 
 /** A straight edge between two nodes, the plane of side `left` on its left; `right` is missing at the roof's edge. */
@@ -12,7 +12,7 @@ export interface GraphEdge {
   readonly isAlongGable: boolean;
 }
 
-interface PlaneJoint extends Joint {
+interface PlaneJoint extends SkeletonArc {
   readonly isAlongGable: boolean;
 }
 
@@ -27,7 +27,7 @@ const nodeFinder = (snapFt: number): ((spot: RoofPoint) => RoofPoint) => {
 };
 
 /** A gable carries no plane: an edge along it has one plane only, kept on its left. */
-const withoutGables = ({ left, right, from, to }: Joint): PlaneJoint[] => {
+const withoutGables = ({ left, right, from, to }: SkeletonArc): PlaneJoint[] => {
   const plane = right && !isGable(right) ? right : undefined;
   if (!isGable(left)) return [{ left, right: plane, from, to, isAlongGable: right !== undefined && !plane }];
   return plane ? [{ left: plane, right: undefined, from: to, to: from, isAlongGable: true }] : [];
@@ -37,7 +37,7 @@ const withoutGables = ({ left, right, from, to }: Joint): PlaneJoint[] => {
  * One name for each plane: the sides in line whose planes run into one another share the lowest side's.
  * `undefined` for a side whose plane is its own.
  */
-const sharedPlanes = (edges: readonly Joint[]): ((side: RoofSide) => RoofSide) => {
+const sharedPlanes = (edges: readonly SkeletonArc[]): ((side: RoofSide) => RoofSide) => {
   const first = new Map<RoofSide, RoofSide>();
   const find = (side: RoofSide): RoofSide => {
     const parent = first.get(side);
@@ -52,7 +52,7 @@ const sharedPlanes = (edges: readonly Joint[]): ((side: RoofSide) => RoofSide) =
 };
 
 /** Joints as the edges of planes: ends that meet are one node, and seams within one plane are gone. */
-export const roofGraph = (joints: readonly Joint[], snapFt: number) => {
+export const roofGraph = (joints: readonly SkeletonArc[], snapFt: number) => {
   const nodeOf = nodeFinder(snapFt);
   const edges = joints
     .flatMap(withoutGables)

@@ -2,7 +2,7 @@ import { twiceSignedArea, type Outline, type Point } from "../../shared/outline"
 import { toDegrees } from "../../shared/units";
 import { rafterFactor } from "../slope/rafterFactor";
 import type { RoofEdge, RoofPlane } from "./roofParts";
-import { along, cross, distance, dot } from "./skeleton/plan";
+import { along, cross, distance, dot } from "./skeleton/planVectors";
 import { insideFt, type RoofSide } from "./skeleton/roofSide";
 
 export const planLengthFt = ({ from, to }: RoofEdge): number => distance(from, to);

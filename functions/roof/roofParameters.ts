@@ -7,7 +7,7 @@ import { perSide, type PerSide } from "../../shared/kinds/perSide";
 import { pitch } from "../../shared/kinds/pitch";
 import { sideNumbers } from "../../shared/kinds/sideNumbers";
 import { omittable, optional, required } from "../../shared/spec/spec";
-import { rememberLast } from "./remember";
+import { memoizeLast } from "./memoizeLast";
 import { roofOver } from "./roof";
 import { EDGE_KINDS, type Roof } from "./roofParts";
 import type { SideBuild } from "./roofSides";
@@ -87,7 +87,7 @@ const sideBuilds = (
 const ROOFS_REMEMBERED = 8;
 
 /** The roof that a function's parameters describe. */
-export const roofOf = rememberLast(
+export const roofOf = memoizeLast(
   (
     corners: Footprint,
     pitches: PerSide,

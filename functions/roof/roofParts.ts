@@ -1,5 +1,5 @@
 import type { EdgePiece } from "./eaves";
-import type { RoofPoint } from "./skeleton/plan";
+import type { RoofPoint } from "./skeleton/planVectors";
 import type { RoofSide } from "./skeleton/roofSide";
 
 /** One plane: the sides in line that it stands on, the lowest number first, and its corners counterclockwise on plan. */

@@ -2,7 +2,7 @@ import type { Footprint } from "../../shared/footprint";
 import { noAnswer } from "../../shared/inputError";
 import { twiceSignedArea, type Outline, type Point } from "../../shared/outline";
 import { PITCH_RUN } from "../../shared/units";
-import { around, distance, dot, minus } from "./skeleton/plan";
+import { around, distance, dot, minus } from "./skeleton/planVectors";
 import { bearing, isGable, isInner, type RoofSide } from "./skeleton/roofSide";
 
 /** What stands on a side: a plane of this pitch (rise on 12), or a gable; and how far it reaches past the wall. */

@@ -1,4 +1,4 @@
-import type { Layout, ListedCourse, ListedCut } from "../../functions/layout/engine/listing";
+import type { Layout, ListedCourse, ListedCut } from "../../functions/layout/engine/layoutResult";
 import { writeInches } from "../../shared/lengthText";
 import { pathOf, type Frame } from "./frame";
 import { hatchFill } from "./pictureStyle";

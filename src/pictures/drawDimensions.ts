@@ -1,4 +1,4 @@
-import type { Layout } from "../../functions/layout/engine/listing";
+import type { Layout } from "../../functions/layout/engine/layoutResult";
 import { writeInches, writeTape } from "../../shared/lengthText";
 import { writeStart } from "../../shared/layoutStart";
 import { inchesToFeet } from "../../shared/units";

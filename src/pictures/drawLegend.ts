@@ -1,4 +1,4 @@
-import type { Layout } from "../../functions/layout/engine/listing";
+import type { Layout } from "../../functions/layout/engine/layoutResult";
 import type { Frame } from "./frame";
 import { hatchFill } from "./pictureStyle";
 import { element, text } from "./svg";

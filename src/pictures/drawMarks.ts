@@ -1,4 +1,4 @@
-import type { Layout, ListedCut, Ring } from "../../functions/layout/engine/listing";
+import type { Layout, ListedCut, Ring } from "../../functions/layout/engine/layoutResult";
 import { writeInches } from "../../shared/lengthText";
 import type { PicturePoint } from "./picturePoint";
 import type { Frame } from "./frame";

@@ -1,4 +1,4 @@
-import type { Layout, Ring } from "../../functions/layout/engine/listing";
+import type { Layout, Ring } from "../../functions/layout/engine/layoutResult";
 import { px } from "./svg";
 
 const DRAWING_WIDTH = 880;

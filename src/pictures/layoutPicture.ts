@@ -1,4 +1,4 @@
-import type { Layout } from "../../functions/layout/engine/listing";
+import type { Layout } from "../../functions/layout/engine/layoutResult";
 import { writeTape } from "../../shared/lengthText";
 import { inchesToFeet } from "../../shared/units";
 import { drawCourses, drawLines } from "./drawCourses";

@@ -1,4 +1,4 @@
-import type { Layout } from "../../functions/layout/engine/listing";
+import type { Layout } from "../../functions/layout/engine/layoutResult";
 
 /** A cut piece as a slow, independent count finds it. */
 export interface CountedPiece {

@@ -1,7 +1,7 @@
 import type { LaidPanel } from "../../../shared/kinds/panel";
-import { connectedParts, joinStacked } from "./parts";
+import { connectedParts, joinStacked } from "./connectedParts";
 import { cutPiece, type CutPiece } from "./piece";
-import type { Span, Strip } from "./strips";
+import type { Span, CourseStrip } from "./courseStrips";
 import { clip, farthestIn, nearestIn } from "./trapezoid";
 import { HAIR_IN } from "./precision";
 
@@ -19,7 +19,7 @@ export interface PlacedCut {
 
 /** A course with its joints: whole panels and cut pieces, both from near to far. */
 export interface LaidCourse {
-  readonly strip: Strip;
+  readonly strip: CourseStrip;
   readonly firstJointIn: number;
   readonly wholeRuns: readonly WholeRun[];
   readonly cuts: readonly PlacedCut[];
@@ -45,7 +45,7 @@ const wholeRun = (span: Span, firstJointIn: number, widthIn: number): WholeRun =
 
 /** Every place that the roof reaches into and no whole panel fills. */
 const placesToCut = (
-  { covered }: Strip,
+  { covered }: CourseStrip,
   runs: readonly WholeRun[],
   firstJointIn: number,
   widthIn: number,
@@ -66,13 +66,13 @@ const placesToCut = (
   return [...places].sort((a, b) => a - b);
 };
 
-const cutsAt = (place: number, { covered }: Strip, span: Span, panel: LaidPanel): PlacedCut[] =>
+const cutsAt = (place: number, { covered }: CourseStrip, span: Span, panel: LaidPanel): PlacedCut[] =>
   connectedParts(joinStacked(covered.flatMap((shape) => clip(shape, span.fromIn, span.toIn, "joint"))))
     .map((shapes) => ({ place, piece: cutPiece(shapes, span, panel) }))
     .sort((a, b) => a.piece.cover.fromIn - b.piece.cover.fromIn);
 
 /** Lays one course: every panel that fits whole, and a piece wherever the roof hangs together within a panel's place. */
-export const layCourse = (strip: Strip, firstJointIn: number, panel: LaidPanel): LaidCourse => {
+export const layCourse = (strip: CourseStrip, firstJointIn: number, panel: LaidPanel): LaidCourse => {
   const widthIn = panel.exposedWidthIn;
   const wholeRuns = strip.wholeSpans
     .map((span) => wholeRun(span, firstJointIn, widthIn))

@@ -1,9 +1,9 @@
 import type { Side } from "../../../shared/layoutStart";
 import type { LaidPanel } from "../../../shared/kinds/panel";
-import { courseConcerns, pieceConcerns } from "./concerns";
+import { courseWarnings, pieceWarnings } from "./warnings";
 import { layCourse, type LaidCourse } from "./course";
 import { reusable, type Reusable } from "./piece";
-import type { Strip } from "./strips";
+import type { CourseStrip } from "./courseStrips";
 
 /** What counts of one course with its joints in one place; nothing of it depends on the other courses. */
 export interface CourseTally {
@@ -15,8 +15,8 @@ export interface CourseTally {
 const tallyOf = ({ strip, wholeRuns, cuts }: LaidCourse, panel: LaidPanel, side: Side): CourseTally => ({
   whole: wholeRuns.reduce((sum, { count }) => sum + count, 0),
   warnings: cuts.reduce(
-    (sum, { piece }) => sum + pieceConcerns(piece, panel, side).length,
-    courseConcerns(strip, panel).length,
+    (sum, { piece }) => sum + pieceWarnings(piece, panel, side).length,
+    courseWarnings(strip, panel).length,
   ),
   pieces: cuts.map(({ piece }) => reusable(piece)),
 });
@@ -25,7 +25,7 @@ const tallyOf = ({ strip, wholeRuns, cuts }: LaidCourse, panel: LaidPanel, side:
 export const tallyCache = (
   panel: LaidPanel,
   side: Side,
-): ((strip: Strip, jointIn: number) => CourseTally) => {
+): ((strip: CourseStrip, jointIn: number) => CourseTally) => {
   const known = new Map<string, CourseTally>();
   return (strip, jointIn) => {
     const key = `${strip.course} ${jointIn}`;

@@ -5,15 +5,15 @@ import { tallyCache, type CourseTally } from "./courseTally";
 import type { Plane } from "./face";
 import { firstJointIn } from "./joints";
 import { checkedFace } from "./layCourses";
-import { pairsIn } from "./sources";
+import { pairsIn } from "./panelSources";
 import { choicesOf, startsOf } from "./starts";
-import { stripsOf } from "./strips";
+import { courseStrips } from "./courseStrips";
 
 /** Choices times courses, so that a search ends in seconds. */
 const MOST_WORK = 300_000;
 
 /** What a start leads to. */
-interface WeighedStart {
+interface ScoredStart {
   readonly start: LayoutStart;
   readonly warnings: number;
   readonly panels: number;
@@ -25,11 +25,11 @@ interface SearchProgress {
   readonly choices: number;
 }
 
-export interface BestStart extends WeighedStart {
+export interface BestStart extends ScoredStart {
   readonly choices: number;
 }
 
-const weigh = (tallies: readonly CourseTally[], start: LayoutStart, panel: LaidPanel): WeighedStart => {
+const score = (tallies: readonly CourseTally[], start: LayoutStart, panel: LaidPanel): ScoredStart => {
   const pieces = tallies.flatMap((tally) => tally.pieces);
   const whole = tallies.reduce((sum, tally) => sum + tally.whole, 0);
   return {
@@ -41,7 +41,7 @@ const weigh = (tallies: readonly CourseTally[], start: LayoutStart, panel: LaidP
 };
 
 /** Fewest warnings first, then fewest panels, then fewest cuts; of equals the one weighed earlier. */
-const isBetter = (a: WeighedStart, b: WeighedStart): boolean =>
+const isBetter = (a: ScoredStart, b: ScoredStart): boolean =>
   (a.warnings - b.warnings || a.panels - b.panels || a.cuts - b.cuts) < 0;
 
 const refuseTooMuch = (choices: number, courses: number): void => {
@@ -60,20 +60,20 @@ export function* searchBestStart(
   panel: LaidPanel,
 ): Generator<SearchProgress, BestStart, undefined> {
   const choices = choicesOf(panel);
-  let best: WeighedStart | undefined;
+  let best: ScoredStart | undefined;
   let weighed = 0;
   for (const side of SIDES) {
-    const strips = stripsOf(checkedFace(plane, side, panel), panel);
+    const strips = courseStrips(checkedFace(plane, side, panel), panel);
     refuseTooMuch(choices, strips.length);
     const tally = tallyCache(panel, side);
     for (const start of startsOf(side, panel)) {
       const tallies = strips.map((strip) => tally(strip, firstJointIn(strip.course, start, panel)));
-      const candidate = weigh(tallies, start, panel);
+      const candidate = score(tallies, start, panel);
       if (!best || isBetter(candidate, best)) best = candidate;
       yield { weighed: ++weighed, choices };
     }
   }
-  return { ...(best as WeighedStart), choices: weighed };
+  return { ...(best as ScoredStart), choices: weighed };
 }
 
 /** The best start, found in one go. */

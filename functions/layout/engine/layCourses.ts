@@ -5,7 +5,7 @@ import { checkOpenings } from "./checkOpenings";
 import { layCourse, type LaidCourse } from "./course";
 import { faceOf, type Face, type Plane } from "./face";
 import { checkStep, firstJointIn } from "./joints";
-import { stripsOf } from "./strips";
+import { courseStrips } from "./courseStrips";
 
 /** More than any roof plane takes; a slip of the unit is refused before it costs minutes. */
 const MOST_COURSES = 2000;
@@ -29,7 +29,7 @@ export const checkedFace = (plane: Plane, side: LayoutStart["side"], panel: Laid
 /** Lays every course of a face. */
 export const layCourses = (face: Face, panel: LaidPanel, start: LayoutStart): LaidCourse[] => {
   checkStep(start, panel);
-  return stripsOf(face, panel).map((strip) =>
+  return courseStrips(face, panel).map((strip) =>
     layCourse(strip, firstJointIn(strip.course, start, panel), panel),
   );
 };

@@ -2,10 +2,10 @@ import type { LayoutStart } from "../../../shared/layoutStart";
 import type { LaidPanel } from "../../../shared/kinds/panel";
 import type { CoursePoint, Plane } from "./face";
 import { checkedFace, layCourses } from "./layCourses";
-import type { Layout } from "./listing";
+import type { Layout } from "./layoutResult";
 import { listCourse } from "./listCourse";
 import { reusable } from "./piece";
-import { pairsIn, sourcesOf } from "./sources";
+import { pairsIn, sourcesOf } from "./panelSources";
 import { seenRing } from "./view";
 
 const total = (numbers: readonly number[]): number => numbers.reduce((sum, number) => sum + number, 0);

@@ -1,11 +1,11 @@
 import type { Side } from "../../../shared/layoutStart";
 import type { LaidPanel } from "../../../shared/kinds/panel";
 import { panelSpan, type LaidCourse, type PlacedCut } from "./course";
-import { concernInWords, courseConcerns, pieceConcerns } from "./concerns";
-import type { ListedCourse, ListedCut, ListedEnd } from "./listing";
+import { warningText, courseWarnings, pieceWarnings } from "./warnings";
+import type { ListedCourse, ListedCut, ListedEnd } from "./layoutResult";
 import { lengthOf, type KeptLocks } from "./piece";
 import { ringsOf } from "./ring";
-import type { Source } from "./sources";
+import type { PanelSource } from "./panelSources";
 import { leftEndIn, seenRing, type View } from "./view";
 import { tidy } from "./precision";
 
@@ -19,7 +19,7 @@ const keptLock = (keeps: KeptLocks, side: Side): ListedCut["keepsLock"] => {
 const wholeBefore = ({ wholeRuns }: LaidCourse, place: number): number =>
   wholeRuns.reduce((sum, run) => sum + (run.firstPlace < place ? run.count : 0), 0);
 
-const listCut = ({ piece }: PlacedCut, number: number, source: Source, view: View): ListedCut => ({
+const listCut = ({ piece }: PlacedCut, number: number, source: PanelSource, view: View): ListedCut => ({
   piece: number,
   positionIn: tidy(piece.cover.fromIn),
   coverIn: lengthOf(piece.cover),
@@ -27,8 +27,8 @@ const listCut = ({ piece }: PlacedCut, number: number, source: Source, view: Vie
   keepsLock: keptLock(piece.keeps, view.side),
   ...source,
   rings: ringsOf(piece.shapes).map((ring) => seenRing(view, ring)),
-  warnings: pieceConcerns(piece, view.panel, view.side).map(
-    (concern) => `piece ${number} ${concernInWords(concern)}`,
+  warnings: pieceWarnings(piece, view.panel, view.side).map(
+    (warning) => `piece ${number} ${warningText(warning)}`,
   ),
 });
 
@@ -46,11 +46,11 @@ const listEnd = (
 };
 
 /** A laid course as data to list and draw. */
-export const listCourse = (laid: LaidCourse, sources: readonly Source[], view: View): ListedCourse => {
+export const listCourse = (laid: LaidCourse, sources: readonly PanelSource[], view: View): ListedCourse => {
   const { strip, cuts, wholeRuns, firstJointIn } = laid;
   const widthIn = view.panel.exposedWidthIn;
   const listed = cuts.map((cut, index) =>
-    listCut(cut, wholeBefore(laid, cut.place) + index + 1, sources[index] as Source, view),
+    listCut(cut, wholeBefore(laid, cut.place) + index + 1, sources[index] as PanelSource, view),
   );
   const lastRun = wholeRuns.at(-1);
   const starter = listEnd(cuts[0], wholeRuns[0]?.firstPlace, (cut, whole) => cut < whole, view.panel);
@@ -77,7 +77,7 @@ export const listCourse = (laid: LaidCourse, sources: readonly Source[], view: V
     ...(starter && { starter }),
     ...(closing && { closing }),
     warnings: [
-      ...courseConcerns(strip, view.panel).map((concern) => `the course ${concernInWords(concern)}`),
+      ...courseWarnings(strip, view.panel).map((warning) => `the course ${warningText(warning)}`),
       ...listed.flatMap(({ warnings }) => warnings),
     ],
   };

@@ -1,5 +1,5 @@
 import type { LaidPanel } from "../../../shared/kinds/panel";
-import type { Span } from "./strips";
+import type { Span } from "./courseStrips";
 import { farthestIn, nearestIn, type EndKind, type Flank, type Trapezoid } from "./trapezoid";
 import { tidy } from "./precision";
 

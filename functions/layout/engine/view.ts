@@ -1,7 +1,7 @@
 import type { Side } from "../../../shared/layoutStart";
 import type { LaidPanel } from "../../../shared/kinds/panel";
 import type { CoursePoint } from "./face";
-import type { FacePoint, Ring } from "./listing";
+import type { FacePoint, Ring } from "./layoutResult";
 
 /** From where a plane is seen on the roof, its left edge at 0, though it may be laid from the right. */
 export interface View {

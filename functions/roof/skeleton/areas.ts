@@ -1,11 +1,11 @@
 import { twiceSignedArea, type Point } from "../../../shared/outline";
 import { isWithin } from "../../../shared/outlineWithin";
 import { distanceToSegment } from "../../../shared/segment";
-import { outlineAt, type Loop } from "./front";
-import { around } from "./plan";
+import { outlineAt, type Wavefront } from "./wavefront";
+import { around } from "./planVectors";
 
 /** An area not covered yet: the ring around it, and the rings of courtyards within. */
-export type OpenArea = readonly Loop[];
+export type OpenArea = readonly Wavefront[];
 
 const clearance = (point: Point, ring: readonly Point[]): number =>
   Math.min(...ring.map((from, index) => distanceToSegment(point, from, around(ring, index + 1))));
@@ -26,7 +26,7 @@ const depthWithin = (ring: readonly Point[], other: readonly Point[]): number =>
 };
 
 /** Sorts rings into areas: each ring that runs counterclockwise is an area's, and a clockwise one the area's around it. */
-export const openAreas = (loops: readonly Loop[], height: number): OpenArea[] => {
+export const openAreas = (loops: readonly Wavefront[], height: number): OpenArea[] => {
   const rings = loops.map((loop) => {
     const outline = outlineAt(loop, height);
     return { loop, outline, twiceArea: twiceSignedArea(outline) };

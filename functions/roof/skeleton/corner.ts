@@ -1,4 +1,4 @@
-import { along, atHeight, cross, type RoofPoint } from "./plan";
+import { along, atHeight, cross, type RoofPoint } from "./planVectors";
 import type { Point } from "../../../shared/outline";
 import { bearing, type RoofSide } from "./roofSide";
 

@@ -1,5 +1,12 @@
-import type { Loop } from "./front";
-import { frontBefore, frontOf, isWithin, reachHeight, shrinkHeight, type FrontOfLoop } from "./meetings";
+import type { Wavefront } from "./wavefront";
+import {
+  edgeBefore,
+  edgeAt,
+  isWithin,
+  splitEventHeight,
+  edgeEventHeight,
+  type EdgePlace,
+} from "./eventHeights";
 import { areOutOfStep, isInner } from "./roofSide";
 
 /**
@@ -7,33 +14,33 @@ import { areOutOfStep, isInner } from "./roofSide";
  * another front and splits it; or, of two fronts in line, the flatter one runs on over the steeper.
  */
 export type RoofEvent =
-  | { readonly kind: "shrink" | "overrun"; readonly height: number; readonly at: FrontOfLoop }
-  | { readonly kind: "split"; readonly height: number; readonly at: FrontOfLoop; readonly hit: FrontOfLoop };
+  | { readonly kind: "edge" | "overrun"; readonly height: number; readonly at: EdgePlace }
+  | { readonly kind: "split"; readonly height: number; readonly at: EdgePlace; readonly hit: EdgePlace };
 
-const firstShrink = (places: readonly FrontOfLoop[], now: number): RoofEvent | undefined => {
+const firstEdgeEvent = (places: readonly EdgePlace[], now: number): RoofEvent | undefined => {
   let first: RoofEvent | undefined;
   for (const at of places) {
-    const height = shrinkHeight(at, now);
-    if (height !== undefined && !(first && first.height <= height)) first = { kind: "shrink", height, at };
+    const height = edgeEventHeight(at, now);
+    if (height !== undefined && !(first && first.height <= height)) first = { kind: "edge", height, at };
   }
   return first;
 };
 
 /** The lowest split that comes before the lowest shrinking. */
-const firstSplit = (
-  places: readonly FrontOfLoop[],
+const firstSplitEvent = (
+  places: readonly EdgePlace[],
   now: number,
   toleranceFt: number,
   shrink: RoofEvent | undefined,
 ): RoofEvent | undefined => {
   let first = shrink;
   for (const at of places) {
-    const [before, corner] = [frontBefore(at), frontOf(at)];
+    const [before, corner] = [edgeBefore(at), edgeAt(at)];
     if (!isInner(before.side, corner.side)) continue;
     for (const hit of places) {
-      const target = frontOf(hit);
+      const target = edgeAt(hit);
       if (target === corner || target === before) continue;
-      const height = reachHeight(corner, target, now, toleranceFt);
+      const height = splitEventHeight(corner, target, now, toleranceFt);
       if (height === undefined || (first && first.height <= height)) continue;
       if (isWithin(corner, hit, height, toleranceFt)) first = { kind: "split", height, at, hit };
     }
@@ -46,13 +53,13 @@ const firstSplit = (
  * else at its height: a front that another meets face to face there is not run over.
  */
 export const nextEvent = (
-  loops: readonly Loop[],
+  loops: readonly Wavefront[],
   now: number,
   toleranceFt: number,
 ): RoofEvent | undefined => {
-  const places = loops.flatMap((loop) => loop.map((_, index): FrontOfLoop => ({ loop, index })));
-  const first = firstSplit(places, now, toleranceFt, firstShrink(places, now));
+  const places = loops.flatMap((loop) => loop.map((_, index): EdgePlace => ({ loop, index })));
+  const first = firstSplitEvent(places, now, toleranceFt, firstEdgeEvent(places, now));
   if (first && first.height <= now + toleranceFt) return first;
-  const at = places.find((place) => areOutOfStep(frontBefore(place).side, frontOf(place).side));
+  const at = places.find((place) => areOutOfStep(edgeBefore(place).side, edgeAt(place).side));
   return at ? { kind: "overrun", height: now, at } : first;
 };

@@ -1,5 +1,5 @@
 import type { Point } from "../../../shared/outline";
-import { cross, dot } from "./plan";
+import { cross, dot } from "./planVectors";
 
 /** One side of the footprint, the building on its left, and what stands on it: a plane, or a gable's plumb wall. */
 export interface RoofSide {

@@ -1,28 +1,28 @@
 import { cornerBetween, spotAt } from "./corner";
-import { drawnTo, type Front, type Joint, type Loop } from "./front";
-import { around } from "./plan";
+import { arcTo, type WavefrontEdge, type SkeletonArc, type Wavefront } from "./wavefront";
+import { around } from "./planVectors";
 
 /** The fronts of a ring from one on, all the way round to it. */
-const from = (loop: Loop, index: number): Loop => [...loop.slice(index), ...loop.slice(0, index)];
+const from = (loop: Wavefront, index: number): Wavefront => [...loop.slice(index), ...loop.slice(0, index)];
 
 /**
  * The corner before front `index` meets front `hit`. On one ring, that parts the ring in two; on two rings (a
  * courtyard and what surrounds it) it joins them into one.
  */
 export const split = (
-  loop: Loop,
+  loop: Wavefront,
   index: number,
-  hitLoop: Loop,
+  hitLoop: Wavefront,
   hit: number,
   height: number,
-): { readonly loops: readonly Loop[]; readonly joint: Joint } => {
+): { readonly loops: readonly Wavefront[]; readonly joint: SkeletonArc } => {
   const place = spotAt(around(loop, index).start, height);
   const before = around(loop, index - 1).side;
   const { side: after } = around(loop, index);
   const target = around(hitLoop, hit);
-  const afterHit: Front = { side: after, start: cornerBetween(target.side, after, place) };
-  const hitAfter: Front = { side: target.side, start: cornerBetween(before, target.side, place) };
-  const joint = drawnTo(loop, index, place);
+  const afterHit: WavefrontEdge = { side: after, start: cornerBetween(target.side, after, place) };
+  const hitAfter: WavefrontEdge = { side: target.side, start: cornerBetween(before, target.side, place) };
+  const joint = arcTo(loop, index, place);
 
   const [, ...rest] = from(loop, index);
   if (loop !== hitLoop) {

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { layOut } from "../../../functions/layout/engine/layOut";
-import type { Layout } from "../../../functions/layout/engine/listing";
+import type { Layout } from "../../../functions/layout/engine/layoutResult";
 import { writeStart, type LayoutStart } from "../../../shared/layoutStart";
 import { errorMessage } from "../../workbook/errorMessage";
 import type { Host, SheetPicture } from "../../workbook/host";

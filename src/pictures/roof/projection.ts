@@ -1,4 +1,4 @@
-import type { RoofPoint } from "../../../functions/roof/skeleton/plan";
+import type { RoofPoint } from "../../../functions/roof/skeleton/planVectors";
 import { toRadians } from "../../../shared/units";
 
 /** The viewer looks down at this angle: steep enough to see the planes, flat enough to see their rise. */

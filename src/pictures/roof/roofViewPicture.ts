@@ -1,5 +1,5 @@
 import type { Roof } from "../../../functions/roof/roofParts";
-import type { RoofPoint } from "../../../functions/roof/skeleton/plan";
+import type { RoofPoint } from "../../../functions/roof/skeleton/planVectors";
 import type { PictureOptions } from "../pictureOptions";
 import { edgeClass } from "./roofStyle";
 import { numberBadge } from "./planeLabel";

@@ -1,5 +1,5 @@
 import type { Roof, RoofEdge } from "../../../functions/roof/roofParts";
-import { along, atHeight, dot, minus, type RoofPoint } from "../../../functions/roof/skeleton/plan";
+import { along, atHeight, dot, minus, type RoofPoint } from "../../../functions/roof/skeleton/planVectors";
 import { insideFt, isGable, planeHeight, type RoofSide } from "../../../functions/roof/skeleton/roofSide";
 import { planeClass } from "./roofStyle";
 

@@ -1,5 +1,5 @@
 import type { Roof, RoofPlane } from "../../../functions/roof/roofParts";
-import { atHeight, type RoofPoint } from "../../../functions/roof/skeleton/plan";
+import { atHeight, type RoofPoint } from "../../../functions/roof/skeleton/planVectors";
 import { planeHeight } from "../../../functions/roof/skeleton/roofSide";
 import { isWithin } from "../../../shared/outlineWithin";
 import { labelPoint } from "./labelPoint";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import * as clipping from "polygon-clipping";
 import { layOut } from "../../../functions/layout/engine/layOut";
-import type { ListedCourse } from "../../../functions/layout/engine/listing";
+import type { ListedCourse } from "../../../functions/layout/engine/layoutResult";
 import { outline as outlineKind } from "../../../shared/kinds/outline";
 import { areaOfRegion, boxOf, clippingCount, contains, regionOf } from "../../support/clippingCount";
 import { areaOf, countedBy, expectSameCount, type Counted } from "../../support/countedPiece";

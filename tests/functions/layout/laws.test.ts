@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { layOut } from "../../../functions/layout/engine/layOut";
-import type { Layout } from "../../../functions/layout/engine/listing";
+import type { Layout } from "../../../functions/layout/engine/layoutResult";
 import { outlineArea } from "../../../functions/layout/outlineArea";
 import type { Point } from "../../../shared/outline";
 import { cornersOf, LEFT, mirrored, panelOf, rectangle, RIGHT } from "../../support/layouts";

@@ -2,7 +2,7 @@ import type { Argument, Cell, Matrix } from "../../../shared/cell";
 import type { LayoutStart } from "../../../shared/layoutStart";
 import type { Outline } from "../../../shared/outline";
 import { layOut } from "../../../functions/layout/engine/layOut";
-import { joinStacked } from "../../../functions/layout/engine/parts";
+import { joinStacked } from "../../../functions/layout/engine/connectedParts";
 import type { EndKind, Flank, Trapezoid } from "../../../functions/layout/engine/trapezoid";
 import { call } from "../../support/call";
 import { cornersOf, LEFT, panelOf, rectangle, RIGHT } from "../../support/layouts";

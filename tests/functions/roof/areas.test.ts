@@ -1,5 +1,5 @@
 import { openAreas } from "../../../functions/roof/skeleton/areas";
-import type { Front, Loop } from "../../../functions/roof/skeleton/front";
+import type { WavefrontEdge, Wavefront } from "../../../functions/roof/skeleton/wavefront";
 import type { Point } from "../../../shared/outline";
 import { numberedSide } from "../../support/roofs";
 
@@ -7,8 +7,8 @@ import { numberedSide } from "../../support/roofs";
 const SIDE = numberedSide(1);
 
 /** A ring whose corners move by `move` for each foot of height. */
-const ring = (corners: readonly Point[], move: Point = { x: 0, y: 0 }): Loop =>
-  corners.map(({ x, y }): Front => ({ side: SIDE, start: { born: { x, y, z: 0 }, move } }));
+const ring = (corners: readonly Point[], move: Point = { x: 0, y: 0 }): Wavefront =>
+  corners.map(({ x, y }): WavefrontEdge => ({ side: SIDE, start: { born: { x, y, z: 0 }, move } }));
 
 const rectangle = (x: number, y: number, width: number, height = width): Point[] => [
   { x, y },
@@ -24,7 +24,7 @@ const diamond = (x: number, y: number, reach: number): Point[] => [
   { x, y: y - reach },
 ];
 
-const hole = (corners: readonly Point[], move?: Point): Loop => ring([...corners].reverse(), move);
+const hole = (corners: readonly Point[], move?: Point): Wavefront => ring([...corners].reverse(), move);
 
 describe("rings sorted into areas", () => {
   it("nothing is no area; a ring is one, with its courtyards", () => {

@@ -8,7 +8,7 @@ import {
 import { roofOver } from "../../../functions/roof/roof";
 import type { Roof } from "../../../functions/roof/roofParts";
 import type { SideBuild } from "../../../functions/roof/roofSides";
-import { around, distance, type RoofPoint } from "../../../functions/roof/skeleton/plan";
+import { around, distance, type RoofPoint } from "../../../functions/roof/skeleton/planVectors";
 import { insideFt } from "../../../functions/roof/skeleton/roofSide";
 import { twiceSignedArea, type Outline, type Point } from "../../../shared/outline";
 import { isWithin } from "../../../shared/outlineWithin";

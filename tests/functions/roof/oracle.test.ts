@@ -1,6 +1,6 @@
 import { planAreaSqFt } from "../../../functions/roof/roofMeasures";
 import { roofOver } from "../../../functions/roof/roof";
-import { around, distance } from "../../../functions/roof/skeleton/plan";
+import { around, distance } from "../../../functions/roof/skeleton/planVectors";
 import { twiceSignedArea, type Outline, type Point } from "../../../shared/outline";
 import { loadOracle, type Oracle, type OracleNode } from "../../support/skeletonOracle";
 import { randomFrom, wholeBetween } from "../../support/random";

@@ -1,8 +1,8 @@
 import { planeCorners } from "../../../functions/roof/planeCorners";
 import type { GraphEdge } from "../../../functions/roof/roofGraph";
-import type { RoofPoint } from "../../../functions/roof/skeleton/plan";
+import type { RoofPoint } from "../../../functions/roof/skeleton/planVectors";
 import type { RoofSide } from "../../../functions/roof/skeleton/roofSide";
-import { straighten } from "../../../functions/roof/straighten";
+import { mergeCollinear } from "../../../functions/roof/mergeCollinear";
 import { numberedSide } from "../../support/roofs";
 
 const [ONE, TWO, THREE] = [numberedSide(1), numberedSide(2), numberedSide(3)];
@@ -56,7 +56,7 @@ describe("pieces of one straight edge", () => {
   const places = [spot(0, 0), spot(4, 0), spot(10, 0), spot(11, 0)];
   const [a, b, c, d] = places as [RoofPoint, RoofPoint, RoofPoint, RoofPoint];
   const joined = (...edges: readonly GraphEdge[]): string[] =>
-    straighten(edges, 0.001).map(({ from, to }) => inPlan([from, to]));
+    mergeCollinear(edges, 0.001).map(({ from, to }) => inPlan([from, to]));
 
   it("become one, in whatever order and direction they come", () => {
     expect(joined(edge(ONE, TWO, a, b), edge(ONE, TWO, b, c), edge(ONE, TWO, c, d))).toEqual(["0,0 11,0"]);

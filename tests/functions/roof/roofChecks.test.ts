@@ -1,7 +1,7 @@
-import { checkLaws } from "../../../functions/roof/roofChecks";
+import { checkRoof } from "../../../functions/roof/roofChecks";
 import { roofOf } from "../../../functions/roof/roofParameters";
 import type { Roof, RoofPlane } from "../../../functions/roof/roofParts";
-import type { RoofPoint } from "../../../functions/roof/skeleton/plan";
+import type { RoofPoint } from "../../../functions/roof/skeleton/planVectors";
 
 const TOLERANCE_FT = 0.001;
 /** A hip roof of 40 by 24 ft; the first plane is the trapezoid between (0, 0), (40, 0), (28, 12) and (12, 12). */
@@ -30,7 +30,7 @@ const ridgeMoved = (along: number, up: number): Roof =>
     corners.map(({ x, y, z }) => (z > 1 ? { x: x + along * (x < 20 ? 1 : 0), y, z: z + up } : { x, y, z })),
   );
 const check = (changed: Roof) => (): void => {
-  checkLaws(changed, TOLERANCE_FT);
+  checkRoof(changed, TOLERANCE_FT);
 };
 
 describe("a roof is given out only where", () => {

@@ -1,9 +1,9 @@
 import type { LaidPanel } from "../../../shared/kinds/panel";
 import type { Reusable } from "./piece";
-import { matchPieces, type Pair } from "./reuse";
+import { matchPieces, type Pair } from "./offcutMatching";
 
 /** Which panel a cut piece comes from; cut panels are numbered as they are opened. */
-export interface Source {
+export interface PanelSource {
   readonly panelNumber: number;
   readonly isOffcut: boolean;
 }
@@ -16,9 +16,9 @@ export const pairsIn = (pieces: readonly Reusable[], panel: LaidPanel): Pair[] =
   matchPieces(pieces, panel.exposedWidthIn - panel.cutLossIn - panel.lockLossIn);
 
 /** The first of a pair, in the order of laying, opens the panel; the second is its off-cut. */
-export const sourcesOf = (pieceCount: number, pairs: readonly Pair[]): Source[] => {
+export const sourcesOf = (pieceCount: number, pairs: readonly Pair[]): PanelSource[] => {
   const opener = new Map(pairs.map(([a, b]) => [Math.max(a, b), Math.min(a, b)]));
-  const sources: Source[] = [];
+  const sources: PanelSource[] = [];
   let opened = 0;
   for (let index = 0; index < pieceCount; index++) {
     const first = sources[opener.get(index) ?? -1];

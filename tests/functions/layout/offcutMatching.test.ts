@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { matchPieces } from "../../../functions/layout/engine/reuse";
+import { matchPieces } from "../../../functions/layout/engine/offcutMatching";
 import type { Reusable } from "../../../functions/layout/engine/piece";
 import { canShare, mostPairs } from "../../support/mostPairs";
 

@@ -1,21 +1,21 @@
 import { cornerAt } from "./corner";
-import type { Front, Loop } from "./front";
-import { around, dot, minus } from "./plan";
+import type { WavefrontEdge, Wavefront } from "./wavefront";
+import { around, dot, minus } from "./planVectors";
 import { insideFt } from "./roofSide";
 
 /** A front of one of the loops: the event takes place on it, or at its start. */
-export interface FrontOfLoop {
-  readonly loop: Loop;
+export interface EdgePlace {
+  readonly loop: Wavefront;
   readonly index: number;
 }
 
-export const frontOf = ({ loop, index }: FrontOfLoop): Front => around(loop, index);
-export const frontBefore = ({ loop, index }: FrontOfLoop): Front => around(loop, index - 1);
-const frontAfter = ({ loop, index }: FrontOfLoop): Front => around(loop, index + 1);
+export const edgeAt = ({ loop, index }: EdgePlace): WavefrontEdge => around(loop, index);
+export const edgeBefore = ({ loop, index }: EdgePlace): WavefrontEdge => around(loop, index - 1);
+const edgeAfter = ({ loop, index }: EdgePlace): WavefrontEdge => around(loop, index + 1);
 
 /** When the front's two corners come together; undefined where they move apart. */
-export const shrinkHeight = (at: FrontOfLoop, now: number): number | undefined => {
-  const [front, next] = [frontOf(at), frontAfter(at)];
+export const edgeEventHeight = (at: EdgePlace, now: number): number | undefined => {
+  const [front, next] = [edgeAt(at), edgeAfter(at)];
   const { direction } = front.side;
   const rate = dot(direction, minus(next.start.move, front.start.move));
   if (!(rate < 0)) return undefined;
@@ -24,9 +24,9 @@ export const shrinkHeight = (at: FrontOfLoop, now: number): number | undefined =
 };
 
 /** When the corner reaches the line of a front that it closes in on; undefined where it does not. */
-export const reachHeight = (
-  { start }: Front,
-  { side }: Front,
+export const splitEventHeight = (
+  { start }: WavefrontEdge,
+  { side }: WavefrontEdge,
   now: number,
   toleranceFt: number,
 ): number | undefined => {
@@ -38,16 +38,16 @@ export const reachHeight = (
 
 /** Whether the corner meets the front itself, not only its line. */
 export const isWithin = (
-  { start }: Front,
-  hit: FrontOfLoop,
+  { start }: WavefrontEdge,
+  hit: EdgePlace,
   height: number,
   toleranceFt: number,
 ): boolean => {
-  const target = frontOf(hit);
+  const target = edgeAt(hit);
   const { direction } = target.side;
   const place = dot(direction, cornerAt(start, height));
   return (
     place >= dot(direction, cornerAt(target.start, height)) - toleranceFt &&
-    place <= dot(direction, cornerAt(frontAfter(hit).start, height)) + toleranceFt
+    place <= dot(direction, cornerAt(edgeAfter(hit).start, height)) + toleranceFt
   );
 };

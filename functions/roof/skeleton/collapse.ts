@@ -1,33 +1,33 @@
 import { cornerAt, cornerBetween, spotAt } from "./corner";
-import { drawnTo, lengthAt, type Front, type Joint, type Loop } from "./front";
-import { along, around, atHeight, type RoofPoint } from "./plan";
+import { arcTo, lengthAt, type WavefrontEdge, type SkeletonArc, type Wavefront } from "./wavefront";
+import { along, around, atHeight, type RoofPoint } from "./planVectors";
 import { bearing } from "./roofSide";
 
 /** A loop after a change, and the joints that the change has finished. */
-export interface Change {
-  readonly loop: Loop;
-  readonly joints: readonly Joint[];
+export interface WavefrontChange {
+  readonly loop: Wavefront;
+  readonly joints: readonly SkeletonArc[];
 }
 
 /** Takes a front out; its neighbors then meet at `place`. */
-const without = (loop: Loop, index: number, place: RoofPoint): Loop => {
+const without = (loop: Wavefront, index: number, place: RoofPoint): Wavefront => {
   const gone = (index + loop.length) % loop.length;
   const next = (gone + 1) % loop.length;
   const before = around(loop, gone - 1).side;
-  return loop.flatMap((front, k): Front[] => {
+  return loop.flatMap((front, k): WavefrontEdge[] => {
     if (k === gone) return [];
     return k === next ? [{ side: front.side, start: cornerBetween(before, front.side, place) }] : [front];
   });
 };
 
 /** A front that has shrunk to nothing: both its corners end where it stood. */
-export const dropFront = (loop: Loop, index: number, height: number): Change => {
+export const collapseEdge = (loop: Wavefront, index: number, height: number): WavefrontChange => {
   const start = cornerAt(around(loop, index).start, height);
   const end = cornerAt(around(loop, index + 1).start, height);
   const place = atHeight(along(start, { x: end.x - start.x, y: end.y - start.y }, 0.5), height);
   return {
     loop: without(loop, index, place),
-    joints: [drawnTo(loop, index, place), drawnTo(loop, index + 1, place)],
+    joints: [arcTo(loop, index, place), arcTo(loop, index + 1, place)],
   };
 };
 
@@ -36,7 +36,7 @@ export const dropFront = (loop: Loop, index: number, height: number): Change => 
  * draws a level joint. Opposite ways, that is a ridge, as long as the shorter front. In line but at unequal speeds,
  * the flatter plane runs on above the steeper one: a level pitch break, as long as the steeper front.
  */
-export const runAlong = (loop: Loop, index: number, height: number): Change => {
+export const runAlong = (loop: Wavefront, index: number, height: number): WavefrontChange => {
   const [before, after] = [around(loop, index - 1).side, around(loop, index).side];
   const takesBefore =
     bearing(before, after) === "opposite"
@@ -49,37 +49,37 @@ export const runAlong = (loop: Loop, index: number, height: number): Change => {
   return {
     loop: without(loop, gone, farPlace),
     joints: [
-      drawnTo(loop, index, place),
+      arcTo(loop, index, place),
       { left: before, right: after, from: place, to: farPlace },
-      drawnTo(loop, farCorner, farPlace),
+      arcTo(loop, farCorner, farPlace),
     ],
   };
 };
 
 /** Two fronts that are left face to face: their corners end, and what lies between is a ridge. */
-const closePair = (loop: Loop, height: number): Change => {
+const closePair = (loop: Wavefront, height: number): WavefrontChange => {
   const [first, second] = [spotAt(around(loop, 0).start, height), spotAt(around(loop, 1).start, height)];
   const [left, right] = [around(loop, 1).side, around(loop, 0).side];
   return {
     loop: [],
-    joints: [drawnTo(loop, 0, first), drawnTo(loop, 1, second), { left, right, from: first, to: second }],
+    joints: [arcTo(loop, 0, first), arcTo(loop, 1, second), { left, right, from: first, to: second }],
   };
 };
 
-const facesItsNeighbor = (loop: Loop, index: number): boolean =>
+const facesItsNeighbor = (loop: Wavefront, index: number): boolean =>
   bearing(around(loop, index - 1).side, around(loop, index).side) === "opposite";
 
-const nextChange = (loop: Loop, height: number, toleranceFt: number): Change | undefined => {
+const nextChange = (loop: Wavefront, height: number, toleranceFt: number): WavefrontChange | undefined => {
   if (loop.length === 2) return closePair(loop, height);
   const shrunk = loop.findIndex((_, index) => lengthAt(loop, index, height) <= toleranceFt);
-  if (shrunk >= 0) return dropFront(loop, shrunk, height);
+  if (shrunk >= 0) return collapseEdge(loop, shrunk, height);
   const folded = loop.findIndex((_, index) => facesItsNeighbor(loop, index));
   return folded >= 0 ? runAlong(loop, folded, height) : undefined;
 };
 
 /** Removes from a loop, at one height, all that can't climb on. Every step takes a front out, so it ends. */
-export const settle = (loop: Loop, height: number, toleranceFt: number): Change => {
-  const joints: Joint[] = [];
+export const collapse = (loop: Wavefront, height: number, toleranceFt: number): WavefrontChange => {
+  const joints: SkeletonArc[] = [];
   let settled = loop;
   for (;;) {
     const change = settled.length > 0 ? nextChange(settled, height, toleranceFt) : undefined;

@@ -2,7 +2,7 @@
  * The last few answers of a costly pure function: a sheet asks for the same roof from every cell that reads it. The answer
  * depends on the arguments alone, so remembering it changes nothing but the time.
  */
-export const rememberLast = <A extends readonly unknown[], R>(
+export const memoizeLast = <A extends readonly unknown[], R>(
   compute: (...args: A) => R,
   most: number,
 ): ((...args: A) => R) => {

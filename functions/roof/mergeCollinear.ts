@@ -1,4 +1,4 @@
-import { cross, distance, minus, type RoofPoint } from "./skeleton/plan";
+import { cross, distance, minus, type RoofPoint } from "./skeleton/planVectors";
 import type { GraphEdge } from "./roofGraph";
 
 /** The same edge, looked at so that equal pairs of planes stand on equal sides. */
@@ -14,7 +14,7 @@ const isStraightOn = (first: GraphEdge, second: GraphEdge, toleranceFt: number):
 };
 
 /** Joins pieces of one straight edge that nothing else meets between, such as the eaves of two sides in line. */
-export const straighten = (edges: readonly GraphEdge[], toleranceFt: number): GraphEdge[] => {
+export const mergeCollinear = (edges: readonly GraphEdge[], toleranceFt: number): GraphEdge[] => {
   const whole = edges.map(oriented);
   const meetings = new Map<RoofPoint, number>();
   for (const { from, to } of whole)

@@ -1,21 +1,21 @@
 import { openAreas, type OpenArea } from "./areas";
-import type { Joint, Loop } from "./front";
+import type { SkeletonArc, Wavefront } from "./wavefront";
 import { nextEvent, type RoofEvent } from "./nextEvent";
-import { dropFront, runAlong, settle } from "./settle";
+import { collapseEdge, runAlong, collapse } from "./collapse";
 import { split } from "./split";
 
 /** Far above what any roof takes; work is capped by a count, never by the clock. */
 const EVENTS_PER_SIDE = 20;
 
 /** The joints of a roof, or why there is none: the sides between which nothing closes. */
-export interface Skeleton {
-  readonly joints: readonly Joint[];
-  readonly unclosed: readonly Loop[];
+export interface StraightSkeleton {
+  readonly joints: readonly SkeletonArc[];
+  readonly unclosed: readonly Wavefront[];
 }
 
 interface Applied {
-  readonly loops: readonly Loop[];
-  readonly joints: readonly Joint[];
+  readonly loops: readonly Wavefront[];
+  readonly joints: readonly SkeletonArc[];
 }
 
 const applyEvent = (area: OpenArea, event: RoofEvent): Applied => {
@@ -28,7 +28,7 @@ const applyEvent = (area: OpenArea, event: RoofEvent): Applied => {
       joints: [joint],
     };
   }
-  const change = (event.kind === "shrink" ? dropFront : runAlong)(loop, index, event.height);
+  const change = (event.kind === "edge" ? collapseEdge : runAlong)(loop, index, event.height);
   return { loops: [...area.filter((each) => each !== loop), change.loop], joints: change.joints };
 };
 
@@ -38,9 +38,13 @@ const applyEvent = (area: OpenArea, event: RoofEvent): Applied => {
  * into another front; the corners draw the joints. It starts at `startHeight`, where the loops lie whole. After Aichholzer and Aurenhammer 1996 (edge and split events),
  * with weights after Eppstein and Erickson 1999.
  */
-export const skeleton = (loops: readonly Loop[], startHeight: number, toleranceFt: number): Skeleton => {
-  const joints: Joint[] = [];
-  const unclosed: Loop[] = [];
+export const straightSkeleton = (
+  loops: readonly Wavefront[],
+  startHeight: number,
+  toleranceFt: number,
+): StraightSkeleton => {
+  const joints: SkeletonArc[] = [];
+  const unclosed: Wavefront[] = [];
   const sides = loops.reduce((sum, loop) => sum + loop.length, 0);
   const open = openAreas(loops, startHeight).map((area) => ({ area, height: startHeight }));
   for (let events = 0; open.length > 0; events++) {
@@ -51,7 +55,7 @@ export const skeleton = (loops: readonly Loop[], startHeight: number, toleranceF
       continue;
     }
     const applied = applyEvent(area, event);
-    const changes = applied.loops.map((loop) => settle(loop, event.height, toleranceFt));
+    const changes = applied.loops.map((loop) => collapse(loop, event.height, toleranceFt));
     joints.push(...applied.joints, ...changes.flatMap((change) => change.joints));
     const left = changes.map((change) => change.loop).filter((loop) => loop.length > 0);
     const areas = area.length === 1 ? left.map((loop) => [loop]) : openAreas(left, event.height);

@@ -2,12 +2,12 @@ import { writeInches } from "../../../shared/lengthText";
 import type { Side } from "../../../shared/layoutStart";
 import type { LaidPanel } from "../../../shared/kinds/panel";
 import { lengthOf, type CutPiece } from "./piece";
-import type { Strip } from "./strips";
+import type { CourseStrip } from "./courseStrips";
 import { isVertical, type Flank } from "./trapezoid";
 import { HAIR_IN } from "./precision";
 
 /** Something that a crew would regret: what it is about, the length that gives concern, and the limits it breaks. */
-interface Concern {
+interface Warning {
   readonly about: "short" | "wide" | "bent" | "cut" | "thin" | "bare";
   readonly lengthIn: number;
   readonly limitsIn: readonly number[];
@@ -15,7 +15,7 @@ interface Concern {
 
 const inches = (lengthIn: number): string => writeInches(lengthIn, 16);
 
-const WORDS: Readonly<Record<Concern["about"], (lengthIn: string, limitsIn: string) => string>> = {
+const WORDS: Readonly<Record<Warning["about"], (lengthIn: string, limitsIn: string) => string>> = {
   short: (length, shortest) => `covers ${length} in, under the shortest piece of ${shortest} in`,
   wide: (length, most) => `needs a blank of ${length} in, more than the ${most} in that a panel gives`,
   bent: (length, band) => `is bent ${length} in from its left lock, in the no-bend band ${band} in`,
@@ -26,20 +26,20 @@ const WORDS: Readonly<Record<Concern["about"], (lengthIn: string, limitsIn: stri
 };
 
 /** The concern as the end of a sentence: "covers 1 1/2 in, under ...". */
-export const concernInWords = ({ about, lengthIn, limitsIn }: Concern): string =>
+export const warningText = ({ about, lengthIn, limitsIn }: Warning): string =>
   WORDS[about](inches(lengthIn), limitsIn.map(inches).join("-"));
 
 /** Each end that keeps no lock may have the panel's lock opened flat there. */
 const openedLocks = { near: 1, far: 1, neither: 2, both: 0 } as const;
 
-const sizeConcerns = (piece: CutPiece, panel: LaidPanel): Concern[] => {
+const sizeWarnings = (piece: CutPiece, panel: LaidPanel): Warning[] => {
   const [coverIn, blankIn] = [lengthOf(piece.cover), lengthOf(piece.blank)];
   const mostIn = panel.exposedWidthIn + openedLocks[piece.keeps] * panel.lockFlangeGainIn;
-  const concerns: Concern[] = [];
+  const warnings: Warning[] = [];
   if (panel.shortestPieceIn - coverIn > HAIR_IN)
-    concerns.push({ about: "short", lengthIn: coverIn, limitsIn: [panel.shortestPieceIn] });
-  if (blankIn - mostIn > HAIR_IN) concerns.push({ about: "wide", lengthIn: blankIn, limitsIn: [mostIn] });
-  return concerns;
+    warnings.push({ about: "short", lengthIn: coverIn, limitsIn: [panel.shortestPieceIn] });
+  if (blankIn - mostIn > HAIR_IN) warnings.push({ about: "wide", lengthIn: blankIn, limitsIn: [mostIn] });
+  return warnings;
 };
 
 interface Line {
@@ -59,7 +59,7 @@ const linesAt = (flank: Flank, outward: 1 | -1, foldIn: number): Line[] => {
 };
 
 /** A band is open: a bend on its very edge is good. */
-const bandConcerns = (piece: CutPiece, panel: LaidPanel, side: Side): Concern[] => {
+const bandWarnings = (piece: CutPiece, panel: LaidPanel, side: Side): Warning[] => {
   if (panel.noBendBands.length === 0) return [];
   const { fromIn, toIn } = piece.panelPlace;
   const lines = piece.shapes.flatMap(({ near, far }) => [
@@ -76,13 +76,13 @@ const bandConcerns = (piece: CutPiece, panel: LaidPanel, side: Side): Concern[] 
 };
 
 /** What is wrong with a piece. The panel's left lock is its near one where the courses start at the left. */
-export const pieceConcerns = (piece: CutPiece, panel: LaidPanel, side: Side): Concern[] => [
-  ...sizeConcerns(piece, panel),
-  ...bandConcerns(piece, panel, side),
+export const pieceWarnings = (piece: CutPiece, panel: LaidPanel, side: Side): Warning[] => [
+  ...sizeWarnings(piece, panel),
+  ...bandWarnings(piece, panel, side),
 ];
 
 /** What is wrong with a course as a whole: the top one may show too little, and a narrow one may be left bare. */
-export const courseConcerns = ({ lowIn, highIn, bareWidthIn }: Strip, panel: LaidPanel): Concern[] => {
+export const courseWarnings = ({ lowIn, highIn, bareWidthIn }: CourseStrip, panel: LaidPanel): Warning[] => {
   const lengthIn = highIn - lowIn;
   const isThin = panel.exposedHeightIn - lengthIn > HAIR_IN && panel.shortestPieceIn - lengthIn > HAIR_IN;
   return [

@@ -12,7 +12,7 @@ export interface Span {
 }
 
 /** The part of the face that one course covers, before joints cut it into pieces. */
-export interface Strip {
+export interface CourseStrip {
   /** 1 is the course at the eave. */
   readonly course: number;
   readonly lowIn: number;
@@ -62,7 +62,7 @@ const inBoth = (some: readonly Span[], others: readonly Span[]): Span[] =>
     .filter(({ fromIn, toIn }) => toIn > fromIn);
 
 /** Cuts the face into the strips of its courses. The top one is as high as what shows. */
-export const stripsOf = (face: Face, panel: LaidPanel): Strip[] => {
+export const courseStrips = (face: Face, panel: LaidPanel): CourseStrip[] => {
   const courseCount = wholeCount(face.heightIn / panel.exposedHeightIn);
   const lineIn = (course: number): number =>
     course === courseCount ? face.heightIn : tidy(course * panel.exposedHeightIn);
