@@ -7,7 +7,7 @@ const inOrder = (a: RoofEdge, b: RoofEdge): number =>
   a.plane.number - b.plane.number ||
   (a.otherPlane?.number ?? 0) - (b.otherPlane?.number ?? 0);
 
-/** The edges with their kinds and planes: the roof's edge first, then ridges, hips, valleys and pitch breaks. */
+/** The edges with their kinds and planes: the outer edge first, then ridges, hips, valleys and pitch breaks. */
 export const classifyEdges = (edges: readonly GraphEdge[], planes: readonly RoofPlane[]): RoofEdge[] => {
   const planeOn = new Map(planes.map((plane) => [plane.side, plane]));
   return edges

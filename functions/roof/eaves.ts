@@ -4,21 +4,21 @@ import { along, around, atHeight, cross, dot, type RoofPoint } from "./skeleton/
 import { bearing, isGable, isInner, planeHeight, type RoofSide } from "./skeleton/roofSide";
 
 /**
- * How the roof is carried past the walls. Every plane stands at height 0 over its own wall line and runs on straight
- * down past it, and so does every hip and valley; all is cut off plumb at the overhangs. So where pitches or overhangs
- * differ the eaves lie at different heights, as they do on level walls. At such a corner the hip ends on the higher
- * eave's line, and the lower plane runs on beside it (at an inner corner the valley runs on to the lower eave, and
- * the higher plane with it): that piece of edge is the corner's skirt.
+ * A corner of the roof at the overhangs. Every plane is at height 0 above its own wall line and continues straight down
+ * past it, as do hips and valleys; all end plumb at the overhangs. Where pitches or overhangs differ, the eaves are
+ * therefore at different heights, as on level walls. At such a corner the hip ends at the higher eave, and the lower
+ * plane continues next to it; at an inner corner the valley continues to the lower eave, and the higher plane with it.
+ * That extra piece of edge is the skirt of the corner.
  */
 export interface RoofCorner {
   readonly before: RoofSide;
   readonly after: RoofSide;
-  /** Born where the hip, valley or rake ends at the roof's edge. */
+  /** Starts where the hip, valley or rake ends at the outer edge of the roof. */
   readonly corner: Corner;
   readonly skirt: { readonly owner: RoofSide; readonly end: RoofPoint } | undefined;
 }
 
-/** Heights that differ by less than this are one. */
+/** Heights that differ by less than this are equal. */
 const LEVEL_FT = 1e-9;
 
 /** Where two lines `inward · p = offset` cross. */
@@ -30,7 +30,7 @@ const meeting = (a: RoofSide, aOffsetFt: number, b: RoofSide, bOffsetFt: number)
   };
 };
 
-/** The corner at height 0: of the walls, or of a gable's rake line. */
+/** The corner at height 0: of the wall lines, or of the rake line of a gable. */
 const cornerAtWalls = (before: RoofSide, after: RoofSide): Point =>
   bearing(before, after) === "crossing"
     ? meeting(before, before.lineFt, after, after.lineFt)
@@ -38,7 +38,7 @@ const cornerAtWalls = (before: RoofSide, after: RoofSide): Point =>
 
 const edgeOffsetFt = (side: RoofSide): number => side.lineFt + side.eaveHeightFt * side.runPerRise;
 
-/** The corner of two overhangs of unequal depth in height. */
+/** The corner between two eaves at different heights. */
 const unequalCorner = (before: RoofSide, after: RoofSide, atWalls: Corner): RoofCorner => {
   const [lower, higher] = before.eaveHeightFt < after.eaveHeightFt ? [before, after] : [after, before];
   const inner = isInner(before, after);
@@ -67,13 +67,13 @@ export const roofCorner = (before: RoofSide, after: RoofSide): RoofCorner => {
 const skirtOf = ({ skirt }: RoofCorner, side: RoofSide): RoofPoint | undefined =>
   skirt?.owner === side ? skirt.end : undefined;
 
-/** The eave, or the foot of the gable, of the side between two corners: where it starts and ends. */
+/** Where the eave, or the bottom of the gable, starts and ends on the side between two corners. */
 const eaveEnds = (start: RoofCorner, end: RoofCorner): readonly [RoofPoint, RoofPoint] => [
   skirtOf(start, start.after) ?? start.corner.born,
   skirtOf(end, end.before) ?? end.corner.born,
 ];
 
-/** A piece of the roof's outer edge, the roof on its left. */
+/** A piece of the outer edge of the roof, with the roof on its left. */
 export interface EdgePiece {
   readonly side: RoofSide;
   readonly from: RoofPoint;
@@ -81,7 +81,7 @@ export interface EdgePiece {
   readonly isSkirt: boolean;
 }
 
-/** The outer edge of one ring: each side's eave or gable foot, and the skirts between. */
+/** The outer edge of one ring: the eave or gable bottom of each side, and the skirts between them. */
 export const outerEdge = (corners: readonly RoofCorner[]): EdgePiece[] =>
   corners.flatMap((start, index): EdgePiece[] => {
     const end = around(corners, index + 1);

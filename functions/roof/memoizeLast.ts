@@ -1,6 +1,6 @@
 /**
- * The last few answers of a costly pure function: a sheet asks for the same roof from every cell that reads it. The answer
- * depends on the arguments alone, so remembering it changes nothing but the time.
+ * Memoizes the last `most` answers of an expensive pure function: a sheet asks for the same roof from every cell that
+ * reads it.
  */
 export const memoizeLast = <A extends readonly unknown[], R>(
   compute: (...args: A) => R,

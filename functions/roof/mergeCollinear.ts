@@ -1,7 +1,7 @@
 import { cross, distance, minus, type RoofPoint } from "./skeleton/planVectors";
 import type { GraphEdge } from "./roofGraph";
 
-/** The same edge, looked at so that equal pairs of planes stand on equal sides. */
+/** The same edge, directed so that equal pairs of planes are on equal sides. */
 const oriented = (edge: GraphEdge): GraphEdge =>
   edge.right && edge.right.number < edge.left.number
     ? { ...edge, left: edge.right, right: edge.left, from: edge.to, to: edge.from }
@@ -13,7 +13,7 @@ const isStraightOn = (first: GraphEdge, second: GraphEdge, toleranceFt: number):
   return offFt <= toleranceFt && distance(second.to, first.from) > distance(first.to, first.from);
 };
 
-/** Joins pieces of one straight edge that nothing else meets between, such as the eaves of two sides in line. */
+/** Merges collinear pieces of one edge where nothing else meets them, such as the eaves of two sides in line. */
 export const mergeCollinear = (edges: readonly GraphEdge[], toleranceFt: number): GraphEdge[] => {
   const whole = edges.map(oriented);
   const meetings = new Map<RoofPoint, number>();

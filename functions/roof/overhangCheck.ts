@@ -3,14 +3,14 @@ import { segmentsMeet } from "../../shared/outlineCrossing";
 import type { EdgePiece } from "./eaves";
 import { dot, minus } from "./skeleton/planVectors";
 
-/** Whether a side's edge still runs the way of its wall; a skirt may run either way. */
+/** Whether an edge still runs in the direction of its wall; a skirt may run either way. */
 const isForward = ({ side, from, to, isSkirt }: EdgePiece): boolean =>
   isSkirt || dot(side.direction, minus(to, from)) > 0;
 
 const touch = (a: EdgePiece, b: EdgePiece): boolean =>
   a.to !== b.from && b.to !== a.from && segmentsMeet(a.from, a.to, b.from, b.to);
 
-/** Refuses overhangs that run into each other, so that the roof's outer edge would cross itself. */
+/** Rejects overhangs that run into each other, since the outer edge of the roof would cross itself. */
 export const checkOverhangs = (rings: readonly (readonly EdgePiece[])[]): void => {
   const pieces = rings.flat();
   const turned = pieces.find((piece) => !isForward(piece));

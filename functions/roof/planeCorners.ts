@@ -8,7 +8,7 @@ interface Step {
   readonly to: RoofPoint;
 }
 
-/** The edges around a plane, each taken so that the plane lies on its left. */
+/** The edges around a plane, each directed so that the plane is on its left. */
 const stepsAround = (edges: readonly GraphEdge[], plane: RoofSide): Step[] =>
   edges.flatMap(({ left, right, from, to }) => {
     if (left === plane) return [{ from, to }];
@@ -22,8 +22,8 @@ const turn = (before: Step, after: Step): number => {
 };
 
 /**
- * The corners around a plane, from its edges chained end to end. Where it touches itself at a node the chain turns
- * sharpest right, so as to come round both parts in one ring.
+ * The corners around a plane, from its edges chained end to end. Where the plane touches itself at a node, the chain
+ * turns sharpest right, so that one ring goes around both parts.
  */
 export const planeCorners = (edges: readonly GraphEdge[], plane: RoofSide): RoofPoint[] => {
   const left = new Set(stepsAround(edges, plane));

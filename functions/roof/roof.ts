@@ -14,7 +14,7 @@ import { isGable, type RoofSide } from "./skeleton/roofSide";
 import { straightSkeleton } from "./skeleton/straightSkeleton";
 import { mergeCollinear } from "./mergeCollinear";
 
-/** Relative to the footprint's size: what counts as one spot while the fronts climb, and when they have met. */
+/** Relative to the size of the footprint: what counts as one point during the events, and among the finished nodes. */
 const EVENT_TOLERANCE = 1e-10;
 const NODE_TOLERANCE = 1e-7;
 
@@ -72,8 +72,8 @@ const snapped = (footprint: Footprint): Footprint =>
 
 /**
  * The roof over a footprint, or `#N/A` with the reason. Between sides that are out of parallel by a millionth of a
- * degree a corner races along the ridge faster than the arithmetic can follow; where that spoils a roof, the corners
- * are taken to the nearest 1/1024 ft and it is tried once more.
+ * degree, a corner moves along the ridge faster than the arithmetic can follow. Where that spoils a roof, the corners
+ * are rounded to the nearest 1/1024 ft and the roof is tried once more.
  */
 export const roofOver = (footprint: Footprint, builds: readonly SideBuild[]): Roof => {
   try {

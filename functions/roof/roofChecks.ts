@@ -10,21 +10,21 @@ import { planeHeight } from "./skeleton/roofSide";
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 const areaOf = (corners: readonly RoofPoint[]): number => twiceSignedArea(corners) / 2;
 
-const refusePlane = ({ side }: RoofPlane, reason: string): never => {
+const rejectPlane = ({ side }: RoofPlane, reason: string): never => {
   throw noAnswer(`the plane of side ${side.number} ${reason}`);
 };
 
-/** Each plane is flat, lies the right way up, and does not cross itself. */
+/** Checks that a plane is flat, faces up, and does not cross itself. */
 const checkPlane = (plane: RoofPlane, toleranceFt: number): void => {
   const { side } = plane;
   const offFt = Math.max(...plane.corners.map((corner) => Math.abs(planeHeight(side, corner) - corner.z)));
-  if (!(offFt <= toleranceFt * Math.max(1, side.pitch))) refusePlane(plane, "does not meet its neighbors");
-  if (!(planAreaSqFt(plane) > 0)) refusePlane(plane, "comes to nothing between its neighbors");
+  if (!(offFt <= toleranceFt * Math.max(1, side.pitch))) rejectPlane(plane, "does not meet its neighbors");
+  if (!(planAreaSqFt(plane) > 0)) rejectPlane(plane, "comes to nothing between its neighbors");
   const crossing = sidesThatCross(plane.corners);
-  if (crossing) refusePlane(plane, "crosses itself");
+  if (crossing) rejectPlane(plane, "crosses itself");
 };
 
-/** An edge of one plane that is no part of the roof's outer edge: there the planes on its two sides don't meet. */
+/** An edge with one plane that isn't part of the outer edge: the planes on its two sides don't meet there. */
 const looseEdge = ({ edges, outerEdges }: Roof, toleranceFt: number): RoofEdge | undefined => {
   const pieces = outerEdges.flat();
   return edges.find(({ from, to, otherPlane }) => {
@@ -36,9 +36,9 @@ const looseEdge = ({ edges, outerEdges }: Roof, toleranceFt: number): RoofEdge |
 };
 
 /**
- * What every roof must hold before it is given out. The planes share nodes, so heights agree along every joint once
- * each plane is flat. Where the planes are sound, their plan areas add up to the grown footprint's, and the edges
- * with one plane add up to its outline, no two planes cover one spot and no wall stands up between them.
+ * Checks a roof before it is returned. The planes share nodes, so heights agree along every arc once each plane is flat.
+ * If all planes pass, their plan areas add up to the footprint with overhangs, and the edges with one plane add up to
+ * its outline, then no two planes overlap and no wall is left between them.
  */
 export const checkRoof = (roof: Roof, toleranceFt: number): void => {
   const { planes, edges, outerEdges } = roof;

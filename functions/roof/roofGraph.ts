@@ -2,7 +2,7 @@ import type { SkeletonArc } from "./skeleton/wavefront";
 import { distance, type RoofPoint } from "./skeleton/planVectors";
 import { isGable, isOnePlane, type RoofSide } from "./skeleton/roofSide";
 
-/** A straight edge between two nodes, the plane of side `left` on its left; `right` is missing at the roof's edge. */
+/** A straight edge between two nodes, with the plane of side `left` on its left; no `right` at the outer edge. */
 export interface GraphEdge {
   readonly from: RoofPoint;
   readonly to: RoofPoint;
@@ -16,7 +16,7 @@ interface PlaneJoint extends SkeletonArc {
   readonly isAlongGable: boolean;
 }
 
-/** Finds the one node for all the ends that fall on the same spot. */
+/** Finds the common node of all ends that fall on the same point. */
 const nodeFinder = (snapFt: number): ((spot: RoofPoint) => RoofPoint) => {
   const nodes: RoofPoint[] = [];
   return (spot) => {
@@ -34,8 +34,8 @@ const withoutGables = ({ left, right, from, to }: SkeletonArc): PlaneJoint[] => 
 };
 
 /**
- * One name for each plane: the sides in line whose planes run into one another share the lowest side's.
- * `undefined` for a side whose plane is its own.
+ * One side to stand for each plane: sides in line that carry the same plane share the one with the lowest number
+ * (union-find).
  */
 const sharedPlanes = (edges: readonly SkeletonArc[]): ((side: RoofSide) => RoofSide) => {
   const first = new Map<RoofSide, RoofSide>();
@@ -51,7 +51,7 @@ const sharedPlanes = (edges: readonly SkeletonArc[]): ((side: RoofSide) => RoofS
   return find;
 };
 
-/** Joints as the edges of planes: ends that meet are one node, and seams within one plane are gone. */
+/** Turns skeleton arcs into edges between planes: ends that meet become one node, and seams within a plane are removed. */
 export const roofGraph = (joints: readonly SkeletonArc[], snapFt: number) => {
   const nodeOf = nodeFinder(snapFt);
   const edges = joints

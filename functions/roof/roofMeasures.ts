@@ -17,7 +17,7 @@ export const slopedAreaSqFt = (plane: RoofPlane): number =>
 const SPECK_FT = 1e-9;
 const clean = (value: number): number => (Math.abs(value) < SPECK_FT ? 0 : value);
 
-/** The plane laid flat: x along its eave as seen from outside, y up the slope from its lowest corner. */
+/** The plane laid flat: x along its eave as seen from outside, y up the slope from its lowest corner, in ft. */
 const laidFlat = ({ side, corners }: RoofPlane): Outline => {
   const flat = corners.map((corner) => ({
     x: dot(side.direction, corner),
@@ -27,7 +27,7 @@ const laidFlat = ({ side, corners }: RoofPlane): Outline => {
   return flat.map(({ x, y }) => ({ x: clean(x - left), y: clean(y - low) }));
 };
 
-/** The plane's outline on its own face, counterclockwise from the left end of its lowest edge. */
+/** The outline of the plane on its sloped face, counterclockwise from the left end of its lowest edge. */
 export const faceOutline = (plane: RoofPlane): Outline => {
   const flat = laidFlat(plane);
   const first = flat.reduce((best, { x, y }, index) => {
@@ -37,13 +37,13 @@ export const faceOutline = (plane: RoofPlane): Outline => {
   return [...flat.slice(first), ...flat.slice(0, first)];
 };
 
-/** Up the slope from the plane's lowest corner to its highest. */
+/** Distance up the slope from the lowest corner of the plane to its highest. */
 export const slopeLengthFt = (plane: RoofPlane): number => Math.max(...laidFlat(plane).map(({ y }) => y));
 
-/** The level way up a plane, as long as it rises for each foot of run. */
+/** The gradient of a plane: level, uphill, as long as its rise per foot of run. */
 const climb = ({ inward, runPerRise }: RoofSide): Point => along({ x: 0, y: 0 }, inward, 1 / runPerRise);
 
-/** The angle between the two planes' normals, (−a, 1) and (−b, 1): what a brake puts into a flat strip that fits the joint. */
+/** The angle between the normals of the two planes, (−a, 1) and (−b, 1): the bend of a flat strip that fits the joint. */
 export const bendDegrees = (plane: RoofPlane, otherPlane: RoofPlane): number => {
   const [a, b] = [climb(plane.side), climb(otherPlane.side)];
   return toDegrees(Math.atan2(Math.hypot(distance(a, b), cross(a, b)), dot(a, b) + 1));

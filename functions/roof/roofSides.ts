@@ -5,7 +5,7 @@ import { PITCH_RUN } from "../../shared/units";
 import { around, distance, dot, minus } from "./skeleton/planVectors";
 import { bearing, isGable, isInner, type RoofSide } from "./skeleton/roofSide";
 
-/** What stands on a side: a plane of this pitch (rise on 12), or a gable; and how far it reaches past the wall. */
+/** What a side carries: a plane of this pitch (rise on 12) or a gable, and its overhang past the wall. */
 export interface SideBuild {
   readonly pitch: number | "gable";
   readonly overhangFt: number;
@@ -29,7 +29,7 @@ const sideOf = (number: number, from: Point, to: Point, build: SideBuild): RoofS
   return { number, from, to, direction, inward, ...planeOrGable(build, dot(inward, from)) };
 };
 
-/** The sides of one ring, turned where need be so that it runs counterclockwise, or a courtyard's clockwise. */
+/** The sides of one ring, reversed if necessary so that it runs counterclockwise, or clockwise for a courtyard. */
 const ringSides = (
   ring: Outline,
   first: number,
@@ -44,10 +44,10 @@ const ringSides = (
   return turned ? sides.reverse() : sides;
 };
 
-/** Two places nearer than this are one, as far as a builder can tell. */
+/** Lines closer than this are the same line. */
 const SAME_LINE_FT = 1e-6;
 
-/** Refuses what can't meet at the corner between two sides, whatever the rest of the roof looks like. */
+/** Rejects a corner that can't exist between two sides, whatever the rest of the roof. */
 const checkCorner = (before: RoofSide, after: RoofSide): void => {
   const [a, b] = [before.number, after.number];
   const gables = [before, after].filter(isGable);
@@ -70,7 +70,7 @@ const checkCorner = (before: RoofSide, after: RoofSide): void => {
     );
 };
 
-/** The sides ring by ring, each with the building on its left, in order around the ring. */
+/** The sides ring by ring, in order around the ring, each with the building on its left. */
 export const roofSides = (footprint: Footprint, builds: readonly SideBuild[]): RoofSide[][] => {
   let first = 1;
   const rings = footprint.map((ring, index) => {

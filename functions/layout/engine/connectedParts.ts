@@ -3,13 +3,13 @@ import { HAIR_IN } from "./precision";
 
 const isLevelWith = (aIn: number, bIn: number): boolean => Math.abs(aIn - bIn) <= HAIR_IN;
 
-/** Whether `upper` stands on `lower` along more than a point. */
+/** Whether `upper` rests on `lower` along more than a point. */
 const standsOn = (upper: Trapezoid, lower: Trapezoid): boolean =>
   isLevelWith(upper.lowIn, lower.highIn) &&
   Math.min(upper.far.atLowIn, lower.far.atHighIn) - Math.max(upper.near.atLowIn, lower.near.atHighIn) >
     HAIR_IN;
 
-/** Whether a flank goes straight on in the one above it; `growth` is their height together as a share of the lower's. */
+/** Whether a flank continues straight in the one above it; `growth` is their combined height over the height of the lower. */
 const goesOn = (lower: Flank, upper: Flank, growth: number): boolean =>
   lower.kind === upper.kind &&
   isLevelWith(lower.atHighIn, upper.atLowIn) &&
@@ -23,7 +23,7 @@ const isOneWith = (upper: Trapezoid, lower: Trapezoid): boolean => {
 
 const joinFlanks = (lower: Flank, upper: Flank): Flank => ({ ...lower, atHighIn: upper.atHighIn });
 
-/** Takes trapezoids that a corner elsewhere in the course cut in two, given lowest first, for one again. */
+/** Rejoins trapezoids, given lowest first, that were cut in two by a corner elsewhere in the course. */
 export const joinStacked = (shapes: readonly Trapezoid[]): Trapezoid[] => {
   const joined: Trapezoid[] = [];
   for (const upper of shapes) {
@@ -44,7 +44,7 @@ export const joinStacked = (shapes: readonly Trapezoid[]): Trapezoid[] => {
 const touches = (part: readonly Trapezoid[], shape: Trapezoid): boolean =>
   part.some((other) => standsOn(shape, other) || standsOn(other, shape));
 
-/** Sorts trapezoids into parts that hang together: a chimney as high as the course makes two pieces of one panel. */
+/** Groups trapezoids into connected parts: a chimney as high as the course makes two pieces of one panel. */
 export const connectedParts = (shapes: readonly Trapezoid[]): Trapezoid[][] => {
   if (shapes.length === 1) return [[...shapes]];
   return shapes.reduce<Trapezoid[][]>((parts, shape) => {

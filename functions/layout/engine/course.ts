@@ -5,13 +5,13 @@ import type { Span, CourseStrip } from "./courseStrips";
 import { clip, farthestIn, nearestIn } from "./trapezoid";
 import { HAIR_IN } from "./precision";
 
-/** Whole panels side by side. Places for panels are counted from 0 at the start side. */
+/** Whole panels side by side. Panel places are numbered from 0 at the start side. */
 interface WholeRun {
   readonly firstPlace: number;
   readonly count: number;
 }
 
-/** A piece that is cut, and its place for a panel; several pieces may share a place around an opening. */
+/** A cut piece and its panel place. Several pieces may share a place around an opening. */
 export interface PlacedCut {
   readonly place: number;
   readonly piece: CutPiece;
@@ -25,13 +25,13 @@ export interface LaidCourse {
   readonly cuts: readonly PlacedCut[];
 }
 
-/** The stretch where the panel of a place would lie if it were whole. */
+/** The span that a whole panel would cover at a place. */
 export const panelSpan = (place: number, firstJointIn: number, widthIn: number): Span => ({
   fromIn: firstJointIn + (place - 1) * widthIn,
   toIn: firstJointIn + place * widthIn,
 });
 
-/** The places that a stretch reaches into: the first, and the first past it. */
+/** The places that a span reaches into: the first, and the first past it. */
 const placesIn = ({ fromIn, toIn }: Span, firstJointIn: number, widthIn: number): [number, number] => [
   Math.floor((fromIn + HAIR_IN - firstJointIn) / widthIn) + 1,
   Math.ceil((toIn - HAIR_IN - firstJointIn) / widthIn) + 1,
@@ -43,7 +43,7 @@ const wholeRun = (span: Span, firstJointIn: number, widthIn: number): WholeRun =
   return { firstPlace, count: Math.max(0, endPlace - firstPlace) };
 };
 
-/** Every place that the roof reaches into and no whole panel fills. */
+/** Every place that the roof reaches into and that no whole panel fills. */
 const placesToCut = (
   { covered }: CourseStrip,
   runs: readonly WholeRun[],
@@ -71,7 +71,7 @@ const cutsAt = (place: number, { covered }: CourseStrip, span: Span, panel: Laid
     .map((shapes) => ({ place, piece: cutPiece(shapes, span, panel) }))
     .sort((a, b) => a.piece.cover.fromIn - b.piece.cover.fromIn);
 
-/** Lays one course: every panel that fits whole, and a piece wherever the roof hangs together within a panel's place. */
+/** Lays one course: every panel that fits whole, and one piece for each connected part of the roof within a panel place. */
 export const layCourse = (strip: CourseStrip, firstJointIn: number, panel: LaidPanel): LaidCourse => {
   const widthIn = panel.exposedWidthIn;
   const wholeRuns = strip.wholeSpans

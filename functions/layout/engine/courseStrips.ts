@@ -5,7 +5,7 @@ import { slabsBetween, type Crossing, type Slab } from "./slabs";
 import { clip, farthestIn, nearestIn, type Flank, type Trapezoid } from "./trapezoid";
 import { HAIR_IN, tidy } from "./precision";
 
-/** A stretch along a course, in inches from the start side. */
+/** A span along a course, in inches from the start side. */
 export interface Span {
   readonly fromIn: number;
   readonly toIn: number;
@@ -17,11 +17,11 @@ export interface CourseStrip {
   readonly course: number;
   readonly lowIn: number;
   readonly highIn: number;
-  /** What panels cover: the face less openings, less the setback at gables. */
+  /** What panels cover: the face without openings and without the setback at gables. */
   readonly covered: readonly Trapezoid[];
-  /** How wide the roof is where gable setbacks leave nothing of it to cover; 0 where something is covered. */
+  /** Width of the roof where gable setbacks leave nothing to cover; 0 where something is covered. */
   readonly bareWidthIn: number;
-  /** Where a panel of full height lies wholly inside and no end of it is bent. */
+  /** Where a full-height panel fits whole, with neither end bent. */
   readonly wholeSpans: readonly Span[];
 }
 
@@ -29,7 +29,7 @@ const flankOf = ({ edge, atLowIn, atHighIn }: Crossing): Flank => ({ atLowIn, at
 
 const widthOf = (roof: Trapezoid): number => farthestIn(roof) - nearestIn(roof);
 
-/** Between a first and a second side there is roof, between a second and a third there is none. */
+/** The roof lies between the first and second side, the third and fourth, and so on (even-odd rule). */
 const roofOf = ({ lowIn, highIn, crossings }: Slab): Trapezoid[] =>
   crossings.flatMap((crossing, index) => {
     const next = crossings[index + 1];
@@ -44,7 +44,7 @@ const setBack = (roof: Trapezoid, setbackIn: number): Trapezoid[] => {
   return clip(roof, fromIn, toIn, "gable");
 };
 
-/** Where a trapezoid is covered at every level. A panel that is bent at a gable isn't whole, so there the span ends short. */
+/** Where a trapezoid covers its full height. A panel that is bent at a gable isn't whole, so the span ends short of it. */
 const fullHeightSpan = (roof: Trapezoid, { gableSetbackIn, gableFoldIn }: LaidPanel): Span => {
   const gableIn = gableSetbackIn + (gableFoldIn > 0 ? 2 * HAIR_IN : 0);
   const { near, far } = roof;
@@ -61,7 +61,7 @@ const inBoth = (some: readonly Span[], others: readonly Span[]): Span[] =>
     )
     .filter(({ fromIn, toIn }) => toIn > fromIn);
 
-/** Cuts the face into the strips of its courses. The top one is as high as what shows. */
+/** Divides the face into the strips of its courses. The top strip has the height that is left. */
 export const courseStrips = (face: Face, panel: LaidPanel): CourseStrip[] => {
   const courseCount = wholeCount(face.heightIn / panel.exposedHeightIn);
   const lineIn = (course: number): number =>

@@ -5,7 +5,7 @@ import { layCourse, type LaidCourse } from "./course";
 import { reusable, type Reusable } from "./piece";
 import type { CourseStrip } from "./courseStrips";
 
-/** What counts of one course with its joints in one place; nothing of it depends on the other courses. */
+/** The numbers of one course for one position of its joints. They do not depend on other courses. */
 export interface CourseTally {
   readonly whole: number;
   readonly warnings: number;
@@ -21,7 +21,7 @@ const tallyOf = ({ strip, wholeRuns, cuts }: LaidCourse, panel: LaidPanel, side:
   pieces: cuts.map(({ piece }) => reusable(piece)),
 });
 
-/** Many starts give a course the same first joint, so each course is laid once for each place of its first joint. */
+/** Many starts give a course the same first joint, so each course is laid out only once per first joint. */
 export const tallyCache = (
   panel: LaidPanel,
   side: Side,

@@ -4,13 +4,13 @@ import type { Side } from "../../../shared/layoutStart";
 import type { EndKind } from "./trapezoid";
 import { HAIR_IN, tidy } from "./precision";
 
-/** A roof plane: its outline, and what no panel covers. Feet on the sloped face. */
+/** A roof plane: its outline and its openings, in feet on the sloped face. */
 export interface Plane {
   readonly outline: Outline;
   readonly openings: readonly Outline[];
 }
 
-/** A place on the face as the courses are laid: inches from the start side's outermost point, inches up from the lowest. */
+/** A point on the face in laying coordinates: inches from the outermost point of the start side, inches up from the lowest point. */
 export interface CoursePoint {
   readonly alongIn: number;
   readonly upIn: number;
@@ -21,11 +21,11 @@ export interface Edge {
   readonly low: CoursePoint;
   readonly high: CoursePoint;
   readonly kind: EndKind;
-  /** 0 is the roof's own outline, k the k-th opening. */
+  /** 0 for the outline of the roof, k for opening k. */
   readonly ring: number;
 }
 
-/** A plane as it is laid: seen so that the start side is at 0, whichever side that is. */
+/** A plane in laying coordinates: the start side is at 0, whether it is left or right. */
 export interface Face {
   readonly rings: readonly (readonly CoursePoint[])[];
   readonly edges: readonly Edge[];
@@ -42,7 +42,7 @@ const edgesOf = (places: readonly CoursePoint[], ring: number): Edge[] =>
     return [{ low, high, kind: ring === 0 ? outer : "opening", ring }];
   });
 
-/** The plane in inches, mirrored where it is laid from the right. */
+/** The plane in inches, mirrored if it is laid from the right. */
 export const faceOf = ({ outline, openings }: Plane, side: Side): Face => {
   const xs = outline.map(({ x }) => x);
   const ys = outline.map(({ y }) => y);

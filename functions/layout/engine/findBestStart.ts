@@ -9,10 +9,10 @@ import { pairsIn } from "./panelSources";
 import { choicesOf, startsOf } from "./starts";
 import { courseStrips } from "./courseStrips";
 
-/** Choices times courses, so that a search ends in seconds. */
+/** The limit of starts times courses, so that a search ends in seconds. */
 const MOST_WORK = 300_000;
 
-/** What a start leads to. */
+/** A start and its result. */
 interface ScoredStart {
   readonly start: LayoutStart;
   readonly warnings: number;
@@ -40,20 +40,20 @@ const score = (tallies: readonly CourseTally[], start: LayoutStart, panel: LaidP
   };
 };
 
-/** Fewest warnings first, then fewest panels, then fewest cuts; of equals the one weighed earlier. */
+/** Fewest warnings first, then fewest panels, then fewest cuts; the earlier one wins a tie. */
 const isBetter = (a: ScoredStart, b: ScoredStart): boolean =>
   (a.warnings - b.warnings || a.panels - b.panels || a.cuts - b.cuts) < 0;
 
-const refuseTooMuch = (choices: number, courses: number): void => {
+const rejectTooMuch = (choices: number, courses: number): void => {
   if (choices * courses > MOST_WORK)
     throw new InputError(
-      `BESTSTART weighs at most ${MOST_WORK} courses, got ${choices} starts of ${courses} courses`,
+      `BESTSTART tries at most ${MOST_WORK} courses, got ${choices} starts of ${courses} courses`,
     );
 };
 
 /**
- * Weighs every start of a plane, from the left then from the right. A generator, so that a caller may stop between
- * two choices to show how far it is, or give up; it yields after each.
+ * Tries every start of a plane, from the left and then from the right. A generator that yields after each start, so that
+ * a caller can show progress or cancel.
  */
 export function* searchBestStart(
   plane: Plane,
@@ -64,7 +64,7 @@ export function* searchBestStart(
   let weighed = 0;
   for (const side of SIDES) {
     const strips = courseStrips(checkedFace(plane, side, panel), panel);
-    refuseTooMuch(choices, strips.length);
+    rejectTooMuch(choices, strips.length);
     const tally = tallyCache(panel, side);
     for (const start of startsOf(side, panel)) {
       const tallies = strips.map((strip) => tally(strip, firstJointIn(strip.course, start, panel)));
@@ -76,7 +76,7 @@ export function* searchBestStart(
   return { ...(best as ScoredStart), choices: weighed };
 }
 
-/** The best start, found in one go. */
+/** The best start, found without a break. */
 export const bestStart = (plane: Plane, panel: LaidPanel): BestStart => {
   const search = searchBestStart(plane, panel);
   for (;;) {

@@ -4,15 +4,15 @@ import type { LaidPanel } from "../../../shared/kinds/panel";
 import { startFraction } from "../../stagger/staggerOffset";
 import { HAIR_IN, tidy } from "./precision";
 
-/** Refuses a start from a step that the stagger pattern hasn't got. */
+/** Rejects a start from a step that the stagger pattern doesn't have. */
 export const checkStep = ({ step }: LayoutStart, { staggerPattern }: LaidPanel): void => {
   if (step > staggerPattern.length)
     throw new InputError(`start takes a step from 1 to ${staggerPattern.length} of the stagger, got ${step}`);
 };
 
 /**
- * A course's first joint, in inches from the start side's outermost point: its step of the stagger as a share of a
- * panel, and the shift. It is more than 0 and at most a panel's width; past that the joints repeat.
+ * The first joint of a course, in inches from the outermost point of the start side: its stagger step as a fraction of a
+ * panel, plus the shift. It is more than 0 and at most one panel width, since the joints repeat.
  */
 export const firstJointIn = (course: number, start: LayoutStart, panel: LaidPanel): number => {
   const widthIn = panel.exposedWidthIn;

@@ -7,11 +7,11 @@ import { faceOf, type Face, type Plane } from "./face";
 import { checkStep, firstJointIn } from "./joints";
 import { courseStrips } from "./courseStrips";
 
-/** More than any roof plane takes; a slip of the unit is refused before it costs minutes. */
+/** More than any roof plane needs; a wrong unit is rejected before it costs minutes. */
 const MOST_COURSES = 2000;
 const MOST_PLACES = 200_000;
 
-/** The plane as it is laid from one side, checked. */
+/** The plane in laying coordinates from one side, checked. */
 export const checkedFace = (plane: Plane, side: LayoutStart["side"], panel: LaidPanel): Face => {
   const face = faceOf(plane, side);
   const courses = face.heightIn / panel.exposedHeightIn;

@@ -11,19 +11,19 @@ import { seenRing } from "./view";
 const total = (numbers: readonly number[]): number => numbers.reduce((sum, number) => sum + number, 0);
 
 /**
- * Lays a roof plane course by course. How it is laid:
+ * Lays out a roof plane course by course, by these rules:
  *
- * - Courses go up from the outline's lowest point; the top one is as high as what shows, so all its panels are cut.
- * - Joints: measured from the start side's outermost point of the whole outline, a course's first joint stands at its
- *   step of the stagger (a share of a panel) plus the start's shift, and one more every panel width, right across
- *   openings. A start at the right is the mirror image of one at the left. A gable starter so covers its share less
- *   the setback, and its blank is that and the fold.
- * - A piece is what of the roof hangs together between two joints. It is whole where it is a full panel with nothing
- *   to bend; every other is cut. At a vertical outline edge (gable) it stops short by the setback and is cut longer by
- *   the fold; at a slanted one (hip, valley) it is cut longer by the slant allowance, measured along the course; at an
- *   opening it is cut plain.
- * - A piece keeps the lock of each joint that it reaches. A panel is laid neither flipped nor turned, so the rest of a
- *   piece that keeps one lock can only become a piece that keeps the other, or none (see `matchPieces`).
+ * - Courses go up from the lowest point of the outline. The top course is cut to the height that is left.
+ * - Joints are measured from the outermost point of the outline on the start side. The first joint of a course is at its
+ *   stagger step (a fraction of a panel) plus the shift, with one more at every panel width, also across openings. A
+ *   start at the right is the mirror image of one at the left. A gable starter therefore covers its fraction less the
+ *   setback, and its blank adds the fold.
+ * - A piece is a connected part of the roof between two joints. It is whole if it is a full panel with nothing to bend;
+ *   otherwise it is cut. At a vertical edge (gable) it stops short by the setback and is cut longer by the fold; at a
+ *   slanted edge (hip, valley) it is cut longer by the slant allowance, measured along the course; at an opening it is
+ *   cut plain.
+ * - A piece keeps the lock at each joint that it reaches. Panels are never flipped or turned, so the rest of a panel
+ *   whose first piece keeps one lock can only become a piece that keeps the other lock, or none (see `matchPieces`).
  */
 export const layOut = (plane: Plane, panel: LaidPanel, start: LayoutStart, reuse: boolean): Layout => {
   const face = checkedFace(plane, start.side, panel);

@@ -1,22 +1,22 @@
 import type { LayoutStart, Side } from "../../../shared/layoutStart";
 
-/** A corner on the face: inches to the right of the plane's leftmost point, inches up from its lowest. */
+/** A corner on the face: inches right of the leftmost point of the plane, inches up from the lowest. */
 export interface FacePoint {
   readonly xIn: number;
   readonly yIn: number;
 }
 export type Ring = readonly FacePoint[];
 
-/** A piece that is cut, ready to be listed and drawn. */
+/** A cut piece, for tables and drawings. */
 export interface ListedCut {
-  /** Counted from the start side, whole panels included. */
+  /** Numbered from the start side, whole panels included. */
   readonly piece: number;
-  /** From the start side's outermost point to where the piece begins to cover. */
+  /** From the outermost point of the start side to where the piece begins to cover. */
   readonly positionIn: number;
   readonly coverIn: number;
   readonly blankIn: number;
   readonly keepsLock: Side | "both" | "none";
-  /** The panel it is cut from; cut panels are numbered as they are opened. */
+  /** The panel that it is cut from, numbered in order of use. */
   readonly panelNumber: number;
   readonly isOffcut: boolean;
   /** What it covers on the face: an outline, then any holes. */
@@ -37,21 +37,21 @@ export interface ListedEnd {
 
 export interface ListedCourse {
   readonly course: number;
-  /** Up from the eave to the course's lower edge. */
+  /** From the eave up to the lower edge of the course. */
   readonly lineIn: number;
   readonly showsIn: number;
   readonly whole: number;
   readonly wholeRuns: readonly ListedRun[];
   readonly cuts: readonly ListedCut[];
-  /** The course's first piece and its last, from the start side; undefined where nothing is to be covered. */
+  /** The first and last piece of the course from the start side; undefined where there is nothing to cover. */
   readonly starter?: ListedEnd;
   readonly closing?: ListedEnd;
-  /** Whole sentences' ends: "piece 3 covers ...". */
+  /** Such as "piece 3 covers ...". */
   readonly warnings: readonly string[];
 }
 
 /**
- * A laid roof plane as plain data. Tables, picture and counts all read this and work nothing out again.
+ * The layout of a roof plane as plain data. Tables, drawings and counts all read it and calculate nothing again.
  */
 export interface Layout {
   readonly start: LayoutStart;
@@ -65,6 +65,6 @@ export interface Layout {
   readonly whole: number;
   readonly cut: number;
   readonly fromOffcuts: number;
-  /** Opened: whole ones, and those that cut pieces come from. */
+  /** Panels used: whole ones, and those that pieces are cut from. */
   readonly panels: number;
 }

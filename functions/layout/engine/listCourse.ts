@@ -32,7 +32,7 @@ const listCut = ({ piece }: PlacedCut, number: number, source: PanelSource, view
   ),
 });
 
-/** The course's outermost piece, at its first place or at its last. */
+/** The outermost piece of a course, at its first or last place. */
 const listEnd = (
   outerCut: PlacedCut | undefined,
   outerWhole: number | undefined,
@@ -45,7 +45,7 @@ const listEnd = (
   return { coverIn: panel.exposedWidthIn, blankIn: panel.exposedWidthIn };
 };
 
-/** A laid course as data to list and draw. */
+/** A course as plain data for tables and drawings. */
 export const listCourse = (laid: LaidCourse, sources: readonly PanelSource[], view: View): ListedCourse => {
   const { strip, cuts, wholeRuns, firstJointIn } = laid;
   const widthIn = view.panel.exposedWidthIn;

@@ -1,14 +1,14 @@
 import type { Reusable } from "./piece";
 
-/** Places in the list given: two pieces out of one panel. */
+/** Two pieces cut from one panel, as indexes into the list of pieces. */
 export type Pair = readonly [number, number];
 
-/** How many of the smallest pieces that keep each lock are taken already. */
+/** How many of the smallest pieces that keep each lock are already used. */
 interface Taken {
   readonly near: number;
   readonly far: number;
   readonly neither: number;
-  /** The choices that led here, the last one first. */
+  /** The choices that led here, last one first. */
   readonly last?: { readonly pair: Pair; readonly before: Taken };
 }
 type Group = "near" | "far" | "neither";
@@ -19,14 +19,14 @@ interface Small {
 }
 type Smalls = Readonly<Record<Group, readonly Small[]>>;
 
-/** The groups that a piece may share a panel with, the least useful to others first; between equals, each is tried. */
+/** The groups that a piece may share a panel with, the least useful to others first. Equal ones are all tried. */
 const PARTNERS: Readonly<Record<Group, readonly (readonly Group[])[]>> = {
   near: [["far"], ["neither"]],
   far: [["near"], ["neither"]],
   neither: [["near", "far"], ["neither"]],
 };
 
-/** The states after a big piece has taken the smallest free piece of a group that it may share a panel with. */
+/** The states after a big piece is paired with the smallest free piece of a group that it may share a panel with. */
 const afterTaking = (before: Taken, index: number, keeps: Group, smalls: Smalls, roomIn: number): Taken[] => {
   for (const equals of PARTNERS[keeps]) {
     const states = equals.flatMap((group) => {
@@ -73,14 +73,14 @@ const pairsOf = ({ last }: Taken): Pair[] => {
 };
 
 /**
- * The most pairs of pieces that can each be cut from one panel: one keeps the panel's lock nearer the start, the other
- * the farther lock or none, and their blanks together are at most `roomIn`. A panel is never turned or flipped, so two
- * pieces that keep the same lock are no pair; and what two pieces leave is not used.
+ * A maximum matching of pieces that can be cut in pairs from one panel: one keeps the lock nearer the start, the other
+ * the farther lock or none, and their blanks add up to at most `roomIn`. Panels are never turned or flipped, so two
+ * pieces that keep the same lock can't pair. What a pair leaves over is not used.
  *
- * A big piece, over half the room, pairs only with a small one. Taken from the biggest down, every small piece that
- * fits the present one fits all that follow, so any choice among them is as good as another but for the locks: it takes
- * the partner that the fewest others can use. Where a piece keeps neither lock both kinds are tried, so that the
- * matching is a maximum (an exchange argument; the tests check it against a general algorithm).
+ * A big piece, over half the room, pairs only with a small one. From the biggest down, every small piece that fits one
+ * also fits all that follow, so they differ only in their locks: each takes the partner that the fewest others can use.
+ * Where a piece keeps neither lock, both kinds are tried. An exchange argument shows that the matching is maximum; the
+ * tests check it against a general algorithm (Edmonds' blossom).
  */
 export const matchPieces = (pieces: readonly Reusable[], roomIn: number): Pair[] => {
   const room = roomIn + 1e-9;

@@ -2,20 +2,20 @@ import type { LaidPanel } from "../../../shared/kinds/panel";
 import type { Reusable } from "./piece";
 import { matchPieces, type Pair } from "./offcutMatching";
 
-/** Which panel a cut piece comes from; cut panels are numbered as they are opened. */
+/** The panel that a piece is cut from; panels are numbered in order of use. */
 export interface PanelSource {
   readonly panelNumber: number;
   readonly isOffcut: boolean;
 }
 
 /**
- * Pairs of pieces cut from one panel. An off-cut is the full-height rest of a panel beyond the blank of its first
- * piece, whatever the slant or height of that piece, and serves any course; the kerf and the lock loss come off it.
+ * Pairs of pieces cut from one panel. An off-cut is the full-height rest of a panel beyond the blank of its first piece,
+ * whatever the slant or height of that piece, less the cut loss and the lock loss. It fits any course.
  */
 export const pairsIn = (pieces: readonly Reusable[], panel: LaidPanel): Pair[] =>
   matchPieces(pieces, panel.exposedWidthIn - panel.cutLossIn - panel.lockLossIn);
 
-/** The first of a pair, in the order of laying, opens the panel; the second is its off-cut. */
+/** In the order of laying, the first piece of a pair starts a new panel; the second comes from its off-cut. */
 export const sourcesOf = (pieceCount: number, pairs: readonly Pair[]): PanelSource[] => {
   const opener = new Map(pairs.map(([a, b]) => [Math.max(a, b), Math.min(a, b)]));
   const sources: PanelSource[] = [];

@@ -3,16 +3,16 @@ import type { Span } from "./courseStrips";
 import { farthestIn, nearestIn, type EndKind, type Flank, type Trapezoid } from "./trapezoid";
 import { tidy } from "./precision";
 
-/** A panel's side locks that a piece keeps, as seen from the start side. */
+/** The side locks of the panel that a piece keeps, as seen from the start side. */
 export type KeptLocks = "near" | "far" | "both" | "neither";
 
-/** A piece that isn't a whole panel, in the place in a course where a whole panel would lie. */
+/** A piece that isn't a whole panel, at its panel place in a course. */
 export interface CutPiece {
-  /** Where the whole panel would lie. */
+  /** The span that a whole panel would cover. */
   readonly panelPlace: Span;
   /** What the piece covers, from its nearest to its farthest point. */
   readonly cover: Span;
-  /** What is cut for it: the cover with the fold at a gable and the allowance at a slant. */
+  /** What is cut for it: the cover, plus the fold at a gable and the allowance at a slant. */
   readonly blank: Span;
   readonly keeps: KeptLocks;
   readonly shapes: readonly Trapezoid[];
@@ -20,7 +20,7 @@ export interface CutPiece {
 
 export const lengthOf = ({ fromIn, toIn }: Span): number => tidy(toIn - fromIn);
 
-/** A piece as re-use sees it: how much of a panel it takes, and which of its locks. */
+/** A piece for off-cut matching: how much of a panel it uses, and which locks. */
 export interface Reusable {
   readonly blankIn: number;
   readonly keeps: KeptLocks;
@@ -28,7 +28,7 @@ export interface Reusable {
 
 export const reusable = ({ blank, keeps }: CutPiece): Reusable => ({ blankIn: lengthOf(blank), keeps });
 
-/** What an end needs beyond what it covers. An opening's edge is cut plain: its flashing covers it. */
+/** The extra length that an end needs. At an opening the cut is plain, since the flashing covers it. */
 const extraIn = (kind: EndKind, panel: LaidPanel): number => {
   if (kind === "gable") return panel.gableFoldIn;
   return kind === "slant" ? panel.slantAllowanceIn : 0;
@@ -36,11 +36,11 @@ const extraIn = (kind: EndKind, panel: LaidPanel): number => {
 
 interface End {
   readonly kind: EndKind;
-  /** How far out the blank goes; `outwardIn` grows away from the piece. */
+  /** How far out the blank goes, measured away from the piece. */
   readonly outwardIn: number;
 }
 
-/** A piece that meets the next panel at all keeps its lock there; else the flank that needs the longest blank decides. */
+/** A piece that meets the next panel anywhere keeps its lock there; otherwise the flank with the longest blank decides. */
 const endOf = (flanks: readonly Flank[], outwardIn: (flank: Flank) => number, panel: LaidPanel): End => {
   const ends = flanks.map((flank) => ({
     kind: flank.kind,
@@ -55,7 +55,7 @@ const keptLocks = (nearEnd: EndKind, farEnd: EndKind): KeptLocks => {
   return farEnd === "joint" ? "far" : "neither";
 };
 
-/** Measures a part of the roof that hangs together within one panel's place. */
+/** Measures a connected part of the roof within one panel place. */
 export const cutPiece = (shapes: readonly Trapezoid[], panelPlace: Span, panel: LaidPanel): CutPiece => {
   const near = endOf(
     shapes.map((shape) => shape.near),

@@ -1,5 +1,5 @@
-/** Nothing narrower than this is there: it only comes of floating point. */
+/** Anything narrower than this is floating-point error. */
 export const HAIR_IN = 1e-7;
 
-/** Lengths that are equal on paper are equal here: to a billionth of an inch, coarser than a double's noise. */
+/** Rounds to a billionth of an inch, coarser than floating-point error, so that lengths equal on paper are equal here. */
 export const tidy = (lengthIn: number): number => Math.round(lengthIn * 1e9) / 1e9;

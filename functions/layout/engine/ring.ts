@@ -2,7 +2,7 @@ import type { CoursePoint } from "./face";
 import type { Trapezoid } from "./trapezoid";
 import { HAIR_IN } from "./precision";
 
-/** A side of a piece, with the piece on its left. */
+/** A directed side of a piece, with the piece on its left. */
 interface Step {
   readonly from: CoursePoint;
   readonly to: CoursePoint;
@@ -21,7 +21,7 @@ type LevelSpan = readonly [fromIn: number, toIn: number];
 const isCovered = (spans: readonly LevelSpan[], alongIn: number): boolean =>
   spans.some(([fromIn, toIn]) => fromIn < alongIn && alongIn < toIn);
 
-/** The level sides at one level: where there is piece above and none below, or the reverse. */
+/** The level sides at one height: where the piece is above and not below, or the reverse. */
 const levelSteps = (shapes: readonly Trapezoid[], upIn: number): Step[] => {
   const above = shapes.filter(({ lowIn }) => Math.abs(lowIn - upIn) <= HAIR_IN);
   const below = shapes.filter(({ highIn }) => Math.abs(highIn - upIn) <= HAIR_IN);

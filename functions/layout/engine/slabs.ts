@@ -1,13 +1,13 @@
 import type { Edge, Face } from "./face";
 
-/** A side where it passes through a slab. */
+/** A side as it passes through a slab. */
 export interface Crossing {
   readonly edge: Edge;
   readonly atLowIn: number;
   readonly atHighIn: number;
 }
 
-/** A level band of the face in which no side begins or ends, with the sides that pass through it from near to far. */
+/** A slab of the plane sweep: a level band in which no side begins or ends, with the sides through it from near to far. */
 export interface Slab {
   readonly lowIn: number;
   readonly highIn: number;
@@ -22,7 +22,7 @@ const alongAt = ({ low, high }: Edge, upIn: number): number => {
 
 const middleOf = ({ atLowIn, atHighIn }: Crossing): number => atLowIn + atHighIn;
 
-/** Cuts the part of the face between two levels into slabs at every corner. */
+/** Divides the face between two levels into slabs at every corner. */
 export const slabsBetween = (face: Face, lowIn: number, highIn: number): Slab[] => {
   const edges = face.edges.filter(({ low, high }) => low.upIn < highIn && high.upIn > lowIn);
   const cornersIn = edges

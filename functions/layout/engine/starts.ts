@@ -2,15 +2,15 @@ import { SIDES, type LayoutStart, type Side } from "../../../shared/layoutStart"
 import type { LaidPanel } from "../../../shared/kinds/panel";
 import { wholeCount } from "../../../shared/rounding";
 
-/** The start is moved by this from one choice to the next. */
+/** The step between one shift and the next. */
 const SHIFT_STEP_IN = 0.25;
 const shiftsOf = ({ exposedWidthIn }: LaidPanel): number => wholeCount(exposedWidthIn / SHIFT_STEP_IN);
 
-/** How many starts there are, left and right together. */
+/** The number of starts, left and right together. */
 export const choicesOf = (panel: LaidPanel): number =>
   SIDES.length * shiftsOf(panel) * panel.staggerPattern.length;
 
-/** Every start of a side: each shift over one panel, and from it each step of the stagger. */
+/** Every start from a side: each shift over one panel, with each step of the stagger. */
 export const startsOf = (side: Side, panel: LaidPanel): LayoutStart[] =>
   Array.from({ length: shiftsOf(panel) }, (_, shift) =>
     panel.staggerPattern.map((_step, index) => ({

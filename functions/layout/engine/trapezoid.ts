@@ -31,14 +31,14 @@ const at = ({ atLowIn, atHighIn }: Flank, share: number): number =>
 const levelAt = ({ lowIn, highIn }: Trapezoid, share: number): number =>
   share === 1 ? highIn : lowIn + share * (highIn - lowIn);
 
-/** The share of the height at which a flank crosses a vertical line, none where it only touches it. */
+/** The fraction of the height at which a flank crosses a vertical line; none where it only touches it. */
 const crossing = ({ atLowIn, atHighIn }: Flank, lineIn: number): number[] =>
   (atLowIn - lineIn > HAIR_IN && lineIn - atHighIn > HAIR_IN) ||
   (lineIn - atLowIn > HAIR_IN && atHighIn - lineIn > HAIR_IN)
     ? [(lineIn - atLowIn) / (atHighIn - atLowIn)]
     : [];
 
-/** The flank between two shares of the height, held back to a line by `hold`; `kind` is what the line then is. */
+/** The flank between two fractions of the height, clamped to a line by `hold`; a clamped flank has the given kind. */
 const part = (
   flank: Flank,
   [from, to]: readonly [number, number],
@@ -55,7 +55,7 @@ const part = (
   };
 };
 
-/** What of a trapezoid stands between two vertical lines, itself cut into trapezoids, lowest first. */
+/** Clips a trapezoid to two vertical lines; the result is cut into trapezoids, lowest first. */
 export const clip = (shape: Trapezoid, fromIn: number, toIn: number, kind: EndKind): Trapezoid[] => {
   if (farthestIn(shape) - fromIn <= HAIR_IN || toIn - nearestIn(shape) <= HAIR_IN) return [];
   const crossings = [shape.near, shape.far].flatMap((flank) => [

@@ -6,7 +6,7 @@ import type { CourseStrip } from "./courseStrips";
 import { isVertical, type Flank } from "./trapezoid";
 import { HAIR_IN } from "./precision";
 
-/** Something that a crew would regret: what it is about, the length that gives concern, and the limits it breaks. */
+/** Something to warn the crew about, with the length in question and the limits it breaks. */
 interface Warning {
   readonly about: "short" | "wide" | "bent" | "cut" | "thin" | "bare";
   readonly lengthIn: number;
@@ -25,11 +25,11 @@ const WORDS: Readonly<Record<Warning["about"], (lengthIn: string, limitsIn: stri
     `is ${length} in wide, of which setbacks of ${setback} in leave nothing to cover`,
 };
 
-/** The concern as the end of a sentence: "covers 1 1/2 in, under ...". */
+/** The warning as the end of a sentence: "covers 1 1/2 in, under ...". */
 export const warningText = ({ about, lengthIn, limitsIn }: Warning): string =>
   WORDS[about](inches(lengthIn), limitsIn.map(inches).join("-"));
 
-/** Each end that keeps no lock may have the panel's lock opened flat there. */
+/** At each end that keeps no lock, the lock of the panel may be opened flat. */
 const openedLocks = { near: 1, far: 1, neither: 2, both: 0 } as const;
 
 const sizeWarnings = (piece: CutPiece, panel: LaidPanel): Warning[] => {
@@ -47,7 +47,7 @@ interface Line {
   readonly alongIn: number;
 }
 
-/** Square bends and cuts. A slanted cut crosses the stamping anyhow, so it is no concern here. */
+/** Square bends and cuts. A slanted cut crosses the stamping in any case, so it gives no warning. */
 const linesAt = (flank: Flank, outward: 1 | -1, foldIn: number): Line[] => {
   if (!isVertical(flank) || (flank.kind !== "gable" && flank.kind !== "opening")) return [];
   const edgeIn = flank.atLowIn;
@@ -58,7 +58,7 @@ const linesAt = (flank: Flank, outward: 1 | -1, foldIn: number): Line[] => {
   ];
 };
 
-/** A band is open: a bend on its very edge is good. */
+/** A bend exactly on the edge of a band is allowed. */
 const bandWarnings = (piece: CutPiece, panel: LaidPanel, side: Side): Warning[] => {
   if (panel.noBendBands.length === 0) return [];
   const { fromIn, toIn } = piece.panelPlace;
@@ -75,13 +75,13 @@ const bandWarnings = (piece: CutPiece, panel: LaidPanel, side: Side): Warning[] 
   });
 };
 
-/** What is wrong with a piece. The panel's left lock is its near one where the courses start at the left. */
+/** The warnings for a piece. The left lock of the panel is the near one where courses start at the left. */
 export const pieceWarnings = (piece: CutPiece, panel: LaidPanel, side: Side): Warning[] => [
   ...sizeWarnings(piece, panel),
   ...bandWarnings(piece, panel, side),
 ];
 
-/** What is wrong with a course as a whole: the top one may show too little, and a narrow one may be left bare. */
+/** The warnings for a whole course: the top one may show too little, and a narrow one may be left bare. */
 export const courseWarnings = ({ lowIn, highIn, bareWidthIn }: CourseStrip, panel: LaidPanel): Warning[] => {
   const lengthIn = highIn - lowIn;
   const isThin = panel.exposedHeightIn - lengthIn > HAIR_IN && panel.shortestPieceIn - lengthIn > HAIR_IN;

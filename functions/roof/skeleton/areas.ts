@@ -4,15 +4,15 @@ import { distanceToSegment } from "../../../shared/segment";
 import { outlineAt, type Wavefront } from "./wavefront";
 import { around } from "./planVectors";
 
-/** An area not covered yet: the ring around it, and the rings of courtyards within. */
+/** An area not covered yet: the wavefront around it, and those of the courtyards within it. */
 export type OpenArea = readonly Wavefront[];
 
 const clearance = (point: Point, ring: readonly Point[]): number =>
   Math.min(...ring.map((from, index) => distanceToSegment(point, from, around(ring, index + 1))));
 
 /**
- * How far a ring reaches into another; less than 0 where it lies outside. It is measured at a corner or a side's
- * middle, the one farthest from the other ring: at one height rings may touch along whole sides, or all round.
+ * How far a ring reaches into another; negative where it lies outside. Measured at the corner or side midpoint that is
+ * farthest from the other ring, since rings at one height may touch along whole sides, or all around.
  */
 const depthWithin = (ring: readonly Point[], other: readonly Point[]): number => {
   const middles = ring.map((from, index) => {
@@ -25,7 +25,7 @@ const depthWithin = (ring: readonly Point[], other: readonly Point[]): number =>
   return depths.reduce((most, depth) => (Math.abs(depth) > Math.abs(most) ? depth : most));
 };
 
-/** Sorts rings into areas: each ring that runs counterclockwise is an area's, and a clockwise one the area's around it. */
+/** Sorts wavefronts into areas: each counterclockwise one bounds an area; a clockwise one belongs to the area around it. */
 export const openAreas = (loops: readonly Wavefront[], height: number): OpenArea[] => {
   const rings = loops.map((loop) => {
     const outline = outlineAt(loop, height);

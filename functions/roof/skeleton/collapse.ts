@@ -3,13 +3,13 @@ import { arcTo, lengthAt, type WavefrontEdge, type SkeletonArc, type Wavefront }
 import { along, around, atHeight, type RoofPoint } from "./planVectors";
 import { bearing } from "./roofSide";
 
-/** A loop after a change, and the joints that the change has finished. */
+/** A wavefront after a change, and the arcs that the change has finished. */
 export interface WavefrontChange {
   readonly loop: Wavefront;
   readonly joints: readonly SkeletonArc[];
 }
 
-/** Takes a front out; its neighbors then meet at `place`. */
+/** Removes an edge; its neighbors then meet at `place`. */
 const without = (loop: Wavefront, index: number, place: RoofPoint): Wavefront => {
   const gone = (index + loop.length) % loop.length;
   const next = (gone + 1) % loop.length;
@@ -20,7 +20,7 @@ const without = (loop: Wavefront, index: number, place: RoofPoint): Wavefront =>
   });
 };
 
-/** A front that has shrunk to nothing: both its corners end where it stood. */
+/** An edge event: the edge has shrunk to nothing, and both its corners end there. */
 export const collapseEdge = (loop: Wavefront, index: number, height: number): WavefrontChange => {
   const start = cornerAt(around(loop, index).start, height);
   const end = cornerAt(around(loop, index + 1).start, height);
@@ -32,9 +32,9 @@ export const collapseEdge = (loop: Wavefront, index: number, height: number): Wa
 };
 
 /**
- * Two parallel fronts that share a corner have met along their whole line, so the corner runs along it at once and
- * draws a level joint. Opposite ways, that is a ridge, as long as the shorter front. In line but at unequal speeds,
- * the flatter plane runs on above the steeper one: a level pitch break, as long as the steeper front.
+ * Two parallel edges that share a corner have met along their whole line, so the corner runs along it at once and traces
+ * a level arc. Between opposite edges that is a ridge, as long as the shorter edge. Between edges in line at unequal
+ * speeds, the flatter plane runs on above the steeper one: a level pitch break, as long as the steeper edge.
  */
 export const runAlong = (loop: Wavefront, index: number, height: number): WavefrontChange => {
   const [before, after] = [around(loop, index - 1).side, around(loop, index).side];
@@ -56,7 +56,7 @@ export const runAlong = (loop: Wavefront, index: number, height: number): Wavefr
   };
 };
 
-/** Two fronts that are left face to face: their corners end, and what lies between is a ridge. */
+/** The last two edges, face to face: their corners end, and a ridge lies between them. */
 const closePair = (loop: Wavefront, height: number): WavefrontChange => {
   const [first, second] = [spotAt(around(loop, 0).start, height), spotAt(around(loop, 1).start, height)];
   const [left, right] = [around(loop, 1).side, around(loop, 0).side];
@@ -77,7 +77,7 @@ const nextChange = (loop: Wavefront, height: number, toleranceFt: number): Wavef
   return folded >= 0 ? runAlong(loop, folded, height) : undefined;
 };
 
-/** Removes from a loop, at one height, all that can't climb on. Every step takes a front out, so it ends. */
+/** Removes, at one height, every edge that can't move on. Each step removes an edge, so the loop ends. */
 export const collapse = (loop: Wavefront, height: number, toleranceFt: number): WavefrontChange => {
   const joints: SkeletonArc[] = [];
   let settled = loop;

@@ -2,7 +2,7 @@ import { along, atHeight, cross, type RoofPoint } from "./planVectors";
 import type { Point } from "../../../shared/outline";
 import { bearing, type RoofSide } from "./roofSide";
 
-/** A corner of the wave front as it climbs: where it was born, and the level ft it moves for each ft of height. */
+/** A corner of the wavefront: where it started, and how far it moves, in level ft per ft of height. */
 export interface Corner {
   readonly born: RoofPoint;
   readonly move: Point;
@@ -12,8 +12,8 @@ export const cornerAt = ({ born, move }: Corner, height: number): Point => along
 
 /**
  * The corner between two sides moves so as to stay on both: `inward · move = run per rise` for each.
- * Sides in line keep their corner square to both. Where they run opposite ways, or in line at unequal speeds,
- * there is no such corner: `settle` removes it before the front moves on.
+ * Sides in line keep their corner perpendicular to both. Where they run opposite ways, or in line at unequal speeds,
+ * there is no such corner: `collapse` removes it before the wavefront moves on.
  */
 export const cornerBetween = (a: RoofSide, b: RoofSide, born: RoofPoint): Corner => {
   if (bearing(a, b) !== "crossing") return { born, move: along({ x: 0, y: 0 }, a.inward, a.runPerRise) };
@@ -25,6 +25,6 @@ export const cornerBetween = (a: RoofSide, b: RoofSide, born: RoofPoint): Corner
   return { born, move };
 };
 
-/** Where the corner stands at a height, as a place in space. */
+/** The position of the corner at a height, in space. */
 export const spotAt = (corner: Corner, height: number): RoofPoint =>
   atHeight(cornerAt(corner, height), height);

@@ -3,7 +3,7 @@ import type { WavefrontEdge, Wavefront } from "./wavefront";
 import { around, dot, minus } from "./planVectors";
 import { insideFt } from "./roofSide";
 
-/** A front of one of the loops: the event takes place on it, or at its start. */
+/** An edge of one of the wavefronts: the event is on it, or at its start. */
 export interface EdgePlace {
   readonly loop: Wavefront;
   readonly index: number;
@@ -13,7 +13,7 @@ export const edgeAt = ({ loop, index }: EdgePlace): WavefrontEdge => around(loop
 export const edgeBefore = ({ loop, index }: EdgePlace): WavefrontEdge => around(loop, index - 1);
 const edgeAfter = ({ loop, index }: EdgePlace): WavefrontEdge => around(loop, index + 1);
 
-/** When the front's two corners come together; undefined where they move apart. */
+/** The height of an edge event, where the two corners of an edge meet; undefined where they move apart. */
 export const edgeEventHeight = (at: EdgePlace, now: number): number | undefined => {
   const [front, next] = [edgeAt(at), edgeAfter(at)];
   const { direction } = front.side;
@@ -23,7 +23,7 @@ export const edgeEventHeight = (at: EdgePlace, now: number): number | undefined 
   return now + Math.max(0, lengthFt) / -rate;
 };
 
-/** When the corner reaches the line of a front that it closes in on; undefined where it does not. */
+/** The height of a split event, where a corner reaches the line of another edge; undefined where it never does. */
 export const splitEventHeight = (
   { start }: WavefrontEdge,
   { side }: WavefrontEdge,
@@ -36,7 +36,7 @@ export const splitEventHeight = (
   return gapFt < -toleranceFt ? undefined : now + Math.max(0, gapFt) / -rate;
 };
 
-/** Whether the corner meets the front itself, not only its line. */
+/** Whether the corner meets the edge itself, not only its line. */
 export const isWithin = (
   { start }: WavefrontEdge,
   hit: EdgePlace,

@@ -10,8 +10,8 @@ import {
 import { areOutOfStep, isInner } from "./roofSide";
 
 /**
- * What happens next as the fronts climb: a front shrinks to nothing; the inner corner at a front's start runs into
- * another front and splits it; or, of two fronts in line, the flatter one runs on over the steeper.
+ * The events of the wavefront. Edge event: an edge shrinks to nothing. Split event: the reflex corner at the start of an
+ * edge runs into another edge and splits it. Overrun: of two edges in line, the flatter one runs on over the steeper.
  */
 export type RoofEvent =
   | { readonly kind: "edge" | "overrun"; readonly height: number; readonly at: EdgePlace }
@@ -26,7 +26,7 @@ const firstEdgeEvent = (places: readonly EdgePlace[], now: number): RoofEvent | 
   return first;
 };
 
-/** The lowest split that comes before the lowest shrinking. */
+/** The lowest split event below the lowest edge event, or else that edge event. */
 const firstSplitEvent = (
   places: readonly EdgePlace[],
   now: number,
@@ -49,8 +49,8 @@ const firstSplitEvent = (
 };
 
 /**
- * The lowest event among loops that bound one area; undefined where nothing moves any more. An overrun waits for all
- * else at its height: a front that another meets face to face there is not run over.
+ * The lowest event of the wavefronts around one area; undefined where nothing moves any more. An overrun waits for all
+ * other events at its height: an edge that meets another face to face there is not overrun.
  */
 export const nextEvent = (
   loops: readonly Wavefront[],

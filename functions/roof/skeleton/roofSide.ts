@@ -1,31 +1,31 @@
 import type { Point } from "../../../shared/outline";
 import { cross, dot } from "./planVectors";
 
-/** One side of the footprint, the building on its left, and what stands on it: a plane, or a gable's plumb wall. */
+/** One side of the footprint, with the building on its left, and what it carries: a roof plane, or a gable wall. */
 export interface RoofSide {
-  /** As the person counted it. */
+  /** Numbered as in the footprint. */
   readonly number: number;
   readonly from: Point;
   readonly to: Point;
   readonly direction: Point;
   /** Level, square to the side, into the building. */
   readonly inward: Point;
-  /** Where the plane stands at height 0, or the gable's wall: `inward · p`. A gable's stands out at its rake. */
+  /** The line of the plane at height 0, or of the rake of a gable, as `inward · p` in ft. */
   readonly lineFt: number;
   /** Rise on 12; 0 for a gable. */
   readonly pitch: number;
-  /** Level ft that the plane's edge moves inward for each ft of height; 0 for a gable, whose wall stands plumb. */
+  /** Level ft that the wavefront edge moves inward per ft of height; 0 for a gable, whose wall is plumb. */
   readonly runPerRise: number;
-  /** Height of the eave: how far the overhang brings the plane below the walls' top (0 or less). */
+  /** Height of the eave above the top of the walls, in ft: 0 or less, by the overhang. */
   readonly eaveHeightFt: number;
 }
 
 export const isGable = ({ runPerRise }: RoofSide): boolean => runPerRise === 0;
 
-/** How far inside the side's line a point stands. */
+/** How far a point is inside the line of the side, in ft. */
 export const insideFt = ({ inward, lineFt }: RoofSide, point: Point): number => dot(inward, point) - lineFt;
 
-/** The height of the side's plane over a point. */
+/** The height of the plane above a point. */
 export const planeHeight = (side: RoofSide, point: Point): number => insideFt(side, point) / side.runPerRise;
 
 /** Sine of the angle below which two sides count as parallel: half an inch in 80,000 miles. */
@@ -33,20 +33,20 @@ const PARALLEL = 1e-10;
 
 export type Bearing = "crossing" | "same way" | "opposite";
 
-/** How two sides' directions stand to each other. */
+/** How the directions of two sides relate. */
 export const bearing = (a: RoofSide, b: RoofSide): Bearing => {
   if (Math.abs(cross(a.direction, b.direction)) > PARALLEL) return "crossing";
   return dot(a.direction, b.direction) > 0 ? "same way" : "opposite";
 };
 
-/** Whether the building has an inner corner between a side and the next. */
+/** Whether the building has an inner (reflex) corner between a side and the next. */
 export const isInner = (before: RoofSide, after: RoofSide): boolean =>
   bearing(before, after) === "crossing" && cross(before.direction, after.direction) < 0;
 
-/** Whether the two planes, where they meet, are one and the same. */
+/** Whether two sides carry the same plane. */
 export const isOnePlane = (a: RoofSide, b: RoofSide): boolean =>
   !isGable(a) && a.runPerRise === b.runPerRise && bearing(a, b) === "same way";
 
-/** Whether two sides in line climb at unequal speeds, so that they can't share a corner as they go on. */
+/** Whether two sides in line move at unequal speeds, so that they can't keep a common corner. */
 export const areOutOfStep = (a: RoofSide, b: RoofSide): boolean =>
   a.runPerRise !== b.runPerRise && bearing(a, b) === "same way";

@@ -2,12 +2,12 @@ import { cornerBetween, spotAt } from "./corner";
 import { arcTo, type WavefrontEdge, type SkeletonArc, type Wavefront } from "./wavefront";
 import { around } from "./planVectors";
 
-/** The fronts of a ring from one on, all the way round to it. */
+/** The edges of a wavefront, starting at one. */
 const from = (loop: Wavefront, index: number): Wavefront => [...loop.slice(index), ...loop.slice(0, index)];
 
 /**
- * The corner before front `index` meets front `hit`. On one ring, that parts the ring in two; on two rings (a
- * courtyard and what surrounds it) it joins them into one.
+ * A split event: the corner at the start of edge `index` meets edge `hit`. Within one wavefront, it splits that in two;
+ * between two (a courtyard and the ring around it), it joins them into one.
  */
 export const split = (
   loop: Wavefront,

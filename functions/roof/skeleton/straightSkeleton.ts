@@ -4,10 +4,10 @@ import { nextEvent, type RoofEvent } from "./nextEvent";
 import { collapseEdge, runAlong, collapse } from "./collapse";
 import { split } from "./split";
 
-/** Far above what any roof takes; work is capped by a count, never by the clock. */
+/** Far more than any roof needs. Work is limited by a count, never by the clock. */
 const EVENTS_PER_SIDE = 20;
 
-/** The joints of a roof, or why there is none: the sides between which nothing closes. */
+/** The arcs of the skeleton, and the wavefronts that never closed: with any of those, there is no roof. */
 export interface StraightSkeleton {
   readonly joints: readonly SkeletonArc[];
   readonly unclosed: readonly Wavefront[];
@@ -33,10 +33,10 @@ const applyEvent = (area: OpenArea, event: RoofEvent): Applied => {
 };
 
 /**
- * The weighted straight skeleton: the level line around the roof climbs, each side's part moving inward at its own
- * speed (a gable's not at all), until nothing is left to cover. A front shrinks to nothing, or an inner corner runs
- * into another front; the corners draw the joints. It starts at `startHeight`, where the loops lie whole. After Aichholzer and Aurenhammer 1996 (edge and split events),
- * with weights after Eppstein and Erickson 1999.
+ * The weighted straight skeleton. The wavefront is the level outline of the roof as it rises: each side moves inward at
+ * its own speed (a gable stands still) until nothing is left to cover, and the corners trace the arcs, through edge
+ * events and split events. It starts at `startHeight`, where all wavefronts are complete. After Aichholzer and
+ * Aurenhammer 1996, with weights after Eppstein and Erickson 1999.
  */
 export const straightSkeleton = (
   loops: readonly Wavefront[],

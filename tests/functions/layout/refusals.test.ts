@@ -91,7 +91,7 @@ describe("an outline that can't be laid is refused with a sentence", () => {
       ["exposed height", 12],
     ];
     expect(callForSentence("BESTSTART", ROOF, wide)).toBe(
-      "#VALUE! BESTSTART weighs at most 300000 courses, got 76800 starts of 20 courses",
+      "#VALUE! BESTSTART tries at most 300000 courses, got 76800 starts of 20 courses",
     );
   });
 });
