@@ -5,7 +5,7 @@ import { absoluteA1, sheetPrefix, type Area, type CellAddress } from "../workboo
 import { valueAt, type SheetContents } from "../workbook/contents";
 import { call, quotedText } from "../workbook/formula";
 
-/** A block of cells, and the seal that it had once. */
+/** A block of cells and its seal at an earlier time. */
 export interface SealedBlock {
   readonly sheet: string;
   readonly area: Area;
@@ -19,7 +19,7 @@ const cellsIn = ({ from, to }: Area, cellAt: (place: CellAddress) => Cell): Cell
     ),
   );
 
-/** The seal of a block as it stands. Worked out here, never read off a cell; undefined where a cell is an error. */
+/** The current seal of a block, calculated here and never read from a cell; undefined where a cell is an error. */
 export const currentSeal = (sheet: SheetContents, area: Area): number | undefined => {
   const cells = cellsIn(area, (place) => valueAt(sheet, place));
   return cells.flat().some((cell) => cell instanceof CellError) ? undefined : sealOf(cells);
@@ -30,13 +30,13 @@ export const sealFormula = ({ sheet, area }: Omit<SealedBlock, "seal">): string 
   call(sealSpec, `${sheetPrefix(sheet)}${absoluteA1(area.from)}:${absoluteA1(area.to)}`);
 
 /**
- * As a formula: nothing where two cells hold the same seal, else that a sheet was edited since; where our functions or the sheet
- * aren't there, that.
+ * As a formula: blank where two cells hold the same seal, otherwise a warning that the sheet was edited. Where our functions or the
+ * sheet are missing, it says so.
  */
 export const editedWarningFormula = (then: string, now: string, sheet: string, since: string): string =>
   `IFERROR(IF(${then}=${now},"",${quotedText(`"${sheet}" was edited since ${since}`)}),${quotedText(`the seal of "${sheet}" can't be worked out here`)})`;
 
-/** A sheet as far as a block goes, blank around it: what isn't sealed isn't read. */
+/** A sheet that is blank outside a block: only sealed cells are read. */
 export const onlyWithin = ({ cells, formulas }: SheetContents, { from, to }: Area): SheetContents => {
   const isIn = (row: number, column: number): boolean =>
     row >= from.row && row <= to.row && column >= from.column && column <= to.column;

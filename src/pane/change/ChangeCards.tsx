@@ -10,7 +10,7 @@ interface Props {
   readonly isShown: boolean;
 }
 
-/** From a signed base over its changes to the journal. */
+/** From a signed order through its changes to the journal. */
 export const ChangeCards = ({ host, isShown }: Props) => {
   const lists = useSheetLists(host, isShown);
   return (

@@ -8,7 +8,7 @@ import { today } from "../parts/today";
 import { DateField, serialOf } from "./DateField";
 import type { SheetLists } from "./useSheetLists";
 
-/** No sheet can bear these names: a slash isn't taken in one. */
+/** No sheet can have these names: a slash isn't allowed.*/
 const [FROZEN, DRAFT] = ["/frozen", "/draft"];
 
 const NONE_YET = [{ value: "", label: "none yet: freeze an order" }];
@@ -27,12 +27,12 @@ interface Props {
   readonly lists: SheetLists;
 }
 
-/** Compares a signed base with the order as it is now, or with another signed one. */
+/** Compares a signed order with the order as it is now, or with another signed order. */
 export const ChangeOrderCard = ({ host, lists: { signed } }: Props) => {
   const [chosenBase, setBase] = useState("");
   const [chosenNow, setNow] = useState(FROZEN);
   const [date, setDate] = useState(today);
-  // Change goes on from what was signed last.
+  // By default, changes are counted from the last signed order.
   const base = signed.includes(chosenBase) ? chosenBase : (signed.at(-1) ?? "");
   const now = chosenNow === DRAFT || signed.includes(chosenNow) ? chosenNow : FROZEN;
 

@@ -29,13 +29,13 @@ interface Props {
   readonly lists: SheetLists;
 }
 
-/** A change order as an entry of the journal, on a sheet and as a file. */
+/** A change order as a journal entry, on a sheet and as a file. */
 export const LedgerCard = ({ host, lists: { changeOrders, activeSheetName } }: Props) => {
   const [chosen, setChosen] = useState("");
   const [accounts, setAccounts] = useState(NO_ACCOUNTS);
   const [written, setWritten] = useWorkbookState<string>();
   const saving = useOutcome();
-  // The list may be chosen from still, while another is in front.
+  // The active change order is preselected; the list still offers the others.
   useEffect(() => {
     if (changeOrders.includes(activeSheetName)) setChosen(activeSheetName);
   }, [changeOrders, activeSheetName]);

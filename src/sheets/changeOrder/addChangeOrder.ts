@@ -23,7 +23,7 @@ import { isNeededOrOrdered, itemsOf, type RenamedItems, type ComparedOrder } fro
 import { refuseOverwrittenFormulas } from "./overwrittenFormulas";
 import { causesOfChanges, type ItemCauses } from "./causes";
 
-/** What stands for now: a signed sheet, or the live order, frozen with this change or left to move. */
+/** The order to compare with the base: a signed order, or the live order, frozen with this change or left live. */
 export type NowChoice =
   | { readonly kind: "signed"; readonly sheet: string }
   | { readonly kind: "frozen" }
@@ -37,7 +37,7 @@ export interface ChangeOrderChoice {
   readonly dateSerial: number;
 }
 
-/** A draft takes no number from those that are agreed. */
+/** Drafts are numbered separately. */
 const [CHANGE_ORDER, DRAFT] = ["Change order", "Draft change order"];
 
 /** The signed sheets of a workbook, in its order. */
@@ -77,7 +77,7 @@ const orderBehind = (contents: Contents, from: readonly string[]): string | unde
   return from.find((name) => contents.sheets.has(name)) ?? (others.length === 0 ? only : undefined);
 };
 
-/** Why it moved, as far as the order that it was taken from is still in the workbook. */
+/** The causes of the changes, as far as the order that was signed is still in the workbook. */
 const causesOf = (
   contents: Contents,
   liveOrder: string | undefined,
@@ -94,7 +94,7 @@ const causesOf = (
       ]
     : causesOfChanges(contents, readLiveOrder(contents, liveOrder), base, now, renamed);
 
-/** What stands for now, and the sheet on which the order lives. */
+/** The order to compare with the base, and the sheet of the live order. */
 const nowOf = (
   contents: Contents,
   base: OrderSource,
@@ -109,11 +109,11 @@ const nowOf = (
   return { now: liveSide(contents, readLiveOrder(contents, liveOrder), now, dateSerial), liveOrder };
 };
 
-/** What a line of an order says, in a text that another's can be compared with. */
-const saidBy = ({ item, unit, needed, waste, toOrder, orderUnit, perPack, price }: ReadLine): string =>
+/** A line of an order as one text, to compare with another line. */
+const lineText = ({ item, unit, needed, waste, toOrder, orderUnit, perPack, price }: ReadLine): string =>
   [itemKey(item), itemKey(unit), needed, waste, toOrder, itemKey(orderUnit), perPack, price].join("\n");
 
-/** Whether two orders say the same of what they want, in whatever order their lines stand. */
+/** Whether two orders have the same lines, in any sequence. */
 const isUnchanged = (base: ComparedOrder, now: ComparedOrder): boolean => {
   const [then, after] = [base, now].map(({ order }) =>
     order.lines.filter(isNeededOrOrdered).map(saidBy).sort().join("\n\n"),
@@ -121,7 +121,7 @@ const isUnchanged = (base: ComparedOrder, now: ComparedOrder): boolean => {
   return then === after;
 };
 
-/** Adds a change order to a workbook, and where it was asked for the sheet that freezes what it goes by. */
+/** Adds a change order to a workbook and, if chosen, the sheet that freezes the live order. */
 export const addChangeOrder = async (host: Host, choice: ChangeOrderChoice): Promise<Added> => {
   const [contents, { sheet: activeSheetName }] = await Promise.all([host.contents(), host.activeSheet()]);
   if (choice.now.kind === "signed" && choice.now.sheet === choice.base)

@@ -1,6 +1,6 @@
 import type { ItemCauses } from "./causes";
 
-/** A row of the list of causes: what it is about, what is said of that, or both. */
+/** A row of the list of causes: the item, a cause, or both. */
 export interface CauseRow {
   readonly about: string;
   readonly sentence: string;
@@ -11,7 +11,7 @@ interface Group {
   readonly sentences: readonly string[];
 }
 
-/** Items that moved for all the same reasons stand together. Reasons shared in part are said of each: what came of them differs. */
+/** Items with exactly the same causes are listed together. Where only some causes are the same, each item lists its own. */
 const groupsOf = (causes: readonly ItemCauses[]): Group[] => {
   const groups = new Map<string, Group>();
   for (const { item, sentences } of causes) {

@@ -19,12 +19,12 @@ import { unlessEdited } from "./seals";
 const MONEY = "#,##0.00;-#,##0.00";
 const TOTALS: readonly Amount[] = ["total", "toDate", "contractNow"];
 
-/** Beside an amount, where it needs a word. */
+/** Notes beside amounts. */
 const NOTES: Partial<Record<Amount, string>> = {
   toDate: "each change is rounded by itself: taken back in parts, a cent may stay",
 };
 
-/** Where the seals stand: so many signed sheets' from this row on, then those of the change orders before. */
+/** The rows of the seals: from `row` on, so many of signed orders, then those of previous change orders. */
 interface SealRows {
   readonly row: number;
   readonly signed: number;
@@ -32,7 +32,7 @@ interface SealRows {
 
 const sumOf = (cells: readonly string[]): string => (cells.length === 0 ? "0" : cells.join("+"));
 
-/** What each amount is worked out by; every one is whole cents, half a cent away from zero. */
+/** The formula of each amount; each is rounded to the cent, half a cent away from zero. */
 const formulasOf = (
   lines: number,
   previous: readonly ExistingChangeOrder[],
@@ -46,7 +46,7 @@ const formulasOf = (
   const [overhead, profit, taxRate] = (["overheadRate", "profitRate", "taxRate"] as const).map((term) =>
     termCell(lines, term),
   ) as [string, string, string];
-  /** Of whole columns only: a sum that passes over a line would look like the sum of all. */
+  /** Only for complete columns: a sum that skips a line would look like the sum of all. */
   const ifWhole = (column: string, then: string): string => `IF(COUNT(${column})=${lines},${then},NA())`;
   const part = (column: string, sign: ">" | "<"): string =>
     ifWhole(column, `ROUND(SUMPRODUCT((${column}${sign}0)*${column}),2)`);
@@ -60,7 +60,7 @@ const formulasOf = (
   const ifContract = (then: string): string => `IF(${isEmpty(contract)},"",${then})`;
   const costs = `${amount("materialAdded")}:${amount("tax")}`;
   const check = a1({ row: CHECK_ROW, column: 0 });
-  /** What was edited is summed up nowhere. */
+  /** Edited change orders aren't added up. */
   const ofPrevious = (sum: string): string => unlessEdited(seals.row + seals.signed, previous.length, sum);
   return {
     materialAdded: part(material, ">"),
@@ -84,7 +84,7 @@ const formulasOf = (
   };
 };
 
-/** What the change comes to, from its lines to the new contract sum. */
+/** The amounts of the change, from its lines to the contract sum to date. */
 export const amountCells = (
   lines: number,
   previous: readonly ExistingChangeOrder[],

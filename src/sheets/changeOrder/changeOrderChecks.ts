@@ -88,7 +88,7 @@ const needs = (lines: number, term: Term, what: string, isTaken: (cell: string) 
 const takes = (lines: number, ...of: [term: Term, what: string, isTaken: (cell: string) => string]): string =>
   `IF(${isEmpty(termCell(lines, of[0]))},"",${needs(lines, ...of)})`;
 
-/** What stands in the way of a total: each thing named, empty text where there is none. */
+/** Everything that prevents a total, as one text; blank where nothing does. */
 export const checkFormula = (
   base: ComparedOrder,
   now: ComparedOrder,
@@ -103,7 +103,7 @@ export const checkFormula = (
   const noAmount = (of: ChangeColumn): string => `IF(ISNUMBER(${column(of)}),IF(${column(of)}<0,1,0),1)`;
   const noPrice = (quantity: "orderBase" | "orderNow", price: "priceBase" | "priceNow"): string =>
     `IF(ISNUMBER(${column(quantity)}),IF(${column(quantity)}>0,${noAmount(price)},0),0)`;
-  /** What has no price on either side and is ordered as before comes to nothing. */
+  /** An item without a price in both orders, with the same quantity, costs nothing. */
   const isStill = `IF(ISNUMBER(${column("orderChange")}),(${column("orderChange")}=0)*(LEN(${column("priceBase")})=0)*(LEN(${column("priceNow")})=0),0)`;
   const each = [
     ...editedSigned(signed, sealsRow),

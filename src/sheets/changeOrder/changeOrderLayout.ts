@@ -46,7 +46,7 @@ export const CHANGE_HEADINGS: Readonly<Record<ChangeColumn, string>> = {
   initials: "Initials",
 };
 
-/** What a line works out by itself; nobody types there. */
+/** The columns that formulas calculate; nobody types there. */
 export const CALCULATED_COLUMNS = [
   "what",
   "neededBase",
@@ -64,7 +64,7 @@ export const CALCULATED_COLUMNS = [
 export type CalculatedColumn = (typeof CALCULATED_COLUMNS)[number];
 
 export const CHECK_ROW = 2;
-/** Below the check: whether an issued change order is as it was. */
+/** Below the check: whether an issued change order was edited. */
 export const STATUS_ROW = 3;
 export const FIRST_LINE_ROW = 5;
 
@@ -75,7 +75,7 @@ export const changeCell = (row: number, column: ChangeColumn): string =>
 export const changeColumn = (lines: number, column: ChangeColumn): string =>
   `${absoluteA1({ row: FIRST_LINE_ROW, column: CHANGE_COLUMNS[column] })}:${absoluteA1({ row: FIRST_LINE_ROW + lines - 1, column: CHANGE_COLUMNS[column] })}`;
 
-/** What is chosen or typed below the lines, in order: a label, and beside it the value. */
+/** The terms below the lines, in order: a label, and beside it the value that a person chooses or types. */
 export const TERMS = {
   date: "Date",
   overheadRate: "Overhead on cost",
@@ -94,13 +94,13 @@ export const GIVEN_BACK = "given back";
 export const KEPT = "kept";
 export const EACH_LINE = "each line";
 export const ON_THE_TOTAL = "on the total";
-/** Stands for a change of packs that can't be taken from one another. */
+/** Shown instead of a change in packs that can't be subtracted. */
 export const DIFFERENT_PACKS = "unlike packs";
 
-/** Stands for a change of what is measured in another unit than before. */
+/** Shown instead of a change in a quantity whose unit differs. */
 export const DIFFERENT_UNITS = "unlike units";
 
-/** What it comes to, beside the terms. */
+/** The amounts, beside the terms. */
 export const AMOUNTS = {
   materialAdded: "Material, additions",
   materialDeducted: "Material, deductions",
@@ -122,7 +122,7 @@ export const AMOUNTS = {
 export type Amount = keyof typeof AMOUNTS;
 export const AMOUNT_COLUMNS = { label: 9, value: 12, note: 17 } as const;
 
-/** Seals below a change order: whose, the one that was, the one that is, and what that means. */
+/** Seals below a change order: the sheet, its seal then, its seal now, and the status. */
 export const SEALS = { of: 0, then: 3, now: 12, status: 13 } as const;
 
 const firstRowBelow = (lines: number): number => FIRST_LINE_ROW + lines + 2;

@@ -23,9 +23,9 @@ import {
 } from "./comparedOrders";
 
 const MONEY = "#,##0.00;-#,##0.00";
-/** As many places as it has: most are whole. */
+/** Most quantities are whole. */
 const COUNT = "General";
-/** Of a difference: what lies beyond is binary floating point, which programs show and seal in unlike ways. */
+/** Decimals of a difference: programs show and seal binary floating-point noise differently. */
 const DECIMALS = 6;
 const FORMATS: Partial<Record<ChangeColumn, string>> = {
   neededBase: COUNT,
@@ -69,7 +69,7 @@ const lineCells = (
   ): CellContent => formula(`=${lookUp(sought, column, otherwise)}`);
   const [before, after] = [at("orderBase"), at("orderNow")];
   const sameOrder = `IF(${at("neededChange")}=0,"unchanged","same order")`;
-  /** Where only one side has some, there is nothing to compare. */
+  /** Compares only where both orders have some. */
   const ifBoth = (one: string, other: string, isSo: string): string =>
     `IF(${one}>0,IF(${other}>0,${isSo},FALSE),FALSE)`;
   const isUnlike = ifBoth(before, after, packsDiffer(then, today));
@@ -77,7 +77,7 @@ const lineCells = (
   const isUnlikeNeed = ifBoth(needThen, needNow, unitsDiffer(then, today));
   const isSame = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},OR(${before}=0,${at("priceBase")}=${at("priceNow")}))`;
   const isStill = `AND(ISNUMBER(${at("orderChange")}),${before}=${after},${isEmpty(at("priceBase"))},${isEmpty(at("priceNow"))})`;
-  /** Packs that are unlike come to no money: what isn't known isn't shown. */
+  /** Different packs have no known amount: the cell stays blank. */
   const unlessUnlike = (money: string): CellContent =>
     formula(`=IF(ISTEXT(${at("orderChange")}),"",${money})`);
   const lineTax = `IF(${at("taxable")}="yes",ROUND(${at("material")}*${termCell(lines, "taxRate")},2),0)`;
@@ -93,7 +93,7 @@ const lineCells = (
     orderChange: formula(`=IF(${isUnlike},"${DIFFERENT_PACKS}",ROUND(${after}-${before},${DECIMALS}))`),
     priceBase: found(then, "price", '""'),
     priceNow: found(today, "price", '""'),
-    // What has no price and stays as it was comes to nothing.
+    // An unchanged item without a price costs nothing.
     material: unlessUnlike(
       `IF(${isStill},0,ROUND(${extended(after, at("priceNow"))}-${extended(before, at("priceBase"))},2))`,
     ),
@@ -125,8 +125,8 @@ const lineCells = (
 };
 
 /**
- * A row an item: what happened to it, by how much, at what price. What was said of its labor and tax in the last change order
- * goes on, so that what is given back comes to what it cost.
+ * One row per item: what happened, by how much, at what price. Labor and tax carry over from the last change order, so that a
+ * deduction credits what was charged.
  */
 export const changeLines = (
   items: readonly Item[],

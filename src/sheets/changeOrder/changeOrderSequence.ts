@@ -14,7 +14,7 @@ const ofNames = (workbook: Contents, names: ReadonlySet<string>): ExistingChange
     return on.length === 0 || on.some((name) => names.has(name));
   });
 
-/** What the sheet of one order was called, that name first: a change order from one name to another ties them. */
+/** All names that an order's sheet has had, `from` first: a change order from one name to another links them. */
 export const namesOfOrder = (workbook: Contents, from: string): ReadonlySet<string> => {
   const names = new Set([from]);
   let known: number;

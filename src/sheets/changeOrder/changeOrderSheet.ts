@@ -91,7 +91,7 @@ const signatures = (row: number): PlannedCell[] =>
     style: "label",
   }));
 
-/** What changed between two orders, by how much, at what price, and what the contract is now. */
+/** The change order sheet: what changed between two orders, by how much, at what price, and the contract sum to date. */
 export const changeOrderSheet = (options: ChangeOrderOptions): SheetPlan => {
   const { base, now, dateSerial, previous } = options;
   const items = itemsOf(base, now, options.renamed);

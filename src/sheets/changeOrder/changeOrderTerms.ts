@@ -42,7 +42,7 @@ const CHOICES: Partial<Record<Term, readonly string[]>> = {
 const typed = (cell: Cell): CellContent | null =>
   typeof cell === "number" || typeof cell === "string" ? value(cell) : null;
 
-/** The terms of the change order before, as far as they go on; the usual ones for the first. */
+/** The terms carry over from the previous change order; the first one gets the usual terms. */
 const contentOf = (
   term: Term,
   dateSerial: number,
@@ -69,7 +69,7 @@ const contentOf = (
   }
 };
 
-/** What a person chooses and types: rates, rounding, days, the contract sum. */
+/** The cells for rates, rounding, days and the contract sum. */
 export const termCells = (
   lines: number,
   dateSerial: number,

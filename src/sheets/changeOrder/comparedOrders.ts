@@ -6,7 +6,7 @@ import type { ReadLine, ReadOrder } from "../orderSheet/readOrder";
 import type { SealedBlock } from "../sealedBlock";
 import type { Measurement } from "../trace/measurements";
 
-/** What goes by another name than at base: its line there, by the `itemKey` of its name now. */
+/** Renamed items: the line at base by the `itemKey` of the name now. */
 export type RenamedItems = ReadonlyMap<string, ReadLine>;
 
 /** One of the two orders that a change order compares. */
@@ -17,12 +17,12 @@ export interface ComparedOrder {
   readonly sealed: SealedBlock | undefined;
 }
 
-/** A line of the change order before any figure: who it is, and what it is counted in. */
+/** A line of the change order without its figures. */
 export interface Item {
   readonly item: string;
   readonly unit: string;
   readonly orderUnit: string;
-  /** Its line at base, where it was called otherwise there. */
+  /** Its line at base, if it had another name there. */
   readonly former?: ReadLine;
 }
 
@@ -30,22 +30,22 @@ export interface Item {
 export const isNeededOrOrdered = ({ needed, toOrder }: ReadLine): boolean =>
   (needed ?? 0) > 0 || (toOrder ?? 0) > 0;
 
-/** `packs of 12, 10% waste`: by these a customer follows from what is needed to what is ordered. */
+/** `packs of 12, 10% waste`: how the quantity ordered follows from the quantity needed. */
 const packedIn = ({ orderUnit, perPack, waste }: ReadLine): string => {
   if (orderUnit === "") return "";
   const packs = perPack !== null && perPack > 1 ? `${orderUnit} of ${perPack}` : orderUnit;
   return waste !== null && waste > 0 ? `${packs}, ${Number((waste * 100).toFixed(2))}% waste` : packs;
 };
 
-/** `ft`, or `ft to m` where the two sides differ; what one of them wants none of is in the other's. */
+/** `ft`, or `ft to m` where the two orders differ. */
 const unitOf = (lines: readonly ReadLine[], unitIn: (line: ReadLine) => string): string => {
   const units = lines.map(unitIn).filter((unit) => unit !== "");
   return [...new Map(units.map((unit) => [itemKey(unit), unit])).values()].join(" to ");
 };
 
 /**
- * Every item of which one side needs or orders something: the base's first, in its order, then what was added. How it is packed
- * is said where nothing moves any more.
+ * Every item that either order needs or orders: the base's first, in its sequence, then the added ones. Packs are shown where both
+ * orders are signed.
  */
 export const itemsOf = (base: ComparedOrder, now: ComparedOrder, renamed: RenamedItems): Item[] => {
   const byItem = new Map<string, ReadLine[]>();
@@ -92,17 +92,17 @@ const columnAndBelow = (order: ReadOrder, column: OrderColumn): string =>
 export const itemNameReference = ({ sheet, columns }: ReadOrder, { row }: ReadLine): string =>
   `${sheetPrefix(sheet)}${absoluteA1({ row, column: columns.item ?? 0 })}`;
 
-/** An order, and the cell that says by what name an item stands in it. */
+/** An order, and the cell with an item's name in it. */
 export interface LookedUpItem {
   readonly order: ReadOrder;
   readonly name: string;
 }
 
-/** Where an item stands in an order's column of items, letter by letter: MATCH alone takes some signs for any text. */
+/** The position of an item in an order's column of items. EXACT, because MATCH alone reads `*` and `?` as wildcards. */
 const matchFormula = ({ order, name }: LookedUpItem): string =>
   `MATCH(TRUE,EXACT(${itemKeyFormula(columnAndBelow(order, "item"))},${itemKeyFormula(name)}),0)`;
 
-/** What an order says of an item, found by its name; `otherwise` where it has no such line, or that is blank. */
+/** A figure of an item in an order, found by its name; `otherwise` where there is no such line or the cell is blank. */
 export const lookUp = (sought: LookedUpItem, column: OrderColumn, otherwise: string): string => {
   const { order } = sought;
   const place = matchFormula(sought);

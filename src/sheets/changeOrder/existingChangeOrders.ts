@@ -18,14 +18,14 @@ import {
   type Term,
 } from "./changeOrderLayout";
 
-/** A change order that the workbook has already; what it says is found by its label, wherever rows were inserted. */
+/** A change order in the workbook. Its values are found by their labels, so that people can insert rows. */
 export interface ExistingChangeOrder {
   readonly sheet: string;
   readonly contents: SheetContents;
   /** The sheets that it compares, undefined where no formula tells any more. */
   readonly base: string | undefined;
   readonly now: string | undefined;
-  /** What it goes by still moves: nothing was agreed. */
+  /** It compares a live order: nothing was agreed. */
   readonly isDraft: boolean;
 }
 
@@ -39,7 +39,7 @@ const isAmount = (line: readonly Cell[]): boolean => AMOUNT_LABELS.has(line[AMOU
 /** The row in which amounts and terms begin, below the lines. */
 const firstAmountRow = ({ cells }: SheetContents): number => cells.findIndex(isAmount);
 
-/** Terms stand beside the amounts: in the lines above and the whys below an item may be called as a term is. */
+/** Terms are beside the amounts: an item in the lines above or the causes below may have the same name as a term. */
 const termRowOn = (sheet: SheetContents, term: Term): number => {
   const [first, last] = [firstAmountRow(sheet), sheet.cells.findLastIndex(isAmount)];
   return sheet.cells.findIndex(
@@ -56,7 +56,7 @@ export const isChangeOrder = (sheet: SheetContents): boolean =>
   ) ||
   (rowOf(sheet, AMOUNT_COLUMNS.label, AMOUNTS.total) >= 0 && termRowOn(sheet, "days") >= 0);
 
-/** The first label by which something of a change order is found that isn't there any more. */
+/** The first label that a change order needs and no longer has. */
 export const missingLabel = ({ contents }: ExistingChangeOrder): string | undefined =>
   [
     { label: CHANGE_HEADINGS.item, row: rowOf(contents, CHANGE_COLUMNS.item, CHANGE_HEADINGS.item) },
@@ -74,7 +74,7 @@ const lookedUpOn = (workbook: Contents, sheet: string, column: ChangeColumn): st
 
 type Listing = Pick<ExistingChangeOrder, "sheet" | "contents">;
 
-/** The other sheets whose seals a change order shows, or whose amounts: what it goes by, and the change orders before it. */
+/** The other sheets that a change order shows seals or amounts of: the compared orders and the previous change orders. */
 export const sheetsListedOn = (workbook: Contents, { sheet, contents }: Listing): Set<string> =>
   new Set(
     contents.cells
@@ -82,7 +82,7 @@ export const sheetsListedOn = (workbook: Contents, { sheet, contents }: Listing)
       .flatMap((reference) => (reference.sheet === sheet ? [] : [reference.sheet])),
   );
 
-/** What it goes by is no signed sheet, and it holds no seal of it, which it would if that were one that was edited. */
+/** A draft compares an unsigned order and holds no seal of it; an edited signed order would still have its seal listed. */
 const isDraft = (workbook: Contents, change: Listing, now: string | undefined): boolean => {
   const contents = now === undefined ? undefined : workbook.sheets.get(now);
   if (now === undefined || !contents) return false;
@@ -99,7 +99,7 @@ export const changeOrdersIn = (workbook: Contents): ExistingChangeOrder[] =>
     return [{ sheet, contents, base, now, isDraft: isDraft(workbook, { sheet, contents }, now) }];
   });
 
-/** The change orders that nothing moves any more: drafts were never agreed. */
+/** The change orders that are agreed, without drafts. */
 export const agreedChangeOrdersIn = (workbook: Contents): ExistingChangeOrder[] =>
   changeOrdersIn(workbook).filter(({ isDraft }) => !isDraft);
 
@@ -128,7 +128,7 @@ export const amountAddress = ({ contents }: ExistingChangeOrder, amount: Amount)
   column: AMOUNT_COLUMNS.value,
 });
 
-/** What a change order says of an item; blank where it doesn't list it. */
+/** A cell of an item's line; blank where the change order doesn't list the item. */
 export const lineValue = ({ contents }: ExistingChangeOrder, item: string, column: ChangeColumn): Cell => {
   const head = rowOf(contents, CHANGE_COLUMNS.item, CHANGE_HEADINGS.item);
   const isIts = (cell: Cell | undefined): boolean =>

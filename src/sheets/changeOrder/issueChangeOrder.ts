@@ -19,12 +19,12 @@ import { refuseOverwrittenFormulas } from "./overwrittenFormulas";
 export interface IssuedChangeOrder {
   readonly sheet: string;
   readonly seal: number;
-  /** What a person may have forgotten, a sentence each. */
+  /** Warnings, one sentence each. */
   readonly remarks: readonly string[];
   readonly undo: Undo;
 }
 
-/** A shop may leave its contract sum out, but not by oversight. */
+/** The contract sum may be left blank, but not by oversight. */
 const remarksOn = (change: ExistingChangeOrder, before: readonly ExistingChangeOrder[]): string[] => [
   ...(typeof termValue(change, "contract") === "number"
     ? []
@@ -32,13 +32,13 @@ const remarksOn = (change: ExistingChangeOrder, before: readonly ExistingChangeO
   ...dateWarnings(termValue(change, "date"), before),
 ];
 
-/** The change orders that one goes on from. */
+/** The change orders that one builds on. */
 const changeOrdersBefore = (contents: Contents, change: ExistingChangeOrder): ExistingChangeOrder[] => {
   const listed = sheetsListedOn(contents, change);
   return agreedChangeOrdersIn(contents).filter(({ sheet }) => listed.has(sheet));
 };
 
-/** One of an earlier version of Gablewright has no row to be issued in. */
+/** A change order from an earlier version of Gablewright may have no row for its seal. */
 const isUnissued = (change: ExistingChangeOrder): boolean =>
   issueSealAddress(change) !== undefined && issueSeal(change) === undefined;
 
@@ -56,7 +56,7 @@ export const issueActiveChangeOrder = async (host: Host): Promise<IssuedChangeOr
     throw new InputError(`"${sheet}" is issued already, under the seal ${seal}. Nothing was written.`);
   refuseOverwrittenFormulas(contents, change);
   const before = changeOrdersBefore(contents, change);
-  // Filled in after this one, it would move it.
+  // Filling it in later would change this one.
   const unissued = before.find(isUnissued);
   if (unissued)
     throw new InputError(`Issue "${unissued.sheet}" first: "${sheet}" goes on from it. Nothing was written.`);

@@ -3,7 +3,8 @@ import { quantity } from "../../../shared/kinds/number";
 import { pitch } from "../../../shared/kinds/pitch";
 import { writeTape } from "../../../shared/lengthText";
 import { INCHES_PER_FOOT } from "../../../shared/units";
-import type { Measurement, MeasurementKey } from "../trace/measurements";
+import type { CellLabel } from "../trace/cellLabels";
+import type { Measurement } from "../trace/measurements";
 
 /** Sixteenths: as a tape is read. */
 const TAPE_DENOMINATOR = 16;
@@ -33,7 +34,7 @@ const PITCH = /\bpitch\b/i;
 const SHARE = /^waste$/i;
 const PRICE = /\bprice\b/i;
 
-const isPitch = ({ heading, row }: MeasurementKey): boolean => PITCH.test(heading || row);
+const isPitch = ({ heading, row }: CellLabel): boolean => PITCH.test(heading || row);
 
 /** A value as the functions read it, `9:12` as 9 and `216"` as 18 ft; as it was typed where it is neither. */
 export const parsedValue = (measurement: Measurement): Measurement["value"] => {
@@ -47,7 +48,7 @@ export const parsedValue = (measurement: Measurement): Measurement["value"] => {
   }
 };
 
-/** A value as a person says it: `18' 0"`, `6 in 12`, `24 in`. */
+/** A value as roofers write it: `18' 0"`, `6 in 12`, `24 in`. */
 export const valueText = (measurement: Measurement | undefined): string => {
   if (!measurement) return "blank";
   const { value, unit, row, heading } = measurement;
@@ -61,7 +62,7 @@ export const valueText = (measurement: Measurement | undefined): string => {
   return unit === "" || name.split(/\W+/).includes(unit) ? plain(value) : `${plain(value)} ${unit}`;
 };
 
-/** Headings that need other words once they stand in a sentence. */
+/** Headings that read differently in a sentence. */
 const WORDS: Readonly<Record<string, string>> = {
   "slope, if taped": "slope length",
   "tail, sloped": "sloped tail",
@@ -69,8 +70,8 @@ const WORDS: Readonly<Record<string, string>> = {
   value: "",
 };
 
-/** `Slope, if taped` of `Plane B` as `slope length`; nothing where the row's name says it all. */
-export const headingText = ({ heading }: Pick<MeasurementKey, "heading">): string => {
+/** `Slope, if taped` as `slope length`; empty text where the row's name is enough. */
+export const headingText = ({ heading }: Pick<CellLabel, "heading">): string => {
   const words = heading.replace(/^(?:or|and) /, "").toLowerCase();
   return WORDS[words] ?? words.replaceAll(",", "");
 };

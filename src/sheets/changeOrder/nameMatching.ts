@@ -4,15 +4,15 @@ import { parsedValue } from "./measurementText";
 /** Measures of an earlier time under the names of a later one. */
 export interface Matched {
   readonly earlier: readonly Measurement[];
-  /** Without what a row that is gone has left behind. */
+  /** Without leftovers of removed rows. */
   readonly later: readonly Measurement[];
-  /** Rows that hold what they held and are called otherwise: the earlier name by `rowKey` of the later one. */
+  /** Renamed rows: the earlier name by `rowKey` of the later one. */
   readonly formerNames: ReadonlyMap<string, string>;
 }
 
 export const rowKey = ({ sheet, row }: Pick<Measurement, "sheet" | "row">): string => `${sheet}\n${row}`;
 
-/** What two orders say of the names of rows: an item is what its name says, and is called otherwise only where nothing else fits. */
+/** Which row names are items of the orders: an item counts as renamed only where nothing else fits. */
 export interface ItemNames {
   isItem(name: string): boolean;
   mayBeRenamed(former: string, now: string): boolean;
@@ -33,11 +33,11 @@ const groupedBy = <T>(items: readonly T[], keyOf: (item: T) => string): Readonly
 interface Pair<T> {
   readonly then: T;
   readonly now: T;
-  /** The first that differs decides, the greater going first. */
+  /** Compared in sequence; the greater number wins. */
   readonly likeness: readonly number[];
 }
 
-/** Pairs of two lists, the likest first, each taken once; those as like as others go by their order. */
+/** Pairs of two lists, the most alike first, each element once; ties keep their sequence. */
 const likestPairs = <T>(pairs: readonly Pair<T>[]): Pair<T>[] => {
   const taken = new Set<T>();
   return [...pairs]
@@ -53,7 +53,7 @@ const likestPairs = <T>(pairs: readonly Pair<T>[]): Pair<T>[] => {
     });
 };
 
-/** Sheets that bear another name now, by what they hold: at least half of the same rows and headings. */
+/** Renamed sheets, found by contents: at least half of the rows and headings are the same. */
 const renamedSheets = (
   earlier: readonly Measurement[],
   later: readonly Measurement[],
@@ -81,7 +81,7 @@ const renamedSheets = (
   return new Map(likestPairs(pairs).map(({ then: from, now: to }) => [from, to]));
 };
 
-/** A row with what was typed into it. */
+/** A row with its inputs. */
 interface Row {
   readonly name: string;
   readonly inputs: ReadonlyMap<string, Measurement["value"]>;
@@ -101,7 +101,7 @@ const rowsOf = (measurements: readonly Measurement[]): Row[] =>
 const sharedInputs = (then: Row, now: Row): number =>
   [...then.inputs].filter(([heading, value]) => now.inputs.get(heading) === value).length;
 
-/** Whether all that one row holds stands in another too. */
+/** Whether all inputs of one row are in another too. */
 const isPartOf = (part: Row, whole: Row): boolean => sharedInputs(part, whole) === part.inputs.size;
 const isAlike = (then: Row, now: Row): boolean => isPartOf(then, now) && isPartOf(now, then);
 
@@ -113,7 +113,7 @@ const family = (row: Row, { isItem }: ItemNames): string => {
   return (isItem(row.name) ? row.name : row.name.replace(/ \(\d+\)$/, "")).toLowerCase();
 };
 
-/** Rows whose number has changed, by what they hold. */
+/** Renumbered rows, found by their inputs. */
 const renumbered = (
   then: readonly Row[],
   now: readonly Row[],
@@ -177,8 +177,8 @@ const matchedRows = (
 };
 
 /**
- * Finds the measurements of an earlier time again where sheets were renamed and rows have other numbers, by what they hold. Items of the
- * order are never matched by that: they are what their names say.
+ * Matches earlier measurements to later ones by contents, where sheets were renamed and rows renumbered. Items of the order are
+ * never matched this way: their names identify them.
  */
 export const matchNames = (
   earlier: readonly Measurement[],

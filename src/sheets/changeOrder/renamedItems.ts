@@ -6,11 +6,11 @@ import type { RenamedItems, ComparedOrder } from "./comparedOrders";
 const linesByItem = ({ lines }: ReadOrder): ReadonlyMap<string, ReadLine> =>
   new Map(lines.map((line) => [itemKey(line.item), line]));
 
-/** What an order's line says of its item, whatever its quantity: a price may be typed there and nowhere else. */
+/** How an item is sold, whatever its quantity. */
 const soldAs = ({ unit, orderUnit, perPack, price }: ReadLine): string =>
   [itemKey(unit), itemKey(orderUnit), perPack, price].join("\n");
 
-/** An item may be renamed where each name stands in one of two orders only, and is sold alike there. */
+/** An item may have been renamed where each name is in only one of the orders and both are sold alike. */
 export const itemNames = (base: ReadOrder, now: ReadOrder): ItemNames => {
   const [then, after] = [linesByItem(base), linesByItem(now)];
   const isItem = (name: string): boolean => [then, after].some((lines) => lines.has(itemKey(name)));
@@ -26,8 +26,8 @@ export const itemNames = (base: ReadOrder, now: ReadOrder): ItemNames => {
 };
 
 /**
- * Items whose name alone has changed on the sheet that lists them, such as a trim that is called otherwise: what was agreed of
- * their labor and tax goes on, and nothing is charged for a name. An item that the order itself names is what its name says.
+ * Items whose name alone changed on the sheet that lists them, such as a renamed trim: their labor and tax carry over, and the new
+ * name costs nothing. An item whose name is typed on the order itself is never matched this way.
  */
 export const renamedItems = (base: ComparedOrder, now: ComparedOrder, orderSheet: string): RenamedItems => {
   const { later, formerNames } = matchNames(

@@ -35,7 +35,7 @@ const NOTES = [
 
 const LAST_AMOUNT = Object.keys(AMOUNTS).at(-1) as Amount;
 
-/** What a change order says in figures: from the headings of its lines down to its last amount. */
+/** The sealed figures of a change order: from the headings of its lines down to its last amount. */
 const figures = (headingRow: number, lastRow: number): Area => ({
   from: { row: headingRow, column: CHANGE_COLUMNS.item },
   to: { row: lastRow, column: CHANGE_COLUMNS.tax },
@@ -47,16 +47,16 @@ const figuresOf = (change: ExistingChangeOrder): Area =>
     amountAddress(change, LAST_AMOUNT).row,
   );
 
-/** Where the seal stands under which a change order was issued; undefined where it has no such row. */
+/** The cell for the seal of an issued change order; undefined where there is no such row. */
 export const issueSealAddress = ({
   contents,
 }: Pick<ExistingChangeOrder, "contents">): CellAddress | undefined => {
-  // An item may be called so too; its lines and their whys stand above.
+  // An item may have the same name; the lines and causes are above.
   const row = contents.cells.findLastIndex((line) => line[SEALS.of] === OWN);
   return row < 0 ? undefined : { row, column: SEALS.then };
 };
 
-/** The seal under which a change order was issued; undefined as long as it wasn't. */
+/** The seal under which a change order was issued; undefined if it isn't issued. */
 export const issueSeal = (change: Pick<ExistingChangeOrder, "contents">): number | undefined => {
   const place = issueSealAddress(change);
   const seal = place && valueAt(change.contents, place);
@@ -100,11 +100,11 @@ const thenAndNow = (row: number): [then: string, now: string] => [
   a1({ row, column: SEALS.now }),
 ];
 
-/** Nothing where the seal in a row is what it was, else that its sheet was edited. */
+/** Blank where the seal in a row is unchanged, otherwise a warning that its sheet was edited. */
 export const editedWarning = (row: number, sheet: string, since: string): string =>
   editedWarningFormula(...thenAndNow(row), sheet, since);
 
-/** A formula as long as the seals of some rows are what they were; not available where one isn't. */
+/** A formula while the seals in some rows are unchanged; #N/A where one isn't. */
 export const unlessEdited = (firstRow: number, rows: number, then: string): string => {
   if (rows === 0) return then;
   const of = (column: number): string =>
@@ -113,13 +113,13 @@ export const unlessEdited = (firstRow: number, rows: number, then: string): stri
 };
 
 /**
- * What the rows of some change orders before this one say. It stands beside their seals and not in the check: a formula has its
- * greatest length, and a contract any number of changes.
+ * The statuses of previous change orders. They are beside the seals and not in the check, because a formula has a maximum length
+ * and a contract any number of changes.
  */
 export const statusColumn = (firstRow: number, rows: number): string =>
   a1Range({ row: firstRow, column: SEALS.status }, { row: firstRow + rows - 1, column: SEALS.status });
 
-/** Whether a change order before this one has a total, and says what it said when this one was made: it is summed up here. */
+/** Whether a previous change order has a total and is unedited: its total is added up here. */
 const statusOf = (previous: ExistingChangeOrder, row: number): PlannedCell => {
   const edited = editedWarning(row, previous.sheet, "this was made: take that back, or make this anew");
   const noTotal = quotedText(`"${previous.sheet}" has no total`);
@@ -174,7 +174,7 @@ interface SealSection {
   readonly isDraft: boolean;
 }
 
-/** The seals of what a change order goes by, signed sheets first, and its own. */
+/** The seals of the compared orders and previous change orders, and the change order's own. */
 export const sealCells = (section: SealSection): PlannedCell[] => {
   const { sectionRow, sheet, lines, signed, previous, isDraft } = section;
   const first = firstSealRow(sectionRow);

@@ -1,15 +1,16 @@
 import { itemKey } from "../../../shared/kinds/orderLines";
-import { labelsIn, measurementKey, type Measurement, type MeasurementKey } from "../trace/measurements";
+import { labelsIn, type CellLabel } from "../trace/cellLabels";
+import { measurementKey, type Measurement } from "../trace/measurements";
 import type { SheetCellAddress } from "../../workbook/address";
 import { allPrecedents } from "../trace/precedents";
 import { parsedValue } from "./measurementText";
 import { rowKey } from "./nameMatching";
 import { labelsOfCells, type MeasurementsByKey, type OrderComparison } from "./orderComparison";
 
-/** The takeoff's own words for a run and what follows it: a trim is worked out from the runs of its own edge alone. */
+/** The takeoff's headings of runs and trims: a trim is calculated only from the runs of the edge that it follows. */
 export const [EDGE, LENGTH, FOLLOWS] = ["Edge", "Length", "Follows"];
 
-/** The edge that a trim follows; undefined for what is no trim. */
+/** The edge that a trim follows; undefined for an item that isn't a trim. */
 export const edgeFollowedBy = (
   { base, now }: Pick<OrderComparison, "base" | "now">,
   item: string,
@@ -18,7 +19,7 @@ export const edgeFollowedBy = (
     ({ row, heading }) => itemKey(row) === itemKey(item) && heading === FOLLOWS,
   )?.value;
 
-/** Passes over runs of another edge than an item follows, and what only they are worked out from. */
+/** Skips the runs of edges that an item doesn't follow, with the cells behind them. */
 export const isRunOfOtherEdge = (
   { contents, base, now }: OrderComparison,
   item: string,
@@ -31,12 +32,12 @@ export const isRunOfOtherEdge = (
     if (label?.heading !== LENGTH) return false;
     const edgeKey = measurementKey({ ...label, heading: EDGE });
     const edges = [base.get(edgeKey)?.value, now.get(edgeKey)?.value].filter((edge) => edge !== undefined);
-    // A run of no edge yet is no trim's.
+    // A run without an edge belongs to no trim.
     return !edges.includes(follows);
   };
 };
 
-/** Less than anyone can measurement on a roof, in feet. */
+/** Less than anyone can measure on a roof, in feet. */
 const NOTHING_FT = 1e-6;
 
 const feetOf = (measurement: Measurement | undefined): number =>
@@ -52,8 +53,8 @@ const lengthFollowed = (known: MeasurementsByKey, follows: Measurement["value"])
     .reduce((sum, measurement) => sum + feetOf(measurement), 0);
 
 /**
- * By how many feet each of some changed rows makes the runs longer that a trim follows; nothing where a run hangs on several of
- * them, or they don't come to all that the runs have gained.
+ * By how many feet each changed row lengthens the runs that a trim follows. Empty where a run depends on several changed rows, or
+ * where the rows don't account for the whole change.
  */
 export const runFeetByRow = (
   { contents, base, now }: OrderComparison,
@@ -65,7 +66,7 @@ export const runFeetByRow = (
   const follows = edgeFollowedBy({ base, now }, item);
   if (follows === undefined) return none;
   const labelsFor = labelsIn(contents);
-  const gained = (key: MeasurementKey): number =>
+  const gained = (key: CellLabel): number =>
     feetOf(now.get(measurementKey(key))) - feetOf(base.get(measurementKey(key)));
   const byRow = new Map<string, number>();
   for (const cell of reached) {

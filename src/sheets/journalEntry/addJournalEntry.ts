@@ -24,7 +24,7 @@ const refuseMissing = (accounts: Accounts): void => {
     throw new InputError(`The account for "${ACCOUNTS[missing]}" is missing. Nothing was written.`);
 };
 
-/** The ledger sheet on which a change order stands already. */
+/** The sheet on which a change order is already posted. */
 const postedOn = (contents: Contents, changeOrder: string): string | undefined =>
   [...contents.sheets].find(
     ([name, { cells }]) =>

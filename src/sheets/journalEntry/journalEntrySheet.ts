@@ -31,7 +31,7 @@ export type Accounts = Readonly<Record<AccountUse, string>>;
 export const ENTRY_HEADINGS = ["Date", "Account", "Memo", "Debit", "Credit"] as const;
 export const ENTRY_COLUMNS = { date: 0, account: 1, memo: 2, debit: 3, credit: 4 } as const;
 
-/** What the memo of the last row says. */
+/** The memo of the last row. */
 export const ENTRY_TOTAL = "Total";
 
 /** How the row of the seals begins. */
@@ -44,7 +44,7 @@ const DATE = "yyyy-mm-dd";
 
 interface EntryLine {
   readonly use: AccountUse;
-  /** The side on which a charge stands; a credit stands on the other. */
+  /** The side of an addition; a deduction goes on the other side. */
   readonly side: "debit" | "credit";
   readonly amount: string;
 }
@@ -68,7 +68,7 @@ const entryCells = (
   change: ExistingChangeOrder,
   accounts: Accounts,
 ): PlannedCell[] => {
-  /** Blank on the side that isn't used: a 0 there would be a line of its own to whoever takes it over. */
+  /** The unused side is blank: accounting software would import a 0 as a line of its own. */
   const on = (column: "debit" | "credit"): PlannedCell => {
     const rounded = `ROUND(${column === side ? "" : "-"}(${amount}),2)`;
     return {
@@ -94,7 +94,7 @@ const entryCells = (
   ];
 };
 
-/** What stands in the way of posting a change order that has no seal of its own yet. */
+/** The warning about a change order without a seal of its own. */
 export const notIssuedWarning = (changeOrder: string): string =>
   `"${changeOrder}" isn't issued yet: issue it before this is posted.`;
 
@@ -106,7 +106,7 @@ const ifNotIssued = (change: ExistingChangeOrder): string[] => {
   return [`IF(${isEmpty(cell)},${quotedText(notIssuedWarning(change.sheet))},"")`];
 };
 
-/** A change order as an entry of the journal: debit equals credit, whatever the change comes to. */
+/** A change order as a journal entry: debits equal credits, for any total. */
 export const journalEntrySheet = (
   sheetName: string,
   change: ExistingChangeOrder,

@@ -34,7 +34,7 @@ const movesNothing = (cell: Cell = null): boolean => isBlank(cell) || cell === 0
 
 const inWords = (cents: number): string => (cents === 0 ? "" : cents.toFixed(2));
 
-/** What a ledger sheet's own check says, where that doesn't refuse its lines. */
+/** Warnings in a journal entry's own check row. */
 export const journalEntryWarnings = ({ sheets }: Contents, name: string): string[] => {
   const check = sheets.get(name)?.cells[CHECK_ROW]?.[0];
   return typeof check === "string" && !isBlank(check) ? [check] : [];
@@ -52,7 +52,7 @@ export const journalEntryTable = ({ sheets }: Contents, name: string): Matrix =>
   const lines = cells
     .slice(head + 1, end)
     .map((line, index) => ({ line, where: `row ${head + index + 2} of "${name}"` }))
-    // A line that moves nothing would be one of its own to whoever takes them over.
+    // Accounting software would import a line of zeros as a line of its own.
     .filter(({ line }) => ![line[ENTRY_COLUMNS.debit], line[ENTRY_COLUMNS.credit]].every(movesNothing))
     .map(({ line, where }) => {
       const at = (column: keyof typeof ENTRY_COLUMNS): Cell => line[ENTRY_COLUMNS[column]] ?? null;
@@ -75,7 +75,7 @@ export const journalEntryTable = ({ sheets }: Contents, name: string): Matrix =>
     throw new InputError(
       `The lines of "${name}" debit ${debit} and credit ${credit}: they must be equal. Nothing was saved.`,
     );
-  // The check may have been cleared, or moved: the seals themselves say whether the change order is what it was.
+  // The check may have been cleared or moved: the seals show whether the change order was edited.
   const seals = cells.find(
     (line, row) => row > end && String(line[ENTRY_COLUMNS.memo] ?? "").startsWith(ENTRY_SEAL),
   );

@@ -20,7 +20,7 @@ const listed = (sheets: readonly string[]): string =>
 const sentence = (sheets: readonly string[], one: string, many: string): string[] =>
   sheets.length === 0 ? [] : [`${listed(sheets)} ${sheets.length === 1 ? one : many}`];
 
-/** Which signed sheets and issued change orders of a workbook aren't what was sealed, in sentences. */
+/** Warnings about edited signed orders and edited change orders. */
 export const brokenSeals = (contents: Contents): string[] => {
   const signed = [...contents.sheets]
     .filter(([name, sheet]) => isSigned(sheet) && isRefused(() => readSignedOrder(contents, name)))

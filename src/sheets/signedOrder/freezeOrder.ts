@@ -11,7 +11,7 @@ import { nextSheetName } from "../../workbook/nextSheetName";
 import { isSigned } from "./readSignedOrder";
 import { signedOrderSheet, type FrozenOrder } from "./signedOrderSheet";
 
-/** The order that lives in the workbook, and every measurement behind it. */
+/** The live order of a workbook, with every measurement behind it. */
 export interface LiveOrder {
   readonly order: ReadOrder;
   readonly job: string;
@@ -31,7 +31,7 @@ export const liveOrdersIn = (contents: Contents): string[] =>
     return sheet !== undefined && !isSigned(sheet);
   });
 
-/** Whether an order's lines are worked out from a sheet. */
+/** Whether an order's lines are calculated from a sheet. */
 const isBehind = (contents: Contents, order: string, sheet: string): boolean =>
   (contents.sheets.get(order)?.formulas ?? []).some((line, row) =>
     line.some((_, column) =>
@@ -39,7 +39,7 @@ const isBehind = (contents: Contents, order: string, sheet: string): boolean =>
     ),
   );
 
-/** The order that a person means: the one in front, the one that is worked out from the sheet in front, or the only one. */
+/** The order that the user means: the active sheet, the order calculated from the active sheet, or the only order. */
 export const chooseOrder = (contents: Contents, activeSheetName: string): string => {
   const orders = liveOrdersIn(contents);
   const [only] = orders;
@@ -57,7 +57,7 @@ export const chooseOrder = (contents: Contents, activeSheetName: string): string
   return first ?? only;
 };
 
-/** What stands behind the colon of the order's title: the job. */
+/** The job: the part of the order's title after the colon. */
 export const jobOf = (contents: Contents, sheet: string): string => {
   const title = contents.sheets.get(sheet)?.cells[0]?.[ORDER.item];
   return typeof title === "string" ? (/^[^:]*: *(.*)$/.exec(title)?.[1] ?? "") : "";
@@ -70,7 +70,7 @@ export const readLiveOrder = (contents: Contents, sheet: string): LiveOrder => {
   return {
     order,
     job: jobOf(contents, sheet),
-    // What the order itself works out stands in its table.
+    // The order's own results are in its lines.
     measurements: measurementsBehind(contents, allPrecedents(contents, cellsOf(order))).filter(
       (measurement) => measurement.sheet !== sheet || measurement.kind === "input",
     ),
@@ -91,7 +91,7 @@ export const frozenSheet = (contents: Contents, live: LiveOrder, dateSerial: num
   });
 };
 
-/** Freezes the order that a person means on a new sheet. */
+/** Freezes the order that the user means on a new sheet. */
 export const freezeOrder = async (host: Host, dateSerial: number): Promise<Added> => {
   const [contents, { sheet: activeSheetName }] = await Promise.all([host.contents(), host.activeSheet()]);
   const { plan } = frozenSheet(

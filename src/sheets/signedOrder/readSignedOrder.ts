@@ -14,31 +14,31 @@ import {
   VALUE_COLUMN,
 } from "./signedOrderLayout";
 
-/** A signed sheet as it stands. */
+/** A signed order as read from its sheet. */
 export interface SignedOrder {
   readonly sheet: string;
   readonly job: string;
-  /** The sheet that it was taken from. */
+  /** The sheet of the order that was signed. */
   readonly from: string;
   readonly order: ReadOrder;
   readonly measurements: readonly Measurement[];
   readonly sealed: SealedBlock;
 }
 
-/** The row of a label above the order's headings, below which an item may be called so; undefined where there is none. */
+/** The row of a label above the order's headings (below them an item may have the same name); undefined where there is none. */
 const rowOfLabel = ({ cells }: SheetContents, label: string): number | undefined => {
   const headings = cells.findIndex(([first]) => first === ORDER_HEADINGS[ORDER.item]);
   const row = cells.findIndex(([first]) => first === label);
   return row < 0 || (headings >= 0 && row > headings) ? undefined : row;
 };
 
-/** What stands beside a label. */
+/** The cell beside a label. */
 const besideLabel = (sheet: SheetContents, label: string): CellAddress | undefined => {
   const row = rowOfLabel(sheet, label);
   return row === undefined ? undefined : { row, column: VALUE_COLUMN };
 };
 
-/** Whether a sheet is a signed one, by the labels of its seal. One that has lost some is an edited one. */
+/** Whether a sheet is a signed order: it has a label of the seal. One with missing labels was edited. */
 export const isSigned = (sheet: SheetContents): boolean =>
   Object.values(SEAL_LABELS).some((label) => rowOfLabel(sheet, label) !== undefined);
 
@@ -47,7 +47,7 @@ const factOn = (sheet: SheetContents, fact: keyof typeof FACT_LABELS): string | 
   return place && String(valueAt(sheet, place) ?? "");
 };
 
-/** The sheet that a signed one was taken from, edited or not; undefined for any other sheet, and where it says so no more. */
+/** The sheet of the order that was signed, even if the signed sheet was edited; undefined for other sheets or where the label is gone. */
 export const sourceSheetOf = ({ sheets }: Contents, name: string): string | undefined => {
   const sheet = sheets.get(name);
   return sheet && isSigned(sheet) ? factOn(sheet, "from") : undefined;

@@ -1,7 +1,7 @@
-/** Where the parts of a signed sheet stand, rows counted from 0. */
+/** The rows of a signed order sheet, counted from 0. */
 export const SEAL_ROWS = { signed: 2, now: 3, status: 4 } as const;
 export const VALUE_COLUMN = 1;
-/** The sealed block begins here, with what the sheet is; the order's headings follow. */
+/** The sealed block begins here; the order's headings follow. */
 export const FACT_ROWS = { job: 6, date: 7, from: 8, madeBy: 9 } as const;
 export const ORDER_HEADING_ROW = 11;
 

@@ -59,7 +59,7 @@ interface Row {
   readonly numberFormats?: readonly (string | undefined)[];
 }
 
-/** TRUE and FALSE as they read: a plan has no other way for them. */
+/** TRUE and FALSE as text: a plan has no logical values. */
 const typed = (cell: Cell): Typed => {
   if (isBlank(cell)) return null;
   return typeof cell === "number"
@@ -69,7 +69,7 @@ const typed = (cell: Cell): Typed => {
       : String(cell);
 };
 
-/** What a line comes to, as a change order reckons it; null where it has no price. */
+/** The extended price of a line, calculated as in a change order; null where it has no price. */
 const extendedOf = ({ toOrder, price }: ReadLine): number | null =>
   toOrder === null || price === null ? null : productToCent(toOrder, price);
 
@@ -111,13 +111,13 @@ const measureRows = (measurements: readonly Measurement[]): Row[] => [
   })),
 ];
 
-/** A sheet that freezes an order, and what its seal covers. */
+/** The sheet of a signed order, and the block that its seal covers. */
 export interface FrozenOrder {
   readonly plan: SheetPlan;
   readonly sealed: SealedBlock;
 }
 
-/** A dated copy of an order and of what made it, values only: no later calculation moves it, and its seal shows an edit. */
+/** A dated copy of an order and its inputs, values only: no later calculation changes it, and its seal shows an edit. */
 export const signedOrderSheet = (options: SignedOrderOptions): FrozenOrder => {
   const facts: Row[] = [
     { cells: [FACT_LABELS.job, options.job], style: "label" },
@@ -202,7 +202,7 @@ export const signedOrderSheet = (options: SignedOrderOptions): FrozenOrder => {
   };
 };
 
-/** The order as it will stand on its signed sheet. */
+/** The order with the rows that it has on its signed sheet. */
 export const orderOnSigned = (sheetName: string, order: ReadOrder): ReadOrder => ({
   sheet: sheetName,
   headingRow: ORDER_HEADING_ROW,

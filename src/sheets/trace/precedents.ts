@@ -1,32 +1,26 @@
 import type { SheetCellAddress } from "../../workbook/address";
 import type { Contents } from "../../workbook/contents";
-import { referencesOf } from "./references";
+import { cellsOf, referencesOf } from "./references";
+import { contentsReader } from "./workbookReader";
 
 /**
- * Every cell that some cells are worked out from, themselves included, as far as the sheets go; each once. Cells that are passed
- * over are left out, and what only they are worked out from.
+ * Every cell that some cells are calculated from, directly or through others, themselves included, each once. Skipped cells are
+ * left out, and so are the cells that only they lead to.
  */
 export const allPrecedents = (
   contents: Contents,
   from: readonly SheetCellAddress[],
-  isPassedOver: (spot: SheetCellAddress) => boolean = () => false,
+  isSkipped: (cell: SheetCellAddress) => boolean = () => false,
 ): SheetCellAddress[] => {
+  const reader = contentsReader(contents);
   const seen = new Map<string, SheetCellAddress>();
   const waiting = [...from];
-  for (let spot = waiting.pop(); spot; spot = waiting.pop()) {
-    const key = `${spot.row},${spot.column},${spot.sheet}`;
-    if (seen.has(key) || isPassedOver(spot)) continue;
-    seen.set(key, spot);
-    for (const { sheet, area } of referencesOf(contents, spot.sheet, spot)) {
-      const cells = contents.sheets.get(sheet)?.cells ?? [];
-      for (let row = area.from.row; row <= Math.min(area.to.row, cells.length - 1); row++)
-        for (
-          let column = area.from.column;
-          column <= Math.min(area.to.column, (cells[row]?.length ?? 0) - 1);
-          column++
-        )
-          waiting.push({ sheet, row, column });
-    }
+  for (let cell = waiting.pop(); cell; cell = waiting.pop()) {
+    const key = `${cell.row},${cell.column},${cell.sheet}`;
+    if (seen.has(key) || isSkipped(cell)) continue;
+    seen.set(key, cell);
+    for (const reference of referencesOf(contents, cell.sheet, cell))
+      for (const precedent of cellsOf(reference, reader)) waiting.push(precedent);
   }
   return [...seen.values()];
 };

@@ -1,18 +1,13 @@
 import type { Injector, Workbook, Worksheet } from "@univerjs/core";
-import {
-  deserializeRangeWithSheet,
-  IDefinedNamesService,
-  IFunctionService,
-  LexerTreeBuilder,
-  sequenceNodeType,
-  type ISequenceNode,
-} from "@univerjs/engine-formula";
-import { CellError, type Cell } from "../../../../shared/cell";
+import { IFunctionService } from "@univerjs/engine-formula";
+import { CellError } from "../../../../shared/cell";
+import { cellsOf, referencesIn } from "../../../sheets/trace/references";
+import { workbookReader, type WorkbookReader } from "../../../sheets/trace/workbookReader";
 import { a1 } from "../../../workbook/address";
+import { definedNamesIn } from "../engine/definedNames";
 import { errorMeaning } from "../formulas/errorMeaning";
+import { usedSize, type ReadCell } from "./readSheet";
 import { formulaAt } from "./survey";
-
-type ReadCell = (sheet: Worksheet, row: number, column: number) => Cell;
 
 interface WorksheetCell {
   readonly sheet: Worksheet;
@@ -20,44 +15,25 @@ interface WorksheetCell {
   readonly column: number;
 }
 
-/** Longer chains than this are not followed: formulas may refer in a ring. */
+/** Longer chains aren't followed: formulas may be circular. */
 const MOST_STEPS = 12;
 
-/** The address that a part of a formula refers to, itself or by a name, which the engine takes for a function's. */
-const addressOf = (
-  injector: Injector,
-  workbook: Workbook,
-  { nodeType, token }: ISequenceNode,
-): string | undefined => {
-  if (nodeType === sequenceNodeType.REFERENCE) return token;
-  if (nodeType !== sequenceNodeType.FUNCTION) return undefined;
-  return injector.get(IDefinedNamesService).getValueByName(workbook.getUnitId(), token)?.formulaOrRefString;
-};
+const engineReader = (injector: Injector, workbook: Workbook, read: ReadCell): WorkbookReader =>
+  workbookReader(
+    (name) => {
+      const sheet = workbook.getSheetBySheetName(name);
+      if (!sheet) return undefined;
+      return { ...usedSize(injector, sheet), valueAt: ({ row, column }) => read(sheet, row, column) };
+    },
+    definedNamesIn(injector, workbook).map(({ name, target }) => [name, target] as const),
+  );
 
-/** The cells that a formula refers to, by their addresses or by names. */
-const referencesOf = (
+/** The meaning of an error whose function has no message for it, in general words. */
+const generalMeaning = (
   injector: Injector,
-  workbook: Workbook,
   { sheet, row, column }: WorksheetCell,
-): WorksheetCell[] => {
-  const formula = formulaAt(injector, sheet, row, column);
-  const nodes = injector.get(LexerTreeBuilder).sequenceNodesBuilder(formula) ?? [];
-  return nodes.flatMap((node) => {
-    const address = typeof node === "string" ? undefined : addressOf(injector, workbook, node);
-    if (address === undefined) return [];
-    const { sheetName, range } = deserializeRangeWithSheet(address);
-    const target = sheetName === "" ? sheet : workbook.getSheetBySheetName(sheetName);
-    if (!target || Number.isNaN(range.startRow) || Number.isNaN(range.startColumn)) return [];
-    const spots: WorksheetCell[] = [];
-    for (let r = range.startRow; r <= range.endRow; r++)
-      for (let c = range.startColumn; c <= range.endColumn; c++)
-        spots.push({ sheet: target, row: r, column: c });
-    return spots;
-  });
-};
-
-/** What the error in a cell means where its function says nothing: in the spreadsheet's own words. */
-const ownMeaning = (injector: Injector, { sheet, row, column }: WorksheetCell, { code }: CellError): string =>
+  { code }: CellError,
+): string =>
   errorMeaning(
     code,
     formulaAt(injector, sheet, row, column),
@@ -65,8 +41,8 @@ const ownMeaning = (injector: Injector, { sheet, row, column }: WorksheetCell, {
   );
 
 /**
- * What an error in a cell means where its own formula has no words for it: native functions pass an error on without its
- * sentence, so the cell that the formula leads back to is asked. Empty text where nothing is known of it.
+ * What the error in a cell means. Native functions pass an error on without its message, so the chain of formulas is followed back
+ * to the cell that the error comes from. Empty text where nothing is known of it.
  */
 export const errorOrigin = (
   injector: Injector,
@@ -74,26 +50,34 @@ export const errorOrigin = (
   read: ReadCell,
   start: WorksheetCell,
 ): string => {
+  const reader = engineReader(injector, workbook, read);
   const errorAt = ({ sheet, row, column }: WorksheetCell): CellError | undefined => {
     const cell = read(sheet, row, column);
     return cell instanceof CellError ? cell : undefined;
   };
-  let spot = start;
+  /** The first cell that a formula refers to with the same error: a different one would be the formula's own. */
+  const sourceOf = ({ sheet, row, column }: WorksheetCell, code: string): WorksheetCell | undefined => {
+    for (const reference of referencesIn(formulaAt(injector, sheet, row, column), sheet.getName(), reader)) {
+      const target = workbook.getSheetBySheetName(reference.sheet);
+      const source = cellsOf(reference, reader)
+        .flatMap((cell) => (target ? [{ ...cell, sheet: target }] : []))
+        .find((cell) => errorAt(cell)?.code === code);
+      if (source) return source;
+    }
+    return undefined;
+  };
+  let cell = start;
   for (let step = 0; step < MOST_STEPS; step++) {
-    const error = errorAt(spot);
+    const error = errorAt(cell);
     if (!error) return "";
-    // An error is passed on as it is: one of another kind is the formula's own.
-    const source =
-      error.message === ""
-        ? referencesOf(injector, workbook, spot).find((each) => errorAt(each)?.code === error.code)
-        : undefined;
+    const source = error.message === "" ? sourceOf(cell, error.code) : undefined;
     if (source) {
-      spot = source;
+      cell = source;
       continue;
     }
-    const meaning = error.message || ownMeaning(injector, spot, error);
-    if (spot === start || meaning === "") return meaning;
-    const place = spot.sheet === start.sheet ? a1(spot) : `${spot.sheet.getName()}, ${a1(spot)}`;
+    const meaning = error.message || generalMeaning(injector, cell, error);
+    if (cell === start || meaning === "") return meaning;
+    const place = cell.sheet === start.sheet ? a1(cell) : `${cell.sheet.getName()}, ${a1(cell)}`;
     return `Comes from ${place}: ${meaning}`;
   }
   return "";

@@ -31,17 +31,19 @@ export const readCell = (
   );
 };
 
-/** The last row and column with content, spilled cells included. */
-const extentOf = (injector: Injector, sheet: Worksheet): { row: number; column: number } => {
+/** Rows and columns in use, spilled cells included. */
+export const usedSize = (
+  injector: Injector,
+  sheet: Worksheet,
+): { readonly rowCount: number; readonly columnCount: number } => {
   const spilled =
     injector.get(FormulaDataModel).getArrayFormulaCellData()[sheet.getUnitId()]?.[sheet.getSheetId()] ?? {};
-  return {
-    row: highest(Object.keys(spilled).map(Number), sheet.getLastRowWithContent()),
-    column: highest(
-      Object.values(spilled).flatMap((cells) => Object.keys(cells ?? {}).map(Number)),
-      sheet.getLastColumnWithContent(),
-    ),
-  };
+  const lastRow = highest(Object.keys(spilled).map(Number), sheet.getLastRowWithContent());
+  const lastColumn = highest(
+    Object.values(spilled).flatMap((cells) => Object.keys(cells ?? {}).map(Number)),
+    sheet.getLastColumnWithContent(),
+  );
+  return { rowCount: lastRow + 1, columnCount: lastColumn + 1 };
 };
 
 export type ReadCell = (sheet: Worksheet, row: number, column: number) => Cell;
@@ -65,8 +67,8 @@ const readBlock = (read: ReadCell, sheet: Worksheet, from: [number, number], to:
 
 /** A whole sheet, spilled cells included. */
 export const readWhole = (injector: Injector, sheet: Worksheet, read: ReadCell): Matrix => {
-  const { row, column } = extentOf(injector, sheet);
-  return readBlock(read, sheet, [0, 0], [row, column]);
+  const { rowCount, columnCount } = usedSize(injector, sheet);
+  return readBlock(read, sheet, [0, 0], [rowCount - 1, columnCount - 1]);
 };
 
 /** The active sheet as it shows. */

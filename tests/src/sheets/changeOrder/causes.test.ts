@@ -52,7 +52,7 @@ describe("why a quantity moved", () => {
   it("tells a figure of the order that was typed over from what was worked out before", async () => {
     const bid = await signedBarn();
     bid.type("Order", await addressBeside(bid, "Order", "ridge", 6), 9);
-    expect(await whyOf(bid, "ridge")).toEqual(["ridge to order 5 to 9, typed over what was worked out"]);
+    expect(await whyOf(bid, "ridge")).toEqual(["ridge to order 5 to 9, typed over the formula"]);
   });
 });
 
@@ -95,7 +95,7 @@ describe("what a person has renamed", () => {
     await typeInPlane(bid, "Plane B", { A: "Back" });
     await typeInPlane(bid, "Plane A", { G: 16 });
     expect(await whyOf(bid, "panels")).toEqual([
-      "Plane B is called Back now",
+      "Plane B is now called Back",
       `${STEEPER}: 6 more courses, 120 more panels laid`,
     ]);
   });
@@ -105,7 +105,7 @@ describe("what a person has renamed", () => {
     await typeInPlane(bid, "Plane B", { A: "Back", E: "20 ft" });
     expect(await whyOf(bid, "panels")).toEqual([
       `Back is new: shape rectangle, eave 40' 0", slope length 20' 0": 20 more courses, 400 more panels laid`,
-      `Plane B is gone (shape rectangle, eave 40' 0", slope length 18' 0"): 18 fewer courses, 360 fewer panels laid`,
+      `Plane B was removed (shape rectangle, eave 40' 0", slope length 18' 0"): 18 fewer courses, 360 fewer panels laid`,
     ]);
   });
 });
@@ -132,7 +132,7 @@ describe("why an item moved names its own inputs and counts, no others", () => {
     await typeInPlane(bid, "Plane B", { A: null, B: null, C: null, E: null });
     await change(bid);
     expect(await sentencesOn(bid, "gable channel")).toEqual([
-      expect.stringMatching(/^Plane B is gone \(slope length 18' 0", gable edges 2\): \d+ fewer pieces$/),
+      expect.stringMatching(/^Plane B was removed \(slope length 18' 0", gable edges 2\): \d+ fewer pieces$/),
     ]);
     expect((await sentencesOn(bid, "trim clips")).join()).not.toContain("is new");
   });
@@ -224,7 +224,7 @@ describe("where two planes changed", () => {
     expect(await whyOf(bid, "drip edge")).toEqual([
       `Plane A eave 40' 0" to 38' 6"`,
       `Porch is new: eave 22' 0"`,
-      expect.stringMatching(/^Plane B is gone \(eave 40' 0"/),
+      expect.stringMatching(/^Plane B was removed \(eave 40' 0"/),
       expect.stringMatching(/^these changes together: \d fewer pieces?$/),
     ]);
   });
@@ -235,10 +235,10 @@ describe("where two planes changed", () => {
     for (const column of "ABCDEFGHIJKL") bid.type("Trims", `${column}${dripEdge}`, null);
     await typeInPlane(bid, "Plane B", { C: 30 });
     await change(bid);
-    expect(await sentencesOn(bid, "drip edge")).toEqual(['drip edge is gone from "Trims"']);
+    expect(await sentencesOn(bid, "drip edge")).toEqual(['drip edge was removed from "Trims"']);
     expect(await sentencesOn(bid, "eave starter")).toEqual([`Plane B eave 40' 0" to 30' 0": 1 fewer piece`]);
     expect(await sentencesOn(bid, "nails")).toContainEqual(
-      expect.stringMatching(/^drip edge is gone \(follows eave/),
+      expect.stringMatching(/^drip edge was removed \(follows eave/),
     );
   });
 

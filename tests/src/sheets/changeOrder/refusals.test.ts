@@ -334,7 +334,7 @@ describe("what is measured in another unit than at base", () => {
     expect(await checkOf(bid)).toBe("");
     expect(await totalOf(bid)).toBe(-59.4);
     const why = (await changeRows(bid)).find((row) => String(row[1]).includes("measured"))?.[1];
-    expect(why).toBe("measured in m now, in pieces before");
+    expect(why).toBe("now measured in m, before in pieces");
   });
 
   it("is in the unit of the side that needs some, where the other needs none", async () => {

@@ -52,7 +52,7 @@ describe("a trim of which only the name has changed", () => {
     expect(await besideOn("Change order 2", "Total of this change")).toBe(0);
     expect((await rowsOf(bid, "Change order 2"))[2]?.[0]).toBe("");
     expect((await causesOn(bid, "Change order 2"))["eave flashing"]).toEqual([
-      "drip edge is called eave flashing now",
+      "drip edge is now called eave flashing",
     ]);
     bid.type("Change order 2", await addressBeside(bid, "Change order 2", "eave flashing", 0), "another");
     expect((await rowsOf(bid, "Change order 2"))[2]?.[0]).toBe("this sheet no longer lists: eave flashing");
@@ -68,7 +68,7 @@ describe("a trim of which only the name has changed", () => {
       "no",
     ]);
     expect((await causesOn(bid, "Change order 2"))["eave flashing"]?.slice(0, 2)).toEqual([
-      "drip edge is called eave flashing now",
+      "drip edge is now called eave flashing",
       `Plane B eave 40' 0" to 30' 0": 10' 0" less eave`,
     ]);
     // A name moves no nails.

@@ -97,7 +97,7 @@ describe("what may be forgotten is said on the order", () => {
   it("a price in words, and an order that is negative", async () => {
     await edit(`K${orderRow("nails")}`, "six", "Order");
     await edit(`G${orderRow("underlayment")}`, -6, "Order");
-    expect(warned()).toBe("what to order is negative: underlayment; the price is no number: nails");
+    expect(warned()).toBe("what to order is negative: underlayment; the price isn't a number: nails");
     expect(shown(`A${orderRow("ice barrier") + 2}`, "Order")).toBe("a line is an error, and so is the total");
   });
 

@@ -1,13 +1,14 @@
 import type { Cell } from "../../../../shared/cell";
 import { a1, areaAddress, readArea } from "../../../../src/workbook/address";
-import { measurementsBehind, labelsOf } from "../../../../src/sheets/trace/measurements";
+import { labelsOf } from "../../../../src/sheets/trace/cellLabels";
+import { measurementsBehind } from "../../../../src/sheets/trace/measurements";
 import { referencesOf } from "../../../../src/sheets/trace/references";
 import { allPrecedents } from "../../../../src/sheets/trace/precedents";
 import type { Contents, SheetContents } from "../../../../src/workbook/contents";
 
 type Typed = string | number | null;
 
-/** A formula shows what stands behind its arrow: `=A1*2 -> 8`. */
+/** A formula with its value after an arrow: `=A1*2 -> 8`. */
 const sheetOf = (rows: readonly (readonly Typed[])[]): SheetContents => {
   const split = (cell: Typed): [formula: string, shown: Cell] => {
     if (typeof cell !== "string" || !cell.startsWith("=")) return ["", cell];
@@ -63,7 +64,7 @@ describe("what a formula refers to", () => {
     ["=INDEX(Panel,2,2)", ["Tom's panel B2"]],
     ["=INDEX(Panel,0,2)", ["Tom's panel B1:B3"]],
     ["=INDEX(Panel,A2,2)", ["Tom's panel A1:B3", "Bid A2"]],
-    // What lays panels reads nothing of their price.
+    // Functions that lay panels read no prices.
     ["=GABLE.PANELCOUNT((A2:B3),Panel)", ["Bid A2:B3", "Tom's panel A1:B1", "Tom's panel A2:B2"]],
     ["=SUM(Panel)", ["Tom's panel A1:B3"]],
     ["=GABLE.PANELVALUE(Panel,B1)", ["Tom's panel A2:B2", "Bid B1"]],
@@ -74,7 +75,7 @@ describe("what a formula refers to", () => {
   });
 });
 
-describe("tracing back", () => {
+describe("all precedents of a cell", () => {
   const contents = workbook({
     Bid: [
       ["=B1*2 -> 8", "=C1+Prices!A1 -> 4", 1],
@@ -87,24 +88,24 @@ describe("tracing back", () => {
   const addresses = (cells: readonly { sheet: string; row: number; column: number }[]): string[] =>
     cells.map((cell) => `${cell.sheet} ${a1(cell)}`).sort();
 
-  it("comes to every cell behind another, over sheets, each once", () => {
+  it("finds every precedent once, on all sheets", () => {
     expect(addresses(allPrecedents(contents, [from]))).toEqual(["Bid A1", "Bid B1", "Bid C1", "Prices A1"]);
   });
 
-  it("ends where formulas go round in a ring", () => {
+  it("ends where formulas are circular", () => {
     expect(addresses(allPrecedents(contents, [{ sheet: "Bid", row: 1, column: 0 }]))).toEqual([
       "Bid A2",
       "Bid A3",
     ]);
   });
 
-  it("leaves out what only a cell that is passed over leads to", () => {
-    const passed = allPrecedents(contents, [from], ({ sheet }) => sheet === "Prices");
-    expect(addresses(passed)).toEqual(["Bid A1", "Bid B1", "Bid C1"]);
+  it("leaves out cells that only a skipped cell leads to", () => {
+    const unskipped = allPrecedents(contents, [from], ({ sheet }) => sheet === "Prices");
+    expect(addresses(unskipped)).toEqual(["Bid A1", "Bid B1", "Bid C1"]);
   });
 });
 
-describe("how measurements are called", () => {
+describe("labels of cells", () => {
   const sheet = sheetOf([
     ["Roof takeoff"],
     [null],
@@ -118,27 +119,27 @@ describe("how measurements are called", () => {
     ["6  Deck"],
     ["Attic floor to vent (sq ft)", null, 1200, "blank: no vents"],
   ]);
-  const called = (address: string) => labelsOf("Takeoff", sheet).at(readArea(address).from);
+  const labelAt = (address: string) => labelsOf("Takeoff", sheet).at(readArea(address).from);
 
   it.each([
     ["C5", "Plane B", "Eave", "ft"],
     ["D5", "Plane B", "and pitch", ""],
     ["C6", "Porch", "Eave", "ft"],
-    // A second row of one name is told apart by its order, not by its row.
+    // Rows with the same name are numbered in their order, not by row.
     ["C7", "Porch (2)", "Eave", "ft"],
     ["C8", "row 8", "Eave", "ft"],
     // A title ends the table above it.
     ["C11", "Attic floor to vent (sq ft)", "", "sq ft"],
   ])("%s is %s, %s", (address, row, heading, unit) => {
-    expect(called(address)).toEqual({ sheet: "Takeoff", row, heading, unit });
+    expect(labelAt(address)).toEqual({ sheet: "Takeoff", row, heading, unit });
   });
 
-  it("names of rows and headings are no measurements", () => {
-    expect(called("A5")).toBeUndefined();
-    expect(called("C4")).toBeUndefined();
+  it("names of rows and headings have no labels", () => {
+    expect(labelAt("A5")).toBeUndefined();
+    expect(labelAt("C4")).toBeUndefined();
   });
 
-  it("measurements are what a cell is worked out from, and the numbers beside it, by name", () => {
+  it("the measurements behind a cell are its precedents and the numbers beside them", () => {
     const contents = workbook({
       Order: [["=Planes!D3 -> 800"]],
       Planes: [

@@ -16,6 +16,8 @@ const CELLS: Readonly<Record<string, CellContent>> = {
   C2: formula("=C1+1"),
   D1: formula('=GABLE.RAFTERFACTOR("steep")'),
   D2: formula("=SUM(D1:D1)"),
+  E1: formula("=Divided+1"),
+  E2: formula("=SUM(A:A)"),
 };
 const DIVIDED = "The formula divides by 0 or by a blank cell.";
 const NOT_FOUND = "The formula can't find a value that it needs.";
@@ -31,7 +33,7 @@ describe("the message of an error", () => {
         frozenRows: 0,
       },
     ],
-    names: [],
+    names: [{ name: "Divided", sheet: "Sheet1", range: "$A$1" }],
   });
   beforeAll(() => engine.calculated());
   afterAll(() => {
@@ -50,6 +52,11 @@ describe("the message of an error", () => {
     expect(said("A1")).toBe(DIVIDED);
     expect(said("B2")).toBe(`Comes from A1: ${DIVIDED}`);
     expect(said("A2")).toBe("");
+  });
+
+  it("is found through a defined name and a whole column", () => {
+    expect(said("E1")).toBe(`Comes from A1: ${DIVIDED}`);
+    expect(said("E2")).toBe(`Comes from A1: ${DIVIDED}`);
   });
 
   it("is its function's own message, if there is one", () => {
