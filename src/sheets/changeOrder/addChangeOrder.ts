@@ -116,7 +116,7 @@ const lineText = ({ item, unit, needed, waste, toOrder, orderUnit, perPack, pric
 /** Whether two orders have the same lines, in any sequence. */
 const isUnchanged = (base: ComparedOrder, now: ComparedOrder): boolean => {
   const [then, after] = [base, now].map(({ order }) =>
-    order.lines.filter(isNeededOrOrdered).map(saidBy).sort().join("\n\n"),
+    order.lines.filter(isNeededOrOrdered).map(lineText).sort().join("\n\n"),
   );
   return then === after;
 };
