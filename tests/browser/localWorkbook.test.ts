@@ -470,7 +470,7 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByLabel("Search by name or by what it does").fill("clips along");
     await goTo(page, "C29");
     await page.getByRole("button", { name: "Use selection for Length (ft)" }).click();
-    const spacing = page.getByRole("textbox", { name: "spacingIn" });
+    const spacing = page.getByRole("textbox", { name: "Spacing (in)" });
     await spacing.fill("none");
     await page.getByText("spacing takes a length in inches such as 12, or text with its unit").waitFor();
     await spacing.fill("12");
