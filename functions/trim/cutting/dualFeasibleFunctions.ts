@@ -13,7 +13,7 @@ export const thresholdFunction =
   (size) =>
     size > capacity - least ? capacity : size < least ? 0 : size;
 
-/** How many (k + 1)ths of a stock a size holds, counted as kths; an exact multiple keeps its true share. */
+/** How many parts of 1 / (k + 1) stock a size holds, each counted as 1 / k; an exact multiple keeps its true share. */
 export const roundingFunction =
   (capacity: number, k: number): DualFeasibleFunction =>
   (size) => {
