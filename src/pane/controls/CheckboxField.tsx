@@ -5,7 +5,7 @@ interface Props {
   readonly label: string;
   readonly name: string;
   readonly isChecked: boolean;
-  readonly onCheck: (isTicked: boolean) => void;
+  readonly onCheck: (isChecked: boolean) => void;
 }
 
 /** A labeled checkbox. */

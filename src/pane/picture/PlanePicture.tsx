@@ -17,7 +17,7 @@ import { BestStartFinder } from "./BestStartFinder";
 import { scaleToFit } from "./scaleToFit";
 import { InsertPicture } from "./InsertPicture";
 import { SaveStart } from "./SaveStart";
-import { ZoomablePicture } from "./ZoomablePicture";
+import { ResizablePicture } from "./ResizablePicture";
 
 type Laid = { readonly layout: Layout } | { readonly sentence: string };
 
@@ -62,7 +62,7 @@ export const PlanePicture = ({ host, plane, view }: Props) => {
   };
   return (
     <>
-      <ZoomablePicture svg={svg} />
+      <ResizablePicture svg={svg} />
       <BestStartFinder key={described} plane={plane} onFound={setFound} />
       <SaveStart host={host} view={view} start={better} />
       <InsertPicture

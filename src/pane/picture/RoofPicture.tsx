@@ -10,7 +10,7 @@ import type { CellAddress } from "../../workbook/address";
 import { ROOF_PICTURE_BOX_PX, ROOF_PLAN, ROOF_VIEW } from "../../sheets/roofSheet/roofSheetLayout";
 import { scaleToFit } from "./scaleToFit";
 import { InsertPicture } from "./InsertPicture";
-import { ZoomablePicture } from "./ZoomablePicture";
+import { ResizablePicture } from "./ResizablePicture";
 
 const INITIAL_TURN_DEGREES = 30;
 
@@ -35,10 +35,10 @@ export const RoofPicture = ({ host, roof, sheet }: Props) => {
   const drawView = (options: PictureOptions): string => roofViewPicture(roof, turnDegrees, options);
   return (
     <>
-      <ZoomablePicture
+      <ResizablePicture
         svg={drawPlan({ title: "Roof plan", id: "pane-roof-plan", palette: SCREEN_PALETTE })}
       />
-      <ZoomablePicture
+      <ResizablePicture
         svg={drawView({
           title: "Roof view",
           id: "pane-roof-view",

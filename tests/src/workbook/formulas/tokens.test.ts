@@ -1,3 +1,4 @@
+// cspell:ignore Länge
 import fc from "fast-check";
 import { formulaOf, isCall, tokensOf } from "../../../../src/workbook/formulas/tokens";
 

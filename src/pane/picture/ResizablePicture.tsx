@@ -2,7 +2,7 @@ import { ToggleButton } from "@fluentui/react-button";
 import { useState } from "preact/hooks";
 
 /** An SVG picture, at the pane's width or large. */
-export const ZoomablePicture = ({ svg }: { svg: string }) => {
+export const ResizablePicture = ({ svg }: { svg: string }) => {
   const [isLarge, setIsLarge] = useState(false);
   return (
     <>
