@@ -100,8 +100,8 @@ describe("all precedents of a cell", () => {
   });
 
   it("leaves out cells that only a skipped cell leads to", () => {
-    const unskipped = allPrecedents(contents, [from], ({ sheet }) => sheet === "Prices");
-    expect(addresses(unskipped)).toEqual(["Bid A1", "Bid B1", "Bid C1"]);
+    const reached = allPrecedents(contents, [from], ({ sheet }) => sheet === "Prices");
+    expect(addresses(reached)).toEqual(["Bid A1", "Bid B1", "Bid C1"]);
   });
 });
 

@@ -1,4 +1,8 @@
+<<<<<<< HEAD
 // cspell:ignore Länge
+=======
+// cspell:ignore Área
+>>>>>>> 64bb116 (DEVELOPERS.md in two screens: map, commands, recipes, release; a test follows every link of every guide)
 import fc from "fast-check";
 import { formulaOf, isCall, tokensOf } from "../../../../src/workbook/formulas/tokens";
 
@@ -14,7 +18,7 @@ describe("the tokens of a formula", () => {
     ["number", ["12", "12.", ".5", "1.2E+3", "5e-7"]],
     [
       "word",
-      ["SUM", "GABLE.COURSES", "ExposedHeight", "Länge", "_xlfn.XLOOKUP", "TRUE", "ABCD1", "A12345678"],
+      ["SUM", "GABLE.COURSES", "ExposedHeight", "Área", "_xlfn.XLOOKUP", "TRUE", "ABCD1", "A12345678"],
     ],
     ["space", [" ", " \n\t"]],
     ["sign", ["=", "+", "(", ")", ",", "{", "@", "#", "!", ":", "%", '"', "'", "\u{1f3e0}"]],
