@@ -1,8 +1,4 @@
-<<<<<<< HEAD
-// cspell:ignore Länge
-=======
 // cspell:ignore Área
->>>>>>> 64bb116 (DEVELOPERS.md in two screens: map, commands, recipes, release; a test follows every link of every guide)
 import fc from "fast-check";
 import { formulaOf, isCall, tokensOf } from "../../../../src/workbook/formulas/tokens";
 
