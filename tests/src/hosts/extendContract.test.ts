@@ -87,7 +87,7 @@ describe.each([
 
   const patch = async () => extended(await tried.host.survey(), IDS);
 
-  it("puts every cell of the patch in its place, and changes no other", async () => {
+  it("writes every cell of the patch and changes no other", async () => {
     const before = JSON.parse(await entered()) as unknown[][];
     const planned = await patch();
     await tried.host.putCells(planned);
@@ -148,7 +148,7 @@ describe.each([
     expect(await entered()).toBe(before);
   });
 
-  it("takes nothing back where a cell has been edited since", async () => {
+  it("undoes nothing if a cell has been edited since", async () => {
     const undo = await tried.host.putCells(await patch());
     tried.type("G2", "mine");
     const before = await entered();

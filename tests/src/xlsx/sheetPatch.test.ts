@@ -35,7 +35,7 @@ const put = (row: number, column: number, cell: BookCell) => (sheet: BookSheet) 
   cells: new Map([...sheet.cells, [row, new Map([...(sheet.cells.get(row) ?? []), [column, cell]])]]),
 });
 
-test("unknown elements, attributes, comments and white space stay to the letter", () => {
+test("keeps unknown elements, attributes, comments and white space byte for byte", () => {
   const before = sheetText(
     `<!-- kept -->\n <sheetData>\n  <row r="1" ph="1" odd:x='1' xmlns:odd="urn:odd"><c r="A1"><v>1</v></c><c r="B1" vm="3"><v>2</v></c></row>\n </sheetData><odd:thing xmlns:odd="urn:odd" a='b'/>`,
   );

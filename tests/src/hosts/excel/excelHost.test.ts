@@ -113,7 +113,7 @@ describe("the Excel host, on a stand-in", () => {
 });
 
 describe("what the Excel host reads", () => {
-  it("gives the sheet in front from its first cell on, errors as errors", async () => {
+  it("reads the active sheet from its first cell, errors as errors", async () => {
     const workbook = fakeWorkbook("Bid");
     workbook.sheets[0]?.cells.set("B3", { formula: 30 });
     workbook.sheets[0]?.cells.set("C4", { formula: "#DIV/0!" });
@@ -133,10 +133,10 @@ describe("what the Excel host reads", () => {
     expect(await hostOf(workbook).namedRange("Nothing")).toBeUndefined();
   });
 
-  describe("takes built sheets away again", () => {
+  describe("deletes built sheets", () => {
     const NAMES = ["Bid", "Takeoff", "Order", "Trim cuts", "Trims", "Panel"];
 
-    it("wholly, names too", async () => {
+    it("together with their names", async () => {
       const workbook = fakeWorkbook("Bid");
       const { undo } = await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
       expect(workbook.sheets.map(({ name }) => name)).toEqual(NAMES);
@@ -179,7 +179,7 @@ describe("what the Excel host reads", () => {
     );
   });
 
-  it("keeps built sheets that a name of somebody's own stands for", async () => {
+  it("keeps built sheets that a name of the user's refers to", async () => {
     const workbook = fakeWorkbook("Bid");
     const { undo } = await addTakeoff(hostOf(workbook), DEMO_TAKEOFF);
     const before = stateOf(workbook);
@@ -256,7 +256,7 @@ describe("a sheet of many cells", () => {
     return { workbook, bid, other, host: hostOf(workbook) };
   };
 
-  it("is read in pieces, whole", async () => {
+  it("is read whole, in pieces", async () => {
     const { workbook, host } = long();
     const { sheets } = await host.contents();
     expect([...sheets.keys()]).toEqual(["Bid", "Blank", "Other"]);
@@ -389,7 +389,7 @@ describe("a picture put on one of Excel's sheets", () => {
     expect(idsOn(bid)).toEqual(["their chart", "their copy", "picture 1"]);
   });
 
-  it("is gone with its sheet", async () => {
+  it("is deleted with its sheet", async () => {
     const { workbook, host } = withChart();
     const undo = await host.putPicture(PICTURE);
     workbook.sheets.shift();

@@ -13,7 +13,7 @@ const watched = (failAfter?: number) => {
 };
 
 describe("a workbook in Excel that is watched, on a stand-in", () => {
-  it("tells once at first, then of every change", async () => {
+  it("reports once at the start, then after every change", async () => {
     const { workbook, tell, told } = watched();
     await settled();
     expect(told()).toBe(1);
@@ -22,7 +22,7 @@ describe("a workbook in Excel that is watched, on a stand-in", () => {
     expect(told()).toBe(5);
   });
 
-  it("tells nothing and has no handlers any more once that is stopped", async () => {
+  it("reports nothing and keeps no handlers once stopped", async () => {
     const { workbook, stop, tell, told } = watched();
     await settled();
     stop();

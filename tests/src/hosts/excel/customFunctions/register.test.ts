@@ -50,7 +50,7 @@ describe("registration with Excel", () => {
     expect(call("CLIPCOUNT", [[20]], [[12]], [[""]], invocation)).toEqual([[21]]);
   });
 
-  it("throws Excel's own error with our sentence", () => {
+  it("throws Excel's own error with our message", () => {
     expect(() => call("CLIPCOUNT", [[20]], [[0]], null, invocation)).toThrow(
       expect.objectContaining({ code: "#VALUE!", message: "spacing must be more than 0 in, got 0" }) as Error,
     );
