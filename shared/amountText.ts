@@ -1,4 +1,4 @@
-/** No measurement is longer than this; a longer text is refused before any pattern reads it. */
+/** No measurement is longer than this; longer text is rejected before any pattern reads it. */
 const LONGEST_TEXT = 64;
 
 const VULGAR_FRACTIONS: Readonly<Record<string, string>> = {

@@ -1,7 +1,7 @@
 /** The two error values whose message a spreadsheet shows, so the only two that we raise. */
 type RaisedError = "#VALUE!" | "#N/A";
 
-/** Speaks to the person at the sheet: which parameter, what came, what is taken. Anything else thrown is our bug. */
+/** Speaks to the person at the sheet: which parameter, what came, what is accepted. Anything else thrown is our bug. */
 export class InputError extends Error {
   constructor(
     message: string,

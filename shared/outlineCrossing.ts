@@ -3,7 +3,7 @@ import { cornerAfter, type Outline, type Point } from "./outline";
 /** Relative to the product of the two sides' lengths: below it three points stand in line. */
 const IN_LINE = 1e-12;
 
-/** Which side of the line a-b point c stands on: 1 left, -1 right, 0 on it. */
+/** Which side of the line a-b point c is on: 1 left, -1 right, 0 on it. */
 const sideOf = (a: Point, b: Point, c: Point): number => {
   const cross = (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
   const scale = Math.hypot(b.x - a.x, b.y - a.y) * Math.hypot(c.x - a.x, c.y - a.y);

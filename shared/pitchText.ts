@@ -31,5 +31,5 @@ export const readPitchText = (raw: string): number | undefined => {
   return rise === undefined ? undefined : signed(sign, rise);
 };
 
-/** `6 in 12`, for a sentence. */
+/** `6 in 12`, for a message. */
 export const pitchInWords = (rise: number): string => `${Number(rise.toFixed(3))} in ${PITCH_RUN}`;

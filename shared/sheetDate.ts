@@ -28,7 +28,7 @@ export const serialOfIsoDate = (date: string): number | undefined => {
   return Number.isNaN(time) ? undefined : (time - DAY_ZERO) / MS_PER_DAY;
 };
 
-/** `6 Dec`, for a sentence. */
+/** `6 Dec`, for a message. */
 export const dateInWords = (serial: number): string => {
   const { day, month } = dayAndMonth(serial);
   return `${day} ${MONTHS[month - 1]}`;

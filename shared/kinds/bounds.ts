@@ -51,6 +51,6 @@ const brokenLimit = (
 const limitInWords = (limit: number, unit: string): string =>
   unit === "" ? String(limit) : `${limit} ${unit}`;
 
-/** The sentence for what could not be understood at all. */
+/** The message for a value that could not be understood at all. */
 export const notTaken = (label: string, takes: string, came: Cell): InputError =>
   new InputError(`${label} takes ${takes}, got ${describeCell(came)}`);

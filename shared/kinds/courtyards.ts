@@ -17,7 +17,7 @@ const ringsMeet = (ring: Outline, other: Outline): readonly [number, number] | u
   return undefined;
 };
 
-/** Refuses a courtyard that meets another ring, stands outside the first, or within another courtyard. */
+/** Rejects a courtyard that meets another ring, is outside the first, or is within another courtyard. */
 export const checkCourtyards = (rings: readonly NumberedRing[], label: string): void => {
   rings.forEach(({ ring, first }, index) => {
     for (const other of rings.slice(0, index)) {

@@ -15,7 +15,7 @@ export type NameEnding = keyof typeof UNIT_OF_NAME_ENDING;
 /** `SqFt` comes before `Ft`, which it also ends in. */
 export const NAME_ENDINGS = Object.keys(UNIT_OF_NAME_ENDING) as NameEnding[];
 
-/** What one cell may hold, and how it is read. `label` is the parameter's name for the sentence of an error. */
+/** What one cell may hold, and how it is read. `label` is the parameter's name in error messages. */
 export interface CellKind<T> {
   readonly shape: "cell";
   /** Completes "slopeLength takes ..." in errors and help. */

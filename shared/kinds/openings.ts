@@ -7,7 +7,7 @@ import type { RangeKind } from "./kind";
 const MOST_OPENINGS = 200;
 const MOST_CORNERS_TOGETHER = 1000;
 
-/** An opening's name in a sentence, by its place in the range. */
+/** An opening's name in error messages, by its position in the range. */
 export const openingName = (place: number): string => `opening ${place}`;
 
 /** Chimneys, skylights: outlines one below the other with a blank row between, each with or without a heading row. */

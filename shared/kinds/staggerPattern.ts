@@ -4,7 +4,7 @@ import { InputError } from "../inputError";
 import { fraction } from "./number";
 import type { Filled, RangeKind } from "./kind";
 
-/** The stagger in use where nothing else is said: full, half, three-quarter, quarter. */
+/** The default stagger: full, half, three-quarter, quarter. */
 export const DEFAULT_PATTERN = "1, 1/2, 3/4, 1/4";
 
 /** Far longer than any repeat in use; a search for the best start weighs every step. */

@@ -67,7 +67,7 @@ const broadcast = (spec: FunctionSpec, given: readonly Argument[]): Answer => {
   );
 };
 
-/** The cell of a block that stands at this place of the answer; a single row or column repeats. */
+/** The cell of a block at this position in the answer; a single row or column repeats. */
 const cellAt = (block: Matrix, row: number, column: number): Cell => {
   const line = block.length === 1 ? block[0] : block[row];
   const found = line?.length === 1 ? line[0] : line?.[column];

@@ -53,7 +53,7 @@ const OLD_MACRO_NAMES = [
 ];
 
 describe("the catalog", () => {
-  it("lists every specification that stands in functions/", async () => {
+  it("lists every specification in functions/", async () => {
     const files = readdirSync(FUNCTIONS, { recursive: true, encoding: "utf8" }).filter(
       (file) => file.endsWith(".ts") && file !== "index.ts",
     );

@@ -79,7 +79,7 @@ describe("length", () => {
     expect(() => lengthInFeet().read(text, "eave")).toThrow(`eave must be at least 0 ft, got "${text}"`);
   });
 
-  it("is not below 0 where nothing else is said", () => {
+  it("must be 0 or more by default", () => {
     expect(() => lengthInInches().read(-1, "lap")).toThrow("lap must be at least 0 in, got -1");
   });
 

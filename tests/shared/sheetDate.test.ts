@@ -15,7 +15,7 @@ describe("dates as spreadsheets count them", () => {
     expect(serialOfIsoDate(date)).toBeUndefined();
   });
 
-  it("a number is taken for a date from 1990 to the end of 2099", () => {
+  it("reads a number as a date from 1990 to the end of 2099", () => {
     expect([32_874, 73_050, 73_050.75].map(isDateSerial)).toEqual([true, true, true]);
     expect([32_873.99, 73_051].map(isDateSerial)).toEqual([false, false]);
     expect([isoDate(32_874), isoDate(73_050)]).toEqual(["1990-01-01", "2099-12-31"]);

@@ -45,7 +45,7 @@ describe("laws of a layout", () => {
     );
   });
 
-  it("doesn't depend on where the outline stands, which way its corners run, or which comes first", () => {
+  it("doesn't depend on where the outline is, which way its corners run, or which comes first", () => {
     fc.assert(
       fc.property(
         faces,

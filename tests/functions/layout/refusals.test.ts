@@ -18,7 +18,7 @@ const block = (left: number, low: number, right: number, high: number): Cell[][]
   [left, high],
 ];
 
-describe("an outline that can't be laid is refused with a sentence", () => {
+describe("an outline that can't be laid is rejected with a message", () => {
   it.each<[string, Matrix, string]>([
     [
       "crosses itself",
@@ -96,7 +96,7 @@ describe("an outline that can't be laid is refused with a sentence", () => {
   });
 });
 
-describe("openings that don't lie in the roof are refused with a sentence", () => {
+describe("openings outside the roof are rejected with a message", () => {
   const with2 = (first: Cell[][], second: Cell[][]): Matrix => [...first, [null, null], ...second];
 
   it.each<[string, Matrix, string]>([
@@ -174,7 +174,7 @@ describe("openings that don't lie in the roof are refused with a sentence", () =
 });
 
 describe("a start", () => {
-  it("that isn't understood is refused with a sentence", () => {
+  it("that isn't understood is rejected with a message", () => {
     const takes =
       "start takes left or right, then if wanted a shift in inches and a step of the stagger, such as left 3 1/4 from step 2";
     for (const start of ["middle", "left of it", 3, true, "left from", "left 3 from step"])

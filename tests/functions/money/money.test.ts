@@ -146,7 +146,7 @@ describe("change orders", () => {
     );
   });
 
-  it("a chain of changes comes to the change from its first to its last", () => {
+  it("a chain of changes equals the change from its first to its last", () => {
     fc.assert(
       fc.property(fc.array(orders, { minLength: 2, maxLength: 6 }), (chain) => {
         const steps = chain.slice(1).map((after, index) => totalOf(chain[index] ?? [], after));
@@ -156,7 +156,7 @@ describe("change orders", () => {
     );
   });
 
-  it("a change taken back comes to nothing, and the order of lines doesn't matter", () => {
+  it("a change and its reversal add up to zero, and the order of lines doesn't matter", () => {
     fc.assert(
       fc.property(orders, orders, (before, after) => {
         expect(totalOf(before, after) + totalOf(after, before)).toBe(0);

@@ -296,7 +296,7 @@ describe("unequal pitches over a rectangle", () => {
     expect(roof.planes.map(planAreaSqFt).reduce((sum, area) => sum + area, 0)).toBeCloseTo(42 * 26, 9);
   });
 
-  it("overhangs of unequal depth at one pitch: the hip still stands over the wall's corner", () => {
+  it("overhangs of unequal depth at one pitch: the hip is still over the wall's corner", () => {
     const roof = roofFrom(rectangle(40, 24), { pitch: 12, overhangFt: [1, 2, 1, 2] });
     expectNumbers(
       lengthsOf(roof, "hip"),

@@ -13,7 +13,7 @@ describe("remembering the last answers", () => {
     expect(compute).toHaveBeenCalledTimes(4);
   });
 
-  it("remembers nothing of what was refused", () => {
+  it("does not remember rejected input", () => {
     const compute = jest.fn((): number => {
       throw new Error("no roof");
     });

@@ -88,7 +88,7 @@ describe("what stands on the sides", () => {
     expect(planes.slice(1).map((row) => row[8])).toEqual([15, 15, 15, 15]);
   });
 
-  it("names the sides of a plane that stands on several", () => {
+  it("names the sides of a plane that has several", () => {
     const split: Matrix = [[0, 0], [15, 0], [40, 0], [40, 24], [0, 24]]; // prettier-ignore
     expect((call("ROOFPLANES", split, 6) as Matrix).map((row) => row[1])).toEqual(["side", "1, 2", 3, 4, 5]);
   });
@@ -149,14 +149,14 @@ describe("what stands on the sides", () => {
   });
 });
 
-it("a column of 50,000 corners is refused at once, before its sides are compared", () => {
+it("a column of 50,000 corners is rejected at once, before its sides are compared", () => {
   const start = performance.now();
   const many = Array.from({ length: 50_000 }, (_, index) => [index % 997, index % 1009]);
   expect(callForSentence("ROOFPLANES", many, 6)).toMatch(/must have at most 60 sides, got 50000/);
   expect(performance.now() - start).toBeLessThan(5000);
 });
 
-describe("what is refused, in a sentence", () => {
+describe("what is rejected, with a message", () => {
   const cases: readonly (readonly [sentence: string, id: string, args: Parameters<typeof call>[1][]])[] = [
     ["#VALUE! footprint is missing: it takes a range of two columns", "ROOFPLANES", [null, 6]],
     ["#VALUE! footprint takes a range of two columns, x and y of the wall corners in ft, a row a corner; a courtyard's corners follow after a blank row, got 5", "ROOFPLANES", [5, 6]],
