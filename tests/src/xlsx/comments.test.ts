@@ -108,7 +108,7 @@ it("comments go down with their cells, with their boxes and conversations", asyn
   expect(after.map((part, at) => part - (before[at] ?? 0))).toEqual([1, 0, 2, 0, 1, 0, 2, 0]);
 });
 
-it("a comment goes with the row that is taken out, and comes back with it", async () => {
+it("a comment is deleted with its row, and restored with it", async () => {
   const bytes = await commented();
   const saved = await savedAfter(bytes, rows(RemoveRowMutation.id, 3));
   expect(await notes(saved)).toEqual({ B2: "measured twice" });

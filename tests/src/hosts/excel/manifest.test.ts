@@ -90,7 +90,7 @@ describe("functions.json", () => {
     });
   });
 
-  it("tells what holds when an optional parameter is left out", () => {
+  it("states the default of every optional parameter", () => {
     const clipCount = functions.find(({ id }) => id === "CLIPCOUNT");
     expect(clipCount?.parameters[2]).toMatchObject({
       optional: true,

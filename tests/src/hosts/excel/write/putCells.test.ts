@@ -39,7 +39,7 @@ const patchOf = async (workbook: FakeWorkbook): Promise<CellPatch> =>
   extended(await hostOf(workbook).survey(), IDS);
 
 describe("columns beside a block in Excel, on a stand-in", () => {
-  it("are written in one step, with formats, and nothing else is changed", async () => {
+  it("are written in one step, with formats, and change nothing else", async () => {
     const { workbook, sheet } = bid();
     const before = new Map(sheet.cells);
     const patch = await patchOf(workbook);
@@ -58,7 +58,7 @@ describe("columns beside a block in Excel, on a stand-in", () => {
     for (const [address, cell] of before) expect(sheet.cells.get(address)).toEqual(cell);
   });
 
-  it("go away again without a trace", async () => {
+  it("can be undone without a trace", async () => {
     const { workbook, sheet } = bid();
     sheet.cells.set("F3", { fill: "#ff0000", numberFormat: "0%" });
     const before = stateOf(workbook);
@@ -225,7 +225,7 @@ describe("a long write in Excel, on a stand-in", () => {
     expect(sheet.cells).toEqual(new Map([...before, ["F10", typed], ["F11000", typed]]));
   });
 
-  it("says how far its Undo is, which stops where that is canceled", async () => {
+  it("reports the progress of its Undo, which stops when canceled", async () => {
     const { workbook } = bid();
     const before = stateOf(workbook);
     const undo = await hostOf(workbook).putCells(patch);
@@ -274,7 +274,7 @@ describe("what Excel refuses to take, on a stand-in", () => {
     expect(await put((sheet) => (sheet.isProtected = true))).toBe('"Bid" is protected. Nothing was written.');
   });
 
-  it("never takes text for a formula", async () => {
+  it("never treats text as a formula", async () => {
     const { workbook, sheet } = bid();
     const risky = ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "6:12"];
     await hostOf(workbook).putCells({
