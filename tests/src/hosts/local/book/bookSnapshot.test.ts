@@ -9,7 +9,7 @@ it("fits a row without a height in the file to its largest font, and saves no he
     A3: { value: "Roof bid", style: "title" },
   });
   const book = {
-    sheets: [{ ...cells, usualRowPx: 20, rows: new Map([[2, { sizePx: 24 }]]) }],
+    sheets: [{ ...cells, defaultRowPx: 20, rows: new Map([[2, { sizePx: 24 }]]) }],
     names: [],
     styles: new Map([
       ["title", { fs: 16 }],
