@@ -71,7 +71,7 @@ describeInBrowser("a package for a static host", () => {
   });
 
   it("runs no file that was changed on its host", async () => {
-    // Of the same length: the server knows its files' lengths from its start.
+    // The length stays the same, so that only the digest tells the files apart.
     const script = join(folder, "local.js");
     const own = readFileSync(script, "utf8");
     writeFileSync(script, own.replace('"workbook"', '"Workbook"'));

@@ -1,4 +1,4 @@
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { goTo } from "./goTo";
 
 export { goTo };
@@ -9,13 +9,27 @@ export interface Visit {
   readonly complaints: string[];
 }
 
+/** Pages of one browser with the same options share a context, so that the browser compiles the page's scripts only once. */
+const contexts = new WeakMap<Browser, Map<string, Promise<BrowserContext>>>();
+
+const contextWith = (browser: Browser, options: BrowserContextOptions): Promise<BrowserContext> => {
+  const known = contexts.get(browser) ?? new Map<string, Promise<BrowserContext>>();
+  contexts.set(browser, known);
+  const key = JSON.stringify(options);
+  const context =
+    known.get(key) ?? browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  known.set(key, context);
+  void context.then((opened) => opened.once("close", () => known.delete(key)));
+  return context;
+};
+
 /** Opens the local workbook and waits for its grid. */
 export const visit = async (
   browser: Browser,
   address: string,
   options: BrowserContextOptions = {},
 ): Promise<Visit> => {
-  const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, ...options });
+  const page = await (await contextWith(browser, options)).newPage();
   const complaints: string[] = [];
   page.on("console", (message) => complaints.push(`${message.type()}: ${message.text()}`));
   page.on("pageerror", (error) => complaints.push(error.message));
