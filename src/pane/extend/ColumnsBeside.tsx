@@ -29,7 +29,7 @@ interface Props {
   readonly onWrite: (patch: () => CellPatch) => void;
 }
 
-/** Columns beside a block: what the headings mean, which results to add, and what would be written. */
+/** Columns next to a block: what the headings mean, which results to add, and what would be written. */
 export const ColumnsBeside = ({ survey, block, typed, onType, meanings, onMean, onWrite }: Props) => {
   const headingOf = (index: number): string => block.headings[index] ?? "";
   const [guesses, setGuesses] = useState(() =>

@@ -17,7 +17,7 @@ import { useOutcome } from "../parts/useOutcome";
 
 type Shape = "beside" | "cell" | "block";
 const SHAPES: readonly Choice<Shape>[] = [
-  { value: "beside", label: "Columns beside a block" },
+  { value: "beside", label: "Columns next to a block" },
   { value: "cell", label: "One cell, at the selection" },
   { value: "block", label: "A small block, at the selection" },
 ];

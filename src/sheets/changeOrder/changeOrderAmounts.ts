@@ -21,7 +21,7 @@ const TOTALS: readonly Amount[] = ["total", "toDate", "contractNow"];
 
 /** Notes beside amounts. */
 const NOTES: Partial<Record<Amount, string>> = {
-  toDate: "each change is rounded by itself: taken back in parts, a cent may stay",
+  toDate: "each change is rounded separately: undone in parts, a cent may remain",
 };
 
 /** The rows of the seals: from `row` on, so many of signed orders, then those of previous change orders. */

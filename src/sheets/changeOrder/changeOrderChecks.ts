@@ -57,7 +57,9 @@ const ofOrder = ({ order, sealed }: ComparedOrder, listed: readonly string[]): s
   const isSecond = `IF(LEN(${items})=0,0,${isRepeated(items)})`;
   const isNameless = `IF(LEN(${items})=0,1,0)`;
   const unlisted = warningAbout(
-    sealed ? "this sheet no longer lists" : "the order has gained what this sheet doesn't list, make it anew",
+    sealed
+      ? "this sheet no longer lists"
+      : "the order has gained what this sheet doesn't list, make it again",
     listItemsWhere(items, `${isOrdered}*(${isUnlisted})>0`),
   );
   // What is sealed was read when this sheet was made: it lost no name and has no item twice.
@@ -137,7 +139,7 @@ export const checkFormula = (
       listItemsWhere(items, `${noAmount("neededBase")}+${noAmount("neededNow")}>0`),
     ),
     warningAbout(
-      "labor for each is a number of 0 or more, also where some is taken back",
+      "labor for each is a number of 0 or more, even for returned items",
       listItemsWhere(items, `IF(LEN(${column("laborEach")})=0,0,${noAmount("laborEach")})>0`),
     ),
     warningAbout("taxable is yes or no", listItemsWhere(items, `(${taxable}<>"yes")*(${taxable}<>"no")>0`)),

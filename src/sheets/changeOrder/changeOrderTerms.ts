@@ -28,7 +28,7 @@ const FORMATS: Readonly<Record<Term, string>> = {
 
 const NOTES: Partial<Record<Term, string>> = {
   overheadRate: "of material and labor",
-  deductions: "kept: what is taken back is credited at cost",
+  deductions: "kept: returned items are credited at cost",
   taxRate: "of taxable material: the state says what is",
   taxRounding: "half a cent away from zero",
   retainageRate: "the contract and the law set it",

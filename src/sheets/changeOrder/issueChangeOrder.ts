@@ -51,7 +51,7 @@ export const issueActiveChangeOrder = async (host: Host): Promise<IssuedChangeOr
   const change = agreedChangeOrder(contents, sheet, "issue");
   const { seal } = sealedFigures(change);
   const at = issueSealAddress(change);
-  if (!at) throw new InputError(`"${sheet}" has no row for its seal: make it anew. Nothing was written.`);
+  if (!at) throw new InputError(`"${sheet}" has no row for its seal: make it again. Nothing was written.`);
   if (issueSeal(change) !== undefined)
     throw new InputError(`"${sheet}" is issued already, under the seal ${seal}. Nothing was written.`);
   refuseOverwrittenFormulas(contents, change);

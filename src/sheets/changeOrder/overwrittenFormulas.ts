@@ -43,15 +43,15 @@ const placeOfContract = (workbook: Contents, change: ExistingChangeOrder): CellA
   return goesOn ? [termAddress(change, "contract")] : [];
 };
 
-/** `D7 and M7 on "Change order 1" were worked out and have been cleared`; nothing for no cells. */
+/** `D7 and M7 on "Change order 1" were calculated and have been cleared`; nothing for no cells. */
 const lostInWords = (sheet: string, places: readonly CellAddress[], how: string): string[] => {
   if (places.length === 0) return [];
   const where = new Intl.ListFormat("en").format(contiguousAreas(places).map(areaAddress));
   const [was, has] = places.length === 1 ? ["was", "has"] : ["were", "have"];
-  return [`${where} on "${sheet}" ${was} worked out and ${has} been ${how}`];
+  return [`${where} on "${sheet}" ${was} calculated and ${has} been ${how}`];
 };
 
-/** Refuses a change order that isn't issued yet and in which a cell that is worked out was typed over: it follows nothing any more. */
+/** Refuses a change order that isn't issued yet and in which a calculated cell was overwritten: it no longer follows the order. */
 export const refuseOverwrittenFormulas = (workbook: Contents, change: ExistingChangeOrder): void => {
   if (issueSeal(change) !== undefined) return;
   const lost = [
@@ -64,12 +64,12 @@ export const refuseOverwrittenFormulas = (workbook: Contents, change: ExistingCh
     ...lostInWords(
       change.sheet,
       lost.filter((place) => !isCleared(place)),
-      "typed over",
+      "overwritten",
     ),
     ...lostInWords(change.sheet, lost.filter(isCleared), "cleared"),
   ];
   if (sentences.length === 0) return;
   throw new InputError(
-    `${sentences.join("; ")}: take that back, or make the change order anew. Nothing was written.`,
+    `${sentences.join("; ")}: undo that, or make the change order again. Nothing was written.`,
   );
 };

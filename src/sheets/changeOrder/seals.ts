@@ -29,7 +29,7 @@ const SEAL_FORMAT = "0";
 /** The label by which a change order's own seal is found. */
 const OWN = "This change order";
 const NOTES = [
-  "Then: signed sheets and previous change orders when this was made, this one when it was issued. Now: as they stand.",
+  "Then: signed sheets and previous change orders when this was made, this one when it was issued. Now: their current seals.",
   "A change order's seal covers its lines up to Tax, its terms and its amounts. Reasons, initials, words and signatures stay free.",
 ];
 
@@ -75,7 +75,7 @@ export const sealedFigures = (change: ExistingChangeOrder): SealedBlock => {
   const seal = currentSeal(contents, area);
   if (formulaAt(contents, { row: CHECK_ROW, column: 0 }) === "")
     throw new InputError(
-      `"${sheet}" has no check in ${a1({ row: CHECK_ROW, column: 0 })} any more: take its deletion back, or make the change order anew. Nothing was written.`,
+      `"${sheet}" has no check in ${a1({ row: CHECK_ROW, column: 0 })} any more: undo its deletion, or make the change order again. Nothing was written.`,
     );
   if (typeof amountValue(change, "total") !== "number" || seal === undefined) {
     const check = valueAt(contents, { row: CHECK_ROW, column: 0 });
@@ -121,7 +121,7 @@ export const statusColumn = (firstRow: number, rows: number): string =>
 
 /** Whether a previous change order has a total and is unedited: its total is added up here. */
 const statusOf = (previous: ExistingChangeOrder, row: number): PlannedCell => {
-  const edited = editedWarning(row, previous.sheet, "this was made: take that back, or make this anew");
+  const edited = editedWarning(row, previous.sheet, "this was made: undo that, or make this one again");
   const noTotal = quotedText(`"${previous.sheet}" has no total`);
   return {
     row,

@@ -24,7 +24,7 @@ const theOne = (workbook: Contents, origin: OrderSource, remedy: string): string
 };
 
 const RENAME = "Give the right one its name again.";
-const FREEZE = "Freeze the right one anew.";
+const FREEZE = "Freeze the right one again.";
 
 /** The sheet on which the order of a signed sheet lives, under its own name or another. */
 export const liveSheetOf = (workbook: Contents, base: OrderSource): string | undefined =>

@@ -53,9 +53,9 @@ export const captionPatch = (view: ActiveSheet, panel: Matrix, start: string | u
   const now = [a1Range(INPUTS.from, INPUTS.to), a1Range(TYPED.from, TYPED.to), PANEL_NAME]
     .map((cells) => call(sealSpec, cells))
     .join("+");
-  const fits = quotedText("drawn for what stands here.");
-  const isOutdated = quotedText(`put it anew, for it was drawn for ${inWords(inputs)}.`);
-  const unknown = quotedText("whether it fits what stands here can't be worked out.");
+  const fits = quotedText("matches this sheet.");
+  const isOutdated = quotedText(`insert it again: it was drawn for ${inWords(inputs)}.`);
+  const unknown = quotedText("can't tell whether it matches this sheet.");
   return {
     sheet: view.sheet,
     at: CAPTION,

@@ -50,7 +50,7 @@ export const addJournalEntry = async (
   const posted = postedOn(contents, changeOrder);
   if (posted !== undefined)
     throw new InputError(
-      `"${changeOrder}" stands on "${posted}" already: delete that sheet to write it anew. Nothing was written.`,
+      `"${changeOrder}" is already on "${posted}": delete that sheet to write it again. Nothing was written.`,
     );
   const name = nextSheetName(LEDGER_SHEET, contents);
   const sheet = journalEntrySheet(name, change, accounts, sealed);

@@ -140,7 +140,7 @@ export const journalEntrySheet = (
       row: 1,
       column: 0,
       content: text(
-        "What is billed and held back, against revenue and tax. A deduction stands on the other side.",
+        "What is billed and held back, against revenue and tax. A deduction goes on the other side.",
       ),
       style: "note",
     },

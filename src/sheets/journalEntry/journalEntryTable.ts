@@ -82,7 +82,7 @@ export const journalEntryTable = ({ sheets }: Contents, name: string): Matrix =>
   const [then, now] = [seals?.[ENTRY_COLUMNS.debit], seals?.[ENTRY_COLUMNS.credit]];
   if (typeof then !== "number" || then !== now)
     throw new InputError(
-      `"${name}" is of a change order that was edited since, or has lost its seals: don't post it, write it anew. Nothing was saved.`,
+      `"${name}" is of a change order that was edited since, or has lost its seals: don't post it, write it again. Nothing was saved.`,
     );
   return [
     ENTRY_HEADINGS,

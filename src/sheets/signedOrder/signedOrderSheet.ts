@@ -47,7 +47,7 @@ const COLUMNS = Object.keys(ORDER) as OrderColumn[];
 /** What the seal covers, a sentence beside each of its rows. */
 const COVERED: Readonly<Record<"signed" | "now", string>> = {
   signed: `The seal covers all from "${FACT_LABELS.job}" down to the last measurement: all that a change order reads.`,
-  now: "The title, and what is added above, below or beside that, isn't covered and isn't read.",
+  now: "The title, and anything added above, below or next to that, is not covered and not read.",
 };
 const TOTAL = "Total of the lines, before tax";
 const UNPRICED = "Not in the total, and in no change order that changes them, for want of a price";

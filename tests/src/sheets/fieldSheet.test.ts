@@ -130,7 +130,7 @@ describe("a field sheet's plan", () => {
 });
 
 describe("the line beneath a field sheet's picture", () => {
-  const AS_DRAWN = "Picture: drawn for what stands here.";
+  const AS_DRAWN = "Picture: matches this sheet.";
   const viewNow = (): ActiveSheet => ({
     sheet: "Field North",
     selected: { row: 0, column: 0 },
@@ -164,7 +164,7 @@ describe("the line beneath a field sheet's picture", () => {
     expect(shown("J17")).toBe(AS_DRAWN);
     await edit(address, content);
     expect(shown("J17")).toBe(
-      "Picture: put it anew, for it was drawn for Shape rectangle, Eave (ft) 30, Slope length (ft) 20 ft, Start left.",
+      "Picture: insert it again: it was drawn for Shape rectangle, Eave (ft) 30, Slope length (ft) 20 ft, Start left.",
     );
     await edit(address, before as string | number | null);
     expect(shown("J17")).toBe(AS_DRAWN);
@@ -174,7 +174,7 @@ describe("the line beneath a field sheet's picture", () => {
     await draw();
     engine.setCell({ sheet: "Panel", ...block.to }, 20);
     await engine.calculated();
-    expect(shown("J17")).toMatch(/^Picture: put it anew/);
+    expect(shown("J17")).toMatch(/^Picture: insert it again/);
   });
 
   it("has no longer text than a formula takes, whatever was typed", async () => {
@@ -187,7 +187,7 @@ describe("the line beneath a field sheet's picture", () => {
 
   it("holds a picture of another start for old until that start is typed", async () => {
     await draw("left 3 1/4");
-    expect(shown("J17")).toMatch(/^Picture: put it anew, for it was drawn for .*, Start left 3 1\/4\.$/);
+    expect(shown("J17")).toMatch(/^Picture: insert it again: it was drawn for .*, Start left 3 1\/4\.$/);
     await edit("B10", "left 3 1/4");
     expect(shown("J17")).toBe(AS_DRAWN);
   });
@@ -199,7 +199,7 @@ describe("the line beneath a field sheet's picture", () => {
     expect(shown("J17")).toBe(AS_DRAWN);
     await undo();
     await engine.calculated();
-    expect(shown("J17")).toMatch(/^Picture: put it anew/);
+    expect(shown("J17")).toMatch(/^Picture: insert it again/);
     await edit("J17", null);
     await edit("J17", "Picture: see the crew");
     await expect(draw()).rejects.toThrow('J17 holds "Picture: see the crew". Nothing was written.');

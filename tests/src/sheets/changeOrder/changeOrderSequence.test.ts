@@ -232,7 +232,7 @@ describe("two orders in one workbook", () => {
     await freezeOrder(bid.host, DAY);
     bid.rename("Old garage", "Garage");
     await expect(change(bid, "Signed 1", { kind: "signed", sheet: "Signed 2" })).rejects.toThrow(
-      '"Signed 2" is of the order on "Old garage", which is gone or renamed: it may be "Garage" or "Shed", of the same job. Freeze the right one anew. Nothing was written.',
+      '"Signed 2" is of the order on "Old garage", which is gone or renamed: it may be "Garage" or "Shed", of the same job. Freeze the right one again. Nothing was written.',
     );
     bid.type("Garage", "G3", 20);
     await change(bid, "Signed 1", { kind: "frozen" });

@@ -156,7 +156,7 @@ describe("change orders", () => {
     const toDate = (await rowsOf(bid, "Change order 3")).find((row) => row[9] === "Changes to date");
     expect([toDate?.[AMOUNT_COLUMNS.value], toDate?.[AMOUNT_COLUMNS.note]]).toEqual([
       0.01,
-      "each change is rounded by itself: taken back in parts, a cent may stay",
+      "each change is rounded separately: undone in parts, a cent may remain",
     ]);
     bid.dispose();
   });

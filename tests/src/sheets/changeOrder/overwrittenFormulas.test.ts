@@ -16,12 +16,12 @@ const change = (bid: PlanWorkbook, base: string) =>
 /** 10 panels and 5 ridges, changed to 20 panels: they stand in its rows 6 and 7. */
 const changed = (): Promise<PlanWorkbook> => changedOrder(["panels", 10, 10], ["ridge", 5, 20]);
 
-describe("cells of a change order that are worked out and were typed over", () => {
+describe("overwritten formulas of a change order", () => {
   it("are named, and nothing is issued, posted or gone on from", async () => {
     const bid = await changed();
     bid.type("Change order 1", "M6", 1);
     const refusal =
-      'M6 on "Change order 1" was worked out and has been typed over: take that back, or make the change order anew. Nothing was written.';
+      'M6 on "Change order 1" was calculated and has been overwritten: undo that, or make the change order again. Nothing was written.';
     await expect(issue(bid, "Change order 1")).rejects.toThrow(refusal);
     await expect(addJournalEntry(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(refusal);
     await expect(change(bid, "Signed 2")).rejects.toThrow(refusal);
@@ -31,12 +31,12 @@ describe("cells of a change order that are worked out and were typed over", () =
     const bid = await changed();
     bid.type("Change order 1", "B6", null);
     await expect(issue(bid, "Change order 1")).rejects.toThrow(
-      'B6 on "Change order 1" was worked out and has been cleared: take that back, or make the change order anew. Nothing was written.',
+      'B6 on "Change order 1" was calculated and has been cleared: undo that, or make the change order again. Nothing was written.',
     );
     bid.type("Change order 1", "J6", 3);
     bid.type("Change order 1", "B7", null);
     await expect(issue(bid, "Change order 1")).rejects.toThrow(
-      'J6 on "Change order 1" was worked out and has been typed over; B6:B7 on "Change order 1" were worked out and have been cleared: take that back',
+      'J6 on "Change order 1" was calculated and has been overwritten; B6:B7 on "Change order 1" were calculated and have been cleared: undo that',
     );
   });
 
@@ -52,7 +52,7 @@ describe("cells of a change order that are worked out and were typed over", () =
     const profit = await addressBeside(bid, "Change order 1", "Profit, additions", 3);
     bid.type("Change order 1", profit, 500);
     await expect(issue(bid, "Change order 1")).rejects.toThrow(
-      `B6, J6:J7, and ${profit} on "Change order 1" were worked out and have been typed over`,
+      `B6, J6:J7, and ${profit} on "Change order 1" were calculated and have been overwritten`,
     );
   });
 
@@ -97,7 +97,7 @@ describe("cells of a change order that are worked out and were typed over", () =
     await typeBeside(bid, "Change order 2", 3, { "Contract sum as signed": 6_000 });
     const contract = await addressBeside(bid, "Change order 2", "Contract sum as signed", 3);
     await expect(issue(bid, "Change order 2")).rejects.toThrow(
-      `${contract} on "Change order 2" was worked out and has been typed over`,
+      `${contract} on "Change order 2" was calculated and has been overwritten`,
     );
   });
 

@@ -256,7 +256,7 @@ describe("a change order names what stands in the way of its total, and gives no
     bid.type("Order", "G4", 8);
     expect(await totalOf(bid)).toBe(59.4);
     bid.type("Order", "G5", 3);
-    expect(await checkOf(bid)).toBe("the order has gained what this sheet doesn't list, make it anew: hip");
+    expect(await checkOf(bid)).toBe("the order has gained what this sheet doesn't list, make it again: hip");
     await expectNoTotal(bid);
     bid.type("Order", "A5", "Ridge");
     expect(await checkOf(bid)).toBe("the order has an item twice: Ridge");
@@ -264,7 +264,7 @@ describe("a change order names what stands in the way of its total, and gives no
     bid.type("Order", "A6", "gutter");
     bid.type("Order", "G6", 2);
     expect(await checkOf(bid)).toBe(
-      "the order has gained what this sheet doesn't list, make it anew: gutter; the order has an item twice: Ridge",
+      "the order has gained what this sheet doesn't list, make it again: gutter; the order has an item twice: Ridge",
     );
     bid.type("Order", "A6", null);
     bid.type("Order", "G6", null);
@@ -309,7 +309,7 @@ describe("a change order takes only what freezing and its terms take, and names 
     bid.type(sheet, await addressBeside(bid, sheet, "panels", 13), "5 each");
     expect(await checkOf(bid)).toBe(
       [
-        "labor for each is a number of 0 or more, also where some is taken back: panels",
+        "labor for each is a number of 0 or more, even for returned items: panels",
         "Overhead on cost takes 0 to 1, as 0.1 or 10%",
         "Profit on cost and overhead takes 0 to 1, as 0.1 or 10%",
         "Sales tax, state and local takes 0 to 1, as 0.1 or 10%",
@@ -358,7 +358,7 @@ describe("labor for each", () => {
     const sheet = "Change order 1";
     bid.type(sheet, await addressBeside(bid, sheet, "ridge", 13), -4);
     expect(await checkOf(bid)).toBe(
-      "labor for each is a number of 0 or more, also where some is taken back: ridge",
+      "labor for each is a number of 0 or more, even for returned items: ridge",
     );
     await expectNoTotal(bid);
     bid.type(sheet, await addressBeside(bid, sheet, "ridge", 13), 4);
@@ -444,7 +444,7 @@ describe("items are found by their names", () => {
     await change(bid, { kind: "draft" });
     expect(await checkOf(bid)).toBe("");
     bid.type("Order", "A4", "hi*");
-    expect(await checkOf(bid)).toBe("the order has gained what this sheet doesn't list, make it anew: hi*");
+    expect(await checkOf(bid)).toBe("the order has gained what this sheet doesn't list, make it again: hi*");
     bid.type("Order", "A4", " HIP\u00a0 *");
     expect(await checkOf(bid)).toContain("the order has an item twice:  HIP\u00a0 *");
   });

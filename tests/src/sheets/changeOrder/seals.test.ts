@@ -46,7 +46,7 @@ it("the seal of a change order leaves what it says of cents free", async () => {
   await issue(bid, "Change order 1");
   const note = await addressBeside(bid, "Change order 1", "Changes to date", 8);
   const { row, column } = readArea(note).from;
-  expect((await rowsOf(bid, "Change order 1"))[row]?.[column]).toMatch(/a cent may stay$/);
+  expect((await rowsOf(bid, "Change order 1"))[row]?.[column]).toMatch(/a cent may remain$/);
   bid.type("Change order 1", note, null);
   expect(await statusOf(bid, "Change order 1")).toBe("");
 });
@@ -279,7 +279,7 @@ describe("what builds on a change order", () => {
     expect(await checkOf(bid, "Change order 2")).toBe("");
     await type(bid, "Change order 1", "panels", 13, 5);
     expect(await checkOf(bid, "Change order 2")).toBe(
-      '"Change order 1" was edited since this was made: take that back, or make this anew',
+      '"Change order 1" was edited since this was made: undo that, or make this one again',
     );
     const amountsOf = async (): Promise<Cell[]> => {
       const rows = await rowsOf(bid, "Change order 2");
@@ -297,7 +297,7 @@ describe("what builds on a change order", () => {
     const bid = await changed();
     await type(bid, "Change order 1", "This change order", 0, "");
     await expect(issue(bid, "Change order 1")).rejects.toThrow(
-      '"Change order 1" has no row for its seal: make it anew. Nothing was written.',
+      '"Change order 1" has no row for its seal: make it again. Nothing was written.',
     );
     await change(bid, "Signed 2");
     await type(bid, "Change order 1", "panels", 13, 5);

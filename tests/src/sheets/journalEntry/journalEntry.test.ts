@@ -131,7 +131,7 @@ describe("ledger lines", () => {
   it("are written once for a change order", async () => {
     const bid = await posted(13);
     await expect(addJournalEntry(bid.host, "Change order 1", ACCOUNTS)).rejects.toThrow(
-      '"Change order 1" stands on "Ledger 1" already: delete that sheet to write it anew. Nothing was written.',
+      '"Change order 1" is already on "Ledger 1": delete that sheet to write it again. Nothing was written.',
     );
   });
 
