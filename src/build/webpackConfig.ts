@@ -73,6 +73,7 @@ export const SCRIPTS = {
         options: { transpileOnly: true, compilerOptions: { noEmit: false } },
       },
       { include: CONTROLS, resolve: { alias: PREACT_FOR_REACT } },
+      { test: /[\\/]@univerjs[\\/].*\.js$/, loader: join(SOURCE, "build/engineFieldsLoader.mjs") },
     ],
   },
 } satisfies Configuration;

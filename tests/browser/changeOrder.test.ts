@@ -187,7 +187,6 @@ describeInBrowser("change orders in the local workbook", () => {
       "2026-06-20,4000,Change order 1: Contract revenue,,34.30",
     ]);
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("agree with the table worked out by hand: a pitch and a plane changed, and then an eave and a price", async () => {
@@ -254,6 +253,5 @@ describeInBrowser("change orders in the local workbook", () => {
     await typeTerms({ days: "3" });
     await expectAmounts(SECOND_AMOUNTS);
     expect(complaints).toEqual([]);
-    await page.close();
   });
 });

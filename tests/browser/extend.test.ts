@@ -69,7 +69,6 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await status(page, 'Undone: U3:V6 on "Takeoff" is as it was.').waitFor();
     expect(await shownAt(page, "U4")).toBe("blank");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("adds columns with the keyboard alone; one step for the workbook's own Undo", async () => {
@@ -94,7 +93,6 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     expect(await shownAt(page, "U4")).toBe("blank");
     expect(await shownAt(page, "T4")).toBe("168");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("says what is in the way, offers another place, and leaves what was there alone", async () => {
@@ -111,7 +109,6 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await status(page, "V3:V6").waitFor();
     expect(await shownAt(page, "U5")).toBe("call first");
     expect(await shownAt(page, "V4")).toBe("14");
-    await page.close();
   });
 
   it("won't take back what has been edited since, nor write on a sheet that has changed", async () => {
@@ -130,7 +127,6 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await page.getByRole("button", { name: "Undo", exact: true }).last().click();
     await status(page, 'U4 on "Takeoff" has changed since; nothing was undone.').waitFor();
     expect(await shownAt(page, "U4")).toBe("15");
-    await page.close();
   });
 
   it("places one cell or a small block at the selection", async () => {
@@ -156,7 +152,6 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await typeRows(page, "R", 16, [["20"]]);
     expect(await shownAt(page, "S16")).toBe("20");
     expect(await shownAt(page, "S17")).toBe("blank");
-    await page.close();
   });
 
   /** Reads the long sheet, and begins to write two columns beside it. */
@@ -189,7 +184,6 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await page.locator(".cell dt", { hasText: ", H6" }).waitFor();
     expect(await shownAt(page, "H5")).toBe("7");
     expect(await shownAt(page, `D${LAST_ROW}`)).toBe("4.2");
-    await page.close();
   });
 
   it("goes on with the keyboard where it says that a write was canceled", async () => {
@@ -201,7 +195,6 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await page.waitForFunction(
       () => document.activeElement?.textContent === "Canceled: nothing was written.",
     );
-    await page.close();
   });
 
   it("shows how far a long write and its Undo are; canceled, they leave the sheet as it was", async () => {
@@ -229,7 +222,6 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await status(page, `Undone: C1:D${LAST_ROW} on "Bid" is as it was.`).waitFor();
     expect(await shownAt(page, "C2")).toBe("blank");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it.each(["light", "dark"] as const)(
@@ -243,7 +235,6 @@ describeInBrowser("extending a sheet in the local workbook", () => {
       await page.getByRole("checkbox", { name: /^Courses/ }).check();
       await page.getByRole("checkbox", { name: /^Thermal move/ }).check();
       expect(await axeFaults(page, "#pane")).toEqual([]);
-      await page.close();
     },
   );
 });

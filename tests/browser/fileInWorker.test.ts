@@ -66,7 +66,6 @@ describeInBrowser("a workbook file in a browser", () => {
     // Saved right after the edit, with its result.
     expect([row?.get(0)?.value, row?.get(1)?.value]).toEqual([5, 10]);
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("that protects a sheet refuses edits of it, with a message", async () => {
@@ -88,7 +87,6 @@ describeInBrowser("a workbook file in a browser", () => {
     await page.getByText('"Bid" is protected in its file: A2 wasn\'t changed.').waitFor();
     expect(await shownAt(page, "A2")).toBe("Eave (ft)");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("that can't be processed because the page's own files can't be loaded says so, and can be opened again", async () => {
@@ -103,7 +101,6 @@ describeInBrowser("a workbook file in a browser", () => {
     await card.locator('input[type="file"]').setInputFiles([]);
     await card.locator('input[type="file"]').setInputFiles(file);
     await card.getByText("Opened Bid.xlsx: 1 sheet.").waitFor();
-    await page.close();
     await again.close();
   });
 });

@@ -29,7 +29,6 @@ describeInBrowser("the keyboard, where the button that was pressed goes away", (
   beforeEach(async () => {
     ({ page } = await visit(browser, server.address));
   });
-  afterEach(() => page.close());
   afterAll(async () => {
     await browser.close();
     await server.close();

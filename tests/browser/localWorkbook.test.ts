@@ -74,7 +74,6 @@ describeInBrowser("the local workbook in a browser", () => {
     expect(await page.getByRole("heading", { name: "Roof takeoff" }).count()).toBe(1);
     expect(await shownAt(page, "K11")).toBe("1600");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("recalculates when a pitch is typed, and reports how long that took", async () => {
@@ -84,7 +83,6 @@ describeInBrowser("the local workbook in a browser", () => {
     process.stdout.write(`from an edit to its results: ${Math.round(await editDelayMs(page))} ms\n`);
     expect(await shownAt(page, "B15")).toBe("17");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("keeps every letter that is typed quickly into a cell with a list, and every quote in a formula", async () => {
@@ -98,7 +96,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await type(page, "R40", `=GABLE.COURSES("18' 6 1/2""",12)`);
     expect(await shownAt(page, "R40")).toBe("19");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("keeps every digit of a number that shows fewer when its cell is opened and left", async () => {
@@ -112,7 +109,6 @@ describeInBrowser("the local workbook in a browser", () => {
 
     await typeRows(page, "R", 41, [["2026-06-12"]]);
     expect(await shownAt(page, "R41")).toBe("2026-06-12");
-    await page.close();
   });
 
   it("explains the spreadsheet's own errors", async () => {
@@ -123,7 +119,6 @@ describeInBrowser("the local workbook in a browser", () => {
     expect(await page.locator(".cell-sentence").textContent()).toBe(
       "Comes from R40: There is no function GABLE.COURSE: did you mean GABLE.COURSES?",
     );
-    await page.close();
   });
 
   it("prices the order, and updates the price when a pitch changes", async () => {
@@ -139,7 +134,6 @@ describeInBrowser("the local workbook in a browser", () => {
     expect(Number(await shownAt(page, "C6"))).toBeGreaterThan(848);
     expect(Number(await shownAt(page, "L33"))).toBeGreaterThan(8361.45);
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("explains an error in the selected cell", async () => {
@@ -150,7 +144,6 @@ describeInBrowser("the local workbook in a browser", () => {
       /^pitch takes a pitch such as 6 .*, got "steep"$/,
     );
     expect(await page.locator(".cell-formula").textContent()).toContain("GABLE.RAFTERLENGTH(F7,G7)");
-    await page.close();
   });
 
   it("completes a function's name and shows its parameters while typing", async () => {
@@ -165,7 +158,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.keyboard.press("Enter");
     await page.locator(".cell dt", { hasText: ", N21" }).waitFor();
     expect(await shownAt(page, "N20")).toBe("21");
-    await page.close();
   });
 
   it("highlights the first function of each list, whichever was chosen from the previous one", async () => {
@@ -191,7 +183,6 @@ describeInBrowser("the local workbook in a browser", () => {
     expect(await shownAt(page, "N20")).toBe("15");
     expect(await shownAt(page, "N21")).toBe("45");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("builds a takeoff from the pane with the keyboard alone, as one Undo step", async () => {
@@ -214,7 +205,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByText("Takeoff 2", { exact: true }).waitFor({ state: "detached" });
     expect(await shownAt(page, "A1")).toBe("Panel");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("undoes a takeoff, but not if someone has edited it", async () => {
@@ -237,7 +227,6 @@ describeInBrowser("the local workbook in a browser", () => {
       .waitFor();
     expect(await shownAt(page, "A6")).toBe("Porch");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("returns to the sheet with F6, ready for typing", async () => {
@@ -250,7 +239,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.keyboard.press("Enter");
     await page.locator(".cell dt", { hasText: ", N31" }).waitFor();
     expect(await shownAt(page, "N30")).toBe("7");
-    await page.close();
   });
 
   it("shows the formula of every cell that was filled", async () => {
@@ -260,7 +248,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.keyboard.press("Control+d");
     expect(await shownAt(page, "S42")).toBe("32");
     expect(await page.locator(".cell-formula").textContent()).toBe("=R42*2");
-    await page.close();
   });
 
   it("follows an error to the cell that it comes from", async () => {
@@ -270,7 +257,6 @@ describeInBrowser("the local workbook in a browser", () => {
     expect(await page.locator(".cell-sentence").textContent()).toMatch(
       /^Comes from [A-Z]+7: pitch takes a pitch .*got "steep"$/,
     );
-    await page.close();
   });
 
   it("keeps a formula when its cell is opened and left", async () => {
@@ -280,7 +266,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.keyboard.press("Enter");
     await page.locator(".cell dt", { hasText: ", M8" }).waitFor();
     expect(await shownAt(page, "M7")).toBe(before);
-    await page.close();
   });
 
   it("draws the selected plane, redraws it as cells change, and finds its best start", async () => {
@@ -299,7 +284,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByRole("button", { name: "Find the best start" }).click();
     await page.getByRole("status").filter({ hasText: "768 starts compared" }).waitFor();
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("lets a search for the best start be canceled", async () => {
@@ -315,7 +299,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByRole("button", { name: "Cancel" }).click();
     await page.getByRole("button", { name: "Cancel" }).waitFor({ state: "detached" });
     expect(await page.getByRole("status").filter({ hasText: "compared" }).count()).toBe(0);
-    await page.close();
   });
 
   it("builds a field sheet that follows the takeoff, and inserts the picture", async () => {
@@ -344,7 +327,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByRole("status").filter({ hasText: "Undone: the picture was removed." }).waitFor();
     expect([...(await savedParts()).keys()].filter((part) => part.startsWith("xl/media/"))).toEqual([]);
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("works out a roof from its footprint, draws it live, and lays its planes", async () => {
@@ -377,7 +359,6 @@ describeInBrowser("the local workbook in a browser", () => {
       .filter({ hasText: "courses laid from the left" })
       .waitFor({ state: "attached" });
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it.each([
@@ -398,7 +379,6 @@ describeInBrowser("the local workbook in a browser", () => {
       await page.getByRole("button", { name: action }).waitFor();
       expect(await axeFaults(page, "#pane")).toEqual([]);
     }
-    await page.close();
   });
 
   it("switches between the pane's sections with the arrow keys, and keeps unfinished input", async () => {
@@ -411,7 +391,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByRole("heading", { name: "Picture" }).waitFor();
     await page.keyboard.press("ArrowRight");
     expect(await page.getByLabel("Job name").inputValue()).toBe("porch");
-    await page.close();
   });
 
   it("finds, fills in, inserts and undoes a function with the keyboard alone", async () => {
@@ -437,7 +416,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByRole("status").filter({ hasText: "Undone: the cell is as it was." }).waitFor();
     expect(await shownAt(page, "O29")).toBe("blank");
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("finds the best start, and inserts and removes the picture, with the keyboard alone", async () => {
@@ -461,7 +439,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.keyboard.press("Enter");
     await status("Undone: the picture was removed.").waitFor();
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("finds a function, fills it with cells, previews its result, inserts it and undoes it", async () => {
@@ -488,7 +465,6 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.getByRole("button", { name: 'Insert into C29 on "Takeoff"' }).click();
     await page.getByRole("status").filter({ hasText: "C29 holds 60. Nothing was written." }).waitFor();
     expect(complaints).toEqual([]);
-    await page.close();
   });
 
   it("shows the new name of the selected cell's sheet as soon as it is renamed", async () => {
@@ -501,6 +477,5 @@ describeInBrowser("the local workbook in a browser", () => {
     await page.keyboard.press("Enter");
     await page.locator(".cell dt", { hasText: "Porch, B2" }).waitFor();
     expect(complaints).toEqual([]);
-    await page.close();
   });
 });

@@ -1,4 +1,4 @@
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { goTo } from "./goTo";
 
 export { goTo };
@@ -9,28 +9,33 @@ export interface Visit {
   readonly complaints: string[];
 }
 
-/** Pages of one browser with the same options share a context, so that the browser compiles the page's scripts only once. */
-const contexts = new WeakMap<Browser, Map<string, Promise<BrowserContext>>>();
+/** The page that visits with the same options share. A page that is opened again needn't compile its scripts again. */
+const pages = new WeakMap<Browser, Map<string, Promise<Page>>>();
 
-const contextWith = (browser: Browser, options: BrowserContextOptions): Promise<BrowserContext> => {
-  const known = contexts.get(browser) ?? new Map<string, Promise<BrowserContext>>();
-  contexts.set(browser, known);
-  const key = JSON.stringify(options);
-  const context =
-    known.get(key) ?? browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
-  known.set(key, context);
-  void context.then((opened) => opened.once("close", () => known.delete(key)));
-  return context;
+const openPage = async (browser: Browser, options: BrowserContextOptions): Promise<Page> => {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  return context.newPage();
 };
 
-/** Opens the local workbook and waits for its grid. */
+const pageWith = (browser: Browser, options: BrowserContextOptions): Promise<Page> => {
+  const known = pages.get(browser) ?? new Map<string, Promise<Page>>();
+  pages.set(browser, known);
+  const key = JSON.stringify(options);
+  const page = known.get(key) ?? openPage(browser, options);
+  known.set(key, page);
+  void page.then((opened) => opened.once("close", () => known.delete(key)));
+  return page;
+};
+
+/** Opens the local workbook and waits for its grid. The page of the last visit with the same options is opened anew. */
 export const visit = async (
   browser: Browser,
   address: string,
   options: BrowserContextOptions = {},
 ): Promise<Visit> => {
-  const page = await (await contextWith(browser, options)).newPage();
+  const page = await pageWith(browser, options);
   const complaints: string[] = [];
+  for (const event of ["console", "pageerror", "request"]) page.removeAllListeners(event);
   page.on("console", (message) => complaints.push(`${message.type()}: ${message.text()}`));
   page.on("pageerror", (error) => complaints.push(error.message));
   page.on("request", (request) => {

@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { buildSync, transformSync, version } from "esbuild";
+import { isEngineScript, withFieldHelpers } from "../../src/build/engineFields.mjs";
 
 /** A package of a thousand modules, of which the engine uses three functions: one module of them loads twenty times as fast. */
 const BUNDLED = /[\\/]node_modules[\\/]cjk-regex[\\/]/;
@@ -20,14 +21,16 @@ const bundle = (path) => {
 export default {
   getCacheKey: (source, path) => createHash("sha256").update(`${recipe}\0${path}\0${source}`).digest("hex"),
   process: (source, path) =>
-    BUNDLED.test(path)
-      ? bundle(path)
-      : transformSync(source, {
-          ...COMMON,
-          loader: /\.tsx?$/.exec(path)?.[0].slice(1) ?? "js",
-          jsx: "automatic",
-          jsxImportSource: "preact",
-          sourcemap: true,
-          sourcefile: path,
-        }),
+    isEngineScript(path)
+      ? { code: withFieldHelpers(source) }
+      : BUNDLED.test(path)
+        ? bundle(path)
+        : transformSync(source, {
+            ...COMMON,
+            loader: /\.tsx?$/.exec(path)?.[0].slice(1) ?? "js",
+            jsx: "automatic",
+            jsxImportSource: "preact",
+            sourcemap: true,
+            sourcefile: path,
+          }),
 };

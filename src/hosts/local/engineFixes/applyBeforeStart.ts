@@ -1,4 +1,5 @@
 import { compareArrayItems } from "./arrayComparisons";
+import { addRangesInBulk } from "./bulkRangeTrees";
 import { keepDoubledQuotes } from "./doubledQuotes";
 import { keepEmptyTexts } from "./emptyTexts";
 import { keepParsedFormulas } from "./formulaCache";
@@ -15,4 +16,5 @@ export const applyFixesBeforeStart = (): void => {
   escapeTableHeadings();
   keepParsedFormulas();
   registerRangesOnce();
+  addRangesInBulk();
 };

@@ -1,0 +1,2 @@
+export declare const isEngineScript: (path: string) => boolean;
+export declare const withFieldHelpers: (source: string) => string;
