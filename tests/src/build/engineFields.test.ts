@@ -34,8 +34,7 @@ interface Classes {
   readonly Derived: (new (value: number) => object) & { readonly count: number };
 }
 
-const run = (source: string): Classes =>
-  new Function(`${source}; return { Base, Derived };`)() as Classes;
+const run = (source: string): Classes => new Function(`${source}; return { Base, Derived };`)() as Classes;
 
 const described = ({ Base, Derived }: Classes) =>
   [new Base(1), new Derived(5), Derived].map((each) => Object.getOwnPropertyDescriptors(each));
