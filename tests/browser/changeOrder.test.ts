@@ -20,7 +20,7 @@ import { takeoffPlan, USUAL_NAMES } from "../../src/sheets/newJob/takeoffPlan";
 import { HAND_COUNTED } from "../support/bid";
 import { describeInBrowser, launch } from "../support/browser";
 import { FIRST_AMOUNTS, FIRST_LINES, SECOND_AMOUNTS } from "../support/changesByHand";
-import { goTo, shownAt, unfold, visit } from "../support/localPage";
+import { enter, goTo, shownAt, unfold, visit } from "../support/localPage";
 
 jest.setTimeout(120_000);
 
@@ -29,16 +29,6 @@ const said = (page: Page, text: string): Promise<void> =>
 
 const showSheet = (page: Page, name: string): Promise<void> =>
   page.getByText(name, { exact: true }).first().click();
-
-const type = async (page: Page, address: string, typed: string): Promise<void> => {
-  await goTo(page, address);
-  await page.evaluate(() => {
-    delete document.getElementById("workbook")?.dataset.calculatedAt;
-  });
-  await page.keyboard.type(typed);
-  await page.keyboard.press("Enter");
-  await page.waitForSelector("#workbook[data-calculated-at]");
-};
 
 /** Picks a word of a cell's list. */
 const choose = async (page: Page, address: string, word: string): Promise<void> => {
@@ -118,7 +108,7 @@ describeInBrowser("change orders in the local workbook", () => {
     // 72 ft of ridge, in 120 in that lap 2: 8 pieces for 7, 19.80 each. Clips 12 in apart on both edges: 146 for 122, and
     // with 60 along the gables 206: 3 boxes for 2, 14.50 each.
     await showSheet(page, "Takeoff");
-    await type(page, "C53", "72");
+    await enter(page, "C53", "72");
     const change = page.locator('section[aria-labelledby="change-order-title"]');
     await change.getByLabel("Date").fill("2026-06-20");
     await change.getByRole("button", { name: "Make change order" }).click();
@@ -140,18 +130,18 @@ describeInBrowser("change orders in the local workbook", () => {
     await page.keyboard.press("Control+z");
     await page.getByText('That would remove the seal of "Change order 1", which is issued').waitFor();
     expect(await shownAt(page, "A4")).toBe("blank");
-    await type(page, "N11", "2");
+    await enter(page, "N11", "2");
     await shows(
       page,
       "A4",
       `"Change order 1" was edited since it was issued: its seal doesn't fit its figures any more`,
     );
-    await type(page, "N11", "0");
+    await enter(page, "N11", "0");
     await issue.getByRole("button", { name: "Undo" }).click();
     await said(page, "Undone: the seal is gone, and nothing else has changed.");
 
     await showSheet(page, "Takeoff");
-    await type(page, "C53", "60");
+    await enter(page, "C53", "60");
     expect(await change.getByLabel("Base").inputValue()).toBe("Signed 2");
     await change.getByLabel("Now").selectOption({ label: "the order, as a draft" });
     await change.getByRole("button", { name: "Make change order" }).click();
@@ -219,7 +209,7 @@ describeInBrowser("change orders in the local workbook", () => {
     const lines = FIRST_LINES.length;
     const typeTerms = async (terms: Partial<Record<Term, string>>): Promise<void> => {
       for (const [term, typed] of Object.entries(terms))
-        await type(page, plain(termCell(lines, term as Term)), typed);
+        await enter(page, plain(termCell(lines, term as Term)), typed);
     };
     const expectAmounts = async (expected: Readonly<Record<string, number>>): Promise<void> => {
       for (const amount of Object.keys(AMOUNTS) as Amount[])
@@ -227,8 +217,8 @@ describeInBrowser("change orders in the local workbook", () => {
     };
 
     await showSheet(page, "Takeoff");
-    await type(page, beside("Takeoff", "Plane A", 6), "16");
-    await type(page, beside("Takeoff", "Plane B", 4), `19' 6"`);
+    await enter(page, beside("Takeoff", "Plane A", 6), "16");
+    await enter(page, beside("Takeoff", "Plane B", 4), `19' 6"`);
     await makeChangeOrder(1);
     await typeTerms({
       overheadRate: "10%",
@@ -238,15 +228,15 @@ describeInBrowser("change orders in the local workbook", () => {
       days: "2",
       contract: "25,000.00",
     });
-    await type(page, changeCell(FIRST_LINE_ROW, "laborEach"), "21.5");
+    await enter(page, changeCell(FIRST_LINE_ROW, "laborEach"), "21.5");
     await expectAmounts(FIRST_AMOUNTS);
     await typeTerms({ date: "2026-06-20" });
     await showsExactly(page, plain(termCell(lines, "date")), "2026-06-20");
 
     await showSheet(page, "Takeoff");
-    await type(page, beside("Takeoff", "Plane B", 2), "30");
+    await enter(page, beside("Takeoff", "Plane B", 2), "30");
     await showSheet(page, "Trims");
-    await type(page, beside("Trims", "ridge", 11), "21.15");
+    await enter(page, beside("Trims", "ridge", 11), "21.15");
     await makeChangeOrder(2);
     await choose(page, plain(termCell(lines, "deductions")), "given back");
     await choose(page, plain(termCell(lines, "taxRounding")), "on the total");

@@ -61,6 +61,17 @@ export const typeRows = async (page: Page, column: string, row: number, rows: st
     }
 };
 
+/** Types into a cell, presses Enter, and waits for the results. */
+export const enter = async (page: Page, address: string, typed: string): Promise<void> => {
+  await goTo(page, address);
+  await page.evaluate(() => {
+    delete document.getElementById("workbook")?.dataset.calculatedAt;
+  });
+  await page.keyboard.type(typed);
+  await page.keyboard.press("Enter");
+  await page.waitForSelector("#workbook[data-calculated-at]");
+};
+
 /** What a cell shows, as the pane says it. */
 export const shownAt = async (page: Page, address: string): Promise<string> => {
   await goTo(page, address);
