@@ -16,7 +16,6 @@ bundle({
   officeJsAddress: values["office-js"],
   siteAddress: values.site,
   folder: WEB,
-  isPackage: false,
 }).then(
   (sizes) => {
     process.stdout.write(sizesInWords(sizes));

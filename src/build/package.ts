@@ -1,10 +1,8 @@
 import { execFileSync } from "node:child_process";
-import { copyFileSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { dirname, join, relative, sep } from "node:path";
+import { copyFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { bundle, sizesInWords } from "./bundle";
-import { withIntegrity } from "./integrity";
-import { filesToKeep } from "./keptFiles";
 import { PACKAGE, ROOT } from "./paths";
 import { siteAddress } from "./siteAddress";
 import { refuseForeignFolder } from "./target";
@@ -19,26 +17,6 @@ const { values } = parseArgs({
   },
 });
 
-const pathsIn = (folder: string): string[] =>
-  readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join("/"))
-    .sort();
-
-const stampPages = (folder: string): void => {
-  for (const page of pathsIn(folder).filter((path) => path.endsWith(".html"))) {
-    const file = join(folder, page);
-    const contentOf = (address: string): Buffer => readFileSync(join(dirname(file), address));
-    writeFileSync(file, withIntegrity(readFileSync(file, "utf8"), contentOf));
-  }
-};
-
-const listKeptFiles = (folder: string): void => {
-  const worker = join(folder, "service-worker.js");
-  const files = pathsIn(folder).map((path) => ({ path, content: readFileSync(join(folder, path)) }));
-  writeFileSync(worker, filesToKeep(files) + readFileSync(worker, "utf8"));
-};
-
 const billOfMaterials = (): Buffer =>
   execFileSync("npm", ["sbom", "--omit", "dev", "--sbom-format", "cyclonedx"], {
     cwd: ROOT,
@@ -52,12 +30,9 @@ const makePackage = async (): Promise<void> => {
     officeJsAddress: values["office-js"],
     siteAddress: site,
     folder: values.out,
-    isPackage: true,
   });
   writeFileSync(join(values.out, "sbom.json"), billOfMaterials());
   copyFileSync(join(ROOT, "LICENSE"), join(values.out, "LICENSE"));
-  stampPages(values.out);
-  listKeptFiles(values.out);
   process.stdout.write(
     `${sizesInWords(sizes)}${values.out} is ready to be served at ${site}. Its help/office.html explains what to do next.\n`,
   );

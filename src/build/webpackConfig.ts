@@ -1,4 +1,3 @@
-import CompressionPlugin from "compression-webpack-plugin";
 import CopyPlugin from "copy-webpack-plugin";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import MinimizerPlugin from "minimizer-webpack-plugin";
@@ -45,14 +44,9 @@ export interface BuildOptions {
   readonly siteAddress: string;
   /** The output folder. */
   readonly folder: string;
-  /** Whether others will serve it. If so, files get integrity hashes and are cached offline, and the host compresses them. */
-  readonly isPackage: boolean;
 }
 
 export const SERVED_OFFICE_JS = "office-js/office.js";
-
-/** Scripts that a package's pages load in addition to their own. */
-const KEPT = ["keep"];
 
 /** The pane's controls are written for React but run on Preact. The grid keeps React. */
 const CONTROLS = [/node_modules[\\/]@(?:fluentui|griffel)[\\/]/, join(SOURCE, "pane/controls")];
@@ -78,19 +72,12 @@ export const SCRIPTS = {
   },
 } satisfies Configuration;
 
-export const webpackConfig = ({
-  officeJsAddress,
-  siteAddress,
-  folder,
-  isPackage,
-}: BuildOptions): Configuration => ({
+export const webpackConfig = ({ officeJsAddress, siteAddress, folder }: BuildOptions): Configuration => ({
   mode: "production",
   context: ROOT,
-  // Reuses the last build's modules: seconds instead of half a minute. A package has a cache of its own, because with the other
-  // build's cache webpack may drop exports that the package uses.
+  // Reuses the last build's modules: seconds instead of half a minute.
   cache: {
     type: "filesystem",
-    name: isPackage ? "package" : "web",
     cacheDirectory: join(ROOT, "node_modules/.cache/webpack"),
     buildDependencies: { config: [__filename] },
   },
@@ -99,17 +86,15 @@ export const webpackConfig = ({
     taskpane: join(SOURCE, "hosts/excel/taskpane.ts"),
     local: join(SOURCE, "hosts/local/page/main.ts"),
     help: join(SOURCE, "help/hydrate.tsx"),
-    ...(isPackage && {
-      keep: join(SOURCE, "offline/keep.ts"),
-      "service-worker": join(SOURCE, "offline/serviceWorker.ts"),
-    }),
+    keep: join(SOURCE, "offline/keep.ts"),
+    "service-worker": join(SOURCE, "offline/serviceWorker.ts"),
   },
   output: {
     path: folder,
     filename: "[name].js",
     chunkFilename: "[name].[contenthash:8].js",
     clean: true,
-    ...(isPackage && { crossOriginLoading: "anonymous" as const }),
+    crossOriginLoading: "anonymous",
   },
   resolve: SCRIPTS.resolve,
   module: {
@@ -128,13 +113,13 @@ export const webpackConfig = ({
     new HtmlWebpackPlugin({
       filename: "taskpane.html",
       template: join(SOURCE, "hosts/excel/taskpane.html"),
-      chunks: ["functions", "taskpane", ...(isPackage ? KEPT : [])],
+      chunks: ["functions", "taskpane", "keep"],
       officeJsAddress,
     }),
     new HtmlWebpackPlugin({
       filename: "index.html",
       template: join(SOURCE, "hosts/local/page/index.html"),
-      chunks: ["local", ...(isPackage ? KEPT : [])],
+      chunks: ["local", "keep"],
       policy: WORKBOOK_POLICY,
     }),
     new EmitPlugin("functions.json", () => JSON.stringify(functionsMetadata(catalog, siteAddress), null, 2)),
@@ -157,9 +142,7 @@ export const webpackConfig = ({
         })),
       ],
     }),
-    isPackage
-      ? new SubresourceIntegrityPlugin({ hashFuncNames: ["sha384"] })
-      : new CompressionPlugin({ test: /\.(?:js|css|html|json)$/ }),
+    new SubresourceIntegrityPlugin({ hashFuncNames: ["sha384"] }),
   ],
   performance: { hints: false },
   stats: "errors-warnings",

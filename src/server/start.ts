@@ -32,7 +32,6 @@ const start = async (): Promise<void> => {
         officeJsAddress: SERVED_OFFICE_JS,
         siteAddress: LOCAL_SITE,
         folder: WEB,
-        isPackage: false,
       }),
     ),
   );

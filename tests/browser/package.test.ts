@@ -54,7 +54,7 @@ describeInBrowser("a package for a static host", () => {
   });
 
   it("opens without a network after the first visit, and calculates", async () => {
-    const { page, complaints } = await visit(browser, server.address);
+    const { page, complaints } = await visit(browser, server.address, { serviceWorkers: "allow" });
     const online = await shownAt(page, "B4");
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     await page.context().setOffline(true);

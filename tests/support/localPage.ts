@@ -12,8 +12,16 @@ export interface Visit {
 /** The page that visits with the same options share. A page that is opened again needn't compile its scripts again. */
 const pages = new WeakMap<Browser, Map<string, Promise<Page>>>();
 
+/** What Playwright writes where it blocks the service worker. */
+const BLOCKED = "Service Worker registration blocked by Playwright";
+
 const openPage = async (browser: Browser, options: BrowserContextOptions): Promise<Page> => {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  // Without the service worker: it would store the whole site for each browser. The tests of working offline allow it.
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 800 },
+    serviceWorkers: "block",
+    ...options,
+  });
   return context.newPage();
 };
 
@@ -36,7 +44,9 @@ export const visit = async (
   const page = await pageWith(browser, options);
   const complaints: string[] = [];
   for (const event of ["console", "pageerror", "request"]) page.removeAllListeners(event);
-  page.on("console", (message) => complaints.push(`${message.type()}: ${message.text()}`));
+  page.on("console", (message) => {
+    if (message.text() !== BLOCKED) complaints.push(`${message.type()}: ${message.text()}`);
+  });
   page.on("pageerror", (error) => complaints.push(error.message));
   page.on("request", (request) => {
     const url = request.url();
