@@ -27,6 +27,10 @@ const expectAnswer = (answer: Answer, expected: Answer): void => {
   }
 };
 
+/** Units that a name could end in, in the singular and the plural. */
+const UNIT_WORD =
+  /(?:Sq|Cu)?(?:Lb|Oz|Kg|G|Ton|Tonne|Yd|Yard|Foot|Feet|Ft|Inch|Inche|In|Mil|Mm|Cm|M|Meter|Mi|Km|Gal|L|Psf|Psi|Pcf|Kpa|C|F|Pct|Percent|Deg|Degree|Rad|Radian|Sec|Second|Min|Minute|Hr|Hour|Day|Week|Dollar|Usd|Cent|Square)s?$/;
+
 describe("every example in the catalog is true", () => {
   for (const spec of catalog)
     for (const { args, result, from } of spec.examples)
@@ -107,6 +111,18 @@ describe("the catalog", () => {
     catalog.flatMap(({ id, parameters }) => parameters.map(({ name, kind }) => [id, name, kind] as const)),
   )("%s says in the name of %s which unit a bare number has", (_, name, kind) => {
     expect(NAME_ENDINGS.find((ending) => name.endsWith(ending))).toBe(kind.nameEnding);
+  });
+
+  it("uses no unit in a name that isn't known, so that nothing takes a number for another unit", () => {
+    const unknown = catalog.flatMap(({ id, parameters }) =>
+      parameters
+        .filter(({ name, kind }) => kind.nameEnding === undefined && UNIT_WORD.test(name))
+        .map(
+          ({ name }) =>
+            `${id}: ${name} ends in ${UNIT_WORD.exec(name)?.[0] ?? ""}, which no kind reads. Add the unit to UNIT_OF_NAME_ENDING in shared/kinds/kind.ts and a kind with it in shared/kinds/number.ts, or choose a name without a unit`,
+        ),
+    );
+    expect(unknown).toEqual([]);
   });
 
   it("gives every table function headings that can be left out", () => {

@@ -3,7 +3,7 @@ import { InputError } from "../../../shared/inputError";
 import { PANEL_FIELDS } from "../../../shared/kinds/panel";
 import { labelInWords } from "../../../shared/spec/parameterCaption";
 import type { FunctionSpec, Parameter } from "../../../shared/spec/spec";
-import { meaningOf, type Meaning } from "./meanings";
+import { meaningOf } from "./meanings";
 import { inputExpression, type MappedColumn, type AvailableInputs } from "./rowExpressions";
 import { panelFieldOf } from "./panelNames";
 import { typedKey } from "./typedArgument";
@@ -68,20 +68,15 @@ const offersOf = (inputs: AvailableInputs): ResultOption[] =>
     .map((spec) => offerOf(spec, inputs))
     .filter((option): option is ResultOption => option !== undefined);
 
-/** Values that differ from row to row. They must come from a column: one typed value for all rows would be wrong. */
-export const PER_ROW: readonly Meaning[] = [
-  "eave",
-  "slopeLength",
-  "run",
-  "area",
-  "planArea",
-  "ceilingArea",
-  "length",
-  "quantity",
-];
+/**
+ * Whether a required value differs from row to row, so that it must come from a column: one typed value for all rows would be wrong.
+ * What is measured on the roof is in feet or square feet. Sizes of products are in inches.
+ */
+export const differsFromRowToRow = (parameter: Parameter<unknown>): boolean =>
+  !parameter.optional && (["ft", "sqFt"].includes(unitOf(parameter)) || meaningOf(parameter) === "quantity");
 
 const needsAnotherColumn = ({ fields }: ResultOption): boolean =>
-  fields.some(({ parameter }) => !parameter.optional && PER_ROW.includes(meaningOf(parameter)));
+  fields.some(({ parameter }) => differsFromRowToRow(parameter));
 
 const asksForNothing = ({ fields }: ResultOption): boolean =>
   fields.every(({ parameter }) => parameter.optional);

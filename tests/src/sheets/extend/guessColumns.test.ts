@@ -6,45 +6,7 @@ import { guessColumn, guessColumns } from "../../../../src/sheets/extend/guessCo
 import { readHeading } from "../../../../src/sheets/extend/headingUnit";
 import { NOT_A_MEASUREMENT, SYNONYMS } from "../../../../src/sheets/extend/headingSynonyms";
 import { MEANINGS, meaningOf } from "../../../../src/sheets/extend/meanings";
-import { PER_ROW } from "../../../../src/sheets/extend/resultOptions";
-
-/** Required values that one typed value may give for all rows. */
-const SAME_IN_EVERY_ROW: readonly string[] = [
-  "pitch",
-  "angle",
-  "minimum",
-  "joint",
-  "exposure",
-  "course",
-  "panelWidth",
-  "setback",
-  "fold",
-  "outline",
-  "panel",
-  "footprint",
-  "edge",
-  "stock",
-  "spacing",
-  "perPound",
-  "temperatureChange",
-  "metal",
-  "thickness",
-  "rollWidth",
-  "rollLength",
-  "headLap",
-  "endLap",
-  "wrap",
-  "overhang",
-  "wall",
-  "perPack",
-  "cost",
-  "margin",
-  "rate",
-  "amount",
-  "cells",
-  "answer",
-  "expected",
-];
+import { differsFromRowToRow } from "../../../../src/sheets/extend/resultOptions";
 
 const NO_DATA = columnData([]);
 const guess = (heading: string, ...cells: Cell[]) => {
@@ -287,20 +249,64 @@ describe("a new meaning", () => {
     ).toEqual([]);
   });
 
-  it("comes from a column, or is the same in every row", () => {
+  it("comes from a column if it is measured on the roof; a product's size may be typed once for all rows", () => {
     const required = catalog
       .filter(({ heading, concept }) => heading !== undefined && concept !== "panel")
       .flatMap(({ parameters }) => parameters)
-      .filter(({ optional }) => !optional)
-      .map(meaningOf);
-    const unclassified = [...new Set(required)].filter(
-      (meaning) => !PER_ROW.includes(meaning) && !SAME_IN_EVERY_ROW.includes(meaning),
+      .filter(({ optional }) => !optional);
+    const meaningsOf = (parameters: typeof required) => [...new Set(parameters.map(meaningOf))];
+    const perRow = meaningsOf(required.filter(differsFromRowToRow));
+    const once = meaningsOf(required.filter((parameter) => !differsFromRowToRow(parameter)));
+    expect(perRow.filter((meaning) => once.includes(meaning))).toEqual([]);
+    expect(perRow).toEqual(
+      expect.arrayContaining([
+        "eave",
+        "slopeLength",
+        "run",
+        "area",
+        "planArea",
+        "ceilingArea",
+        "length",
+        "quantity",
+      ]),
     );
-    expect(
-      unclassified.map(
-        (meaning) =>
-          `does "${meaning}" differ from row to row? If so, add it to PER_ROW in src/sheets/extend/resultOptions.ts; if not, to SAME_IN_EVERY_ROW in tests/src/sheets/extend/guessColumns.test.ts`,
-      ),
-    ).toEqual([]);
+    expect(once).toEqual(
+      expect.arrayContaining([
+        "pitch",
+        "angle",
+        "minimum",
+        "joint",
+        "exposure",
+        "course",
+        "panelWidth",
+        "setback",
+        "fold",
+        "outline",
+        "panel",
+        "footprint",
+        "edge",
+        "stock",
+        "spacing",
+        "perPound",
+        "temperatureChange",
+        "metal",
+        "thickness",
+        "rollWidth",
+        "rollLength",
+        "headLap",
+        "endLap",
+        "wrap",
+        "overhang",
+        "wall",
+        "perPack",
+        "cost",
+        "margin",
+        "rate",
+        "amount",
+        "cells",
+        "answer",
+        "expected",
+      ]),
+    );
   });
 });
