@@ -29,7 +29,7 @@ const expectAnswer = (answer: Answer, expected: Answer): void => {
 
 /** Units that a name could end in, in the singular and the plural. */
 const UNIT_WORD =
-  /(?:Sq|Cu)?(?:Lb|Oz|Kg|G|Ton|Tonne|Yd|Yard|Foot|Feet|Ft|Inch|Inche|In|Mil|Mm|Cm|M|Meter|Mi|Km|Gal|L|Psf|Psi|Pcf|Kpa|C|F|Pct|Percent|Deg|Degree|Rad|Radian|Sec|Second|Min|Minute|Hr|Hour|Day|Week|Dollar|Usd|Cent|Square)s?$/;
+  /(?:Sq|Cu)?(?:Lb|Oz|Kg|G|Ton|Tonne|Yd|Yard|Foot|Feet|Ft|Inch|Inches|In|Mil|Mm|Cm|M|Meter|Mi|Km|Gal|L|Psf|Psi|Pcf|Kpa|C|F|Pct|Percent|Deg|Degree|Rad|Radian|Sec|Second|Min|Minute|Hr|Hour|Day|Week|Dollar|Usd|Cent|Square)s?$/;
 
 describe("every example in the catalog is true", () => {
   for (const spec of catalog)
