@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-button";
-import { useRef, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { FilesField } from "./controls/FilesField";
 import { OutcomeLine } from "./parts/OutcomeLine";
 import type { FileRun, FileStage, WorkbookFiles } from "./parts/paneHost";
@@ -58,6 +58,17 @@ export const FileCard = ({ files, onOpened }: Props) => {
     setWaiting(file);
     return undefined;
   };
+  const saveNow = (): void => void run(save);
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey) || event.shiftKey || event.altKey || event.key !== "s") return;
+      event.preventDefault();
+      saveNow();
+    };
+    // Before the grid, which types into a cell on any key.
+    window.addEventListener("keydown", onKey, { capture: true });
+    return () => window.removeEventListener("keydown", onKey, { capture: true });
+  });
   /** The question's buttons disappear, so focus returns to the file field. */
   const answer = (act: () => void): void => {
     field.current?.focus();
@@ -79,14 +90,16 @@ export const FileCard = ({ files, onOpened }: Props) => {
         />
         {waiting && (
           <>
-            <p role="alert">This workbook has unsaved changes. Opening {waiting.name} discards them.</p>
+            <p role="alert">
+              This workbook has changes that aren't saved to a file. Opening {waiting.name} replaces it.
+            </p>
             <Button appearance="primary" onClick={() => answer(() => void run(() => open(waiting)))}>
               Discard changes and open
             </Button>
             <Button onClick={() => answer(() => setWaiting(undefined))}>Keep this workbook</Button>
           </>
         )}
-        <Button appearance="primary" disabledFocusable={isBusy} onClick={() => void run(save)}>
+        <Button appearance="primary" disabledFocusable={isBusy} onClick={saveNow}>
           {isBusy ? "Working…" : "Save .xlsx"}
         </Button>
         <Button disabledFocusable={isBusy} onClick={() => void run(saveCsv)}>

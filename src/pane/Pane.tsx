@@ -9,11 +9,13 @@ import { lazyCard } from "./lazyCard";
 import { WorkbookCount } from "./parts/useWorkbookState";
 import type { PaneHost } from "./parts/paneHost";
 import { PaneTabs } from "./PaneTabs";
+import { SaveMark } from "./SaveMark";
 import { RepairCard } from "./RepairCard";
 import { TakeoffCard } from "./TakeoffCard";
 
 // The pane opens faster when it loads little: parts that are needed rarely, or that need the whole catalog, load when first shown.
 const ChangeCards = lazyCard(() => import("./change/ChangeCards").then((part) => part.ChangeCards));
+const KeptCard = lazyCard(() => import("./KeptCard").then((part) => part.KeptCard));
 const PracticeCards = lazyCard(() => import("./practice/PracticeCards").then((part) => part.PracticeCards));
 const FunctionsCard = lazyCard(() => import("./functions/FunctionsCard").then((part) => part.FunctionsCard));
 const ExtendCard = lazyCard(() => import("./extend/ExtendCard").then((part) => part.ExtendCard));
@@ -28,8 +30,9 @@ const dropSecondClick = (event: MouseEvent): void => {
 
 /** The task pane, the same in every host. */
 export const Pane = ({ host }: { host: PaneHost }) => {
-  const { handOut } = host;
+  const { handOut, kept } = host;
   const [opened, setOpened] = useState(0);
+  const onOpened = (): void => setOpened((before) => before + 1);
   return (
     <main class="pane" aria-label="Gablewright" tabIndex={-1} onClickCapture={dropSecondClick}>
       <header class="pane-head">
@@ -37,6 +40,7 @@ export const Pane = ({ host }: { host: PaneHost }) => {
         <p>Roof quantities for interlocking metal shingles, in {host.title}.</p>
         {host.keyboardHint && <p>{host.keyboardHint}</p>}
       </header>
+      {host.kept && <SaveMark watch={host.kept.watch} />}
       {host.watchCell && <SelectedCellCard watchCell={host.watchCell} />}
       <WorkbookCount.Provider value={opened}>
         <PaneTabs
@@ -49,8 +53,20 @@ export const Pane = ({ host }: { host: PaneHost }) => {
                   {host.files && (
                     // Its message is about the workbook that it has just opened, so opening doesn't clear it.
                     <WorkbookCount.Provider value={0}>
-                      <FileCard files={host.files} onOpened={() => setOpened((before) => before + 1)} />
+                      <FileCard files={host.files} onOpened={onOpened} />
                     </WorkbookCount.Provider>
+                  )}
+                  {kept && (
+                    <CollapsibleSection
+                      title="Kept on this computer"
+                      summary="earlier versions, other workbooks"
+                    >
+                      {(isOpen) => (
+                        <WorkbookCount.Provider value={0}>
+                          <KeptCard kept={kept} isShown={isShown && isOpen} onOpened={onOpened} />
+                        </WorkbookCount.Provider>
+                      )}
+                    </CollapsibleSection>
                   )}
                   <TakeoffCard host={host} />
                   <FieldSheetCard host={host} />

@@ -22,7 +22,19 @@ const openPage = async (browser: Browser, options: BrowserContextOptions): Promi
     serviceWorkers: "block",
     ...options,
   });
+  // Save downloads: the browser's own dialog for a file can't be answered here.
+  await context.addInitScript(() => {
+    Reflect.deleteProperty(window, "showSaveFilePicker");
+  });
   return context.newPage();
+};
+
+/** Leaves the page, and clears what the browser kept of the workbook. */
+const startAfresh = async (page: Page, address: string): Promise<void> => {
+  await page.goto("about:blank");
+  const session = await page.context().newCDPSession(page);
+  await session.send("Storage.clearDataForOrigin", { origin: new URL(address).origin, storageTypes: "indexeddb" });
+  await session.detach();
 };
 
 const pageWith = (browser: Browser, options: BrowserContextOptions): Promise<Page> => {
@@ -52,6 +64,7 @@ export const visit = async (
     const url = request.url();
     if (!url.startsWith(address) && !/^(?:data|blob):/.test(url)) complaints.push(`request to ${url}`);
   });
+  if (page.url() !== "about:blank") await startAfresh(page, address);
   await page.goto(address);
   await page.waitForSelector('[data-grid="painted"]');
   return { page, complaints };

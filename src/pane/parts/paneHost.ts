@@ -43,6 +43,49 @@ export interface WorkbookFiles {
   saveTable(name: string, table: Matrix): Promise<readonly string[]>;
 }
 
+/** Whether the workbook would survive: in a file of the user, and on this computer, where the browser keeps it. */
+export interface KeepStatus {
+  /** Whether a file holds every change. */
+  readonly isInFile: boolean;
+  readonly fileName?: string;
+  /** When the browser last kept the workbook; undefined if it has no need to. */
+  readonly keptAt?: number;
+  /** Why the browser keeps nothing. */
+  readonly failure?: string;
+}
+
+/** A workbook as it was at some time. */
+export interface KeptVersion {
+  readonly id: number;
+  readonly keptAt: number;
+}
+
+/** A workbook that the browser keeps on this computer. */
+export interface KeptWorkbook {
+  readonly workbook: string;
+  readonly name: string;
+  readonly isInFile: boolean;
+  readonly openIn?: "this tab" | "another tab";
+  /** The newest first; at least one. */
+  readonly versions: readonly KeptVersion[];
+  readonly sizeBytes: number;
+}
+
+/** What the browser keeps of the workbooks that were open in it. */
+export interface KeptWorkbooks {
+  /** How much is kept: `its last 10 versions, ...` */
+  readonly rule: string;
+  /** Calls back now and whenever the status changes; returns how to stop. */
+  watch(listener: (status: KeepStatus) => void): () => void;
+  /** The most recently kept first. */
+  list(): Promise<readonly KeptWorkbook[]>;
+  /** Replaces the workbook shown, which is kept before. */
+  restore(version: number, run: FileRun): Promise<FileReport>;
+  drop(workbook: string): Promise<void>;
+  /** Drops everything except what is open in a tab. */
+  clear(): Promise<void>;
+}
+
 /** Gives a class's files to the teacher. */
 export interface HandOut {
   /** The button's label. */
@@ -60,5 +103,6 @@ export interface PaneHost extends Host {
   /** Calls back with the selected cell whenever it changes. */
   readonly watchCell?: (listener: (cell: SelectedCell) => void) => void;
   readonly files?: WorkbookFiles;
+  readonly kept?: KeptWorkbooks;
   readonly handOut?: HandOut;
 }

@@ -1,14 +1,16 @@
 import { counted } from "../../../../shared/describe";
-import type { WorkbookFiles } from "../../../pane/parts/paneHost";
+import type { FileReport, FileRun, WorkbookFiles } from "../../../pane/parts/paneHost";
 import type { Book, BookSheet } from "../../../xlsx/book/book";
+import type { SheetMoves } from "../../../xlsx/book/rowColumnMoves";
 import { differingResults } from "../../../xlsx/write/cachedResults";
 import type { canBeDrawn } from "../pictures/decodedImage";
 import type { download } from "./download";
+import type { ChooseTarget } from "./fileTarget";
 import { withoutDamagedPictures } from "./damagedPictures";
 import type { FileWork } from "./fileWork";
 import type { PageWorkbook } from "../workbook/pageWorkbook";
+import { workbookTitle } from "./workbookTitle";
 
-const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const CSV = "text/csv;charset=utf-8";
 const USUAL_NAME = "Gablewright.xlsx";
 /** As many cells as someone would check. */
@@ -17,6 +19,7 @@ const MOST_LISTED = 5;
 /** The file that the workbook on the page came from. */
 interface OpenedFile {
   readonly name: string;
+  readonly isNamed: boolean;
   readonly bytes: Uint8Array;
   readonly inFile: Book;
   readonly calculated: Book;
@@ -47,9 +50,68 @@ const openedInWords = ({ name, doubtful, inFile }: OpenedFile, unseen: readonly 
 export interface FileTools {
   /** Replaces the workbook on the page. */
   readonly show: (book: Book) => Promise<PageWorkbook>;
+  /** The workbook on the page is about to be replaced. */
+  readonly beforeAnother: () => Promise<void>;
   readonly work: FileWork;
   readonly canBeDrawn: typeof canBeDrawn;
   readonly download: typeof download;
+  readonly chooseTarget: ChooseTarget;
+}
+
+/** An .xlsx file to open, or a state that the browser kept of one. */
+export interface SourceFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  /** Whether the user has a file of this name. */
+  readonly isNamed: boolean;
+  /** Whether that file holds this state. */
+  readonly isInFile: boolean;
+}
+
+/** A file that has been read, and how to go on once its workbook is on the page. */
+export interface ReadFile {
+  readonly shown: Book;
+  readonly unseen: readonly string[];
+  /** Makes it the file that the workbook comes from. The workbook must have been calculated. */
+  adopt(workbook: PageWorkbook): Promise<FileReport>;
+}
+
+/** The workbook as a file. */
+interface WrittenFile {
+  readonly bytes: Uint8Array;
+  /** `Barn, north yard` */
+  readonly title: string;
+  /** The last edit that it holds. */
+  readonly lastEdit: unknown;
+  readonly isUnchanged: boolean;
+  /** The number of pictures left out. */
+  readonly lostPictures: number;
+}
+
+interface WorkbookSnapshot {
+  readonly lastEdit: unknown;
+  readonly book: Book;
+  readonly movesBySheet: ReadonlyMap<string, SheetMoves>;
+  readonly lostPictures: number;
+}
+
+/** Whether a file of the user holds the workbook as it is, and which. */
+export interface FileMark {
+  readonly isInFile: boolean;
+  readonly fileName: string | undefined;
+}
+
+export interface LocalFiles extends WorkbookFiles {
+  read(file: SourceFile, signal: AbortSignal): Promise<ReadFile>;
+  /** Replaces the workbook on the page with a file that isn't chosen from disk. */
+  openSource(file: SourceFile, run: FileRun): Promise<FileReport>;
+  /** The workbook as a file, for autosave. It doesn't disturb a cell that is being edited. */
+  toKeep(): Promise<WrittenFile>;
+  mark(): FileMark;
+  /** Calls back after another workbook has been opened. */
+  onOpened(listener: () => void): void;
+  /** Calls back after the workbook was saved to a file. */
+  onSaved(listener: () => void): void;
 }
 
 /** What a save compares with: without the pictures, which may be large and stay in the file anyway. */
@@ -58,49 +120,140 @@ const withoutPictures = (book: Book): Book => ({
   sheets: book.sheets.map((sheet) => ({ ...sheet, filePictures: [] })),
 });
 
+/** No edit is this one, so a workbook with this mark is in no file. */
+const NOWHERE = Symbol("in no file");
+
 /** Opens and saves files. */
 export const workbookFiles = (
   ready: Promise<PageWorkbook>,
-  { show, work, canBeDrawn, download }: FileTools,
-): WorkbookFiles => {
+  { show, beforeAnother, work, canBeDrawn, download, chooseTarget }: FileTools,
+): LocalFiles => {
   let base: OpenedFile | undefined;
-  let savedSteps = 0;
+  let savedName: string | undefined;
+  let current: PageWorkbook | undefined;
+  /** The last edit that a file holds. The example that the page starts with needs no file. */
+  let savedEdit: unknown = null;
+  const openedListeners: (() => void)[] = [];
+  const savedListeners: (() => void)[] = [];
+  void ready.then((workbook) => {
+    current ??= workbook;
+  });
+
+  const read = async (
+    { name, bytes, isNamed, isInFile }: SourceFile,
+    signal: AbortSignal,
+  ): Promise<ReadFile> => {
+    const { book, notShown } = await work.read(bytes, signal);
+    const { book: shown, damaged } = await withoutDamagedPictures(book, canBeDrawn, signal);
+    signal.throwIfAborted();
+    const unseen = [...notShown, ...damagedInWords(damaged)];
+    return {
+      shown,
+      unseen,
+      adopt: async (workbook) => {
+        const inFile = withoutPictures(book);
+        const calculated = workbook.book();
+        base = { name, isNamed, bytes, inFile, calculated, doubtful: differingResults(inFile, calculated) };
+        current = workbook;
+        savedEdit = isInFile ? workbook.lastEdit() : NOWHERE;
+        const { brokenSeals } = await import("../../../sheets/sealCheck/brokenSeals");
+        return { said: openedInWords(base, unseen), warnings: brokenSeals(workbook.contents()) };
+      },
+    };
+  };
+
+  const openSource = async (file: SourceFile, { onStage, signal }: FileRun): Promise<FileReport> => {
+    onStage({ words: "Reading the file", canCancel: true });
+    const before = await ready;
+    const edit = before.lastEdit();
+    const source = await read(file, signal);
+    await before.finishEditing();
+    if (before.lastEdit() !== edit)
+      throw new Error(
+        `The workbook was changed while ${file.name} was being read, so the file wasn't opened. Save the workbook, or open the file again.`,
+      );
+    onStage({ words: "Showing and calculating the workbook", canCancel: false });
+    await beforeAnother();
+    // From here on, the workbook on the page no longer comes from the file that was open before, even if this fails.
+    base = undefined;
+    savedName = undefined;
+    savedEdit = null;
+    chooseTarget.forget();
+    const workbook = await show(source.shown);
+    await workbook.calculated;
+    const report = await source.adopt(workbook);
+    for (const listener of openedListeners) listener();
+    return report;
+  };
+
+  /** The workbook as it is now. Pictures take a moment to read: if it was edited meanwhile, it is read again. */
+  const snapshot = async (workbook: PageWorkbook): Promise<WorkbookSnapshot> => {
+    const lastEdit = workbook.lastEdit();
+    const book = workbook.book();
+    const movesBySheet = workbook.movesBySheet();
+    const { bySheet, lost } = await workbook.pictures();
+    if (workbook.lastEdit() !== lastEdit) return snapshot(workbook);
+    const sheets = book.sheets.map((sheet): BookSheet => {
+      const pictures = bySheet.get(sheet.name);
+      return pictures ? { ...sheet, pictures } : sheet;
+    });
+    return { lastEdit, book: { ...book, sheets }, movesBySheet, lostPictures: lost };
+  };
+
+  const write = async (workbook: PageWorkbook, signal: AbortSignal): Promise<WrittenFile> => {
+    const { lastEdit, book, movesBySheet, lostPictures } = await snapshot(workbook);
+    const { changed } = await work.write(
+      {
+        ...(base && { from: { bytes: base.bytes, inFile: base.inFile, calculated: base.calculated } }),
+        now: book,
+        options: { movesBySheet, hasDifferingResults: (base?.doubtful.length ?? 0) > 0 },
+      },
+      signal,
+    );
+    const bytes = changed ?? base?.bytes;
+    if (!bytes) throw new Error("There is nothing to save.");
+    return { bytes, title: workbookTitle(book), lastEdit, isUnchanged: changed === undefined, lostPictures };
+  };
 
   return {
+    read,
+    openSource,
+    mark: () => ({
+      isInFile: current === undefined || current.lastEdit() === savedEdit,
+      fileName: savedName ?? (base?.isNamed ? base.name : undefined),
+    }),
+    onOpened: (listener) => {
+      openedListeners.push(listener);
+    },
+    onSaved: (listener) => {
+      savedListeners.push(listener);
+    },
+    toKeep: async () => {
+      const workbook = await ready;
+      let edit: unknown;
+      // A sheet that is half written, or half calculated, is no state that anybody has seen.
+      do {
+        edit = workbook.lastEdit();
+        await workbook.written();
+        await workbook.settled();
+      } while (workbook.lastEdit() !== edit);
+      return write(workbook, new AbortController().signal);
+    },
     hasUnsaved: async () => {
       const workbook = await ready;
       await workbook.finishEditing();
-      return workbook.steps() !== savedSteps;
+      return workbook.lastEdit() !== savedEdit;
     },
-    open: async (chosen, { onStage, signal }) => {
-      onStage({ words: "Reading the file", canCancel: true });
-      const before = await ready;
-      const steps = before.steps();
-      const bytes = new Uint8Array(await chosen.arrayBuffer());
-      const { book: read, notShown } = await work.read(bytes, signal);
-      const { book: shown, damaged } = await withoutDamagedPictures(read, canBeDrawn, signal);
-      signal.throwIfAborted();
-      await before.finishEditing();
-      if (before.steps() !== steps)
-        throw new Error(
-          `The workbook was changed while ${chosen.name} was being read, so the file wasn't opened. Save the workbook, or open the file again.`,
-        );
-      onStage({ words: "Showing and calculating the workbook", canCancel: false });
-      // From here on, the workbook on the page no longer comes from the file that was open before, even if this fails.
-      base = undefined;
-      savedSteps = 0;
-      const workbook = await show(shown);
-      await workbook.calculated;
-      const inFile = withoutPictures(read);
-      const calculated = workbook.book();
-      base = { name: chosen.name, bytes, inFile, calculated, doubtful: differingResults(inFile, calculated) };
-      savedSteps = workbook.steps();
-      const { brokenSeals } = await import("../../../sheets/sealCheck/brokenSeals");
-      return {
-        said: openedInWords(base, [...notShown, ...damagedInWords(damaged)]),
-        warnings: brokenSeals(workbook.contents()),
-      };
-    },
+    open: async (chosen, run) =>
+      openSource(
+        {
+          name: chosen.name,
+          bytes: new Uint8Array(await chosen.arrayBuffer()),
+          isNamed: true,
+          isInFile: true,
+        },
+        run,
+      ),
     saveCsv: async () => {
       const [workbook, { toCsv }] = await Promise.all([ready, import("../../../workbook/csv")]);
       await workbook.finishEditing();
@@ -116,41 +269,23 @@ export const workbookFiles = (
     },
     save: async ({ onStage, signal }) => {
       const workbook = await ready;
+      // The browser lets a page ask only shortly after a click, so this comes before everything that takes time.
+      const target = await chooseTarget(base?.name ?? USUAL_NAME);
       onStage({ words: "Waiting for the calculation", canCancel: true });
       await workbook.finishEditing();
       await workbook.settled();
       signal.throwIfAborted();
       onStage({ words: "Writing the file", canCancel: true });
-      // Edits made while the file is being written aren't in it.
-      const steps = workbook.steps();
-      const book = workbook.book();
-      const movesBySheet = workbook.movesBySheet();
-      const { bySheet, lost } = await workbook.pictures();
-      const picturesOn = (sheet: string): Pick<BookSheet, "pictures"> => {
-        const pictures = bySheet.get(sheet);
-        return pictures ? { pictures } : {};
-      };
-      const { changed } = await work.write(
-        {
-          ...(base && { from: { bytes: base.bytes, inFile: base.inFile, calculated: base.calculated } }),
-          now: { ...book, sheets: book.sheets.map((sheet) => ({ ...sheet, ...picturesOn(sheet.name) })) },
-          options: {
-            movesBySheet,
-            hasDifferingResults: (base?.doubtful.length ?? 0) > 0,
-          },
-        },
-        signal,
-      );
-      const bytes = changed ?? base?.bytes;
-      if (!bytes) throw new Error("There is nothing to save.");
-      const name = base?.name ?? USUAL_NAME;
-      download(new Uint8Array(bytes), XLSX, name);
-      savedSteps = steps;
+      const { bytes, lastEdit, isUnchanged, lostPictures } = await write(workbook, signal);
+      await target.write(new Uint8Array(bytes));
+      savedEdit = lastEdit;
+      savedName = target.name;
+      for (const listener of savedListeners) listener();
       return [
-        changed === undefined
-          ? `Nothing has changed: ${name} is the same file, byte for byte.`
-          : `Saved as ${name} in your downloads.`,
-        ...(lost > 0 ? [`Not in the file: ${counted(lost, "picture")} inserted here.`] : []),
+        isUnchanged
+          ? `Nothing has changed: ${target.name} is the same file, byte for byte.`
+          : `Saved as ${target.name} ${target.where}.`,
+        ...(lostPictures > 0 ? [`Not in the file: ${counted(lostPictures, "picture")} inserted here.`] : []),
       ];
     },
   };

@@ -1,6 +1,7 @@
-import type { PaneHost, SelectedCell, WorkbookFiles } from "../../../pane/parts/paneHost";
+import type { KeptWorkbooks, PaneHost, SelectedCell, WorkbookFiles } from "../../../pane/parts/paneHost";
 import { a1 } from "../../../workbook/address";
 import { downloadClass } from "../files/downloadClass";
+import { KEPT_RULE } from "../kept/statesToDrop";
 import { textAtFullPrecision } from "../engineFixes/fullPrecisionEditing";
 import type { PageWorkbook } from "../workbook/pageWorkbook";
 import type { ShownCell } from "../workbook/shownCell";
@@ -30,11 +31,39 @@ const withEditCommitted = async (ready: Promise<PageWorkbook>): Promise<PageWork
   return workbook;
 };
 
+/** Starts listening once there is something to listen to; returns how to stop, also before that. */
+const startLate = <Source>(
+  source: Promise<Source>,
+  start: (source: Source) => (() => void)[],
+): (() => void) => {
+  let stops: (() => void)[] = [];
+  let isStopped = false;
+  void source.then((loaded) => {
+    if (!isStopped) stops = start(loaded);
+  });
+  return () => {
+    isStopped = true;
+    for (const stop of stops) stop();
+  };
+};
+
 /** The local workbook as the pane's host. The pane is shown before the workbook, so every call waits for it. */
-export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): PaneHost => ({
+export const localHost = (
+  ready: Promise<PageWorkbook>,
+  files: WorkbookFiles,
+  keeper: Promise<Omit<KeptWorkbooks, "rule">>,
+): PaneHost => ({
   title: "the local workbook",
   keyboardHint: "Press F6 to switch between the sheet and this pane.",
   files,
+  kept: {
+    rule: KEPT_RULE,
+    watch: (listener) => startLate(keeper, ({ watch }) => [watch(listener)]),
+    list: async () => (await keeper).list(),
+    restore: async (version, run) => (await keeper).restore(version, run),
+    drop: async (workbook) => (await keeper).drop(workbook),
+    clear: async () => (await keeper).clear(),
+  },
   handOut: downloadClass,
   existing: async () => (await ready).existing(),
   addSheets: async (plan) => (await withEditCommitted(ready)).addSheets(plan),
@@ -44,23 +73,11 @@ export const localHost = (ready: Promise<PageWorkbook>, files: WorkbookFiles): P
   contents: async () => (await withEditCommitted(ready)).contents(),
   namedRange: async (name) => (await ready).namedRange(name),
   putPicture: async (picture) => (await ready).putPicture(picture),
-  watch: (listener) => {
-    const stops: (() => void)[] = [];
-    let isStopped = false;
-    void ready.then((workbook) => {
-      if (isStopped) return;
-      stops.push(
-        workbook.onSelection(listener),
-        workbook.onChange(listener),
-        workbook.onCalculated(listener),
-      );
+  watch: (listener) =>
+    startLate(ready, (workbook) => {
       listener();
-    });
-    return () => {
-      isStopped = true;
-      for (const stop of stops) stop();
-    };
-  },
+      return [workbook.onSelection(listener), workbook.onChange(listener), workbook.onCalculated(listener)];
+    }),
   watchCell: (listener) => {
     void ready.then((workbook) => {
       let last: ShownCell | undefined;

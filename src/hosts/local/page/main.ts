@@ -10,8 +10,16 @@ import { replaceableWorkbook } from "./replaceableWorkbook";
 import { localHost } from "./localHost";
 import { sendToWorker } from "../files/sendToWorker";
 import { switchWithF6 } from "./switchWithF6";
+import { chooseTarget, type FilePicker } from "../files/fileTarget";
 import { workbookFiles } from "../files/workbookFiles";
+import { createKeeper, sourceOf, type Keeper } from "../kept/keeper";
+import type { KeptState } from "../kept/keptState";
+import { openStateStore } from "../kept/stateStore";
+import { stateToOpen } from "../kept/stateToOpen";
+import { holdWorkbook, newWorkbookId } from "../kept/tabWorkbook";
 import type { PageWorkbook } from "../workbook/pageWorkbook";
+import { offerKept } from "./KeptOffer";
+import { warnBeforeLeaving } from "./warnBeforeLeaving";
 
 const elementOf = (id: string): HTMLElement => {
   const element = document.getElementById(id);
@@ -21,45 +29,76 @@ const elementOf = (id: string): HTMLElement => {
 
 const dark = window.matchMedia("(prefers-color-scheme: dark)");
 
-/** Opens the worked example. The engine is large, so it loads in its own chunk after the pane is painted. */
-const openFirst = async () => {
-  const [{ showWorkbook }, { localCatalog }, { workbookData }] = await Promise.all([
+const store = openStateStore();
+// The pane says why, when it asks the keeper.
+store.catch(() => undefined);
+
+/** The engine is large, so it loads in its own chunk while the pane is painted. */
+const loadEngine = async () => {
+  const [{ showWorkbook }, { localCatalog }, { workbookData }, { bookSnapshot }] = await Promise.all([
     import("./showWorkbook"),
     import("../formulas/catalog"),
     import("../engine/planSnapshot"),
+    import("../book/bookSnapshot"),
   ]);
-  const plan = takeoffPlan(DEMO_TAKEOFF, USUAL_NAMES);
-  const snapshot = workbookData("local", plan);
-  const replaceable = replaceableWorkbook(
-    showWorkbook(elementOf("workbook"), localCatalog, snapshot, dark.matches),
-  );
+  const show = (snapshot: ReturnType<typeof workbookData>): PageWorkbook =>
+    showWorkbook(elementOf("workbook"), localCatalog, snapshot, dark.matches);
+  return {
+    showExample: () => show(workbookData("local", takeoffPlan(DEMO_TAKEOFF, USUAL_NAMES))),
+    showBook: (book: Book) => show(bookSnapshot(`local-${Date.now()}`, book)),
+  };
+};
+const engine = loadEngine();
+
+/** The kept state that the page starts with, if any, read from its file. */
+const keptStart = async () => {
+  try {
+    const kept = await store;
+    const state = await stateToOpen(await kept.list(), (states: readonly KeptState[]) =>
+      offerKept(elementOf("workbook"), elementOf("pane"), states, Date.now()),
+    );
+    const bytes = state && (await kept.file(state.id));
+    if (!state || !bytes) return undefined;
+    const source = await files.read(sourceOf(state, bytes), new AbortController().signal);
+    return { state, source };
+  } catch {
+    // Where the browser keeps nothing, or a state can't be read, the page starts with the example. The states stay listed.
+    return undefined;
+  }
+};
+
+/** Opens what was kept, or the worked example. */
+const openFirst = async () => {
+  const [start, { showExample, showBook }] = await Promise.all([keptStart(), engine]);
+  const replaceable = replaceableWorkbook(start ? showBook(start.source.shown) : showExample());
+  const { workbook } = replaceable;
   dark.addEventListener("change", ({ matches }) => {
-    replaceable.workbook.setDarkMode(matches);
+    workbook.setDarkMode(matches);
   });
-  return replaceable;
+  return { ...replaceable, start };
 };
 
 const first = openFirst();
 const ready = first.then(({ workbook }) => workbook);
 
+const startKeeping = async (): Promise<Keeper> => {
+  const { workbook, start } = await first;
+  const id = start?.state.workbook ?? newWorkbookId();
+  await holdWorkbook(id);
+  if (start) {
+    await workbook.calculated;
+    await start.source.adopt(workbook);
+  }
+  const onEdited = (listener: () => void): (() => void) => workbook.onEdited(listener);
+  return createKeeper({ id, state: start?.state }, { files, store, onEdited, now: Date.now });
+};
+
 /** Replaces the workbook on the page. */
 const showBook = async (book: Book): Promise<PageWorkbook> => {
-  const [{ workbook, replace }, { showWorkbook }, { localCatalog }, { bookSnapshot }] = await Promise.all([
-    first,
-    import("./showWorkbook"),
-    import("../formulas/catalog"),
-    import("../book/bookSnapshot"),
-  ]);
+  const [{ workbook, replace }, loaded] = await Promise.all([first, engine]);
   const { activeElement } = document;
   workbook.close();
-  replace(
-    showWorkbook(
-      elementOf("workbook"),
-      localCatalog,
-      bookSnapshot(`local-${Date.now()}`, book),
-      dark.matches,
-    ),
-  );
+  replace(loaded.showBook(book));
   // The grid takes the keyboard focus once it is drawn. If the focus was in the pane, it goes back there.
   if (activeElement instanceof HTMLElement && elementOf("pane").contains(activeElement))
     void workbook.painted.then(() => {
@@ -69,5 +108,15 @@ const showBook = async (book: Book): Promise<PageWorkbook> => {
 };
 
 switchWithF6(elementOf("workbook"), elementOf("pane"));
-const files = workbookFiles(ready, { show: showBook, work: fileWork(sendToWorker), canBeDrawn, download });
-mountPane(elementOf("pane"), localHost(ready, files));
+const files = workbookFiles(ready, {
+  show: showBook,
+  beforeAnother: async () => (await keeper).beforeAnother(),
+  work: fileWork(sendToWorker),
+  canBeDrawn,
+  download,
+  chooseTarget: chooseTarget(window as FilePicker),
+});
+const keeper = startKeeping();
+files.onOpened(() => void keeper.then(({ opened }) => opened()));
+void keeper.then(({ watch }) => watch(warnBeforeLeaving()));
+mountPane(elementOf("pane"), localHost(ready, files, keeper));

@@ -23,6 +23,7 @@ export const replaceableWorkbook = (first: PageWorkbook): ReplaceableWorkbook =>
     onSelection: (listener) => listen(() => current.onSelection(listener)),
     onChange: (listener) => listen(() => current.onChange(listener)),
     onCalculated: (listener) => listen(() => current.onCalculated(listener)),
+    onEdited: (listener) => listen(() => current.onEdited(listener)),
   };
   return {
     workbook: new Proxy(first, {

@@ -1,11 +1,4 @@
-import {
-  IUndoRedoService,
-  ICommandService,
-  ThemeService,
-  type Injector,
-  type Workbook,
-  type Worksheet,
-} from "@univerjs/core";
+import { ICommandService, ThemeService, type Injector, type Workbook, type Worksheet } from "@univerjs/core";
 import { DataValidationModel } from "@univerjs/data-validation";
 import { MessageType } from "@univerjs/design";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
@@ -40,6 +33,7 @@ import { protectSheets } from "../protection/protectedSheets";
 import { protectSealedSheets } from "../protection/sealedSheets";
 import { firstPaint } from "./firstPaint";
 import { readShownCell, type ShownCell } from "./shownCell";
+import { lastEdit } from "./lastEdit";
 import { workbookEvents, type WorkbookEvents } from "./workbookEvents";
 import { createWriteQueue } from "./writeQueue";
 
@@ -63,8 +57,8 @@ interface WorkbookSaving {
   movesBySheet(): ReadonlyMap<string, SheetMoves>;
   /** The pictures that were inserted on sheets here. */
   pictures(): Promise<Pictures>;
-  /** How many steps Undo can go back. */
-  steps(): number;
+  /** The last edit that Undo would take back: it differs whenever the workbook differs from what it was. */
+  lastEdit(): unknown;
 }
 
 interface WorkbookWriting {
@@ -73,6 +67,8 @@ interface WorkbookWriting {
   addSheets(plan: WorkbookPlan): Promise<Undo>;
   /** Writes all of a patch into blank cells, or nothing, piece by piece; each piece is calculated before the next. */
   putCells(patch: CellPatch, run?: ProgressMonitor): Promise<Undo>;
+  /** Resolves when no card of the pane is writing. */
+  written(): Promise<void>;
   /** Waits until nothing is being written, commits the cell that is being edited, and waits for its results. */
   finishEditing(): Promise<void>;
   /** Resolves when no calculation runs, and none is about to. */
@@ -128,10 +124,6 @@ const reading = (injector: Injector, workbook: Workbook, read: ReadCell): Workbo
 
 const saving = (injector: Injector, workbook: Workbook, errorMessages: ErrorMessages): WorkbookSaving => {
   const movesBySheetId = watchStructuralEdits(injector.get(ICommandService));
-  let steps = 0;
-  injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos }) => {
-    steps = undos;
-  });
   return {
     book: () =>
       readBook(injector, workbook, errorMessages, (sheetId) =>
@@ -145,7 +137,7 @@ const saving = (injector: Injector, workbook: Workbook, errorMessages: ErrorMess
         }),
       ),
     pictures: () => readPictures(injector, workbook),
-    steps: () => steps,
+    lastEdit: () => lastEdit(injector, workbook),
   };
 };
 
@@ -164,6 +156,7 @@ const writing = (
     putPicture: (picture) => queue.add(addPicture(injector, workbook, picture)),
     addSheets: (plan) => queue.add(addSheets(injector, workbook, plan)),
     putCells: (patch, run) => queue.add(putCells(injector, workbook, patch, { run, rest: settled, tell })),
+    written: () => queue.idle(),
     finishEditing: async () => {
       await queue.idle();
       await finishEditing(injector, workbook.getUnitId());

@@ -1,4 +1,10 @@
-import { ICommandService, type Injector, type Workbook, type Worksheet } from "@univerjs/core";
+import {
+  ICommandService,
+  IUndoRedoService,
+  type Injector,
+  type Workbook,
+  type Worksheet,
+} from "@univerjs/core";
 import {
   SetRangeValuesMutation,
   SetWorksheetActiveOperation,
@@ -7,6 +13,7 @@ import {
 } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import type { CellAddress } from "../../../workbook/address";
+import { lastEdit } from "./lastEdit";
 import type { ShownCell } from "./shownCell";
 
 export type StopListening = () => void;
@@ -16,6 +23,8 @@ export interface WorkbookEvents {
   onSelection(listener: (cell: ShownCell) => void): StopListening;
   /** Fires after cells change, by an edit or by a calculation. */
   onChange(listener: () => void): StopListening;
+  /** Fires after each edit, Undo and Redo, whatever it changed. */
+  onEdited(listener: () => void): StopListening;
   /** Fires after each calculation, when its results are in the cells. */
   onCalculated(listener: () => void): StopListening;
 }
@@ -53,6 +62,16 @@ export const workbookEvents = (
       return () => {
         subscription.dispose();
       };
+    },
+    onEdited: (listener) => {
+      let last = lastEdit(injector, workbook);
+      const subscription = injector.get(IUndoRedoService).undoRedoStatus$.subscribe(() => {
+        const now = lastEdit(injector, workbook);
+        if (now === last) return;
+        last = now;
+        listener();
+      });
+      return () => subscription.unsubscribe();
     },
     onCalculated: (listener) => {
       const { resultApplied$ } = injector.get(FormulaCalculationSessionService);

@@ -24,7 +24,7 @@ const NO_CONTENTS: Contents = { sheets: new Map(), targets: new Map() };
 
 /** A page whose workbook the test sets and edits. */
 const page = (tools: { work?: FileWork; failToShow?: boolean } = {}) => {
-  const state = { book: BID, steps: 0, calls: [] as string[], contents: NO_CONTENTS };
+  const state = { book: BID, edit: 0, calls: [] as string[], contents: NO_CONTENTS };
   const saved: { name: string; bytes: Uint8Array }[] = [];
   const shown: Partial<PageWorkbook> = {
     calculated: Promise.resolve(),
@@ -39,7 +39,8 @@ const page = (tools: { work?: FileWork; failToShow?: boolean } = {}) => {
       state.calls.push("book");
       return state.book;
     },
-    steps: () => state.steps,
+    lastEdit: () => state.edit,
+    written: () => Promise.resolve(),
     contents: () => state.contents,
     movesBySheet: () => new Map(),
     pictures: () => Promise.resolve({ bySheet: new Map(), lost: 0 }),
@@ -49,14 +50,27 @@ const page = (tools: { work?: FileWork; failToShow?: boolean } = {}) => {
     show: async (book) => {
       if (tools.failToShow) throw new Error("There is no room to show it.");
       state.book = book;
-      state.steps = 0;
+      state.edit = 0;
       return workbook;
     },
     work: tools.work ?? work,
     canBeDrawn: (source) => Promise.resolve(!source.includes("damaged")),
+    beforeAnother: async () => {
+      state.calls.push("beforeAnother");
+    },
     download: (content, _type, name) => {
       saved.push({ name, bytes: content as Uint8Array });
     },
+    chooseTarget: Object.assign(
+      async (name: string) => ({
+        name,
+        where: "in your downloads",
+        write: async (bytes: Uint8Array) => {
+          saved.push({ name, bytes });
+        },
+      }),
+      { forget: () => undefined },
+    ),
   });
   return { state, saved, files };
 };
@@ -141,7 +155,7 @@ it("an edit made while the file is being written counts as unsaved", async () =>
     work: {
       ...work,
       write: async (job, signal) => {
-        state.steps++;
+        state.edit++;
         return work.write(job, signal);
       },
     },
@@ -203,7 +217,7 @@ it("keeps a workbook that was changed while a file was being read", async () => 
     work: {
       ...work,
       read: async (bytes, signal) => {
-        state.steps++;
+        state.edit++;
         return work.read(bytes, signal);
       },
     },

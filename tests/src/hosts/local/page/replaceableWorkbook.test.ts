@@ -1,11 +1,11 @@
 import { replaceableWorkbook } from "../../../../../src/hosts/local/page/replaceableWorkbook";
 import type { PageWorkbook } from "../../../../../src/hosts/local/workbook/pageWorkbook";
 
-/** A workbook that knows its number of Undo steps and tells its listeners of changes. */
-const fakeWorkbook = (steps: number) => {
+/** A workbook that knows its last edit and tells its listeners of changes. */
+const fakeWorkbook = (edit: number) => {
   const listeners = new Set<() => void>();
   const workbook = {
-    steps: () => steps,
+    lastEdit: () => edit,
     onChange: (listener: () => void) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
@@ -19,9 +19,9 @@ const fakeWorkbook = (steps: number) => {
 
 test("the workbook on the page answers for the one that was opened last", () => {
   const { workbook, replace } = replaceableWorkbook(fakeWorkbook(1).workbook);
-  expect(workbook.steps()).toBe(1);
+  expect(workbook.lastEdit()).toBe(1);
   replace(fakeWorkbook(2).workbook);
-  expect(workbook.steps()).toBe(2);
+  expect(workbook.lastEdit()).toBe(2);
 });
 
 test("a listener hears the workbook that was opened last, until it stops", () => {

@@ -1,0 +1,48 @@
+/** What autosave needs: when the workbook changes, and how to keep it. */
+interface Autosaved {
+  /** Calls back when the workbook was edited, undone or redone. */
+  readonly onEdited: (listener: () => void) => () => void;
+  /** Keeps the workbook as it is now. */
+  readonly keep: () => Promise<void>;
+}
+
+export interface Autosave {
+  /** Keeps what isn't kept yet, at once. */
+  flush(): Promise<void>;
+  /** Forgets the change that waits, because another workbook is about to be shown. */
+  stop(): void;
+}
+
+/** A state is kept at most this long after a change, and then takes a fraction of a second to write. */
+export const DELAY_MS = 1_000;
+
+/** Keeps the workbook soon after each change. While it is edited on and on, it is kept again and again, not only at the end. */
+export const autosave = ({ onEdited, keep }: Autosaved): Autosave => {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let writing: Promise<void> | undefined;
+  let isStopped = false;
+
+  const write = async (): Promise<void> => {
+    clearTimeout(timer);
+    timer = undefined;
+    await writing;
+    if (isStopped) return;
+    writing = keep().finally(() => {
+      writing = undefined;
+    });
+    await writing;
+  };
+  const stopListening = onEdited(() => {
+    timer ??= setTimeout(() => void write(), DELAY_MS);
+  });
+  return {
+    flush: async () => {
+      await (timer === undefined ? writing : write());
+    },
+    stop: () => {
+      isStopped = true;
+      clearTimeout(timer);
+      stopListening();
+    },
+  };
+};
