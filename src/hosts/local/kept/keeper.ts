@@ -1,14 +1,9 @@
-import type {
-  FileReport,
-  FileRun,
-  KeepStatus,
-  KeptWorkbook,
-  KeptWorkbooks,
-} from "../../../pane/parts/paneHost";
-import type { LocalFiles, SourceFile } from "../files/workbookFiles";
+import type { FileReport, FileRun, KeepStatus, KeptWorkbooks } from "../../../pane/parts/paneHost";
+import type { LocalFiles } from "../files/workbookFiles";
 import { autosave, type Autosave } from "./autosave";
 import type { KeptState } from "./keptState";
 import type { StateStore } from "./stateStore";
+import { keptWorkbooks, sourceOf } from "./keptWorkbooks";
 import { heldWorkbooks, holdWorkbook, newWorkbookId } from "./tabWorkbook";
 
 interface Tools {
@@ -33,37 +28,6 @@ const failureInWords = (failure: unknown): string =>
   failure instanceof DOMException && failure.name === "QuotaExceededError"
     ? "There is no room left to keep this workbook in the browser. Save to a file, then clear what is kept under Sheets."
     : `This workbook couldn't be kept in the browser (${failure instanceof Error ? failure.message : String(failure)}). Save to a file.`;
-
-/** A kept state as a file to open. */
-export const sourceOf = ({ name, fileName, isInFile }: KeptState, bytes: Uint8Array): SourceFile => ({
-  name: fileName ?? `${name}.xlsx`,
-  bytes,
-  isNamed: fileName !== undefined,
-  isInFile,
-});
-
-/** The states by workbook, in the order of the newest state of each. */
-export const keptWorkbooks = (
-  newestFirst: readonly KeptState[],
-  openHere: string,
-  open: ReadonlySet<string>,
-): KeptWorkbook[] => {
-  const workbooks = [...new Set(newestFirst.map(({ workbook }) => workbook))];
-  return workbooks.map((workbook): KeptWorkbook => {
-    const states = newestFirst.filter((state) => state.workbook === workbook);
-    const [{ name, isInFile }] = states as [KeptState, ...KeptState[]];
-    return {
-      workbook,
-      name,
-      isInFile,
-      ...(workbook === openHere
-        ? { openIn: "this tab" as const }
-        : open.has(workbook) && { openIn: "another tab" as const }),
-      versions: states.map(({ id, keptAt }) => ({ id, keptAt })),
-      sizeBytes: states.reduce((sum, { sizeBytes }) => sum + sizeBytes, 0),
-    };
-  });
-};
 
 /** The workbook that the page starts with, which this tab holds already, and the state that it was opened from. */
 interface FirstWorkbook {
