@@ -46,7 +46,7 @@ describeInBrowser("the keyboard, where the button that was pressed goes away", (
       mimeType: "application/octet-stream",
       buffer: Buffer.from(BID),
     });
-    await page.getByRole("alert").filter({ hasText: "Opening bid.xlsx discards them." }).waitFor();
+    await page.getByRole("alert").filter({ hasText: "Opening bid.xlsx replaces it." }).waitFor();
     expect(await focused(page)).toBe("workbook-file");
     await tabTo(page, answer);
     await page.keyboard.press("Enter");

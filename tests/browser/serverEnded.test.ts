@@ -78,6 +78,8 @@ describeInBrowser("the local workbook after its server has ended", () => {
   });
 
   it("opens again, with every place and the help", async () => {
+    // What the browser keeps is at most this old.
+    await page.waitForTimeout(2_000);
     await page.reload();
     await page.waitForSelector('[data-grid="painted"]');
     // The file that was opened last, as the browser kept it.

@@ -5,7 +5,7 @@ import { WEB } from "../../src/build/paths";
 import { serve, type RunningServer } from "../../src/server/server";
 import { describeInBrowser, launch } from "../support/browser";
 import { PNG } from "../support/dots";
-import { goTo, shownAt } from "../support/localPage";
+import { goTo, shownAt, visit } from "../support/localPage";
 
 jest.setTimeout(120_000);
 
@@ -29,16 +29,12 @@ describeInBrowser("a workbook file in the browser", () => {
   let browser: Browser;
   let server: RunningServer;
   let page: Page;
-  const complaints: string[] = [];
+  let complaints: string[];
 
   beforeAll(async () => {
     server = await serve(WEB, 3200);
     browser = await launch();
-    page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
-    page.on("console", (message) => complaints.push(`${message.type()}: ${message.text()}`));
-    page.on("pageerror", (error) => complaints.push(error.message));
-    await page.goto(server.address);
-    await page.waitForSelector('[data-grid="painted"]');
+    ({ page, complaints } = await visit(browser, server.address));
   });
 
   afterAll(async () => {
@@ -117,7 +113,7 @@ describeInBrowser("a workbook file in the browser", () => {
     await page.keyboard.press("Enter");
     expect(await shownAt(page, "C1")).toBe("100");
     await choose();
-    await page.getByText("has unsaved changes").waitFor();
+    await page.getByText("has changes that aren't saved to a file").waitFor();
     await page.getByRole("button", { name: "Keep this workbook" }).click();
     const { bytes } = await saved();
     const workbook = await readBack(bytes);

@@ -51,10 +51,10 @@ describe("the card that opens and saves files", () => {
     const card = show(h(FileCard, { files, onOpened: () => undefined }));
     await choose(card, "bid.xlsx");
     await end("unsaved", true);
-    await seen(card, "Opening bid.xlsx discards them.");
+    await seen(card, "Opening bid.xlsx replaces it.");
     press(card, "Save .xlsx");
     await rendered();
-    expect(card.textContent).not.toContain("discards them");
+    expect(card.textContent).not.toContain("replaces it");
     await end("save", ["Saved as Gablewright.xlsx."]);
     await seen(card, "Saved as Gablewright.xlsx.");
     expect(asked).toEqual(["unsaved", "save"]);
