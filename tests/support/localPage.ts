@@ -33,7 +33,10 @@ const openPage = async (browser: Browser, options: BrowserContextOptions): Promi
 const startAfresh = async (page: Page, address: string): Promise<void> => {
   await page.goto("about:blank");
   const session = await page.context().newCDPSession(page);
-  await session.send("Storage.clearDataForOrigin", { origin: new URL(address).origin, storageTypes: "indexeddb" });
+  await session.send("Storage.clearDataForOrigin", {
+    origin: new URL(address).origin,
+    storageTypes: "indexeddb",
+  });
   await session.detach();
 };
 
