@@ -2,6 +2,7 @@ import { compareArrayItems } from "./arrayComparisons";
 import { addRangesInBulk } from "./bulkRangeTrees";
 import { keepDoubledQuotes } from "./doubledQuotes";
 import { keepEmptyTexts } from "./emptyTexts";
+import { drawMissingFontsAsSansSerif } from "./fontFallback";
 import { keepParsedFormulas } from "./formulaCache";
 import { registerRangesOnce } from "./rangeDependencies";
 import { escapeTableHeadings } from "./tableHeadings";
@@ -17,4 +18,5 @@ export const applyFixesBeforeStart = (): void => {
   keepParsedFormulas();
   registerRangesOnce();
   addRangesInBulk();
+  drawMissingFontsAsSansSerif();
 };

@@ -16,24 +16,30 @@ export interface Autosave {
 /** A state is kept at most this long after a change, and then takes a fraction of a second to write. */
 export const DELAY_MS = 1_000;
 
+/** A large workbook takes seconds to keep, and holds up typing meanwhile. It is kept no more than this share of the time. */
+const LARGEST_SHARE = 1 / 5;
+
 /** Keeps the workbook soon after each change. While it is edited on and on, it is kept again and again, not only at the end. */
 export const autosave = ({ onEdited, keep }: Autosaved): Autosave => {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let writing: Promise<void> | undefined;
   let isStopped = false;
+  let delayMs = DELAY_MS;
 
   const write = async (): Promise<void> => {
     clearTimeout(timer);
     timer = undefined;
     await writing;
     if (isStopped) return;
+    const startMs = performance.now();
     writing = keep().finally(() => {
       writing = undefined;
+      delayMs = Math.max(DELAY_MS, (performance.now() - startMs) / LARGEST_SHARE);
     });
     await writing;
   };
   const stopListening = onEdited(() => {
-    timer ??= setTimeout(() => void write(), DELAY_MS);
+    timer ??= setTimeout(() => void write(), delayMs);
   });
   return {
     flush: async () => {

@@ -56,6 +56,16 @@ describe("autosave", () => {
     expect(kept).toEqual([1, 2]);
   });
 
+  it("keeps a large workbook less often, so that it doesn't hold up typing most of the time", async () => {
+    const { kept, edit } = page(2_000);
+    for (let each = 0; each < 600; each++) {
+      edit();
+      await jest.advanceTimersByTimeAsync(100);
+    }
+    expect(kept.length).toBeGreaterThanOrEqual(3);
+    expect(kept.length * 2_000).toBeLessThanOrEqual(60_000 / 4);
+  });
+
   it("doesn't write when nothing has changed", async () => {
     const { saving, kept } = page();
     await saving.flush();
