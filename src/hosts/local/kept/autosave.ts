@@ -23,31 +23,38 @@ const LARGEST_SHARE = 1 / 5;
 export const autosave = ({ onEdited, keep }: Autosaved): Autosave => {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let writing: Promise<void> | undefined;
+  let isChangedMeanwhile = false;
   let isStopped = false;
   let delayMs = DELAY_MS;
 
+  const schedule = (): void => {
+    timer ??= setTimeout(() => void write(), delayMs);
+  };
   const write = async (): Promise<void> => {
     clearTimeout(timer);
     timer = undefined;
-    await writing;
-    if (isStopped) return;
     const startMs = performance.now();
     writing = keep().finally(() => {
       writing = undefined;
       delayMs = Math.max(DELAY_MS, (performance.now() - startMs) / LARGEST_SHARE);
+      if (isChangedMeanwhile && !isStopped) schedule();
+      isChangedMeanwhile = false;
     });
     await writing;
   };
   const stopListening = onEdited(() => {
-    timer ??= setTimeout(() => void write(), delayMs);
+    if (writing) isChangedMeanwhile = true;
+    else schedule();
   });
   return {
     flush: async () => {
-      await (timer === undefined ? writing : write());
+      await writing;
+      if (timer !== undefined) await write();
     },
     stop: () => {
       isStopped = true;
       clearTimeout(timer);
+      timer = undefined;
       stopListening();
     },
   };

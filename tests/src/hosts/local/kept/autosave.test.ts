@@ -52,7 +52,7 @@ describe("autosave", () => {
     edit();
     await jest.advanceTimersByTimeAsync(DELAY_MS + 500);
     edit();
-    await jest.advanceTimersByTimeAsync(10_000);
+    await jest.advanceTimersByTimeAsync(30_000);
     expect(kept).toEqual([1, 2]);
   });
 
