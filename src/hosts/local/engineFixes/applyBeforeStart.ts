@@ -1,10 +1,12 @@
 import { compareArrayItems } from "./arrayComparisons";
 import { addRangesInBulk } from "./bulkRangeTrees";
+import { indexColumnsByRow } from "./columnIndexes";
 import { keepDoubledQuotes } from "./doubledQuotes";
 import { keepEmptyTexts } from "./emptyTexts";
 import { drawMissingFontsAsSansSerif } from "./fontFallback";
 import { keepParsedFormulas } from "./formulaCache";
 import { registerRangesOnce } from "./rangeDependencies";
+import { keepRanges } from "./keptRanges";
 import { escapeTableHeadings } from "./tableHeadings";
 import { keepTextLiterals } from "./textLiterals";
 
@@ -18,5 +20,7 @@ export const applyFixesBeforeStart = (): void => {
   keepParsedFormulas();
   registerRangesOnce();
   addRangesInBulk();
+  keepRanges();
+  indexColumnsByRow();
   drawMissingFontsAsSansSerif();
 };
