@@ -36,6 +36,24 @@ const firstOf = (places: readonly string[]): string =>
 const damagedInWords = (pictures: number): string[] =>
   pictures === 0 ? [] : [counted(pictures, "damaged picture")];
 
+/** With more formulas, the first calculation stops the page for so long that it is announced with their number. */
+const MOST_UNANNOUNCED = 20_000;
+
+const formulasIn = ({ sheets }: Book): number => {
+  let formulas = 0;
+  for (const { cells } of sheets)
+    for (const row of cells.values())
+      for (const { formula } of row.values()) if (formula !== undefined) formulas += 1;
+  return formulas;
+};
+
+const showingInWords = (book: Book): string => {
+  const formulas = formulasIn(book);
+  return formulas <= MOST_UNANNOUNCED
+    ? "Showing and calculating the workbook"
+    : `Showing and calculating ${formulas.toLocaleString("en-US")} formulas. The page doesn't respond for part of this`;
+};
+
 /** The messages after a file has been opened. */
 const openedInWords = ({ name, doubtful, inFile }: OpenedFile, unseen: readonly string[]): string[] => [
   `Opened ${name}: ${inFile.sheets.length === 1 ? "1 sheet" : `${inFile.sheets.length} sheets`}.`,
@@ -172,7 +190,7 @@ export const workbookFiles = (
       throw new Error(
         `The workbook was changed while ${file.name} was being read, so the file wasn't opened. Save the workbook, or open the file again.`,
       );
-    onStage({ words: "Showing and calculating the workbook", canCancel: false });
+    onStage({ words: showingInWords(source.shown), canCancel: false });
     await beforeAnother();
     // From here on, the workbook on the page no longer comes from the file that was open before, even if this fails.
     base = undefined;

@@ -228,3 +228,20 @@ it("keeps a workbook that was changed while a file was being read", async () => 
   );
   expect(state.book).toBe(before);
 });
+
+test("a large workbook's formulas are counted before it is shown", async () => {
+  const formulas = 20_001;
+  const large = bookOf(
+    Object.fromEntries(
+      Array.from({ length: formulas }, (_, row) => [`A${row + 1}`, { value: 2, formula: "=1+1" }]),
+    ),
+  );
+  const { files } = page({
+    work: { ...work, read: () => Promise.resolve({ book: large, notShown: [] }) },
+  });
+  const opening = run();
+  await files.open(new File([], "Large.xlsx"), opening);
+  expect(opening.stages).toContain(
+    "Showing and calculating 20,001 formulas. The page doesn't respond for part of this",
+  );
+});
