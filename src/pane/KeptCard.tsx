@@ -5,7 +5,6 @@ import { errorMessage } from "../workbook/errorMessage";
 import { ChoiceField } from "./controls/ChoiceField";
 import { OutcomeLine } from "./parts/OutcomeLine";
 import type { KeptWorkbook, KeptWorkbooks } from "./parts/paneHost";
-import { timeAgo } from "./parts/timeAgo";
 import { cautionOf, useOutcome, type Done } from "./parts/useOutcome";
 
 interface Props {
@@ -15,10 +14,13 @@ interface Props {
   readonly onOpened: () => void;
 }
 
-const time = new Intl.DateTimeFormat("en-US", { dateStyle: "medium", timeStyle: "medium" });
-
-const versionTime = (keptAt: number, now: number): string =>
-  `${time.format(keptAt)}, ${timeAgo(keptAt, now)}`;
+const time = new Intl.DateTimeFormat("en-US", {
+  month: "short",
+  day: "numeric",
+  hour: "numeric",
+  minute: "2-digit",
+  second: "2-digit",
+});
 
 const megabytes = (bytes: number): string =>
   bytes < 100_000 ? "less than 0.1 MB" : `${(bytes / 1_000_000).toFixed(1)} MB`;
@@ -38,7 +40,6 @@ const Workbook = ({ workbook, isBusy, onRestore, onDelete }: WorkbookProps) => {
   const [newest] = versions;
   const [chosen, setChosen] = useState<number>();
   const version = versions.find(({ id }) => id === chosen) ?? newest;
-  const now = Date.now();
   return (
     <li class="kept-workbook">
       <h3>{name}</h3>
@@ -46,7 +47,7 @@ const Workbook = ({ workbook, isBusy, onRestore, onDelete }: WorkbookProps) => {
       <ChoiceField
         label={`Version of ${name}`}
         value={String(version?.id)}
-        choices={versions.map(({ id, keptAt }) => ({ value: String(id), label: versionTime(keptAt, now) }))}
+        choices={versions.map(({ id, keptAt }) => ({ value: String(id), label: time.format(keptAt) }))}
         onValue={(value) => setChosen(Number(value))}
       />
       {openIn !== "another tab" && (
