@@ -1,7 +1,7 @@
 import { CellError } from "../../shared/cell";
 import { counted, describeCell } from "../../shared/describe";
 
-describe("what came, as a person would recognize it", () => {
+describe("describes the value received in familiar terms", () => {
   it.each([
     [null, "a blank cell"],
     [new CellError("#DIV/0!", "division by zero"), "#DIV/0!"],
@@ -15,7 +15,7 @@ describe("what came, as a person would recognize it", () => {
     expect(describeCell(cell)).toBe(words);
   });
 
-  it("counts one thing, and several", () => {
+  it("counts one thing and several things", () => {
     expect([0, 1, 2].map((count) => counted(count, "row"))).toEqual(["0 rows", "1 row", "2 rows"]);
   });
 });

@@ -22,18 +22,18 @@ const wheel = (corners: number): Matrix =>
 const ringsOf = (cells: Matrix): number[] => footprint.read(cells, "footprint").map((ring) => ring.length);
 
 describe("a footprint", () => {
-  it("is a triangle at the least, and has 60 sides at the most", () => {
+  it("has at least 3 sides and at most 60", () => {
     expect(ringsOf(wheel(3))).toEqual([3]);
     expect(ringsOf(wheel(60))).toEqual([60]);
     expect(() => ringsOf(wheel(61))).toThrow("footprint must have at most 60 sides, got 61");
     expect(() => ringsOf(BLANK)).toThrow("footprint needs at least 3 corners, got none");
   });
 
-  it("takes a heading row, blank rows before it, and a closing corner", () => {
+  it("accepts a heading row, blank rows above it, and a closing corner", () => {
     expect(ringsOf([...BLANK, ["x", "y"], ...BUILDING, [0, 0]])).toEqual([4]);
   });
 
-  it("takes several courtyards beside one another", () => {
+  it("accepts several courtyards next to each other", () => {
     expect(ringsOf([...BUILDING, ...BLANK, ...box(5, 5, 5), ...BLANK, ...box(15, 5, 5)])).toEqual([4, 4, 4]);
   });
 

@@ -19,7 +19,7 @@ import { runFunction } from "../../shared/spec/runner";
 import { defineFunction, required } from "../../shared/spec/spec";
 import { TEXT_RESULT } from "../../shared/result";
 
-/** A function that answers with what it was given for each of two values of a kind. */
+/** A function with two parameters of one kind that returns the values it received. */
 const echo = <T>(kind: CellKind<T>) =>
   defineFunction({
     id: "ECHO",
@@ -49,16 +49,19 @@ describe("every kind of one cell", () => {
     ["a choice of numbers", () => numberChoice([1, 2]), "one of 1, 2", undefined],
   ];
 
-  it.each(kinds)("%s: a column is answered by a column, and a blank by what is taken", (_, kindOf, takes) => {
-    const kind = kindOf();
-    expect(runFunction(echo(kind), [[["1"], ["1"]], "1"])).toEqual([["1, 1"], ["1, 1"]]);
-    const missing = runFunction(echo(kind), ["1", null]);
-    expect(missing).toMatchObject({
-      message: expect.stringContaining(`other is missing: it takes ${takes}`) as string,
-    });
-    const other = runFunction(echo(kind), ["1", true]);
-    expect(other).toMatchObject({ message: expect.stringMatching(/^other takes .*, got TRUE$/) as string });
-  });
+  it.each(kinds)(
+    "%s: a column gives a column, and a blank cell's message names what is accepted",
+    (_, kindOf, takes) => {
+      const kind = kindOf();
+      expect(runFunction(echo(kind), [[["1"], ["1"]], "1"])).toEqual([["1, 1"], ["1, 1"]]);
+      const missing = runFunction(echo(kind), ["1", null]);
+      expect(missing).toMatchObject({
+        message: expect.stringContaining(`other is missing: it takes ${takes}`) as string,
+      });
+      const other = runFunction(echo(kind), ["1", true]);
+      expect(other).toMatchObject({ message: expect.stringMatching(/^other takes .*, got TRUE$/) as string });
+    },
+  );
 
   it.each(kinds)("%s: a parameter's name ends in the unit of a bare number", (_, kindOf, __, ending) => {
     expect(kindOf().nameEnding).toBe(ending);
@@ -66,7 +69,7 @@ describe("every kind of one cell", () => {
 });
 
 describe("length", () => {
-  it("takes a bare number in its own unit and text in the unit it names", () => {
+  it("reads a bare number in the parameter's unit and text in the unit it names", () => {
     expect(lengthInFeet().read(18.5, "eave")).toBe(18.5);
     expect(lengthInFeet().read("18.5", "eave")).toBe(18.5);
     expect(lengthInFeet().read("18.5 in", "eave")).toBeCloseTo(18.5 / 12, 12);
@@ -74,25 +77,28 @@ describe("length", () => {
     expect(lengthInInches().read("25.4 mm", "lap")).toBe(1);
   });
 
-  it.each(["-5 ft", "−5'", "-60 in", "-5-0", "- 5", "-5"])("reads the sign of %j for its bound", (text) => {
-    expect(signedLengthInFeet.read(text, "lean")).toBe(-5);
-    expect(() => lengthInFeet().read(text, "eave")).toThrow(`eave must be at least 0 ft, got "${text}"`);
-  });
+  it.each(["-5 ft", "−5'", "-60 in", "-5-0", "- 5", "-5"])(
+    "checks the sign of %j against the lower bound",
+    (text) => {
+      expect(signedLengthInFeet.read(text, "lean")).toBe(-5);
+      expect(() => lengthInFeet().read(text, "eave")).toThrow(`eave must be at least 0 ft, got "${text}"`);
+    },
+  );
 
   it("must be 0 or more by default", () => {
     expect(() => lengthInInches().read(-1, "lap")).toThrow("lap must be at least 0 in, got -1");
   });
 
-  it("says the unit of a quantity where it has one", () => {
+  it("names the unit of a quantity that has one", () => {
     expect(() => quantity("sq ft").read("many", "area")).toThrow("area takes a number of sq ft, got");
     expect(() => quantity("").read("many", "factor")).toThrow("factor takes a number, got");
   });
 
-  it("takes a text of many digits for no date", () => {
+  it("doesn't read text of many digits as a date", () => {
     expect(() => lengthInFeet().read("46362", "eave")).toThrow('eave must be at most 30000 ft, got "46362"');
   });
 
-  it("passes over the blank cells of a range", () => {
+  it("skips the blank cells of a range", () => {
     expect(
       lengthsInFeet.read(
         [
@@ -104,7 +110,7 @@ describe("length", () => {
     ).toEqual([40, 0.5]);
   });
 
-  it("names the side that a length is for, where there are several", () => {
+  it("names the side of a length when there are several", () => {
     const sides = perSide(lengthInFeet());
     expect([sides.shape, sides.nameEnding, "nameEnding" in perSide(pitch())]).toEqual(["range", "Ft", false]);
     expect(sides.takes).toMatch(/^a length in feet .*: one for all sides, or a range of one for each side$/);
@@ -115,7 +121,7 @@ describe("length", () => {
     expect(() => sides.read([[-1]], "overhang")).toThrow(/^overhang must be at least 0 ft, got -1$/);
   });
 
-  it("knows a date that was meant to be feet and inches", () => {
+  it("recognizes a date that was meant as feet and inches", () => {
     expect(() => lengthInFeet().read(46362, "eave")).toThrow(
       `eave got 46362, which is the date 6 Dec; type feet and inches as 12' 6", or as '12-6 with an apostrophe before it`,
     );
@@ -128,7 +134,7 @@ describe("length", () => {
     [true, "spacing takes a length in inches such as 12, or text with its unit such as 18' 6 1/2\""],
     ["-5 in", 'spacing must be more than 0 in, got "-5 in"'],
     ["wide", 'got "wide"'],
-  ])("refuses %j with a sentence", (cell, sentence) => {
+  ])("rejects %j with a message", (cell, sentence) => {
     expect(() => lengthInInches({ moreThan: 0 }).read(cell, "spacing")).toThrow(sentence);
   });
 });
@@ -148,7 +154,7 @@ describe("numbers", () => {
     expect(() => fraction().read("-10%", "waste")).toThrow('waste must be at least 0, got "-10%"');
   });
 
-  it("reads whole numbers and refuses parts", () => {
+  it("reads whole numbers and rejects fractions", () => {
     expect(count().read("7", "course")).toBe(7);
     expect(() => count().read(2.5, "course")).toThrow("course must be a whole number, got 2.5");
     expect(() => count().read(0, "course")).toThrow("course must be at least 1, got 0");
@@ -184,7 +190,7 @@ describe("numbers", () => {
 });
 
 describe("words and flags", () => {
-  it("takes a choice in any letter case", () => {
+  it("accepts a choice in any letter case", () => {
     expect(choice(["hip", "eave break"]).read(" Eave  Break ", "joint")).toBe("eave break");
     expect(() => choice(["hip", "valley"]).read("hips", "joint")).toThrow(
       'joint takes one of hip, valley, got "hips"',
@@ -193,7 +199,7 @@ describe("words and flags", () => {
     expect(() => numberChoice([0, 1, 2]).read("", "ends")).toThrow("ends takes one of 0, 1, 2");
   });
 
-  it("takes a flag as value, text or 1 and 0", () => {
+  it("accepts a flag as TRUE or FALSE, as text, or as 1 or 0", () => {
     expect([true, 1, "TRUE", "true"].map((cell) => flag.read(cell, "headings"))).toEqual([
       true,
       true,
@@ -206,7 +212,7 @@ describe("words and flags", () => {
 });
 
 describe("stagger pattern", () => {
-  it("reads text and ranges alike", () => {
+  it("reads text and ranges the same way", () => {
     expect(staggerPattern.read([["1, 1/2, 3/4, 1/4"]], "pattern")).toEqual([1, 0.5, 0.75, 0.25]);
     expect(staggerPattern.read([[1], ["1/2"], [null], [0.75], ["25%"]], "pattern")).toEqual([
       1, 0.5, 0.75, 0.25,
@@ -229,14 +235,14 @@ describe("stagger pattern", () => {
 });
 
 describe("numbers of sides", () => {
-  it("are read from a range or from text, blanks passed over", () => {
+  it("are read from a range or from text, skipping blanks", () => {
     expect(sideNumbers.read([[2], [null], [4]], "gables")).toEqual([2, 4]);
     expect(sideNumbers.read([["2, 4,, 6"]], "gables")).toEqual([2, 4, 6]);
   });
 });
 
 describe("bands that can't be bent", () => {
-  it("are read with spaces or without, and may be none", () => {
+  it("are read with or without spaces, and may be none", () => {
     expect(bendBands.read(" None ", "bands")).toEqual([]);
     expect(bendBands.read("5 1/2 - 6, 11-12", "bands")).toEqual([
       { fromIn: 5.5, toIn: 6 },
@@ -244,13 +250,13 @@ describe("bands that can't be bent", () => {
     ]);
   });
 
-  it.each([5, "x5-6", "5-6 in", ".-6", "5-.", "5"])("%j is no band", (cell) => {
+  it.each([5, "x5-6", "5-6 in", ".-6", "5-.", "5"])("rejects %j", (cell) => {
     expect(() => bendBands.read(cell, "bands")).toThrow(
       `bands takes none, or bands in inches from the left lock such as 5-6, 11-12, got ${JSON.stringify(cell)}`,
     );
   });
 
-  it("run from less to more", () => {
+  it("must run from the smaller to the larger number", () => {
     expect(() => bendBands.read("11-12, 6-5 ", "bands")).toThrow(
       'bands must run from less to more, got "6-5"',
     );
@@ -269,7 +275,7 @@ describe("lines of an order", () => {
     { item: "drip edge", quantity: 12, price: 8 },
   ];
 
-  it("are read with a heading row or without, blank rows passed over", () => {
+  it("are read with or without a heading row, skipping blank rows", () => {
     expect(orderLines.read(LINES, "before")).toEqual(read);
     expect(orderLines.read([["item", "Qty", "Price"], ...LINES], "before")).toEqual(read);
   });
@@ -289,7 +295,7 @@ describe("lines of an order", () => {
     expect(() => orderLines.read(lines, "before")).toThrow(sentence);
   });
 
-  it("are told apart as a person reads their items", () => {
+  it("match by item, ignoring letter case and extra spaces", () => {
     expect(itemKey(" Drip\u00a0 Edge ")).toBe("drip edge");
     expect(itemKey("DripEdge")).not.toBe(itemKey("drip edge"));
   });
@@ -310,7 +316,7 @@ describe("openings", () => {
     [null, null],
   ];
 
-  it("are at most 200, of at most 1000 corners together", () => {
+  it("are at most 200, with at most 1000 corners in total", () => {
     const many = (count: number): Matrix =>
       Array.from({ length: count }, (_, place) => triangle(2 * place)).flat();
     expect(openings.read(many(200), "openings")).toHaveLength(200);
@@ -346,23 +352,26 @@ describe("outline", () => {
     { x: 0, y: 10 },
   ];
 
-  it("takes a heading row, blank rows and a closing corner or does without", () => {
+  it("accepts a heading row, blank rows and a closing corner, but needs none of them", () => {
     expect(outline.read(square, "outline")).toEqual(corners);
     expect(outline.read([["x (ft)", "y (ft)"], ...square, [0, 0], [null, ""]], "outline")).toEqual(corners);
   });
 
-  it.each(["0ft", " 0 ft"])("takes no corner for a heading where all is text, such as %j", (zero) => {
-    const texts = [
-      [zero, zero],
-      ["10 ft", "0 ft"],
-      ["10 ft", "10 ft"],
-      ["0 ft", "10 ft"],
-    ];
-    expect(outline.read(texts, "outline")).toEqual(corners);
-    expect(outline.read([[" x", " y"], ...texts], "outline")).toEqual(corners);
-  });
+  it.each(["0ft", " 0 ft"])(
+    "doesn't read the first corner as a heading when every corner is text, such as %j",
+    (zero) => {
+      const texts = [
+        [zero, zero],
+        ["10 ft", "0 ft"],
+        ["10 ft", "10 ft"],
+        ["0 ft", "10 ft"],
+      ];
+      expect(outline.read(texts, "outline")).toEqual(corners);
+      expect(outline.read([[" x", " y"], ...texts], "outline")).toEqual(corners);
+    },
+  );
 
-  it("takes tape text and places left of the point of reference", () => {
+  it("accepts feet-and-inches text and points left of the reference point", () => {
     const read = outline.read(
       [
         [-3, 0],
@@ -466,7 +475,7 @@ describe("outline", () => {
       ],
       /^outline x of corner 2 must be at most 30000 ft, got 36000$/,
     ],
-  ])("refuses %s", (_, cells, sentence) => {
+  ])("rejects %s", (_, cells, sentence) => {
     expect(() => outline.read(cells as Matrix, "outline")).toThrow(sentence);
   });
 });
@@ -480,7 +489,7 @@ describe("panel block", () => {
     ["gable setback", null],
   ];
 
-  it("finds labels in any order and letter case, and fills in what is blank or absent", () => {
+  it("finds labels in any order and letter case, and uses defaults for blank or absent ones", () => {
     const panel = panelBlock.read(block, "panel");
     expect(panel.exposedHeightIn).toBe(12);
     expect(panel.exposedWidthIn).toBe(24);
@@ -508,16 +517,16 @@ describe("panel block", () => {
     );
   });
 
-  it("passes over spaces around a label, and rows whose label is a number", () => {
+  it("ignores spaces around a label, and rows whose label is a number", () => {
     const panel = panelBlock.read([[5, 6], ...block, [" trim lap ", 2]], "panel");
     expect(panel.trimLapIn).toBe(2);
   });
 
-  it("takes white space for a blank", () => {
+  it("reads white space as blank", () => {
     expect(panelBlock.read([...block, ["trim lap", "  "]], "panel").trimLapIn).toBe(0);
   });
 
-  it("has one label a field", () => {
+  it("has a unique label for each field", () => {
     const labels = Object.values(PANEL_FIELDS).map(({ label }) => label);
     expect(new Set(labels).size).toBe(labels.length);
   });

@@ -11,7 +11,7 @@ describe("the text of a start", () => {
     ["right 50.8 mm from step 3", { side: "right", shiftIn: 2, step: 3 }],
     ["left from step 2", { side: "left", shiftIn: 0, step: 2 }],
     ["LEFT 0.5 FROM STEP 4", { side: "left", shiftIn: 0.5, step: 4 }],
-  ])("%s is read", (text, start) => {
+  ])("reads %s", (text, start) => {
     expect(readStart(text)).toEqual(start);
   });
 
@@ -25,11 +25,11 @@ describe("the text of a start", () => {
     "left 3 from step",
     "left from step two",
     "begin from left",
-  ])("%s is not", (text) => {
+  ])("doesn't read %j", (text) => {
     expect(readStart(text)).toBeUndefined();
   });
 
-  it("that is written is read back the same", () => {
+  it("reads back the same after it is written", () => {
     const starts = fc.record({
       side: fc.constantFrom(...SIDES),
       shiftIn: fc.nat(400).map((sixteenths) => sixteenths / 16),
@@ -42,7 +42,7 @@ describe("the text of a start", () => {
     );
   });
 
-  it("leaves out what holds anyhow", () => {
+  it("leaves out default values", () => {
     expect(writeStart({ side: "left", shiftIn: 0, step: 1 })).toBe("left");
     expect(writeStart({ side: "right", shiftIn: 0.25, step: 2 })).toBe("right 1/4 from step 2");
   });

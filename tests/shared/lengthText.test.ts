@@ -48,7 +48,7 @@ describe("length text", () => {
     ["-0", 0],
     [" 7 ", 7],
     ["12".padStart(64, "0"), 12],
-  ])("leaves the unit of %j to the parameter", (text, bare) => {
+  ])("reads %j in the parameter's unit", (text, bare) => {
     expect(readLengthText(text)).toEqual({ bare });
   });
 
@@ -72,7 +72,7 @@ describe("length text", () => {
     "5 min",
     "9".repeat(100),
     "12".padStart(65, "0"),
-    // Words and numbers before or after what would be a length.
+    // Words or numbers before or after a valid length.
     "about 5 mm",
     "12 in 5",
     `5" 6`,
@@ -84,7 +84,7 @@ describe("length text", () => {
     expect(readLengthText(text)).toBeUndefined();
   });
 
-  it("reads back what a tape shows, within half a mark", () => {
+  it("reads back a length written to the nearest tape mark, within half a mark", () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0, max: 30_000, noNaN: true }),
@@ -99,7 +99,7 @@ describe("length text", () => {
     );
   });
 
-  it("writes a tape with reduced fractions and carries into the foot", () => {
+  it("writes feet and inches with reduced fractions, and carries 12 in into the feet", () => {
     expect(writeTape(0, 16)).toBe(`0' 0"`);
     expect(writeTape(1 + 4 / 192, 16)).toBe(`1' 0 1/4"`);
     expect(writeTape(11.9999, 16)).toBe(`12' 0"`);

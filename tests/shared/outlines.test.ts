@@ -8,16 +8,16 @@ const at = (x: number, y: number): Point => ({ x, y });
 const point = fc.record({ x: fc.integer({ min: -4, max: 4 }), y: fc.integer({ min: -4, max: 4 }) });
 const outlineOf = (...corners: readonly (readonly [number, number])[]): Outline =>
   corners.map(([x, y]) => at(x, y));
-/** The same corners, counted from another of them. */
+/** The same corners, starting from a different one. */
 const turned = <T>(corners: readonly T[], by: number): T[] => [...corners.slice(by), ...corners.slice(0, by)];
 const swapped = (outline: Outline): Outline => outline.map(({ x, y }) => at(y, x));
 
 describe("two segments", () => {
-  /** Whether two ranges of whole numbers have one in common. */
+  /** Whether two ranges of whole numbers overlap. */
   const overlap = (a: number, b: number, c: number, d: number): boolean =>
     Math.max(Math.min(a, b), Math.min(c, d)) <= Math.min(Math.max(a, b), Math.max(c, d));
 
-  /** Where the lines cross, as shares of both segments; in whole numbers, so exactly. */
+  /** Where the lines cross, as a fraction of each segment; exact, because it uses whole numbers. */
   const meetOnGrid = (a: Point, b: Point, c: Point, d: Point): boolean => {
     const [u, v, w] = [at(b.x - a.x, b.y - a.y), at(d.x - c.x, d.y - c.y), at(c.x - a.x, c.y - a.y)];
     const determinant = u.x * v.y - u.y * v.x;
@@ -29,7 +29,7 @@ describe("two segments", () => {
     return shares.every((share) => share === 0) && overlap(a.x, b.x, c.x, d.x) && overlap(a.y, b.y, c.y, d.y);
   };
 
-  it("meet where solving for the point that they share finds one", () => {
+  it("meet exactly when solving for a shared point finds one", () => {
     const isSegment = ([from, to]: readonly [Point, Point]): boolean => from.x !== to.x || from.y !== to.y;
     const segment = fc.tuple(point, point).filter(isSegment);
     fc.assert(
@@ -40,15 +40,15 @@ describe("two segments", () => {
     );
   });
 
-  it("one that is a point is as far from a point as the two are", () => {
+  it("a segment of zero length is as far from a point as its end is", () => {
     expect(distanceToSegment(at(3, 4), at(0, 0), at(0, 0))).toBe(5);
     expect(distanceToSegment(at(3, 4), at(0, 0), at(10, 0))).toBe(4);
     expect(distanceToSegment(at(13, 4), at(0, 0), at(10, 0))).toBe(5);
   });
 });
 
-describe("corners that stand in line", () => {
-  it("do so whatever floating point makes of them", () => {
+describe("collinear corners", () => {
+  it("are recognized in spite of floating-point error", () => {
     for (const [x, y] of [
       [0.1, 0.3],
       [1 / 3, -0.7],
@@ -64,12 +64,12 @@ describe("corners that stand in line", () => {
     // A ten-thousandth off the line, far away from the point of reference.
     ["a sliver whose second corner is near", outlineOf([30_000, 0], [30_000.0001, 0], [30_001, 1e-4])],
     ["a sliver whose third corner is near", outlineOf([30_000, 0], [30_001, 1e-4], [30_000.0001, 0])],
-  ])("are not those of %s", (_, corners) => {
+  ])("don't include those of %s", (_, corners) => {
     expect(standInLine(corners)).toBe(false);
     expect(standInLine(swapped(corners))).toBe(false);
   });
 
-  it("are any of fewer than three places", () => {
+  it("include any set of fewer than three distinct points", () => {
     const few = [[], [at(1, 2)], [at(1, 2), at(3, 5)], [at(1, 2), at(1, 2), at(1, 2)]];
     expect(few.map(standInLine)).toEqual([true, true, true, true]);
   });
@@ -78,9 +78,9 @@ describe("corners that stand in line", () => {
 describe("an outline that crosses itself", () => {
   it.each<[string, Outline, readonly [number, number]]>([
     ["a bow tie", outlineOf([0, 0], [10, 10], [10, 0], [0, 10]), [1, 3]],
-    // The third corner stands beside the first side by the last digit of 0.1 + 0.2 alone.
+    // The third corner is off the first side only by the last digit of 0.1 + 0.2.
     ["a side that turns straight back", outlineOf([0.3, 0], [0.3, 10], [0.1 + 0.2, 5], [5, 5]), [1, 2]],
-  ])("%s: its two sides are named, whichever corner is the first", (_, corners, sides) => {
+  ])("%s: the two crossing sides are named, whichever corner comes first", (_, corners, sides) => {
     const count = corners.length;
     for (const by of corners.keys()) {
       const numbered = sides.map((side) => ((side - 1 - by + count) % count) + 1).sort((a, b) => a - b);
@@ -89,7 +89,7 @@ describe("an outline that crosses itself", () => {
     }
   });
 
-  it("is found where a side passes through one beside the last", () => {
+  it("is found where a side crosses the side next to the last", () => {
     const pierced = outlineOf([0, 0], [10, 0], [10, 10], [5, -5], [0, 10]);
     expect(sidesThatCross(pierced)).toEqual([1, 3]);
     for (const by of pierced.keys()) expect(sidesThatCross(turned(pierced, by))).toBeDefined();
@@ -97,18 +97,18 @@ describe("an outline that crosses itself", () => {
     expect(sidesThatCross(outlineOf([0, 0], [10, 0], [-5, 5], [-5, 10], [0, 10]))).toEqual([2, 5]);
   });
 
-  it("is none whose sides meet at their common corners only", () => {
+  it("isn't reported when sides meet only at their shared corners", () => {
     const sound = outlineOf([0, 0], [10, 0], [10, 10], [5, 2], [0, 10]);
     for (const by of sound.keys()) expect(sidesThatCross(turned(sound, by))).toBeUndefined();
     expect(sidesThatCross(outlineOf([0, 0], [5, 0], [10, 0], [5, 5]))).toBeUndefined();
   });
 });
 
-describe("a point within an outline", () => {
+describe("a point inside an outline", () => {
   const cross = (a: Point, b: Point, c: Point): number =>
     (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
 
-  it("lies on the same hand of all three sides of a triangle", () => {
+  it("is on the same side of all three edges of a triangle", () => {
     fc.assert(
       fc.property(point, point, point, point, (a, b, c, p) => {
         const hands = [cross(a, b, p), cross(b, c, p), cross(c, a, p)].map(Math.sign);
@@ -119,7 +119,7 @@ describe("a point within an outline", () => {
     );
   });
 
-  it("may lie level with a corner", () => {
+  it("may be level with a corner", () => {
     const diamond = outlineOf([0, -5], [5, 0], [0, 5], [-5, 0]);
     expect([at(0, 0), at(-6, 0), at(6, 0)].map((each) => isWithin(diamond, each))).toEqual([
       true,
@@ -128,7 +128,7 @@ describe("a point within an outline", () => {
     ]);
   });
 
-  it("is none in the notch of an L", () => {
+  it("can't be in the notch of an L", () => {
     const ell = outlineOf([0, 0], [10, 0], [10, 4], [4, 4], [4, 10], [0, 10]);
     expect([at(8, 2), at(2, 8), at(8, 8), at(-1, 2)].map((each) => isWithin(ell, each))).toEqual([
       true,

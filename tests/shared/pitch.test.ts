@@ -29,11 +29,11 @@ describe("pitch", () => {
     expect(read(cell)).toBeCloseTo(rise, 12);
   });
 
-  it("takes back the time that a spreadsheet makes of h:12", () => {
+  it("recovers the pitch when a spreadsheet turns h:12 into a time", () => {
     for (let rise = 0; rise <= 24; rise++) expect(read((rise * 60 + 12) / 1440)).toBe(rise);
   });
 
-  it("takes back the date that a spreadsheet makes of m/12, in either order of day and month", () => {
+  it("recovers the pitch when a spreadsheet turns m/12 into a date, in either order of day and month", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1991, max: 2098 }), fc.integer({ min: 1, max: 12 }), (year, rise) => {
         expect(read(serialOf(year, rise, 12))).toBe(rise);
@@ -55,11 +55,11 @@ describe("pitch", () => {
     [390 / 1440, "0.2708, which may be 27.08%, or the time 6:30"],
     [1 / 3, "0.3333, which may be 33.33%, or the time 8:00, or 4/12 worked out"],
     [5 / 12, "0.4167, which may be 41.67%, or the time 10:00, or 5/12 worked out"],
-  ])("says how to type what %d was meant to be", (cell, what) => {
+  ])("tells how to type the pitch that %d was meant to be", (cell, what) => {
     expect(() => read(cell)).toThrow(`pitch got ${what}: type the rise alone, as 6, or the pitch as 6 in 12`);
   });
 
-  it("shows the rise of a date or time that a bound refuses, not its number", () => {
+  it("shows the rise of an out-of-range date or time, not its serial number", () => {
     expect(() => pitch({ atMost: 10 }).read(serialOf(2026, 12, 18), "pitch")).toThrow(
       "pitch must be at most 10 in 12, got 18",
     );
@@ -73,7 +73,7 @@ describe("pitch", () => {
     ["-50%", 'pitch must be at least 0 in 12, got "-50%"'],
     ["80°", 'pitch must be at most 24 in 12, got "80°"'],
     [NaN, "pitch must be a finite number, got NaN"],
-  ])("refuses %j by its bound", (cell, sentence) => {
+  ])("rejects %j as out of range", (cell, sentence) => {
     expect(() => read(cell)).toThrow(sentence);
   });
 
@@ -94,11 +94,11 @@ describe("pitch", () => {
     "1/2%",
     "11/16",
     "1/16",
-  ])("refuses %j as no pitch on 12", (cell) => {
+  ])("rejects %j, which isn't a pitch on 12", (cell) => {
     expect(() => read(cell)).toThrow(/^pitch takes a pitch such as 6 \(rise on 12\)/);
   });
 
-  it("names percent as what it is taken as: a cell that shows 50% holds a number, and that is refused", () => {
+  it("accepts 50% as text only: a cell that shows 50% holds a number, which is rejected", () => {
     expect(pitch().takes).toContain("or 50% as a text");
     expect(read("50%")).toBe(6);
     expect(() => read(0.5)).toThrow();

@@ -11,7 +11,7 @@ const cell: fc.Arbitrary<Cell> = fc.oneof(
 const block = fc.array(fc.array(cell, { minLength: 3, maxLength: 3 }), { minLength: 1, maxLength: 6 });
 
 describe("a seal", () => {
-  it("is a whole number that a spreadsheet keeps whole", () => {
+  it("is a whole number that a spreadsheet stores exactly", () => {
     fc.assert(
       fc.property(block, (cells) => {
         const seal = sealOf(cells);
@@ -20,11 +20,11 @@ describe("a seal", () => {
     );
   });
 
-  it("stays when a cell is seen the same: empty text, the 16th digit, line ends", () => {
+  it("stays the same when a cell looks the same: empty text, the 16th digit, line ends", () => {
     expect(sealOf([["", 0.1 + 0.2, -0, "a\r\nb"]])).toBe(sealOf([[null, 0.3, 0, "a\nb"]]));
   });
 
-  it("stays through a file that keeps 15 digits", () => {
+  it("stays the same after a file that keeps 15 digits", () => {
     const throughFile = (each: Cell): Cell =>
       typeof each === "number" ? Number(each.toPrecision(15)) : each;
     fc.assert(
@@ -34,7 +34,7 @@ describe("a seal", () => {
     );
   });
 
-  it("breaks when a cell changes, moves, or takes another kind", () => {
+  it("breaks when a cell changes, moves, or changes type", () => {
     const whole = sealOf([
       ["panels", 94],
       [null, true],

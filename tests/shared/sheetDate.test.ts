@@ -11,7 +11,7 @@ describe("dates as spreadsheets count them", () => {
     expect(serialOfIsoDate(date)).toBe(serial);
   });
 
-  it.each(["", "1 June 2026", "2026-13-01", "26-06-01", "+012026-06-01"])("%j is no date", (date) => {
+  it.each(["", "1 June 2026", "2026-13-01", "26-06-01", "+012026-06-01"])("%j isn't a date", (date) => {
     expect(serialOfIsoDate(date)).toBeUndefined();
   });
 

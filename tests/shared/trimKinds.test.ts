@@ -5,7 +5,7 @@ import { callForNumber } from "../support/call";
 const kinds: readonly TrimKind[] = Object.values(TRIM_KINDS);
 
 describe("the kinds of trim", () => {
-  it("leave no edge of a roof without a trim or a word for one", () => {
+  it("cover every edge of a roof", () => {
     const asRuns = EDGE_KINDS.map((kind) => (kind === "rake" ? "gable" : kind));
     const words: readonly string[] = TRIM_EDGES;
     expect(
@@ -14,7 +14,7 @@ describe("the kinds of trim", () => {
         .map((edge) => `add "${edge}" to TRIM_EDGES in shared/trimKinds.ts`),
     ).toEqual([]);
     const followed = new Set<string>(kinds.map(({ follows }) => follows));
-    // A step between eaves of different height takes what the roofer says.
+    // The roofer chooses the trim for a step between eaves of different heights.
     expect(
       words
         .filter((edge) => edge !== "eave step" && !followed.has(edge))
@@ -23,7 +23,7 @@ describe("the kinds of trim", () => {
     expect(followed).not.toContain("eave step");
   });
 
-  it("have each a label of its own, a fastener, and a stock and lap that the functions take", () => {
+  it("each have a unique label, a fastener, and a stock length and lap that the functions accept", () => {
     expect(new Set(kinds.map(({ label }) => label)).size).toBe(kinds.length);
     for (const { label, stockIn = 120, lapIn = 0, clippedEdges, nailedEdges } of kinds) {
       expect(callForNumber("TRIMPIECES", 1, stockIn, lapIn)).toBe(1);
@@ -32,7 +32,7 @@ describe("the kinds of trim", () => {
     }
   });
 
-  it("nail the drip edge 10 in on center at most, as a Navy specification does", () => {
+  it("nail the drip edge at most 10 in on center, as a Navy specification requires", () => {
     expect(TRIM_KINDS.dripEdge.nailSpacingIn).toBe(10);
   });
 });

@@ -30,7 +30,7 @@ describe("the caption of a parameter", () => {
   });
 
   it.each(parameters.map((parameter) => [parameter.name, parameter] as const))(
-    "%s is captioned in plain words, with its unit in parentheses",
+    "%s has a plain caption, with its unit in parentheses",
     (name, parameter) => {
       const caption = parameterCaption(parameter);
       const ending = NAME_ENDINGS.find((each) => name.endsWith(each));
