@@ -1,13 +1,13 @@
 import { callForNumber } from "../support/call";
 
 describe("deck against published figures", () => {
-  it("36 in felt with a head lap of 19 in shows 17 in (NAVEDTRA 14044): each 17 in more takes one course more", () => {
+  it("36 in felt with a head lap of 19 in has a 17 in exposure (NAVEDTRA 14044): every 17 in adds one course", () => {
     const rollsOf = (slopeIn: number): number =>
       callForNumber("UNDERLAYMENT", 10, slopeIn / 12, 36, 120, 19, 0, 0);
     expect([36, 37, 53, 54].map(rollsOf)).toEqual([1, 2, 2, 3]);
   });
 
-  it("a wrap of 1 in over every edge takes 2 in more each way (common practice)", () => {
+  it("a wrap of 1 in over every edge adds 2 in each way (common practice)", () => {
     expect(callForNumber("UNDERLAYMENT", 10, 3, 36, 120, 0, 0, 0)).toBe(1);
     expect(callForNumber("UNDERLAYMENT", 10, 3, 36, 122, 0, 0, 1)).toBe(2);
     expect(callForNumber("UNDERLAYMENT", 10, 34 / 12, 36, 122, 0, 0, 1)).toBe(1);
@@ -25,7 +25,7 @@ describe("deck against published figures", () => {
     expect(reachIn(9, 12, 4)).toBe(50);
   });
 
-  it("from 8 in 12 up it reaches 36 in along the slope (IRC R905.1.2, 2015 edition on), below that it need not", () => {
+  it("from 8 in 12 up it reaches 36 in along the slope (IRC R905.1.2, 2015 edition on); lower pitches have no such rule", () => {
     expect(callForNumber("ICEBARRIER", 8, 0, 0, 35.9, 0)).toBe(2);
     expect(callForNumber("ICEBARRIER", 8, 0, 0, 36, 0)).toBe(1);
     expect(callForNumber("ICEBARRIER", 7.9, 0, 0, 30, 0)).toBe(1);

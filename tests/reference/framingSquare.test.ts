@@ -28,7 +28,7 @@ const INCHES_PER_FOOT_OF_RUN: readonly (readonly [rise: number, common: number, 
 
 describe("framing-square rule, 2 to 18 in 12", () => {
   it.each(INCHES_PER_FOOT_OF_RUN)(
-    "rise %d: common %d, hip or valley %d in for each foot of run",
+    "rise %d: common %d, hip or valley %d in per foot of run",
     (rise, common, hip) => {
       expect(callForNumber("RAFTERFACTOR", rise) * 12).toBeCloseTo(common, 2);
       expect(callForNumber("HIPFACTOR", rise) * 12).toBeCloseTo(hip, 2);
@@ -65,8 +65,8 @@ describe("a published conversion table", () => {
   });
 });
 
-/** I. S. Griffith, Carpentry (1916), section 20: the hip's run is 16.97 in for each foot of common run. */
-it("a flat hip runs 16.97 in for each foot of common run", () => {
+/** I. S. Griffith, Carpentry (1916), section 20: the hip's run is 16.97 in per foot of common run. */
+it("a flat hip runs 16.97 in per foot of common run", () => {
   expect(callForNumber("HIPFACTOR", 0) * 12).toBeCloseTo(16.97, 2);
 });
 

@@ -9,16 +9,16 @@ describe("metals against published figures", () => {
     expect(lengthM(30)).toBeCloseTo(6.004, 3);
   });
 
-  it("16 oz copper, 0.0216 in thick, weighs a pound to the square foot (trade fact, from memory)", () => {
+  it("16 oz copper, 0.0216 in thick, weighs 1 lb per sq ft (trade fact, from memory)", () => {
     expect(callForNumber("SHEETWEIGHT", "copper", 0.0216)).toBeCloseTo(1, 2);
   });
 
-  it("alloy 3003 of 0.099 lb/cu in is 2730 kg per cubic meter, as published beside it, to its three digits", () => {
+  it("alloy 3003 at 0.099 lb/cu in is 2730 kg per cubic meter, as the same source publishes, to three digits", () => {
     const kgPerSqM = callForNumber("SHEETWEIGHT", "aluminium", "1 mm") * (0.453_592_37 / 0.3048 ** 2);
     expect(Math.abs(kgPerSqM / 2.73 - 1)).toBeLessThan(0.005);
   });
 
-  it("steel of 490 lb/cu ft is 7850 kg per cubic meter, stainless 8000, zinc 7200", () => {
+  it("steel at 490 lb/cu ft is 7850 kg per cubic meter, stainless 8000, zinc 7200", () => {
     const kgPerSqM = (name: string): number =>
       callForNumber("SHEETWEIGHT", name, "1 mm") * (0.453_592_37 / 0.3048 ** 2);
     expect(kgPerSqM("galvanised steel")).toBeCloseTo(7.85, 2);
@@ -26,7 +26,7 @@ describe("metals against published figures", () => {
     expect(kgPerSqM("zinc")).toBeCloseTo(7.2, 9);
   });
 
-  it("every metal has its sources, and grows with warmth by what it shrinks with cold", () => {
+  it("every metal names its source, and expands when heated as much as it shrinks when cooled", () => {
     for (const { names, source } of METALS) {
       expect(source).not.toBe("");
       for (const name of names)

@@ -1,6 +1,6 @@
 import { wholeBetween, type Random } from "../support/random";
 
-/** The smallest and largest value drawn for an argument; a word is used as it is. */
+/** The smallest and largest random value for an argument; text is used unchanged. */
 type Range = readonly [number, number];
 
 interface Native {
@@ -9,9 +9,9 @@ interface Native {
 }
 
 /**
- * The same results in native spreadsheet formulas, written from the mathematics and not from our code: the arguments are a, b, c ...
- * in their order. Rounding to nine digits keeps binary noise from counting one too many, as a careful estimator would write it.
- * Add every function of single cells that gives a number.
+ * The same results in native spreadsheet formulas, written from the mathematics and not from our code. The arguments are a, b, c ...
+ * in order. Rounding to nine digits keeps floating-point error from adding one to a count, as a careful estimator would write it.
+ * Add every function that takes single cells and returns a number.
  */
 export const NATIVE: Readonly<Record<string, Native>> = {
   FEET: { formula: "a", ranges: [[0, 500]] },
@@ -20,7 +20,7 @@ export const NATIVE: Readonly<Record<string, Native>> = {
     formula: "DEGREES(ACOS(COS(ATAN(b/12))*COS(ATAN(c/12))))",
     ranges: ["hip", [1, 24], [1, 24]],
   },
-  // Gere, Mechanics of Materials, 5th ed.: steel 12e-6 a degree Celsius, 490 lb per cu ft.
+  // Gere, Mechanics of Materials, 5th ed.: steel 12e-6 per degree Celsius, 490 lb per cu ft.
   THERMALMOVE: { formula: "a*12*(12E-6/1.8)*b", ranges: [[1, 40], [-100, 150], "galvanized steel"] },
   SHEETWEIGHT: { formula: "490*b/12", ranges: ["galvanized steel", [0.01, 0.1]] },
   PITCHANGLE: { formula: "DEGREES(ATAN(a/12))", ranges: [[1, 24]] },
@@ -207,7 +207,7 @@ export const NATIVE: Readonly<Record<string, Native>> = {
   },
 };
 
-/** Arguments that are counts, so they are whole. */
+/** Arguments that are counts, so they must be whole numbers. */
 const WHOLE: Readonly<Record<string, readonly number[]>> = {
   COURSELINE: [0],
   STARTERCOVER: [0],
@@ -228,6 +228,6 @@ export const drawArguments = (id: string, random: Random): (number | string)[] =
     typeof range === "string" ? range : numberIn(random, range, WHOLE[id]?.includes(index) ?? false),
   );
 
-/** The formula with each argument replaced. Only single letters are arguments. */
+/** The formula with each argument substituted. Only single letters are arguments. */
 export const nativeFormula = (id: string, argumentAt: (index: number) => string): string =>
   (NATIVE[id]?.formula ?? "").replace(/\b[a-g]\b/g, (letter) => argumentAt(letter.charCodeAt(0) - 97));

@@ -15,7 +15,7 @@ const TRIPLETS = ["Falkenauer_t120_00", "Falkenauer_t120_01", "Falkenauer_t120_0
 const OPTIMUM_OF_TRIPLETS = 40;
 const LIMIT_MS = 1000;
 
-/** The plan is checked piece by piece; returns the count where it is proved. */
+/** Checks the plan piece by piece, and returns the count if it is proved. */
 const provedCount = ({ capacity, sizes }: PackingSet): number => {
   const cuts = checkedCuts({ runs: sizes.map((size) => size / 12), stock: [capacity] });
   expect(cuts.verdict).toBe("proved fewest");
@@ -26,7 +26,7 @@ if (hasOpenSets) {
   describe.each(Object.entries(OPTIMA))("%s", (file, optima) => {
     const sets = packingSets(`${file}.txt`);
     it.each(optima.split(" ").map((optimum, index) => [index, Number(optimum)] as const))(
-      "instance %d takes %d, proved within a second",
+      "instance %d needs %d, proved within a second",
       (index, optimum) => {
         const before = performance.now();
         expect(provedCount(sets[index] as PackingSet)).toBe(optimum);
@@ -35,10 +35,10 @@ if (hasOpenSets) {
     );
   });
 
-  it.each(TRIPLETS)("%s takes 40, every stock full", (file) => {
+  it.each(TRIPLETS)("%s needs 40, every stock full", (file) => {
     expect(provedCount(packingSet(`${file}.txt`))).toBe(OPTIMUM_OF_TRIPLETS);
   });
 } else {
-  it.skip("the open packing sets are not beside this repository, so their optima are not tried", () =>
+  it.skip("the open packing sets aren't next to this repository, so their optima aren't tested", () =>
     undefined);
 }

@@ -18,7 +18,7 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
  * 60 x 13 1/3 x 2.
  */
 it.each([4, 6, 12])(
-  "EN0069: 60 ft of gable roof with rafters of 13 ft 4 in takes 16 squares, at %d in 12",
+  "EN0069: 60 ft of gable roof with 13 ft 4 in rafters takes 16 squares, at %d in 12",
   (rise) => {
     const factor = Math.hypot(1, rise / 12);
     const [spanFt, overhangFt] = [(2 * (11 + 4 / 12)) / factor, 2 / factor];
@@ -57,8 +57,8 @@ it.each([
   expect(Math.abs(hipsFt / 4 / 12 - factor)).toBeLessThanOrEqual(0.001);
 });
 
-/** I. S. Griffith, Carpentry (1916), section 20: a hip or valley runs 16.97 in on plan for each ft of common run. */
-it("Griffith: a valley runs 16.97 in for each ft of common run", () => {
+/** I. S. Griffith, Carpentry (1916), section 20: a hip or valley runs 16.97 in on plan per foot of common run. */
+it("Griffith: a valley runs 16.97 in per foot of common run", () => {
   const L: Matrix = [
     [0, 0],
     [40, 0],
@@ -78,7 +78,7 @@ it.each([
   [8, 133.813],
   [9, 129.792],
   [12, 120],
-])("hip backing: at %d in 12 two planes stand at %d degrees", (rise, dihedral) => {
+])("hip backing: at %d in 12 two planes meet at %d degrees", (rise, dihedral) => {
   const hips = (call("ROOFEDGES", rectangle(40, 24), rise) as Matrix).filter((row) => row[1] === "hip");
   expect(hips).toHaveLength(4);
   for (const hip of hips) expect(180 - (hip[7] as number)).toBeCloseTo(dihedral, 3);

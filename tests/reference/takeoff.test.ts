@@ -15,15 +15,15 @@ it("the gable roof of an Army question is 1600 sq ft, 16 squares, as worked out 
   expect(callForNumber("SQUARES", 2 * planeArea)).toBeCloseTo(16, 12);
 });
 
-/** Building Trades Pocketbook (Colliery Engineer Co.): number of 4 in shingles to the square, by exposure. */
+/** Building Trades Pocketbook (Colliery Engineer Co.): number of 4 in shingles per square, by exposure. */
 it.each([
   [4, 900],
   [5, 720],
   [6, 600],
   [8, 450],
-])("shingles 4 in wide at %d in exposure: %d to the square", (exposure, perSquare) => {
+])("shingles 4 in wide at %d in exposure: %d per square", (exposure, perSquare) => {
   const coursesInTenFeet = callForNumber("COURSES", 10, exposure);
   const shinglesInACourse = callForNumber("PACKS", 120, 4);
-  // The book counts area, so only exposures that divide ten feet come out in whole courses.
+  // The book divides areas, so only exposures that divide 10 ft give whole courses.
   expect(coursesInTenFeet * shinglesInACourse).toBe(perSquare);
 });

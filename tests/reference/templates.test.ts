@@ -20,7 +20,7 @@ import { TEMPLATES } from "../support/templates";
 
 jest.setTimeout(180_000);
 
-/** Where the parenthesis that is open at `from` closes, and the commas that part its arguments. */
+/** The arguments of the parenthesis that is open at `from`, and where it closes. */
 const argumentsFrom = (text: string, from: number): { readonly args: string[]; readonly end: number } => {
   const args: string[] = [];
   let [depth, start, isQuoted] = [0, from, false];
@@ -39,18 +39,18 @@ const argumentsFrom = (text: string, from: number): { readonly args: string[]; r
   }
 };
 
-/** Functions whose native formula holds for all that a sheet may give, and not for one word of a list only. */
+/** Functions whose native formula holds for every argument in a sheet, not just for one choice of a list. */
 const REPLACED = catalog.filter(({ id }) => NATIVE[id]?.ranges.every((range) => typeof range !== "string"));
 
-/** Our own, and what only LibreOffice 24.8 or later has. */
+/** Our own functions, and those that need LibreOffice 24.8 or later. */
 const NOT_IN_LIBREOFFICE = new RegExp(`\\b(?:${NAMESPACE}\\.|FILTER\\(|SEQUENCE\\()`);
 
-/** The formula with native ones in the place of our functions, wherever there is one for the arguments. */
+/** The formula with our functions replaced by native ones, wherever the arguments have a native formula. */
 const inNativeWords = (text: string): string =>
   REPLACED.reduce((written, spec) => {
     const name = `${qualifiedName(spec)}(`;
     const taken = NATIVE[spec.id]?.ranges.length ?? 0;
-    // From the last, so that a call within another's arguments is written before it.
+    // Last first, so that a nested call is replaced before the call around it.
     const places = [...written.matchAll(new RegExp(`\\b${name.replace(/[.(]/g, "\\$&")}`, "g"))].reverse();
     return places.reduce((text, { index: at }) => {
       const { args, end } = argumentsFrom(text, at + name.length);
@@ -64,11 +64,11 @@ const inNativeWords = (text: string): string =>
 const contentOf = (value: Cell | string): CellContent =>
   typeof value === "number" ? number(value) : text(String(value));
 
-/** A formula that comes to a value: the sheet counts what is typed over its formulas; and empty text isn't blank. */
+/** A formula that equals the value: the sheet counts formulas that were typed over, and empty text isn't blank. */
 const formulaFor = (value: Cell | string): CellContent =>
   formula(`=${typeof value === "number" ? String(value) : quotedText(String(value))}`);
 
-/** Whatever can be said in native formulas is; of the rest, what our functions come to. */
+/** Native formulas wherever possible; elsewhere, the values of our functions. */
 const inNativeFormulas = ({ sheets, names }: WorkbookPlan, ours: Values): WorkbookPlan => ({
   sheets: sheets.map((sheet) => {
     const native = sheet.cells.flatMap((cell): PlannedCell[] => {
@@ -133,7 +133,7 @@ const formulasOf = ({ sheets }: WorkbookPlan): string[] =>
   );
 
 describeWithLibreOffice("templates in native formulas, calculated by LibreOffice", () => {
-  it.each(Object.entries(TEMPLATES))("come to the same in every cell: %s", async (_, plan) => {
+  it.each(Object.entries(TEMPLATES))("give the same value in every cell: %s", async (_, plan) => {
     const ours = valuesOf(openXlsx(await savedOf(plan)).book);
     const native = inNativeFormulas(plan, ours);
     expect(formulasOf(native).length).toBeGreaterThan(0);
@@ -145,7 +145,7 @@ describeWithLibreOffice("templates in native formulas, calculated by LibreOffice
   });
 });
 
-test("most of a takeoff can be said in native formulas", () => {
+test("most of a takeoff can be written in native formulas", () => {
   const formulas = formulasOf(TEMPLATES["the takeoff"] ?? { sheets: [], names: [] });
   const native = formulas.map(inNativeWords);
   expect(native.filter((each) => !NOT_IN_LIBREOFFICE.test(each)).length).toBeGreaterThan(
