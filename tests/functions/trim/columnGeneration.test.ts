@@ -18,8 +18,8 @@ import {
   type Stock,
 } from "../../../functions/trim/cutting/packingProblem";
 import { solveRelaxation, type Relaxation } from "../../../functions/trim/cutting/columnGeneration";
+import { endless, timesIn } from "../../support/cutting";
 
-const endless = (capacity: number, cost: number): Stock => ({ capacity, cost, limit: Infinity });
 const enough = (): Budget => new Budget(1e6);
 
 /** Pieces by size, largest first. */
@@ -52,8 +52,6 @@ const everyFilling = ({ sizes, counts }: PackingProblem, capacity: number): numb
 };
 const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, value, index) => sum + value * (b[index] ?? 0), 0);
-const timesIn = ({ sizes }: PackingProblem, { items }: Bin): number[] =>
-  sizes.map((_, size) => items.filter((item) => item === size).length);
 const costOfUses = (problem: PackingProblem, { uses }: Relaxation): number =>
   uses.reduce((sum, { bin, times }) => sum + costOf(problem, [bin]) * times, 0);
 
@@ -80,14 +78,14 @@ describe("the LP relaxation of a cutting plan", () => {
         expect(costOfUses(problem, relaxed)).toBeCloseTo(value, 5);
         problem.sizes.forEach((_, size) => {
           const held = relaxed.uses.reduce(
-            (sum, { bin, times }) => sum + times * (timesIn(problem, bin)[size] ?? 0),
+            (sum, { bin, times }) => sum + times * (timesIn(problem, bin.items)[size] ?? 0),
             0,
           );
           expect(held).toBeGreaterThanOrEqual((problem.counts[size] ?? 0) - 1e-6);
         });
         expect(relaxed.uses.filter(({ bin }) => bin.stock === 2)).toEqual([]);
         for (const { bin } of relaxed.uses)
-          expect(dot(timesIn(problem, bin), problem.sizes)).toBeLessThanOrEqual(
+          expect(dot(timesIn(problem, bin.items), problem.sizes)).toBeLessThanOrEqual(
             problem.stocks[bin.stock]?.capacity ?? 0,
           );
       }),
@@ -233,7 +231,7 @@ describe("best-fit decreasing", () => {
             problem.counts,
           );
           for (const bin of bins)
-            expect(dot(timesIn(problem, bin), problem.sizes)).toBeLessThanOrEqual(
+            expect(dot(timesIn(problem, bin.items), problem.sizes)).toBeLessThanOrEqual(
               stocks[bin.stock]?.capacity ?? 0,
             );
         }

@@ -1,24 +1,18 @@
 import { Budget } from "../../../functions/trim/cutting/budget";
 import { pack } from "../../../functions/trim/cutting/pack";
-import { costOf, type PackingProblem, type Stock } from "../../../functions/trim/cutting/packingProblem";
+import { costOf, type PackingProblem } from "../../../functions/trim/cutting/packingProblem";
+import { endless, problemFrom } from "../../support/cutting";
 import { randomFrom, wholeBetween, type Random } from "../../support/random";
 
 const STEPS = 2_000_000;
 const SETS = 30;
-
-const problemOf = (pieces: readonly number[], stocks: readonly Stock[]): PackingProblem => {
-  const sizes = [...new Set(pieces)].sort((a, b) => b - a);
-  return { sizes, counts: sizes.map((size) => pieces.filter((piece) => piece === size).length), stocks };
-};
-
-const endless = (capacity: number, cost = 1): Stock => ({ capacity, cost, limit: Infinity });
 
 /** A 120 in length in sixteenths, with a kerf of an eighth. */
 const CAPACITY = 1922;
 
 /** Remainders of runs: anything up to a stock length. */
 const roof = (random: Random): PackingProblem =>
-  problemOf(
+  problemFrom(
     Array.from({ length: 70 }, () => wholeBetween(random, 98, CAPACITY)),
     [endless(CAPACITY)],
   );
@@ -27,7 +21,7 @@ const TRIPLES = 16;
 
 /** Pieces that fill every length to the last sixteenth in threes: the hardest to prove by search alone. */
 const triples = (random: Random): PackingProblem =>
-  problemOf(
+  problemFrom(
     Array.from({ length: TRIPLES }, () => {
       const first = wholeBetween(random, 490, 930);
       const second = wholeBetween(random, 490, Math.min(930, CAPACITY - first - 450));
@@ -38,14 +32,14 @@ const triples = (random: Random): PackingProblem =>
 
 /** Two priced lengths, the longer one cheaper by the foot; few sizes, many of each. */
 const priced = (random: Random): PackingProblem =>
-  problemOf(
+  problemFrom(
     Array.from({ length: 60 }, () => 20 * wholeBetween(random, 8, 60)),
     [endless(1280, 15), endless(CAPACITY, 20)],
   );
 
 /** A few offcuts to use before new lengths. */
 const limited = (random: Random): PackingProblem =>
-  problemOf(
+  problemFrom(
     Array.from({ length: 14 }, () => wholeBetween(random, 98, 900)),
     [{ capacity: 1000, cost: 6, limit: 5 }, { capacity: 1400, cost: 9, limit: 3 }, endless(CAPACITY, 13)],
   );
