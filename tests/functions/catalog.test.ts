@@ -85,12 +85,15 @@ describe("the catalog", () => {
     expect(order).toEqual([...order].sort((a, b) => a - b));
   });
 
-  it.each(catalog.map((spec) => [spec.id, spec] as const))("%s has a name that a spreadsheet takes", (id) => {
-    expect(id).toMatch(/^[A-Z][A-Z]{2,}$/);
-    expect(id).not.toMatch(LOOKS_LIKE_A_CELL);
-    expect(OLD_MACRO_NAMES).not.toContain(id);
-    expect(catalog.filter((other) => other.id === id)).toHaveLength(1);
-  });
+  it.each(catalog.map((spec) => [spec.id, spec] as const))(
+    "%s has a name that a spreadsheet accepts",
+    (id) => {
+      expect(id).toMatch(/^[A-Z][A-Z]{2,}$/);
+      expect(id).not.toMatch(LOOKS_LIKE_A_CELL);
+      expect(OLD_MACRO_NAMES).not.toContain(id);
+      expect(catalog.filter((other) => other.id === id)).toHaveLength(1);
+    },
+  );
 
   it.each(catalog.map((spec) => [spec.id, spec] as const))("%s says what it needs to", (_, spec) => {
     expect(spec.summary).toMatch(/\.$/);
@@ -109,7 +112,7 @@ describe("the catalog", () => {
 
   it.each(
     catalog.flatMap(({ id, parameters }) => parameters.map(({ name, kind }) => [id, name, kind] as const)),
-  )("%s says in the name of %s which unit a bare number has", (_, name, kind) => {
+  )("%s: the name of %s tells the unit of a bare number", (_, name, kind) => {
     expect(NAME_ENDINGS.find((ending) => name.endsWith(ending))).toBe(kind.nameEnding);
   });
 

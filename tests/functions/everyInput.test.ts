@@ -12,7 +12,7 @@ const INPUTS = 104_000;
 /** It lays the roof once for each of hundreds of starts, so it gets fewer inputs and more time. */
 const SEARCH = "BESTSTART";
 const inputsOf = ({ id }: FunctionSpec): number => (id === SEARCH ? 200 : Math.ceil(INPUTS / catalog.length));
-/** Longer than any roof that this is for, in feet: laying it may take longer too. */
+/** Longer than any roof this is meant for, in feet: laying it may also take longer. */
 const HUGE_FT = 200;
 const isHuge = (spec: FunctionSpec, [outline]: readonly Argument[]): boolean =>
   spec.concept === "layout" &&
@@ -218,7 +218,7 @@ const complaintAbout = (cell: Cell | undefined): string | undefined => {
   return cell.message.length < 10 ? `${cell.code} without a sentence` : undefined;
 };
 
-/** What is wrong with an answer; undefined where nothing is. */
+/** What is wrong with an answer, or undefined. */
 const complaint = (spec: FunctionSpec, answer: Answer): string | undefined => {
   if (!isMatrix(answer)) return complaintAbout(answer);
   if (answer.length === 0 || answer[0]?.length === 0) return "a table without cells";

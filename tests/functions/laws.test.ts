@@ -20,7 +20,7 @@ describe("laws of slope", () => {
     );
   });
 
-  it("ANGLEPITCH gives the steepest pitch back exactly, and none that is steeper", () => {
+  it("ANGLEPITCH returns the steepest pitch exactly, and rejects anything steeper", () => {
     expect(call("ANGLEPITCH", call("PITCHANGLE", 24))).toBe(24);
     fc.assert(
       fc.property(fc.double({ min: 63.4, max: 63.434948822, noNaN: true }), (angle) => {
@@ -30,7 +30,7 @@ describe("laws of slope", () => {
     );
   });
 
-  it("SLOPECHECK takes a pitch that came through its angle for the same pitch", () => {
+  it("SLOPECHECK treats a pitch converted to an angle and back as the same pitch", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 24 }), (pitch) => {
         const sameAgain = call("ANGLEPITCH", call("PITCHANGLE", pitch));
@@ -45,13 +45,13 @@ describe("laws of slope", () => {
         const [low, high] = [one, other].sort((a, b) => Number(a) - Number(b));
         const lowFactor = callForNumber("RAFTERFACTOR", low ?? "0");
         expect(lowFactor).toBeGreaterThanOrEqual(1);
-        // Math.hypot may err by a last digit either way.
+        // Math.hypot may be off by one in the last digit.
         expect(callForNumber("RAFTERFACTOR", high ?? "0")).toBeGreaterThanOrEqual(lowFactor * (1 - 2 ** -52));
       }),
     );
   });
 
-  it("a hip has one true length, from whichever plane its run is measured", () => {
+  it("a hip has one true length, whichever plane its run is measured on", () => {
     fc.assert(
       fc.property(
         fc.double({ min: 1, max: 24, noNaN: true }),
@@ -112,7 +112,7 @@ describe("laws of counting", () => {
     );
   });
 
-  it("no count is below 0, however short the run", () => {
+  it("no count is negative, however short the run", () => {
     const shortFt = fc.double({ min: 1e-12, max: 1e-6, noNaN: true });
     fc.assert(
       fc.property(shortFt, spacingIn, fc.constantFrom(0, 1, 2), (run, spacing, ends) => {
@@ -146,7 +146,7 @@ describe("laws of counting", () => {
     );
   });
 
-  it("the last course line and the top course make up the slope", () => {
+  it("the last course line plus the top course equals the slope length", () => {
     fc.assert(
       fc.property(lengthFt, spacingIn, (slope, exposure) => {
         const last = callForNumber("COURSES", slope, exposure);
@@ -156,7 +156,7 @@ describe("laws of counting", () => {
     );
   });
 
-  it("pieces of trim less their laps reach the run, and one piece fewer does not", () => {
+  it("pieces of trim minus their laps cover the run, and one piece fewer doesn't", () => {
     fc.assert(
       fc.property(
         lengthFt,
@@ -176,7 +176,7 @@ describe("laws of counting", () => {
     );
   });
 
-  it("the starters of a list are as many as the courses, and the sets cover them", () => {
+  it("a starter list has as many starters as courses, and the sets cover them", () => {
     fc.assert(
       fc.property(fc.double({ min: 0.5, max: 100, noNaN: true }), wholeUpTo(6), (slope, steps) => {
         const pattern = Array.from({ length: steps }, (_, i) => String((i + 1) / steps)).join(",");
@@ -190,7 +190,7 @@ describe("laws of counting", () => {
   });
 });
 
-describe("laws of measure and outline", () => {
+describe("laws of measurements and outlines", () => {
   it("FEET reads what TAPE writes within half a mark", () => {
     fc.assert(
       fc.property(lengthFt, fc.constantFrom(8, 16, 32), (feet, marks) => {
@@ -238,7 +238,7 @@ describe("laws of underlayment", () => {
     );
   });
 
-  it("the rolls always cover the plane, laps and wraps taken off", () => {
+  it("the rolls always cover the plane after laps and wraps are deducted", () => {
     fc.assert(
       fc.property(side, side, (eave, slope) => {
         const coveredSqIn = rolls(eave, slope) * 800 * 36;

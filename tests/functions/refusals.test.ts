@@ -63,8 +63,8 @@ describe("impossible input is rejected with a message", () => {
   });
 });
 
-describe("what only floating point parts is not refused", () => {
-  it("takes a top that is the eave's length but for its last digits", () => {
+describe("a difference that is only floating-point error is accepted", () => {
+  it("accepts a top that differs from the eave's length only in its last digits", () => {
     expect(callForSentence("OUTLINE", "rectangle", 0.3, 1, 0.301)).toContain("top must be left out");
     const answer = call("OUTLINE", "rectangle", 0.3, 1, 0.1 + 0.2, undefined, false);
     expect(answer).toEqual(call("OUTLINE", "rectangle", 0.3, 1, undefined, undefined, false));

@@ -16,7 +16,7 @@ const promised = (concept: string): string[] => {
 const lineOf = ({ id, parameters }: (typeof catalog)[number]): string =>
   `- \`${id}(${parameters.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(", ")})\``;
 
-describe("what is promised to people's workbooks: names, and the order of parameters", () => {
+describe("saved workbooks keep working: function names and the order of parameters", () => {
   it.each(CONCEPTS.map((concept) => ({ concept })))("holds for $concept", ({ concept }) => {
     const written = promised(concept);
     const actual = catalog.filter((spec) => spec.concept === concept).map(lineOf);

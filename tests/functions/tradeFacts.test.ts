@@ -21,7 +21,7 @@ describe("facts of the trade", () => {
     expect(list.map((row) => row[5])).toEqual([5, 5, 5, 5]);
   });
 
-  it("a list of starters has only the steps that occur", () => {
+  it("a starter list has only the steps that occur", () => {
     expect(call("STARTERLIST", 1, 12, 24, 7, 2.5, undefined, false)).toEqual([[1, 1, 17, 2.5, 19.5, 1]]);
     expect(call("STARTERLIST", 0, 12, 24, 7, 2.5, undefined, false)).toEqual([
       ["no starters", "", "", "", "", ""],
@@ -31,7 +31,7 @@ describe("facts of the trade", () => {
     });
   });
 
-  it("clips and starter nails stand 12 in on center", () => {
+  it("clips and starter nails are 12 in on center", () => {
     expect(callForNumber("CLIPCOUNT", 20, 12)).toBe(21);
     expect(callForNumber("NAILCOUNT", 20, 12)).toBe(21);
   });

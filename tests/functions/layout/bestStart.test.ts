@@ -49,7 +49,7 @@ const PLANES: [string, Plane, Panel][] = [
 ];
 
 describe("the best start", () => {
-  it.each(PLANES)("of %s is none worse than any start laid in full", (_, plane, panel) => {
+  it.each(PLANES)("for %s is at least as good as every start laid in full", (_, plane, panel) => {
     const best = bestStart(plane, panel);
     const all = weighAll(plane, panel).sort(([a1, a2, a3], [b1, b2, b3]) => a1 - b1 || a2 - b2 || a3 - b3);
     expect(best.choices).toBe(all.length);
@@ -57,12 +57,12 @@ describe("the best start", () => {
     expect(weightOf(plane, panel, best.start)).toEqual(all[0]);
   });
 
-  it("is found the same way twice", () => {
+  it("is the same when searched twice", () => {
     const [, plane, panel] = PLANES[1] as [string, Plane, Panel];
     expect(bestStart(plane, panel)).toEqual(bestStart(plane, panel));
   });
 
-  it("can be searched for in slices, and given up", () => {
+  it("can be searched for in slices, and canceled", () => {
     const [, plane, panel] = PLANES[2] as [string, Plane, Panel];
     const search = searchBestStart(plane, panel);
     expect(search.next().value).toEqual({ weighed: 1, choices: 192 });
@@ -77,7 +77,7 @@ describe("the best start", () => {
     expect(abandoned.next().done).toBe(true);
   });
 
-  it("goes straight back into the other functions", () => {
+  it("is accepted by the other functions", () => {
     const outline: Matrix = [
       [0, 0],
       [23, 0],

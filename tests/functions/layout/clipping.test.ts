@@ -105,7 +105,7 @@ describe("a layout, against a general polygon library", () => {
     );
   });
 
-  it("lays exactly one piece over every place on the face, and none outside it or over an opening", () => {
+  it("lays exactly one piece over every point of the face, and none outside it or over an opening", () => {
     fc.assert(
       fc.property(soundFaces, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (face, offset) => {
         const layout = layOut(face, panelOf(), LEFT, true);

@@ -18,7 +18,7 @@ const roof: Matrix = [
 ];
 
 describe("the cut list", () => {
-  it("marks a slanted piece by its corners, on the face as it is seen", () => {
+  it("gives the corners of a slanted piece as seen on the face", () => {
     const hip: Matrix = [
       [0, 0],
       [3, 0],
@@ -64,7 +64,7 @@ describe("the cut list", () => {
     ]);
   });
 
-  it("adds tape text if asked, headings and all", () => {
+  it("adds feet-and-inches text on request, with its headings", () => {
     const [headings, row] = cutList(
       [
         [0, 0],
@@ -94,7 +94,7 @@ describe("the cut list", () => {
     ]);
   });
 
-  it("says so where nothing is cut", () => {
+  it("reports when nothing is cut", () => {
     expect(cutList(roof, PANEL)[1]).toEqual(["no cuts", "", "", "", "", "", "", ""]);
     expect(cutList(roof, PANEL, undefined, "left", true, true, false)).toEqual([
       ["no cuts", ...Array<string>(10).fill("")],
@@ -103,7 +103,7 @@ describe("the cut list", () => {
 });
 
 describe("the layout's table", () => {
-  it("takes what OUTLINE spills, heading row and all", () => {
+  it("accepts what OUTLINE spills, including the heading row", () => {
     const spilled = call("OUTLINE", "trapezoid", 8, 3, 2) as Matrix;
     const corners: Matrix = [
       [0, 0],
@@ -115,7 +115,7 @@ describe("the layout's table", () => {
     expect(spilled[0]).toEqual(["x (ft)", "y (ft)"]);
   });
 
-  it("adds tape text if asked", () => {
+  it("adds feet-and-inches text on request", () => {
     const rows = call("LAYOUT", roof, PANEL, undefined, "left", true, true) as Matrix;
     expect(rows[0]?.slice(9)).toEqual([
       "line (tape)",
@@ -127,7 +127,7 @@ describe("the layout's table", () => {
     expect(rows[2]?.slice(9)).toEqual(["", "", "", ""]);
   });
 
-  it("leaves the cells of a course empty where an opening takes all of it", () => {
+  it("leaves the cells of a course empty where an opening covers all of it", () => {
     const rows = call(
       "LAYOUT",
       [

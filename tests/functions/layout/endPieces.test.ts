@@ -41,14 +41,14 @@ describe("the pieces at the ends of courses", () => {
     expect(endPieces(uneven, PANEL, null, "right")).toEqual(endPieces(uneven, PANEL, null, "left"));
   });
 
-  it("a piece that fills its course is bent at both ends, and bears no mark for one", () => {
+  it("a piece that fills its course is bent at both ends, and has no mark for a single bend", () => {
     // 12 in, less 1 1/2 in at both gables, and a fold of 2 1/2 in at both.
     expect(endPieces(rectangle(1, 2), [...PANEL, ["stagger pattern", "1"]])).toEqual([
       ["only piece", 9, "", 14, 2, "1, 2", ""],
     ]);
   });
 
-  it("whole panels at the ends need no work on the ground; without a fold there is nothing to mark", () => {
+  it("whole panels at the ends need no work on the ground, and without a fold there is nothing to mark", () => {
     const plain: Matrix = PANEL.slice(0, 2);
     expect(endPieces(rectangle(4, 2), [...plain, ["stagger pattern", "1"]])).toEqual([
       ["no cuts", "", "", "", "", "", ""],
@@ -67,7 +67,7 @@ describe("the pieces at the ends of courses", () => {
     [2, 2],
   ];
 
-  it("slanted pieces that are alike stay together", () => {
+  it("identical slanted pieces are listed together", () => {
     // Joints of course 1 at 24, 48 and 72 in; of course 2, which lies from 12 to 84 in, at 36 and 60 in.
     expect(endPieces(hip, [...PANEL.slice(0, 2), ["stagger pattern", "1, 1/2"]])).toEqual([
       ["starter", 24, "", 24, 2, "1, 2", "(0, 0) (24, 0) (24, 12) (12, 12)"],
@@ -75,7 +75,7 @@ describe("the pieces at the ends of courses", () => {
     ]);
   });
 
-  it("slanted pieces are told apart by their corners, and an allowance on the slant bears no mark", () => {
+  it("slanted pieces with different corners are listed apart, and a slant allowance has no mark", () => {
     // Joints of both courses at 24, 48 and 72 in: course 2 ends in triangles.
     const panel: Matrix = [...PANEL.slice(0, 2), ["stagger pattern", "1"], ["slant allowance", 2]];
     expect(endPieces(hip, panel)).toEqual([
@@ -86,7 +86,7 @@ describe("the pieces at the ends of courses", () => {
     ]);
   });
 
-  it("pieces of one width and other corners are cut apart", () => {
+  it("pieces with the same width and different corners are listed apart", () => {
     // The left flank leans 6 in in course 1 and stands upright in course 2, above a step of 6 in.
     const leaning: Matrix = [
       [0, 0],
@@ -103,7 +103,7 @@ describe("the pieces at the ends of courses", () => {
     ]);
   });
 
-  it("a notched piece is no rectangle: it bears no mark for a bend", () => {
+  it("a notched piece isn't a rectangle, so it has no bend mark", () => {
     const notch: Matrix = [
       [0.5, 0],
       [1, 0],

@@ -34,7 +34,7 @@ const faces = steppedFaces.map(scaled);
 const shifts = fc.integer({ min: 0, max: 95 }).map((quarters) => quarters / 4);
 
 describe("laws of a layout", () => {
-  it("is the same in a mirror, laid from the other side", () => {
+  it("is the same when mirrored and laid from the other side", () => {
     fc.assert(
       fc.property(faces, shifts, ({ outline, openings }, shiftIn) => {
         const left = layOut({ outline, openings }, FULL_PANEL, { ...LEFT, shiftIn }, true);
@@ -45,7 +45,7 @@ describe("laws of a layout", () => {
     );
   });
 
-  it("doesn't depend on where the outline is, which way its corners run, or which comes first", () => {
+  it("doesn't depend on the outline's position, winding or first corner", () => {
     fc.assert(
       fc.property(
         faces,
@@ -76,7 +76,7 @@ describe("laws of a layout", () => {
     );
   });
 
-  it("re-use lowers the count by the pieces that come from off-cuts, and changes no piece", () => {
+  it("reuse lowers the count by the pieces that come from offcuts, and changes no piece", () => {
     fc.assert(
       fc.property(faces, ({ outline, openings }) => {
         const plane = { outline, openings };
@@ -93,7 +93,7 @@ describe("laws of a layout", () => {
     );
   });
 
-  it("openings only lower the whole panels", () => {
+  it("openings only lower the count of whole panels", () => {
     fc.assert(
       fc.property(faces, ({ outline, openings }) => {
         const open = layOut({ outline, openings }, FULL_PANEL, LEFT, true);
@@ -106,7 +106,7 @@ describe("laws of a layout", () => {
     );
   });
 
-  it("takes whole multiples of the panel exactly", () => {
+  it("counts whole multiples of the panel exactly", () => {
     const panel = panelOf({ "stagger pattern": "1", "exposed width": "1/10 ft", "exposed height": "0.7 in" });
     for (const across of [1, 3, 7, 30])
       for (const up of [1, 3, 7, 49]) {
@@ -117,7 +117,7 @@ describe("laws of a layout", () => {
   });
 });
 
-describe("a plane split at joints counts the same as whole, re-use off", () => {
+describe("a plane split at joints has the same count as the whole plane, without reuse", () => {
   const total = (...layouts: Layout[]): number => layouts.reduce((sum, { panels }) => sum + panels, 0);
 
   it("where every course has the same joints", () => {
@@ -158,7 +158,7 @@ describe("a plane split at joints counts the same as whole, re-use off", () => {
     expect(total(lay(near, 0), lay(far, 18))).toBe(lay(rectangle(0, 0, 13.3, 4), 0).panels);
   });
 
-  it("along a chalk line, the upper part going on with the stagger", () => {
+  it("along a chalk line, with the stagger continued in the upper part", () => {
     const lay = (outline: Point[], step: number): Layout =>
       layOut({ outline, openings: [] }, panelOf(), { ...LEFT, step }, false);
     const whole = cornersOf([0, 0], [21, 0], [21, 9.5], [0, 9.5]);

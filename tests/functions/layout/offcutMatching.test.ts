@@ -14,7 +14,7 @@ const pieces = (maxLength: number): fc.Arbitrary<Reusable[]> =>
     { maxLength },
   );
 
-/** Tries every way to pair. */
+/** Tries every possible pairing. */
 const exhaustive = (left: readonly Reusable[]): number => {
   const [first, ...others] = left;
   if (!first) return 0;
@@ -27,8 +27,8 @@ const exhaustive = (left: readonly Reusable[]): number => {
   );
 };
 
-describe("re-use of off-cuts", () => {
-  it("makes as many pairs as an exhaustive search of up to eight pieces", () => {
+describe("reuse of offcuts", () => {
+  it("makes as many pairs as an exhaustive search, for up to eight pieces", () => {
     fc.assert(
       fc.property(pieces(8), (some) => {
         expect(matchPieces(some, ROOM_IN)).toHaveLength(exhaustive(some));
@@ -37,7 +37,7 @@ describe("re-use of off-cuts", () => {
     );
   });
 
-  it("makes as many pairs as a general maximum matching of up to forty", () => {
+  it("makes as many pairs as a general maximum matching, for up to forty pieces", () => {
     fc.assert(
       fc.property(pieces(40), (some) => {
         expect(matchPieces(some, ROOM_IN)).toHaveLength(mostPairs(some, ROOM_IN));
@@ -46,7 +46,7 @@ describe("re-use of off-cuts", () => {
     );
   });
 
-  it("pairs each piece once, and only pieces that one panel yields", () => {
+  it("pairs each piece once, and only pieces that fit in one panel", () => {
     fc.assert(
       fc.property(pieces(40), (some) => {
         const pairs = matchPieces(some, ROOM_IN);
@@ -58,7 +58,7 @@ describe("re-use of off-cuts", () => {
     );
   });
 
-  it("never flips a panel: two starters are no pair, however short", () => {
+  it("never flips a panel: two starters are never a pair, however short", () => {
     const starters: Reusable[] = [
       { blankIn: 4, keeps: "far" },
       { blankIn: 4, keeps: "far" },
@@ -66,7 +66,7 @@ describe("re-use of off-cuts", () => {
     expect(matchPieces(starters, ROOM_IN)).toEqual([]);
   });
 
-  it("counts a fit that floating point would miss", () => {
+  it("counts a fit that floating-point error would miss", () => {
     const halves: Reusable[] = [
       { blankIn: 0.1 + 0.2, keeps: "far" },
       { blankIn: 23.7, keeps: "near" },

@@ -9,7 +9,7 @@ import { cornersOf, LEFT, panelOf, rectangle, RIGHT } from "../../support/layout
 
 const panel = (fields: Readonly<Record<string, Cell>> = {}): Matrix =>
   Object.entries({ "exposed width": 24, "exposed height": 12, "stagger pattern": "1", ...fields });
-/** Typed in inches, which hold a panel's measures better than feet. */
+/** Typed in inches, which hold a panel's measurements more exactly than feet. */
 const inInches = (...corners: readonly (readonly [number, number])[]): Matrix =>
   corners.map(([x, y]) => [`${x} in`, `${y} in`]);
 const box = (left: number, low: number, right: number, high: number): Matrix =>
@@ -31,7 +31,7 @@ describe("pieces of one panel's place", () => {
     expect(cuts(ROOF, box(30, 3, 36, 6))).toEqual([[2, 24, 24, 24, "both"]]);
   });
 
-  it("are two beside a chimney as high as the course, and take no fold there", () => {
+  it("are two beside a chimney as high as the course, and have no fold there", () => {
     expect(cuts(ROOF, box(30, 0, 42, 12), { "gable fold": 2.5 }).slice(1, 3)).toEqual([
       [2, 24, 6, 6, "left"],
       [3, 42, 6, 6, "right"],
@@ -66,7 +66,7 @@ describe("the ends of a course", () => {
       .slice(0, 1)
       .map((row) => [row[2], row[4], row[5], row[7]]);
 
-  it("are whole panels where these lie outermost", () => {
+  it("are whole panels where those are outermost", () => {
     expect(ends(ROOF)).toEqual([[24, 3, 0, 24]]);
     expect(ends(box(0, 0, 73, 12))).toEqual([[24, 3, 1, 1]]);
     expect(ends(box(0, 0, 96, 12), box(30, 0, 42, 12))).toEqual([[24, 3, 2, 24]]);
@@ -76,12 +76,12 @@ describe("the ends of a course", () => {
     expect(ends(box(0, 0, 31, 12), box(6, 0, 12, 12))).toEqual([[6, 0, 3, 7]]);
   });
 
-  it("are none where an opening takes the whole course, in tape text too", () => {
+  it("are absent where an opening covers the whole course, also as feet-and-inches text", () => {
     const [, middle] = rows(box(0, 0, 48, 36), box(0, 12, 48, 24), "left", true, true);
     expect(middle).toEqual([2, 1, "", "", 0, 0, 0, "", "", `1' 0"`, "", "", ""]);
   });
 
-  it("count the pieces of their course that come from another's off-cut", () => {
+  it("count the pieces of their course that come from another piece's offcut", () => {
     const staggered = call("LAYOUT", box(0, 0, 60, 24), panel({ "stagger pattern": "1, 1/2" })) as Matrix;
     expect(staggered.slice(1).map((row) => [row[0], row[4], row[5], row[6]])).toEqual([
       [1, 2, 1, 0],
@@ -91,7 +91,7 @@ describe("the ends of a course", () => {
   });
 });
 
-describe("a layout as it is drawn", () => {
+describe("a layout as drawn", () => {
   const laid = (outline: Outline, start: LayoutStart, pattern = "1") =>
     layOut({ outline, openings: [] }, panelOf({ "stagger pattern": pattern }), start, true);
   const runs = (outline: Outline, start: LayoutStart, pattern?: string): unknown[] =>
@@ -114,7 +114,7 @@ describe("a layout as it is drawn", () => {
     ]);
   });
 
-  it("is the same wherever the face lies", () => {
+  it("doesn't depend on the position of the face", () => {
     const hip = cornersOf([0, 0], [9, 0], [9, 5], [4, 5]);
     for (const start of [LEFT, RIGHT])
       expect(
@@ -126,7 +126,7 @@ describe("a layout as it is drawn", () => {
   });
 });
 
-describe("trapezoids one on the other", () => {
+describe("stacked trapezoids", () => {
   const flank = (atLowIn: number, atHighIn: number, kind: EndKind = "slant"): Flank => ({
     atLowIn,
     atHighIn,
@@ -145,7 +145,7 @@ describe("trapezoids one on the other", () => {
   });
   const lower = shape(0, 4, flank(0, 1));
 
-  it("are one where both flanks go straight on", () => {
+  it("are one where both flanks continue straight", () => {
     expect(joinStacked([lower, shape(4, 12, flank(1, 3))])).toEqual([shape(0, 12, flank(0, 3))]);
     expect(joinStacked([lower, shape(4, 6, flank(1, 1.5)), shape(6, 12, flank(1.5, 3))])).toEqual([
       shape(0, 12, flank(0, 3)),

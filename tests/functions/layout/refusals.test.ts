@@ -71,7 +71,7 @@ describe("an outline that can't be laid is rejected with a message", () => {
       expect(callForSentence(id, outline, PANEL)).toContain(`#VALUE! ${sentence}`);
   });
 
-  it("takes more courses than any roof has", () => {
+  it("accepts more courses than any roof has", () => {
     const thin: Matrix = [
       ["exposed width", 24],
       ["exposed height", 0.01],
@@ -163,7 +163,7 @@ describe("openings outside the roof are rejected with a message", () => {
     expect(callForNumber("PANELCOUNT", ROOF, PANEL, block(0, 0, 4, 2), "left", false)).toBe(311);
   });
 
-  it("blank openings are none", () => {
+  it("blank openings are ignored", () => {
     expect(
       callForNumber("PANELCOUNT", ROOF, PANEL, [
         [null, null],
@@ -198,7 +198,7 @@ describe("a start", () => {
     );
   });
 
-  it("an unfilled row stays quiet", () => {
+  it("a row with no input stays blank", () => {
     expect(call("LAYOUT", [[null, null]], [[null, null]])).toBe("");
   });
 });

@@ -27,7 +27,7 @@ const isSound = (corners: Outline): boolean => {
   }
 };
 
-/** The face without a strip inside each vertical side. */
+/** The face minus a strip inside each vertical side. */
 const setBackRegion = (corners: Outline): clipping.MultiPolygon => {
   const isCounterclockwise = twiceSignedArea(corners) > 0;
   return corners.reduce(

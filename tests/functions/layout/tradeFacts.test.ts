@@ -29,12 +29,12 @@ describe("a 20 ft gable, 24 x 12 in, four-course stagger", () => {
     expect(covers.slice(0, 4)).toEqual([22.5, 10.5, 16.5, 4.5]);
   });
 
-  it("cuts the three-quarter blank to 19 in and the full one to 25 in: the panel with its side lock opened flat", () => {
+  it("cuts the three-quarter blank to 19 in and the full blank to 25 in, the panel with its side lock opened flat", () => {
     expect(rows.slice(0, 4).map((row) => row[3])).toEqual([25, 13, 19, 7]);
     expect(rows.every((row) => row[8] === "")).toBe(true);
   });
 
-  it("warns that no panel gives the full blank where opening the lock gains nothing", () => {
+  it("warns that no panel is wide enough for the full blank if opening the lock adds no width", () => {
     const warned = layoutRows(PANEL.filter(([label]) => label !== "lock flange gain"));
     expect(warned[0]?.[8]).toBe(
       "piece 1 needs a blank of 25 in, more than the 24 in that a panel gives; " +

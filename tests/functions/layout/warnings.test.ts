@@ -31,7 +31,7 @@ describe("warnings of a course", () => {
     expect(warnings(face(4, 15 / 12), { "shortest piece": 3, "stagger pattern": "1" })).toEqual(["", "", ""]);
   });
 
-  it("a course so narrow that the setbacks at both gables leave nothing to cover", () => {
+  it("a course too narrow to leave anything to cover between the setbacks at both gables", () => {
     expect(warnings(face(2 / 12, 2), { "gable setback": 1.5 })).toEqual([
       "the course is 2 in wide, of which setbacks of 1 1/2 in leave nothing to cover",
       "the course is 2 in wide, of which setbacks of 1 1/2 in leave nothing to cover",
@@ -57,7 +57,7 @@ describe("warnings of a course", () => {
     );
   });
 
-  it("a bend on the very edge of a band is good", () => {
+  it("a bend exactly on the edge of a band is allowed", () => {
     const fields = { "gable setback": 1.5, "gable fold": 2.5, "lock flange gain": 1 };
     expect(warnings(face(5, 2), { ...fields, "no-bend bands": "13 1/2-14" })[1]).toBe("");
     expect(warnings(face(5, 2), { ...fields, "no-bend bands": "13-13 1/2" })[1]).toBe("");
@@ -100,11 +100,11 @@ describe("warnings of a course", () => {
     );
   });
 
-  it("a course of full height isn't thin, however long the shortest piece", () => {
+  it("a full-height course isn't thin, however long the shortest piece is", () => {
     expect(warnings(face(6, 2), { "shortest piece": 20, "stagger pattern": "1" })).toEqual(["", "", ""]);
   });
 
-  it("a blank that no panel gives: the slant allowance past a panel's width", () => {
+  it("a blank that no panel is wide enough for: the slant allowance exceeds a panel's width", () => {
     const hip: Matrix = [
       [0, 0],
       [8, 0],

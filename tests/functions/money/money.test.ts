@@ -4,7 +4,7 @@ import { call, callForNumber, callForSentence } from "../../support/call";
 
 const cents = fc.integer({ min: -1_000_000_00, max: 1_000_000_00 });
 const inDollars = (amount: number): number => amount / 100;
-/** Tenths of a per cent, so that a product with cents is a whole number of hundred-thousandths. */
+/** Tenths of a percent, so that a product with cents is a whole number of hundred-thousandths. */
 const perMille = fc.integer({ min: 0, max: 1000 });
 
 /** Half away from zero in whole numbers: an independent way to the same cent. */
@@ -12,7 +12,7 @@ const roundedCents = (hundredThousandths: number): number =>
   Math.sign(hundredThousandths) * Math.floor((Math.abs(hundredThousandths) + 500) / 1000);
 
 describe("tax and retainage", () => {
-  it.each(["SALESTAX", "RETAINAGE"])("%s is exact to the cent, as whole numbers have it", (id) => {
+  it.each(["SALESTAX", "RETAINAGE"])("%s is exact to the cent, as whole-number arithmetic shows", (id) => {
     fc.assert(
       fc.property(cents, perMille, (amount, rate) => {
         const expected = inDollars(roundedCents(amount * rate)) + 0;
@@ -21,7 +21,7 @@ describe("tax and retainage", () => {
     );
   });
 
-  it("a credit takes back what was charged", () => {
+  it("a credit reverses the charge", () => {
     fc.assert(
       fc.property(cents, perMille, (amount, rate) => {
         const [charge, credit] = [amount, -amount].map((each) =>
@@ -42,7 +42,7 @@ describe("tax and retainage", () => {
     expect(callForNumber("SALESTAX", tax, 1)).toBe(rounded);
   });
 
-  it("takes the sum that a person sees, not its binary fraction", () => {
+  it("rounds the decimal amount that a person sees, not its binary fraction", () => {
     expect(callForNumber("SALESTAX", 0.335 * 3, 1)).toBe(1.01);
   });
 });
@@ -57,7 +57,7 @@ describe("markup and margin", () => {
   const MILLION = 1_000_000n;
   const millionths = fc.oneof(fc.nat(999_999), fc.integer({ min: 999_000, max: 999_999 }));
 
-  it("MARKUP is exact to the cent, as whole numbers have it", () => {
+  it("MARKUP is exact to the cent, as whole-number arithmetic shows", () => {
     fc.assert(
       fc.property(cents, millionths, (cost, rate) => {
         const expected = inDollars(roundedQuotient(BigInt(cost) * (MILLION + BigInt(rate)), MILLION)) + 0;
@@ -66,7 +66,7 @@ describe("markup and margin", () => {
     );
   });
 
-  it("SELLPRICE is exact to the cent, as whole numbers have it, also where hardly anything is left of a price", () => {
+  it("SELLPRICE is exact to the cent, as whole-number arithmetic shows, even at margins near 100%", () => {
     fc.assert(
       fc.property(cents, millionths, (cost, margin) => {
         const expected = inDollars(roundedQuotient(BigInt(cost) * MILLION, MILLION - BigInt(margin))) + 0;
@@ -81,11 +81,11 @@ describe("markup and margin", () => {
     ["SELLPRICE", 0.25, 0.6, 0.63],
     ["SELLPRICE", 1.01, 0.2, 1.26],
     ["SELLPRICE", -0.25, 0.6, -0.63],
-  ])("half a cent goes away from zero: %s of %d and %d is %d", (id, cost, rate, price) => {
+  ])("half a cent rounds away from zero: %s of %d and %d is %d", (id, cost, rate, price) => {
     expect(callForNumber(id, cost, rate)).toBe(price);
   });
 
-  it("a margin is a markup on the same price, within the cent to which both are rounded", () => {
+  it("a margin and its equivalent markup give the same price, within the cent both are rounded to", () => {
     const margins = fc.integer({ min: 0, max: 90 });
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 1_000_000_00 }), margins, (cost, margin) => {
@@ -138,7 +138,7 @@ const worth = (lines: readonly Line[]): number =>
   lines.reduce((sum, [, quantity, price]) => sum + quantity * Math.round(price * 100), 0);
 
 describe("change orders", () => {
-  it("base and change make the new order, to the cent", () => {
+  it("base plus change equals the new order, to the cent", () => {
     fc.assert(
       fc.property(orders, orders, (before, after) => {
         expect(Math.round(totalOf(before, after) * 100)).toBe(worth(after) - worth(before));
@@ -180,7 +180,7 @@ describe("change orders", () => {
     [[["panels", "many", 2]], 'before: the quantity of "panels" takes a number, got "many"'],
     [[[null, 1, 2]], "before has a line without an item"],
     [[["panels", 1]], "before takes three columns, item, quantity and price, got 2"],
-  ])("refuses %j with a sentence", (before, sentence) => {
+  ])("rejects %j with a message", (before, sentence) => {
     expect(callForSentence("CHANGEORDER", before as Cell[][], [["panels", 1, 2]])).toBe(
       `#VALUE! ${sentence}`,
     );

@@ -23,16 +23,16 @@ describe("one value of the panel", () => {
     ["gable fold", 0],
     ["minimum pitch", 3],
     ["panel price", 1234.5],
-  ])("%j is %j, whatever is wrong with another field", (label, value) => {
+  ])("%j is %j, even if another field is wrong", (label, value) => {
     expect(call("PANELVALUE", PANEL, label)).toBe(value);
   });
 
-  it("of text that has a default is that text", () => {
+  it("uses the default of a text field", () => {
     expect(call("PANELVALUE", [["exposed width", 24]], "stagger pattern")).toBe("1, 1/2, 3/4, 1/4");
     expect(call("PANELVALUE", [["exposed width", 24]], "no-bend bands")).toBe("none");
   });
 
-  it("of a pattern that is one number is text too", () => {
+  it("is text, even for a pattern that is a single number", () => {
     expect(call("PANELVALUE", [["stagger pattern", 0.5]], "stagger pattern")).toBe("0.5");
   });
 
@@ -50,20 +50,20 @@ describe("one value of the panel", () => {
     [PANEL, 5, "label takes one of exposed width"],
     [PANEL, null, "label is missing"],
     [[["exposed width"]], "exposed width", "panel takes the panel sheet's block: two columns"],
-  ])("%j, %j is refused", (panel, label, sentence) => {
+  ])("%j, %j is rejected", (panel, label, sentence) => {
     expect(callForSentence("PANELVALUE", panel, label)).toContain(`#VALUE! ${sentence}`);
   });
 
-  it("answers a column of labels with a column", () => {
+  it("returns a column for a column of labels", () => {
     expect(call("PANELVALUE", PANEL, [["exposed width"], ["exposed height"]])).toEqual([[24], [12]]);
   });
 
-  it("passes an error value anywhere in the block on", () => {
+  it("passes on an error value anywhere in the block", () => {
     const error = new CellError("#REF!", "");
     expect(call("PANELVALUE", [...PANEL, ["trim stock length", error]], "exposed width")).toBe(error);
   });
 
-  it("is what the whole block reads, for every field that is a number", () => {
+  it("equals the value read from the whole block, for every numeric field", () => {
     const sound = PANEL.filter(([label]) => label !== "trim lap");
     const panel = panelBlock.read(sound, "panel");
     const keys = Object.keys(PANEL_FIELDS) as (keyof typeof PANEL_FIELDS)[];

@@ -6,7 +6,7 @@ const length = (inches: number): AnswerReading => ({ kind: "length", inches });
 const number = (amount: number, unit = ""): AnswerReading => ({ kind: "number", number: amount, unit });
 const words = (text: string): AnswerReading => ({ kind: "words", words: text });
 
-describe("what an answer may mean", () => {
+describe("how an answer is read", () => {
   it.each<[string | number, AnswerReading[]]>([
     [1e-7, [number(1e-7)]],
     ["6 1/2", [number(6.5)]],
@@ -15,7 +15,7 @@ describe("what an answer may mean", () => {
     ["1.5 yd.", [length(54)]],
     ["+5 panels", [number(5, "panels")]],
     ["-5 panels", [number(-5, "panels")]],
-    // Spaces that part thousands.
+    // Spaces as thousands separators.
     ["5 080 mm", [length(200)]],
     ["25 400 mm", [length(1000)]],
     ["$4 770", [number(4770, MONEY)]],
@@ -23,12 +23,12 @@ describe("what an answer may mean", () => {
     ["5 125/128 in", [length(5 + 125 / 128)]],
     ["4 7701", [words("4 7701")]],
     ["12.345 678 mm", [words("12.345 678 mm")]],
-    // Commas that part thousands, or decimals.
+    // Commas as thousands or decimal separators.
     ["1,118", [number(1118), number(1.118)]],
     ["1,234.5 sq ft", [number(1234.5, "sq ft")]],
     ["5,08 m", [length(200)]],
     ["low, or steep", [words("low, or steep")]],
-    // Money, and a credit in whichever form.
+    // Money, and a credit in any form.
     ["$84.30", [number(84.3, MONEY)]],
     ["$-84.30", [number(-84.3, MONEY)]],
     ["-$84.30", [number(-84.3, MONEY)]],
@@ -65,14 +65,14 @@ describe("what an answer may mean", () => {
 });
 
 describe("a number in another unit", () => {
-  it("is converted between areas, and can't be said between what isn't one", () => {
+  it("is converted between areas, but not between units of different kinds", () => {
     expect(inUnit(250, "sq ft", "squares")).toBe(2.5);
     expect(inUnit(2.5, "squares", "square feet")).toBe(250);
     expect(inUnit(12, "packs", "sq ft")).toBeUndefined();
     expect(inUnit(12, "sq ft", "packs")).toBeUndefined();
   });
 
-  it("stays where either has none, or both have the same, whether of one or of several", () => {
+  it("is unchanged if either has no unit or both have the same one, singular or plural", () => {
     expect(inUnit(12, "", "panels")).toBe(12);
     expect(inUnit(12, "panels", "")).toBe(12);
     expect(inUnit(1, "panel", "panels")).toBe(1);

@@ -15,7 +15,7 @@ const level = fc.constantFrom(...LEVELS);
 const units = fc.constantFrom(...UNITS);
 
 describe("how a class measures", () => {
-  it("draws lengths on the marks that its level reads, about as long as was asked", () => {
+  it("draws lengths on the marks that its level reads, within the requested range", () => {
     fc.assert(
       fc.property(level, units, fc.string(), fc.integer({ min: 1, max: 40 }), (of, by, seed, leastFt) => {
         const measuring = measuringOf(by, of);
@@ -29,7 +29,7 @@ describe("how a class measures", () => {
     );
   });
 
-  it("picks one of the sizes that are usual for its tape", () => {
+  it("picks one of the usual sizes for its tape", () => {
     fc.assert(
       fc.property(level, units, fc.string(), (of, by, seed) => {
         const picked = measuringOf(by, of).pickIn(randomOf(seed), [20, 24], [500, 600]);

@@ -5,7 +5,7 @@ import { UNITS } from "../../../functions/practice/measuring";
 import { call, callForNumber, callForSentence } from "../../support/call";
 
 describe("chance from a seed", () => {
-  it("comes out the same for the same seed, and otherwise for another", () => {
+  it("is the same for the same seed, and different for another", () => {
     const draws = (seed: string): number[] => {
       const random = randomOf(seed);
       return Array.from({ length: 50 }, () => random.whole(0, 1_000_000));
@@ -14,7 +14,7 @@ describe("chance from a seed", () => {
     expect(draws("4711")).not.toEqual(draws("4712"));
   });
 
-  it("gives every whole number of its bounds about as often as any other", () => {
+  it("gives every whole number within its bounds about equally often", () => {
     const random = randomOf("spread");
     const draws = Array.from({ length: 60_000 }, () => random.whole(1, 6));
     // 10,000 each; the standard deviation is 91.
@@ -33,14 +33,14 @@ describe("PRACTICEROOF", () => {
         const of = (label: string): string => rows.find(([each]) => each === label)?.[1] ?? "";
         expect(callForNumber("FEET", of("building length"))).toBeGreaterThanOrEqual(22);
         expect(callForNumber("PITCHANGLE", of("pitch"))).toBeGreaterThan(14);
-        // The block is a panel that other functions read.
+        // Other functions accept the block as a panel.
         expect(callForNumber("PANELVALUE", rows, "exposed width")).toBeGreaterThan(15);
       }),
       { numRuns: 200 },
     );
   });
 
-  it("writes every measure as the class's tape shows it", () => {
+  it("writes every measurement as the class's tape shows it", () => {
     const forms = { "feet and inches": /^(?:\d+' )?[\d /]+"$/, metric: /^\d+ mm$/ };
     const pitchForms = { "feet and inches": /^\d+(?:\.5)? in 12$/, metric: /^\d+°$/ };
     fc.assert(
@@ -54,7 +54,7 @@ describe("PRACTICEROOF", () => {
     );
   });
 
-  it("takes a seed of up to 64 characters, outer spaces aside", () => {
+  it("accepts a seed of up to 64 characters, ignoring leading and trailing spaces", () => {
     expect(call("PRACTICEROOF", " north side ")).toEqual(call("PRACTICEROOF", "north side"));
     expect(call("PRACTICEROOF", "n".repeat(64))).toHaveLength(12);
     expect(callForSentence("PRACTICEROOF", "n".repeat(65))).toBe(
@@ -62,7 +62,7 @@ describe("PRACTICEROOF", () => {
     );
   });
 
-  it("refuses a level that it doesn't know", () => {
+  it("rejects an unknown level", () => {
     expect(callForSentence("PRACTICEROOF", 1, "hard")).toBe(
       '#VALUE! level takes one of first hour, half day, full roof, got "hard"',
     );
@@ -119,13 +119,13 @@ describe("ANSWERCHECK", () => {
     expect(call("ANSWERCHECK", [[20], [21]], [[20], [20]])).toEqual([["right"], ["wrong"]]);
   });
 
-  it("takes neither TRUE nor FALSE for an answer", () => {
+  it("rejects TRUE and FALSE as answers", () => {
     expect(callForSentence("ANSWERCHECK", true, 1)).toBe(
       "#VALUE! answer takes a number, a length or pitch as it is typed, or words, got TRUE",
     );
   });
 
-  it("says what a tolerance takes", () => {
+  it("names what a tolerance accepts", () => {
     expect(callForSentence("ANSWERCHECK", 1, 1, "close")).toBe(
       '#VALUE! tolerance takes a number, or a length with its unit such as 1/8 in, got "close"',
     );
