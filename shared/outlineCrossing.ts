@@ -1,6 +1,6 @@
 import { cornerAfter, type Outline, type Point } from "./outline";
 
-/** Relative to the product of the two sides' lengths: below it three points stand in line. */
+/** Relative to the product of the two sides' lengths: below it three points are in one line. */
 const IN_LINE = 1e-12;
 
 /** Which side of the line a-b point c is on: 1 left, -1 right, 0 on it. */
@@ -11,7 +11,7 @@ const sideOf = (a: Point, b: Point, c: Point): number => {
 };
 
 /** Whether all corners stand on one line, so that there is nothing inside. */
-export const standInLine = (outline: Outline): boolean => {
+export const areCollinear = (outline: Outline): boolean => {
   const [first, ...others] = outline;
   const second = others.find(({ x, y }) => x !== first?.x || y !== first.y);
   return !first || !second || others.every((corner) => sideOf(first, second, corner) === 0);

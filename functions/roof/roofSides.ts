@@ -60,13 +60,13 @@ const checkCorner = (before: RoofSide, after: RoofSide): void => {
   if (bearing(before, after) !== "same way") return;
   if (gables.length === 1)
     throw noAnswer(
-      `sides ${a} and ${b} stand in line, one a gable and one not: the roof can't close between them`,
+      `sides ${a} and ${b} are in one line, one a gable and one not: the roof can't close between them`,
     );
   if (gables.length === 2 && Math.abs(before.lineFt - after.lineFt) > SAME_LINE_FT)
     throw noAnswer(`sides ${a} and ${b} are gables in line, so they take the same rake overhang`);
   if (before.pitch !== after.pitch)
     throw noAnswer(
-      `sides ${a} and ${b} stand in line, so their planes take the same pitch, got ${before.pitch} and ${after.pitch} in 12`,
+      `sides ${a} and ${b} are in one line, so their planes take the same pitch, got ${before.pitch} and ${after.pitch} in 12`,
     );
 };
 

@@ -2,7 +2,7 @@ import { isBlank, type Matrix } from "../cell";
 import { sideCount, type Footprint } from "../footprint";
 import { InputError } from "../inputError";
 import { cornerAfter, type Outline, type Point } from "../outline";
-import { sidesThatCross, standInLine } from "../outlineCrossing";
+import { sidesThatCross, areCollinear } from "../outlineCrossing";
 import { blocksOf } from "./blocks";
 import { notTaken } from "./bounds";
 import { checkCourtyards, type NumberedRing } from "./courtyards";
@@ -31,7 +31,7 @@ const readRing = (rows: Matrix, first: number, label: string): Outline => {
 };
 
 const checkRing = ({ ring, first }: NumberedRing, label: string): void => {
-  if (standInLine(ring)) throw new InputError(`${label} encloses no area: its corners stand in line`);
+  if (areCollinear(ring)) throw new InputError(`${label} encloses no area: its corners are in one line`);
   const crossing = sidesThatCross(ring);
   if (crossing)
     throw new InputError(

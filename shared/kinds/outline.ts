@@ -2,7 +2,7 @@ import { isBlank, type Cell, type Matrix } from "../cell";
 import { counted } from "../describe";
 import { InputError } from "../inputError";
 import { cornerAfter, twiceSignedArea, type Outline, type Point } from "../outline";
-import { sidesThatCross, standInLine } from "../outlineCrossing";
+import { sidesThatCross, areCollinear } from "../outlineCrossing";
 import { notTaken } from "./bounds";
 import type { RangeKind } from "./kind";
 import { placeInFeet } from "./length";
@@ -42,7 +42,7 @@ const readOutline = (rows: Matrix, label: string): Outline => {
     throw new InputError(`${label} must have at most ${MOST_CORNERS} corners, got ${rows.length}`);
   const corners = readCorners(rows, label);
   if (corners.length < 3) throw new InputError(`${label} needs at least 3 corners, got ${corners.length}`);
-  if (standInLine(corners)) throw new InputError(`${label} encloses no area: its corners stand in line`);
+  if (areCollinear(corners)) throw new InputError(`${label} encloses no area: its corners are in one line`);
   const crossing = sidesThatCross(corners);
   if (crossing)
     throw new InputError(`${label} crosses itself: side ${crossing[0]} meets side ${crossing[1]}`);

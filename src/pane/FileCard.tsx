@@ -4,7 +4,7 @@ import { FilesField } from "./controls/FilesField";
 import { OutcomeLine } from "./parts/OutcomeLine";
 import type { FileRun, FileStage, WorkbookFiles } from "./parts/paneHost";
 import { Progress } from "./parts/Progress";
-import { cautionOf, useOutcome, type Done } from "./parts/useOutcome";
+import { warningOf, useOutcome, type Done } from "./parts/useOutcome";
 
 interface Props {
   readonly files: WorkbookFiles;
@@ -47,7 +47,7 @@ export const FileCard = ({ files, onOpened }: Props) => {
       files.open(file, each),
     );
     onOpened();
-    return { ...inLines(said), ...cautionOf(warnings) };
+    return { ...inLines(said), ...warningOf(warnings) };
   };
   const save = async (): Promise<Done> =>
     inLines(await withProgress("Canceled: nothing was saved.", (each) => files.save(each)));

@@ -5,7 +5,7 @@ import { errorMessage } from "../workbook/errorMessage";
 import { ChoiceField } from "./controls/ChoiceField";
 import { OutcomeLine } from "./parts/OutcomeLine";
 import type { KeptWorkbook, KeptWorkbooks } from "./parts/paneHost";
-import { cautionOf, useOutcome, type Done } from "./parts/useOutcome";
+import { warningOf, useOutcome, type Done } from "./parts/useOutcome";
 
 interface Props {
   readonly kept: KeptWorkbooks;
@@ -87,7 +87,7 @@ export const KeptCard = ({ kept, isShown, onOpened }: Props) => {
       signal: new AbortController().signal,
     });
     onOpened();
-    return { message: said.join("\n"), ...cautionOf(warnings) };
+    return { message: said.join("\n"), ...warningOf(warnings) };
   };
   const then = async (act: () => Promise<void>, message: string): Promise<Done> => {
     await act();

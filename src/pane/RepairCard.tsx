@@ -32,7 +32,7 @@ export const RepairCard = ({ repair }: { repair: NonNullable<Host["repair"]> }) 
       );
       return {
         message: inWords(repaired),
-        takeBack: repaired.undo && {
+        undoAction: repaired.undo && {
           run: repaired.undo,
           said: "Undone: the formulas are back to what they were.",
         },

@@ -39,7 +39,7 @@ describe("a footprint", () => {
 
   it.each<[string, Matrix]>([
     [
-      "footprint encloses no area: its corners stand in line",
+      "footprint encloses no area: its corners are in one line",
       [
         [0, 0],
         [5, 0],

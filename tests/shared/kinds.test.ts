@@ -401,7 +401,7 @@ describe("outline", () => {
         [5, 0],
         [10, 0],
       ],
-      "outline encloses no area: its corners stand in line",
+      "outline encloses no area: its corners are in one line",
     ],
     ["nothing", [[null, null]], /^outline takes a range of two columns, .*, got a blank cell$/],
     ["one corner", [[0, 0]], "outline needs at least 3 corners, got 1"],

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import type { Outline, Point } from "../../shared/outline";
-import { segmentsMeet, sidesThatCross, standInLine } from "../../shared/outlineCrossing";
+import { segmentsMeet, sidesThatCross, areCollinear } from "../../shared/outlineCrossing";
 import { isWithin } from "../../shared/outlineWithin";
 import { distanceToSegment } from "../../shared/segment";
 
@@ -55,7 +55,7 @@ describe("collinear corners", () => {
       [0, 1],
       [1, 0],
     ] as const)
-      expect(standInLine([1, 3000, 7000, 2].map((times) => at(x * times, y * times)))).toBe(true);
+      expect(areCollinear([1, 3000, 7000, 2].map((times) => at(x * times, y * times)))).toBe(true);
   });
 
   it.each([
@@ -65,13 +65,13 @@ describe("collinear corners", () => {
     ["a sliver whose second corner is near", outlineOf([30_000, 0], [30_000.0001, 0], [30_001, 1e-4])],
     ["a sliver whose third corner is near", outlineOf([30_000, 0], [30_001, 1e-4], [30_000.0001, 0])],
   ])("don't include those of %s", (_, corners) => {
-    expect(standInLine(corners)).toBe(false);
-    expect(standInLine(swapped(corners))).toBe(false);
+    expect(areCollinear(corners)).toBe(false);
+    expect(areCollinear(swapped(corners))).toBe(false);
   });
 
   it("include any set of fewer than three distinct points", () => {
     const few = [[], [at(1, 2)], [at(1, 2), at(3, 5)], [at(1, 2), at(1, 2), at(1, 2)]];
-    expect(few.map(standInLine)).toEqual([true, true, true, true]);
+    expect(few.map(areCollinear)).toEqual([true, true, true, true]);
   });
 });
 

@@ -2,7 +2,7 @@ import { Button } from "@fluentui/react-button";
 import type { Host } from "../../workbook/host";
 import { issueActiveChangeOrder } from "../../sheets/changeOrder/issueChangeOrder";
 import { OutcomeLine } from "../parts/OutcomeLine";
-import { cautionOf, useOutcome } from "../parts/useOutcome";
+import { warningOf, useOutcome } from "../parts/useOutcome";
 
 /** Seals a change order once its rates and prices are filled in, so that an edit shows. */
 export const IssueCard = ({ host }: { host: Host }) => {
@@ -13,8 +13,8 @@ export const IssueCard = ({ host }: { host: Host }) => {
       const issued = await issueActiveChangeOrder(host);
       return {
         message: `Issued "${issued.sheet}" under the seal ${issued.seal}.`,
-        ...cautionOf(issued.remarks),
-        takeBack: { run: issued.undo, said: "Undone: the seal is gone, and nothing else has changed." },
+        ...warningOf(issued.remarks),
+        undoAction: { run: issued.undo, said: "Undone: the seal is gone, and nothing else has changed." },
       };
     });
 

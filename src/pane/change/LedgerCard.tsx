@@ -11,7 +11,7 @@ import { TextField } from "../controls/TextField";
 import { OutcomeLine } from "../parts/OutcomeLine";
 import type { PaneHost } from "../parts/paneHost";
 import { useWorkbookState } from "../parts/useWorkbookState";
-import { cautionOf, useOutcome } from "../parts/useOutcome";
+import { warningOf, useOutcome } from "../parts/useOutcome";
 import type { SheetLists } from "./useSheetLists";
 
 const USES = Object.keys(ACCOUNTS) as AccountUse[];
@@ -54,7 +54,7 @@ export const LedgerCard = ({ host, lists: { changeOrders, activeSheetName } }: P
       const contents = await host.contents();
       const table = journalEntryTable(contents, sheet);
       const message = ((await host.files?.saveTable(sheet, table)) ?? []).join(" ");
-      return { message, ...cautionOf(journalEntryWarnings(contents, sheet)) };
+      return { message, ...warningOf(journalEntryWarnings(contents, sheet)) };
     });
 
   return (

@@ -52,14 +52,14 @@ export const ExtendCard = ({ host }: { host: Host }) => {
       const patch = plan();
       if (reading && !sameSheet(reading.survey, await host.survey()))
         throw new Error("The sheet has changed, or another sheet is active: read the selection again.");
-      const takeBack = await withProgress("Cells written", "Canceled: nothing was written.", (run) =>
+      const undoAction = await withProgress("Cells written", "Canceled: nothing was written.", (run) =>
         host.putCells(patch, run),
       );
       setReading(undefined);
       return {
         message: `Wrote ${patchInWords(patch)}.`,
-        takeBack: {
-          run: () => withProgress("Cells undone", "Canceled: what was written stays.", takeBack),
+        undoAction: {
+          run: () => withProgress("Cells undone", "Canceled: what was written stays.", undoAction),
           said: `Undone: ${areaAddress(patchArea(patch))} on "${patch.sheet}" is as it was.`,
         },
       };

@@ -29,7 +29,7 @@ export const FunctionsCard = ({ host, isShown }: { host: Host; isShown: boolean 
       const run = await host.putCells(patch);
       return {
         message: `Wrote the formula into ${place}.`,
-        takeBack: { run, said: "Undone: the cell is as it was." },
+        undoAction: { run, said: "Undone: the cell is as it was." },
       };
     });
 

@@ -2,7 +2,7 @@ import { Button } from "@fluentui/react-button";
 import type { ComponentChildren } from "preact";
 import type { Added } from "../../workbook/host";
 import { OutcomeLine } from "./OutcomeLine";
-import { cautionOf, listedSheets, sheetsAway, useOutcome } from "./useOutcome";
+import { warningOf, listedSheets, undoAddedSheets, useOutcome } from "./useOutcome";
 
 interface Props {
   readonly id: string;
@@ -27,8 +27,8 @@ export const BuildCard = ({ id, title, summary, action, build, children, after }
       const added = await build();
       return {
         message: `Added ${listedSheets(added.sheets)}. No other sheet was changed.`,
-        ...cautionOf(added.remarks),
-        takeBack: sheetsAway(added.undo),
+        ...warningOf(added.remarks),
+        undoAction: undoAddedSheets(added.undo),
       };
     });
 

@@ -30,7 +30,7 @@ export const OutcomeLine = ({ outcome, onUndo }: Props) => {
       <p role="status" tabIndex={-1} ref={line} class={`outcome ${outcome?.kind ?? ""}`}>
         {outcome?.message}
       </p>
-      {outcome?.takeBack && onUndo && (
+      {outcome?.undoAction && onUndo && (
         <Button ref={button} onClick={() => void onUndo()}>
           Undo
         </Button>

@@ -3,7 +3,7 @@ import { errorMessage } from "../../workbook/errorMessage";
 import { useWorkbookState } from "./useWorkbookState";
 
 /** How to undo an action, and the message to show then. */
-export interface TakeBack {
+export interface UndoAction {
   readonly run: () => Promise<void>;
   readonly said: string;
 }
@@ -14,7 +14,7 @@ export interface Outcome {
   readonly message: string;
   /** A problem to check, although the action succeeded. */
   readonly warning?: string;
-  readonly takeBack?: TakeBack;
+  readonly undoAction?: UndoAction;
 }
 
 /** The outcome of an action that succeeded. */
@@ -57,19 +57,19 @@ export const useOutcome = (): Attempts => {
     isBusy,
     outcome,
     attempt: (act) => {
-      const takeBack = outcome?.takeBack;
+      const undoAction = outcome?.undoAction;
       if (!isBusy) setOutcome(undefined);
       return go(act, (sentence) =>
-        takeBack
-          ? { kind: "failed", message: `${sentence} You can still undo the last change.`, takeBack }
+        undoAction
+          ? { kind: "failed", message: `${sentence} You can still undo the last change.`, undoAction }
           : { kind: "failed", message: sentence },
       );
     },
     undo: () =>
       go(
         async () => {
-          await outcome?.takeBack?.run();
-          return { message: outcome?.takeBack?.said ?? "" };
+          await outcome?.undoAction?.run();
+          return { message: outcome?.undoAction?.said ?? "" };
         },
         (message) => ({ ...outcome, kind: "failed", message }),
       ),
@@ -80,11 +80,11 @@ export const useOutcome = (): Attempts => {
 };
 
 /** Warnings, one per line, apart from the message. */
-export const cautionOf = (remarks: readonly string[] = []): Pick<Done, "warning"> =>
+export const warningOf = (remarks: readonly string[] = []): Pick<Done, "warning"> =>
   remarks.length === 0 ? {} : { warning: remarks.join("\n") };
 
 /** Undo for added sheets. */
-export const sheetsAway = (undo: () => Promise<void>): TakeBack => ({
+export const undoAddedSheets = (undo: () => Promise<void>): UndoAction => ({
   run: undo,
   said: "Undone: the sheets were removed. Nothing else was changed.",
 });

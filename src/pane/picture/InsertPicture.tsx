@@ -49,7 +49,7 @@ export const InsertPicture = ({ host, name, picture, caption }: Props) => {
       };
       return {
         message: `The ${name} is on "${made.sheet}", starting at ${a1(made.at)}. Drag it where you want it.${sentence}`,
-        takeBack: { run, said: `Undone: the ${name} was removed.` },
+        undoAction: { run, said: `Undone: the ${name} was removed.` },
       };
     });
   return (

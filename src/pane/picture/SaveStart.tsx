@@ -25,7 +25,10 @@ export const SaveStart = ({ host, view, start }: Props) => {
   const holds = valueAt(view, START_CELL);
   const keep = (found: LayoutStart): Promise<void> =>
     attempt(async () => ({
-      takeBack: { run: await host.putCells(startPatch(view, found)), said: `Undone: ${cell} is as it was.` },
+      undoAction: {
+        run: await host.putCells(startPatch(view, found)),
+        said: `Undone: ${cell} is as it was.`,
+      },
       message: `${cell} on "${view.sheet}" is now "${writeStart(found)}".`,
     }));
   return (

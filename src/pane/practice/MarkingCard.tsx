@@ -7,7 +7,7 @@ import { TextAreaField } from "../controls/TextAreaField";
 import { OutcomeLine } from "../parts/OutcomeLine";
 import { Progress } from "../parts/Progress";
 import { useProgress } from "../parts/useProgress";
-import { listedSheets, sheetsAway, useOutcome } from "../parts/useOutcome";
+import { listedSheets, undoAddedSheets, useOutcome } from "../parts/useOutcome";
 import { classOptionsOf, type ClassForm } from "./classForm";
 import type * as Tasks from "./practiceTasks";
 import { useSheetChanged } from "./useSheetChanged";
@@ -36,7 +36,7 @@ export const MarkingCard = ({ host, form }: Props) => {
       const marking = await act(await import("./practiceTasks"));
       return {
         message: `${marking.messages.join(" ")} Added ${listedSheets(marking.sheets)}.`,
-        takeBack: sheetsAway(marking.undo),
+        undoAction: undoAddedSheets(marking.undo),
       };
     });
 

@@ -45,7 +45,7 @@ describe("an outline that can't be laid is rejected with a message", () => {
         [10, 0],
         [20, 0],
       ],
-      "outline encloses no area: its corners stand in line",
+      "outline encloses no area: its corners are in one line",
     ],
     [
       "not numeric",
