@@ -8,7 +8,7 @@ export const ORDER_HEADING_ROW = 11;
 export const SEAL_LABELS = {
   signed: "Seal as signed",
   now: "Seal of the cells now",
-  status: "So it is",
+  status: "Status",
 } as const;
 export const FACT_LABELS = { job: "Job", date: "Date", from: "Order", madeBy: "Made by" } as const;
 

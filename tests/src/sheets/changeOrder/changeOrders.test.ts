@@ -107,7 +107,7 @@ describe.each([
     for (const sheet of ["Signed 1", "Signed 2", "Signed 3"]) {
       expect(bid.isProtected(sheet)).toBe(true);
       const rows = await rowsOf(bid, sheet);
-      expect(rows.find(([label]) => label === "So it is")?.[1]).toBe("as signed");
+      expect(rows.find(([label]) => label === "Status")?.[1]).toBe("as signed");
     }
     const signed = await rowsOf(bid, "Signed 1");
     expect(signed.find(([label]) => label === "panels")?.[6]).toBe(80);

@@ -113,7 +113,7 @@ describe("a signed sheet", () => {
     expect(rows[total + 1]?.[0]).toBe(
       "Not in the total, and in no change order that changes them, for want of a price: hip, valley",
     );
-    expect(rows.find(([label]) => label === "So it is")?.[1]).toBe("as signed");
+    expect(rows.find(([label]) => label === "Status")?.[1]).toBe("as signed");
   });
 });
 

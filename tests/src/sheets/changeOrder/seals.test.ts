@@ -118,7 +118,7 @@ describe("a signed sheet that has lost a label", () => {
 
   it("even every one makes no draft of a change order that holds its seal", async () => {
     const bid = await changed();
-    for (const label of ["Seal as signed", "Seal of the cells now", "So it is"])
+    for (const label of ["Seal as signed", "Seal of the cells now", "Status"])
       await type(bid, "Signed 2", label, 0, "?");
     expect(changeOrdersIn(await bid.host.contents()).map(({ isDraft }) => isDraft)).toEqual([false]);
     await expect(change(bid, "Signed 1")).rejects.toThrow(
@@ -127,7 +127,7 @@ describe("a signed sheet that has lost a label", () => {
   });
 
   it("isn't found by an item that is called so", async () => {
-    const bid = new PlanWorkbook(smallOrder([["Seal as signed", 10, 10], ["Order", 1, 1], ["So it is", 2, 2]])); // prettier-ignore
+    const bid = new PlanWorkbook(smallOrder([["Seal as signed", 10, 10], ["Order", 1, 1], ["Status", 2, 2]])); // prettier-ignore
     await freezeOrder(bid.host, DAY);
     await type(bid, "Order", "Seal as signed", 6, 20);
     await change(bid, "Signed 1");
@@ -161,7 +161,7 @@ describe("the seal of a signed base", () => {
   it("is worked out by the change order itself, whatever the base says of itself", async () => {
     const bid = await changed();
     await type(bid, "Signed 1", "panels", 6, 7);
-    await type(bid, "Signed 1", "So it is", 1, "as signed");
+    await type(bid, "Signed 1", "Status", 1, "as signed");
     expect(await checkOf(bid, "Change order 1")).toBe('"Signed 1" was edited since it was signed');
   });
 
