@@ -82,8 +82,8 @@ describeInBrowser("cells of the local workbook", () => {
     await page.getByText("GABLE.HIPLENGTH").first().waitFor();
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("Tab");
-    // The engine moves the caret behind the name a little later.
-    await page.waitForTimeout(200);
+    // The engine moves the caret behind the name a little later; on a busy machine, later still.
+    await page.waitForTimeout(700);
     await page.keyboard.type("10,6)", { delay: KEYSTROKE_MS });
     await page.keyboard.press("Enter");
     await page.locator(".cell dt", { hasText: ", N25" }).waitFor();
@@ -91,7 +91,7 @@ describeInBrowser("cells of the local workbook", () => {
     await page.keyboard.type("=GABLE.PITCHA", { delay: KEYSTROKE_MS });
     await page.getByText("GABLE.PITCHANGLE").first().waitFor();
     await page.keyboard.press("Enter");
-    await page.waitForTimeout(200);
+    await page.waitForTimeout(700);
     await page.keyboard.type("12)", { delay: KEYSTROKE_MS });
     await page.keyboard.press("Enter");
     await page.locator(".cell dt", { hasText: ", N26" }).waitFor();

@@ -16,7 +16,9 @@ export interface Autosave {
 /** A state is kept at most this long after a change, and then takes a fraction of a second to write. */
 export const DELAY_MS = 1_000;
 
-/** A large workbook takes seconds to keep, and holds up typing meanwhile. It is kept no more than this share of the time. */
+/** What takes longer to keep is a large workbook, which holds up typing meanwhile. */
+const LONG_MS = 3_000;
+/** A large workbook is being kept no more than this share of the time. */
 const LARGEST_SHARE = 1 / 5;
 
 /** Keeps the workbook soon after each change. While it is edited on and on, it is kept again and again, not only at the end. */
@@ -36,7 +38,8 @@ export const autosave = ({ onEdited, keep }: Autosaved): Autosave => {
     const startMs = performance.now();
     writing = keep().finally(() => {
       writing = undefined;
-      delayMs = Math.max(DELAY_MS, (performance.now() - startMs) / LARGEST_SHARE);
+      const tookMs = performance.now() - startMs;
+      delayMs = tookMs < LONG_MS ? DELAY_MS : tookMs / LARGEST_SHARE;
       if (isChangedMeanwhile && !isStopped) schedule();
       isChangedMeanwhile = false;
     });
