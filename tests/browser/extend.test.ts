@@ -85,7 +85,7 @@ describeInBrowser("extending a sheet in the local workbook", () => {
     await tabTo(page, "Write");
     await page.keyboard.press("Enter");
     await status(page, "Wrote 1 column, 4 cells, U3:U6").waitFor();
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Undo");
+    await page.waitForFunction(() => document.activeElement?.textContent === "Undo");
     expect(await shownAt(page, "U3")).toBe("=1+1");
     expect(await page.locator(".cell-formula").count()).toBe(0);
     await page.keyboard.press("Control+z");

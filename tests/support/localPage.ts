@@ -62,7 +62,7 @@ export const visit = async (
   page.on("console", (message) => {
     if (message.text() !== BLOCKED) complaints.push(`${message.type()}: ${message.text()}`);
   });
-  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("pageerror", (error) => complaints.push(error.stack ?? error.message));
   page.on("request", (request) => {
     const url = request.url();
     if (!url.startsWith(address) && !/^(?:data|blob):/.test(url)) complaints.push(`request to ${url}`);
