@@ -85,13 +85,21 @@ export const createKeeper = (first: FirstWorkbook, { files, store, onEdited, now
   let saving = start();
 
   onEdited(tell);
-  files.onSaved(() => {
-    void saving.flush().then(async () => {
+  /** Notes that the last state is in the file that was just saved. */
+  const noteSaved = async (): Promise<void> => {
+    try {
+      await saving.flush();
       const { isInFile, fileName = "" } = files.mark();
-      if (last && isInFile) await (await store).markInFile(last.id, fileName);
+      // Another workbook may be opened meanwhile.
+      const state = last;
+      if (state && isInFile) await (await store).markInFile(state.id, fileName);
+    } catch (problem) {
+      failure = failureInWords(problem);
+    } finally {
       tell();
-    });
-  });
+    }
+  };
+  files.onSaved(() => void noteSaved());
   void store.catch(() => {
     failure = NO_DATABASE;
     tell();
